@@ -1,0 +1,11 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/cli/commands.h"
+
+namespace sealwalk::cli {
+
+std::vector<AddCommand> allCommands()
+{
+    return {};
+}
+
+} // namespace sealwalk::cli

@@ -1,0 +1,13 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The table of sub-commands: one function per file commands/<name>.cpp, listed in the order --help shows.
+#pragma once
+
+#include "app/cli/command.h"
+
+#include <vector>
+
+namespace sealwalk::cli {
+
+std::vector<AddCommand> allCommands();
+
+} // namespace sealwalk::cli

@@ -1,0 +1,65 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// sealwalk-cli: everything that needs no window. Exit: 0 done, 1 the answer is no, 2 bad input, 3 machine
+// failed.
+#include "app/cli/commands.h"
+
+#include <CLI/CLI.hpp>
+
+#include <iostream>
+#include <new>
+
+namespace {
+
+using namespace sealwalk;
+
+constexpr int kAnswerIsNo = 1;
+constexpr int kBadInput = 2;
+constexpr int kMachineFailed = 3;
+
+int complain(const std::string& sentence, int status)
+{
+    std::cerr << "sealwalk-cli: " << sentence << '\n';
+    return status;
+}
+
+int run(int argc, char** argv)
+{
+    CLI::App root{"Find, size, judge and prove the repair of vacuum leaks, joint by joint.", "sealwalk-cli"};
+    root.set_version_flag("--version", SEALWALK_VERSION);
+    root.require_subcommand(1);
+    root.fallthrough();
+
+    cli::Console console;
+    root.add_flag("--json", console.json, "print one JSON document on stdout and nothing else there");
+    root.add_option("--history", console.history, "history file (default: the user's own)");
+
+    cli::Work work;
+    for (const cli::AddCommand add : cli::allCommands())
+        add(root, work);
+
+    try {
+        root.parse(argc, argv);
+    } catch (const CLI::Success& wanted) {
+        return root.exit(wanted); // --help and --version
+    } catch (const CLI::ParseError& wrong) {
+        return complain(std::string(wrong.what()) + "; --help shows what is right", kBadInput);
+    }
+
+    const Result<cli::Verdict> result = work(console);
+    if (!result)
+        return complain(result.error().message, exitStatus(result.error().code));
+    return *result == cli::Verdict::Yes ? 0 : kAnswerIsNo;
+}
+
+} // namespace
+
+int main(int argc, char** argv)
+{
+    try {
+        return run(argc, argv);
+    } catch (const std::bad_alloc&) {
+        return complain("the machine has no memory left for this", kMachineFailed);
+    } catch (const std::exception& unexpected) {
+        return complain(std::string("internal failure: ") + unexpected.what(), kMachineFailed);
+    }
+}
