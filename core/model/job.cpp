@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/model/job.h"
+
+#include <algorithm>
+#include <unordered_set>
+
+namespace sealwalk::model {
+
+const Round* Job::round(RoundId wanted) const
+{
+    const auto found =
+        std::find_if(rounds.begin(), rounds.end(), [&](const Round& r) { return r.id == wanted; });
+    return found == rounds.end() ? nullptr : &*found;
+}
+
+const Reading* Job::reading(ReadingId wanted) const
+{
+    const auto found =
+        std::find_if(readings.begin(), readings.end(), [&](const Reading& r) { return r.id == wanted; });
+    return found == readings.end() ? nullptr : &*found;
+}
+
+bool Job::isVoid(ReadingId wanted) const
+{
+    return std::any_of(voids.begin(), voids.end(),
+                       [&](const VoidMark& mark) { return mark.reading == wanted; });
+}
+
+const Reading* Job::correctionOf(ReadingId wanted) const
+{
+    const auto found = std::find_if(readings.begin(), readings.end(),
+                                    [&](const Reading& r) { return r.corrects == wanted; });
+    return found == readings.end() ? nullptr : &*found;
+}
+
+std::vector<const Reading*> Job::standing(RoundId wanted) const
+{
+    // Sets, not isVoid() and correctionOf(): a job may hold twenty thousand readings.
+    std::unordered_set<ReadingId> fallen;
+    for (const VoidMark& mark : voids)
+        fallen.insert(mark.reading);
+    for (const Reading& r : readings)
+        if (r.corrects)
+            fallen.insert(*r.corrects);
+    std::vector<const Reading*> result;
+    for (const Reading& r : readings)
+        if (r.round == wanted && !fallen.contains(r.id))
+            result.push_back(&r);
+    return result;
+}
+
+std::optional<LeakRate> Job::limitOf(PointId point) const
+{
+    const TestPoint* found = sketch.point(point);
+    const Joint* joint = found == nullptr ? nullptr : sketch.joint(found->joint);
+    if (joint != nullptr)
+        if (const auto own = setup.kindLimits.find(joint->kind); own != setup.kindLimits.end())
+            return own->second;
+    return setup.pointLimit;
+}
+
+} // namespace sealwalk::model

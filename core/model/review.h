@@ -1,0 +1,83 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The supervisor's look, turn by turn, and the signatures that close a job.
+#pragma once
+
+#include "core/base/timestamp.h"
+#include "core/model/enum_names.h"
+#include "core/model/ids.h"
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace sealwalk::model {
+
+enum class ReviewStep
+{
+    Submitted,
+    Returned,
+    Approved,
+    Remark,
+    Answer,
+    Amendment
+};
+
+template <>
+struct EnumNames<ReviewStep>
+{
+    static constexpr std::string_view what = "step of a review";
+    static constexpr std::array<std::pair<ReviewStep, std::string_view>, 6> table{{
+        {ReviewStep::Submitted, "submitted"},
+        {ReviewStep::Returned, "returned"},
+        {ReviewStep::Approved, "approved"},
+        {ReviewStep::Remark, "remark"},
+        {ReviewStep::Answer, "answer"},
+        {ReviewStep::Amendment, "amendment"},
+    }};
+};
+
+/// One turn of the review. Kept for ever.
+struct ReviewEntry
+{
+    ReviewId id;
+    ReviewStep step = ReviewStep::Remark;
+    std::string by;
+    Timestamp at;
+    std::string text;
+    std::optional<PointId> point; ///< a remark on one point
+    std::string check;            ///< the check of the sign-off list a remark answers; empty: none
+    std::string digest;           ///< of the job as it was seen at that moment, hexadecimal
+    bool operator==(const ReviewEntry&) const = default;
+};
+
+/// An Ed25519 signature (RFC 8032) over the job's digest and the statement.
+struct Signature
+{
+    SignatureId id;
+    PersonId person;
+    std::string name;      ///< as it stood when signing
+    std::string role;      ///< reviewer, tester, witness
+    std::string statement; ///< what is claimed, in words
+    Timestamp at;
+    std::string digest;    ///< hexadecimal SHA-256 the signature covers
+    std::string publicKey; ///< hexadecimal, 32 bytes
+    std::string value;     ///< hexadecimal, 64 bytes
+    bool operator==(const Signature&) const = default;
+};
+
+/// Somebody who works in this history. The secret half of the key is sealed by a passphrase.
+struct Person
+{
+    PersonId id;
+    std::string name;
+    std::string role; ///< technician, reviewer, both
+    std::string qualification;
+    bool active = true;    ///< a colleague who left keeps old signatures and signs no more
+    std::string publicKey; ///< hexadecimal; empty: cannot sign yet
+    std::string sealedKey; ///< text form of the sealed secret key; never leaves the history
+    Timestamp since;
+    bool operator==(const Person&) const = default;
+};
+
+} // namespace sealwalk::model

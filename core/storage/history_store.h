@@ -1,0 +1,147 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The history: one SQLite file with every object and job. What a call here has answered is on disk.
+#pragma once
+
+#include "core/base/result.h"
+#include "core/model/job.h"
+#include "core/model/picture.h"
+#include "core/model/test_object.h"
+
+#include <cstdint>
+#include <filesystem>
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace sealwalk::storage {
+
+/// A job in a list, without its records.
+struct JobRow
+{
+    model::JobId id;
+    int number = 0;
+    model::ObjectId object;
+    std::string objectName;
+    std::string objectTag;
+    std::string purpose;
+    Timestamp opened;
+    model::JobState state = model::JobState::Open;
+    int points = 0;
+    int readings = 0;
+    bool operator==(const JobRow&) const = default;
+};
+
+struct ObjectRow
+{
+    model::ObjectId id;
+    std::string name;
+    std::string tag;
+    std::string place;
+    int jobs = 0;
+    std::optional<Timestamp> lastOpened; ///< of its latest job
+    int openTemporaryRepairs = 0;
+    bool operator==(const ObjectRow&) const = default;
+};
+
+/// Counts every change another connection may have made, cheap to ask ten times a second.
+using ChangeMark = std::int64_t;
+
+/// One connection to one history file. Not for use from two threads; open one per thread.
+/// Every call that writes is one durable transaction; on failure the file is as it was.
+/// A signed job refuses every change with ErrorCode::NotAllowed.
+class HistoryStore
+{
+public:
+    enum class Mode
+    {
+        ReadOnly,  ///< never writes, not even side files that outlive it
+        ReadWrite, ///< the file must exist
+        Create,    ///< made when it does not exist
+    };
+
+    static Result<HistoryStore> open(const std::filesystem::path& file, Mode mode);
+    HistoryStore(HistoryStore&&) noexcept;
+    HistoryStore& operator=(HistoryStore&&) noexcept;
+    ~HistoryStore();
+
+    [[nodiscard]] const std::filesystem::path& file() const;
+    /// Differs from an earlier answer when anything was committed since, by this or any other connection.
+    [[nodiscard]] Result<ChangeMark> changeMark() const;
+
+    // Objects and jobs
+    [[nodiscard]] Result<std::vector<ObjectRow>> objects(const std::string& typed = {}) const;
+    /// Jobs whose object, tag, place, purpose, people, findings or date contain every typed word; newest
+    /// first.
+    [[nodiscard]] Result<std::vector<JobRow>> jobs(const std::string& typed = {}) const;
+    [[nodiscard]] Result<std::vector<JobRow>> jobsOf(model::ObjectId object) const;
+    [[nodiscard]] Result<model::TestObject> object(model::ObjectId id) const;
+    Status addObject(const model::TestObject& object);
+    Status changeObject(const model::TestObject& object);
+    /// The whole record of one job.
+    [[nodiscard]] Result<model::Job> job(model::JobId id) const;
+    /// By number ("118") or UUID.
+    [[nodiscard]] Result<model::JobId> findJob(const std::string& numberOrUuid) const;
+    /// A new open job on `object`, with the sketch of its latest job (or an empty one) and the object's
+    /// limits; the next free number is given.
+    Result<model::Job> createJob(model::ObjectId object, const std::string& purpose, const Timestamp& opened);
+    /// Takes in a whole job with its object from elsewhere. Same job already here: ErrorCode::Conflict.
+    Status importJob(const model::TestObject& object, const model::Job& job,
+                     const std::vector<model::Picture>& pictures);
+
+    // What is edited while a job is open. `expectedRevision` guards against two windows drawing at once:
+    // ErrorCode::Conflict when the stored sketch's revision differs; on success it is one higher.
+    Result<int> saveSketch(model::JobId job, const model::Sketch& sketch, int expectedRevision);
+    Status saveSetup(model::JobId job, const model::Setup& setup);
+    Result<model::Round> addRound(model::JobId job, const model::Round& round); ///< number is given
+    Status closeRound(model::JobId job, model::RoundId round, const Timestamp& at);
+    Status orderRound(model::JobId job, model::RoundId round, const std::vector<model::PointId>& points);
+    Status putRepair(model::JobId job, const model::Repair& repair); ///< new, or changed
+
+    // What is only ever added. A round or point unknown to the job is ErrorCode::NotFound.
+    Result<model::Reading> addReading(model::JobId job, const model::Reading& reading); ///< sequence is given
+    Status addVoid(model::JobId job, const std::vector<model::VoidMark>& marks);
+    Status addCalibration(model::JobId job, const model::Calibration& calibration);
+    Status addBackground(model::JobId job, const model::BackgroundWatch& watch);
+    Status addRiseTest(model::JobId job, const model::RiseTest& test);
+    Status addJudgement(model::JobId job, const model::Judgement& judgement);
+    Status addConcession(model::JobId job, const model::Concession& concession);
+    /// Adds the entry and moves the job's state with it (submitted, returned, approved → signed).
+    Status addReview(model::JobId job, const model::ReviewEntry& entry);
+    Status addSignature(model::JobId job, const model::Signature& signature);
+    /// Approval in one transaction: the entry, the signature, the state.
+    Status sign(model::JobId job, const model::ReviewEntry& entry, const model::Signature& signature);
+
+    /// Readings stored after `sequence`, by whichever window.
+    [[nodiscard]] Result<std::vector<model::Reading>> readingsAfter(model::JobId job,
+                                                                    std::int64_t sequence) const;
+
+    // Pictures and traces
+    Result<std::string> addPicture(const std::vector<std::uint8_t>& bytes, const std::string& extension);
+    [[nodiscard]] Result<model::Picture> picture(const std::string& sha256) const;
+    Status addTrace(model::JobId job, const std::string& name, const std::vector<double>& times,
+                    const std::vector<float>& values);
+
+    // People and settings of the history
+    [[nodiscard]] Result<std::vector<model::Person>> people() const;
+    Status
+    putPerson(const model::Person& person); ///< new, or changed; keys of signers are never replaced silently
+    [[nodiscard]] Result<std::string> setting(const std::string& name) const; ///< empty when never set
+    Status putSetting(const std::string& name, const std::string& value);
+
+    // Soundness
+    /// Every problem found, one sentence each; empty when sound.
+    [[nodiscard]] Result<std::vector<std::string>> check() const;
+    /// A consistent copy of the live file; the target must not exist.
+    Status backup(const std::filesystem::path& target) const;
+
+private:
+    struct Connection;
+    explicit HistoryStore(std::unique_ptr<Connection> connection);
+    std::unique_ptr<Connection> m_connection;
+};
+
+/// The user's own history file: $XDG_DATA_HOME/sealwalk/history.sealwalk, or the same below ~/.local/share.
+std::filesystem::path defaultHistoryFile();
+
+} // namespace sealwalk::storage
