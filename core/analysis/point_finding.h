@@ -1,0 +1,102 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What the readings say of one point: the one set of figures that the screen, the command line and the report
+// show.
+#pragma once
+
+#include "core/model/enum_names.h"
+#include "core/model/ids.h"
+#include "core/model/reading.h"
+#include "core/quantities/kinds.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace sealwalk::analysis {
+
+enum class Finding
+{
+    Leak,
+    Shared, ///< one leak between neighbours
+    Echo,
+    Masked,
+    Permeation,
+    Clear,           ///< no response above what could be seen at that moment, and that was below the limit
+    BelowDetectable, ///< no response, but the moment was too blind to pass the limit
+    Void,
+    NotAccessible,
+    NotTested, ///< left out on purpose, with a reason
+    NotSprayed,
+};
+
+/// Against the limit, with the guard band.
+enum class Verdict
+{
+    Over,
+    CannotSay,
+    Within,
+    NoAnswer, ///< void, not accessible, not sprayed, or no limit set
+};
+
+struct PointFinding
+{
+    model::PointId point;
+    int number = 0;
+    Finding finding = Finding::NotSprayed;
+    Verdict verdict = Verdict::NoAnswer;
+    model::Condition condition = model::Condition::AtRest; ///< of the reading that counts: the worst
+    std::optional<LeakRate>
+        asRead; ///< net on the chamber, helium, before echoes are taken out; none without value
+    std::optional<LeakRate>
+        rate; ///< the point's own leak, helium, on the chamber; none when only a bound is known
+    std::optional<LeakRate> low;   ///< 95 %
+    std::optional<LeakRate> high;  ///< 95 %
+    std::optional<LeakRate> bound; ///< the own part is below this (echo, masked, clear, below detectable)
+    std::vector<model::PointId>
+        of; ///< the leaks an echo or a masked point owes to; partners of a shared leak
+    std::vector<std::string> because;        ///< sentences
+    std::optional<model::ReadingId> reading; ///< the reading that counts
+    bool judgedByPerson = false;             ///< finding and verdict are a person's; `because` names both
+    bool temporaryRepair = false;            ///< a temporary repair is in place
+    bool concession = false;                 ///< accepted above the limit, for a time
+    bool awaitsRetest = false;               ///< repaired, not sprayed since
+
+    bool operator==(const PointFinding&) const = default;
+};
+
+} // namespace sealwalk::analysis
+
+namespace sealwalk::model {
+
+template <>
+struct EnumNames<analysis::Finding>
+{
+    static constexpr std::string_view what = "finding";
+    static constexpr std::array<std::pair<analysis::Finding, std::string_view>, 11> table{{
+        {analysis::Finding::Leak, "leak"},
+        {analysis::Finding::Shared, "shared"},
+        {analysis::Finding::Echo, "echo"},
+        {analysis::Finding::Masked, "masked"},
+        {analysis::Finding::Permeation, "permeation"},
+        {analysis::Finding::Clear, "clear"},
+        {analysis::Finding::BelowDetectable, "below detectable"},
+        {analysis::Finding::Void, "void"},
+        {analysis::Finding::NotAccessible, "not accessible"},
+        {analysis::Finding::NotTested, "not tested"},
+        {analysis::Finding::NotSprayed, "not sprayed"},
+    }};
+};
+
+template <>
+struct EnumNames<analysis::Verdict>
+{
+    static constexpr std::string_view what = "verdict";
+    static constexpr std::array<std::pair<analysis::Verdict, std::string_view>, 4> table{{
+        {analysis::Verdict::Over, "over"},
+        {analysis::Verdict::CannotSay, "cannot say"},
+        {analysis::Verdict::Within, "within"},
+        {analysis::Verdict::NoAnswer, "no answer"},
+    }};
+};
+
+} // namespace sealwalk::model
