@@ -1,0 +1,156 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The open history and the open job: the one QObject over the core. Stages read values here and call verbs;
+// what a verb has answered is on disk. Never holds pixels, texts for people or thresholds.
+#pragma once
+
+#include "core/analysis/point_finding.h"
+#include "core/base/result.h"
+#include "core/model/job.h"
+#include "core/model/picture.h"
+#include "core/model/test_object.h"
+
+#include <QObject>
+#include <QString>
+#include <QTimer>
+
+#include <filesystem>
+#include <memory>
+#include <optional>
+#include <unordered_set>
+#include <vector>
+
+namespace sealwalk::storage {
+class HistoryStore;
+}
+
+namespace sealwalk::ui {
+
+/// What the technician gave for one point; the session adds who, when and the round.
+struct ReadingDraft
+{
+    model::PointId point;
+    model::Outcome outcome = model::Outcome::Value;
+    model::Condition condition = model::Condition::AtRest;
+    std::string conditionDetail;
+    std::optional<LeakRate> background;
+    std::optional<LeakRate> peak;
+    std::string entered;
+    std::optional<Duration> dwell;
+    std::optional<Duration> delay;
+    std::optional<Duration> cleanUp;
+    bool gentle = false;
+    bool confirmed = false;
+    bool outOfTurn = false;
+    model::Entry entry = model::Entry::Typed;
+    std::string reason;
+    std::string remark;
+    std::optional<model::ReadingId> corrects;
+    std::optional<Timestamp> sprayedAt; ///< none: now
+    std::string trace;
+};
+
+class JobSession : public QObject
+{
+    Q_OBJECT
+
+public:
+    explicit JobSession(QObject* parent = nullptr);
+    ~JobSession() override;
+
+    // History
+    Status openHistory(const std::filesystem::path& file, bool createWhenMissing);
+    void closeHistory();
+    [[nodiscard]] bool hasHistory() const { return m_store != nullptr; }
+    /// For lists and searches; only with a history.
+    [[nodiscard]] storage::HistoryStore& history() const;
+    [[nodiscard]] std::filesystem::path historyFile() const;
+
+    // Objects and jobs
+    Status createObject(const model::TestObject& object); ///< id and date are given when missing
+    Status changeObject(const model::TestObject& object);
+    Result<model::JobId> createJob(model::ObjectId object, const std::string& purpose);
+    Status openJob(model::JobId job);
+    void closeJob();
+    [[nodiscard]] bool hasJob() const { return m_job.has_value(); }
+    [[nodiscard]] const model::Job& job() const;           ///< only with a job
+    [[nodiscard]] const model::TestObject& object() const; ///< only with a job
+
+    // Who is logging; kept for the next start
+    [[nodiscard]] QString logger() const { return m_logger; }
+    void setLogger(const QString& name);
+
+    // Prepare
+    Status changeSetup(const model::Setup& setup);
+    Status addCalibration(model::Calibration calibration);
+    Status addBackground(model::BackgroundWatch watch);
+    Status addRiseTest(model::RiseTest test);
+
+    // Rounds and readings
+    [[nodiscard]] const model::Round* currentRound() const; ///< nullptr when none is open
+    void setCurrentRound(model::RoundId round);
+    /// Opens a round over `points` (empty: all active points in the planned order).
+    Status openRound(model::RoundKind kind, const std::string& title, std::vector<model::PointId> points = {},
+                     std::optional<model::RepairId> repair = std::nullopt);
+    Status orderRound(const std::vector<model::PointId>& points);
+    Result<model::Reading> store(const ReadingDraft& draft);
+    Status voidReadings(const std::vector<model::ReadingId>& readings, const std::string& reason);
+    /// The latest stored reading of this round that stands; nullptr when there is none.
+    [[nodiscard]] const model::Reading* lastReading() const;
+    /// Points that have a reading in any round of this job.
+    [[nodiscard]] std::unordered_set<model::PointId> pointsWithReadings() const;
+
+    // Judge and repair
+    /// Worked out in the background for the current round; empty until the first answer.
+    [[nodiscard]] const std::vector<analysis::PointFinding>& findings() const { return m_findings; }
+    [[nodiscard]] const analysis::PointFinding* finding(model::PointId point) const;
+    Status judge(model::Judgement judgement);
+    Status concede(model::Concession concession);
+    Result<model::RepairId> putRepair(model::Repair repair);
+
+    // Review
+    Status submit(const std::string& text);
+    Status sendBack(const std::string& remark);
+    Status remark(const std::string& text, std::optional<model::PointId> point, const std::string& check);
+    [[nodiscard]] Result<std::vector<model::Person>> people() const;
+
+    // Pictures
+    Result<std::string> addPicture(const std::vector<std::uint8_t>& bytes, const std::string& extension);
+    [[nodiscard]] Result<model::Picture> picture(const std::string& sha256) const;
+
+    // What is looked at; shared by the stages, not part of the record
+    [[nodiscard]] model::PointId selectedPoint() const { return m_selected; }
+    void select(model::PointId point);
+
+signals:
+    void historyChanged(); ///< opened, closed, or its list of objects and jobs changed
+    void jobChanged();     ///< another job, or none
+    void sketchChanged();
+    void setupChanged();
+    void roundChanged(); ///< another current round, or its order
+    void readingStored(sealwalk::model::PointId point);
+    void recordsChanged(); ///< voids, calibrations, repairs, reviews, another window's readings
+    void stateChanged();   ///< open, submitted, returned, signed
+    void findingsChanged();
+    void selectionChanged(sealwalk::model::PointId point);
+    void loggerChanged();
+    void storedOnDisk(const sealwalk::Timestamp& at);
+
+private:
+    Status reloadJob();
+    Status afterStoring(Status status, void (JobSession::*changed)());
+    void lookForOthers();
+    void requestFindings();
+
+    std::unique_ptr<storage::HistoryStore> m_store;
+    std::optional<model::Job> m_job;
+    std::optional<model::TestObject> m_object;
+    model::RoundId m_round;
+    model::PointId m_selected;
+    QString m_logger;
+    std::vector<analysis::PointFinding> m_findings;
+    std::int64_t m_mark = 0;
+    QTimer m_watch;         ///< looks for another window's changes
+    QTimer m_findingsTimer; ///< gathers changes before work starts
+};
+
+} // namespace sealwalk::ui
