@@ -19,7 +19,7 @@ constexpr std::string_view kKeyFormat = "sealwalk-key-1";
 constexpr std::string_view kDerivation = "argon2id";
 
 static_assert(crypto_sign_PUBLICKEYBYTES == sizeof(PublicKey::bytes));
-static_assert(crypto_sign_BYTES == sizeof(Signature::bytes));
+static_assert(crypto_sign_BYTES == sizeof(SignatureBytes::bytes));
 static_assert(crypto_pwhash_SALTBYTES == sizeof(SealedKey::salt));
 static_assert(crypto_aead_xchacha20poly1305_ietf_NPUBBYTES == sizeof(SealedKey::nonce));
 static_assert(crypto_sign_SEEDBYTES + crypto_aead_xchacha20poly1305_ietf_ABYTES == sizeof(SealedKey::cipher));
@@ -159,14 +159,14 @@ std::string PublicKey::shortText() const
     return digits.substr(0, 4) + " " + digits.substr(4, 4);
 }
 
-std::string Signature::text() const
+std::string SignatureBytes::text() const
 {
     return hexOf(bytes);
 }
 
-Result<Signature> Signature::parse(std::string_view text)
+Result<SignatureBytes> SignatureBytes::parse(std::string_view text)
 {
-    Signature signature;
+    SignatureBytes signature;
     if (const Status read = readHex(signature.bytes, text); !read)
         return fail(read.error().in("signature"));
     return signature;
@@ -227,7 +227,7 @@ Result<SealedKey> changePassphrase(const SealedKey& key, std::string_view old, s
     return sealSeed(seed, passphrase, cost);
 }
 
-Result<Signature> sign(const SealedKey& key, std::string_view passphrase, std::string_view message)
+Result<SignatureBytes> sign(const SealedKey& key, std::string_view passphrase, std::string_view message)
 {
     Seed seed;
     if (const Status opened = openSeed(seed, key, passphrase); !opened)
@@ -235,12 +235,12 @@ Result<Signature> sign(const SealedKey& key, std::string_view passphrase, std::s
     PublicKey fromSeed;
     SecretKey secret;
     crypto_sign_seed_keypair(fromSeed.bytes.data(), secret.data(), seed.data());
-    Signature signature;
+    SignatureBytes signature;
     crypto_sign_detached(signature.bytes.data(), nullptr, asBytes(message), message.size(), secret.data());
     return signature;
 }
 
-bool verifySignature(const PublicKey& key, std::string_view message, const Signature& signature)
+bool verifySignature(const PublicKey& key, std::string_view message, const SignatureBytes& signature)
 {
     return crypto_sign_verify_detached(signature.bytes.data(), asBytes(message), message.size(),
                                        key.bytes.data()) == 0;

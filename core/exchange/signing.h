@@ -24,13 +24,13 @@ struct PublicKey
     [[nodiscard]] std::string shortText() const;
 };
 
-struct Signature
+struct SignatureBytes
 {
     std::array<std::uint8_t, 64> bytes{};
 
-    bool operator==(const Signature&) const = default;
+    bool operator==(const SignatureBytes&) const = default;
     [[nodiscard]] std::string text() const; ///< 128 lower-case hexadecimal digits
-    static Result<Signature> parse(std::string_view text);
+    static Result<SignatureBytes> parse(std::string_view text);
 };
 
 /// What one guess at a passphrase costs (Argon2id, RFC 9106).
@@ -78,9 +78,9 @@ Result<SealedKey> changePassphrase(const SealedKey& key, std::string_view old, s
 
 /// Signs `message`; WrongPassphrase when `passphrase` does not open `key`. The secret is wiped before
 /// returning.
-Result<Signature> sign(const SealedKey& key, std::string_view passphrase, std::string_view message);
+Result<SignatureBytes> sign(const SealedKey& key, std::string_view passphrase, std::string_view message);
 
 /// Whether `signature` was made over exactly `message` by the owner of `key`.
-bool verifySignature(const PublicKey& key, std::string_view message, const Signature& signature);
+bool verifySignature(const PublicKey& key, std::string_view message, const SignatureBytes& signature);
 
 } // namespace sealwalk::exchange

@@ -75,7 +75,7 @@ TEST(Signing, OneFlippedBitAnywhereIsRefused)
 {
     const SealedKey key = newKey();
     std::string message = "round 2, point 12";
-    const Signature signature = sign(key, kPassphrase, message).value();
+    const SignatureBytes signature = sign(key, kPassphrase, message).value();
     ASSERT_TRUE(verifySignature(key.publicKey, message, signature));
     for (std::size_t bit = 0; bit < message.size() * 8; ++bit) {
         std::string changed = message;
@@ -83,7 +83,7 @@ TEST(Signing, OneFlippedBitAnywhereIsRefused)
         EXPECT_FALSE(verifySignature(key.publicKey, changed, signature)) << bit;
     }
     for (std::size_t bit = 0; bit < signature.bytes.size() * 8; ++bit) {
-        Signature changed = signature;
+        SignatureBytes changed = signature;
         changed.bytes[bit / 8] = static_cast<std::uint8_t>(changed.bytes[bit / 8] ^ (1 << (bit % 8)));
         EXPECT_FALSE(verifySignature(key.publicKey, message, changed)) << bit;
     }
