@@ -112,6 +112,9 @@ struct Job
 {
     JobId id;
     int number = 0; ///< in its history
+    /// The number it was opened under, when it came from another history where `number` was taken; otherwise
+    /// the same as `number`, or 0. Signatures cover this one.
+    int openedAs = 0;
     ObjectId object;
     Timestamp opened;
     JobState state = JobState::Open;

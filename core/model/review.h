@@ -59,6 +59,7 @@ struct Signature
     std::string name;      ///< as it stood when signing
     std::string role;      ///< reviewer, tester, witness
     std::string statement; ///< what is claimed, in words
+    std::string object; ///< the test object as it stood when signing, canonical JSON; it may be renamed later
     Timestamp at;
     std::string digest;    ///< hexadecimal SHA-256 the signature covers
     std::string publicKey; ///< hexadecimal, 32 bytes

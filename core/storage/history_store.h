@@ -86,6 +86,8 @@ public:
     /// limits; the next free number is given.
     Result<model::Job> createJob(model::ObjectId object, const std::string& purpose, const Timestamp& opened);
     /// Takes in a whole job with its object from elsewhere. Same job already here: ErrorCode::Conflict.
+    /// When its number is taken here it gets the next free one, and `openedAs` keeps the one it came with.
+    /// An object that is here already stays as it is here.
     Status importJob(const model::TestObject& object, const model::Job& job,
                      const std::vector<model::Picture>& pictures);
 
