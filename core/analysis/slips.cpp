@@ -1,0 +1,90 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/analysis/slips.h"
+
+#include <fmt/format.h>
+
+#include <cmath>
+
+namespace sealwalk::analysis {
+
+namespace {
+
+constexpr double kSlipFactor = 1000.0; // a mistyped decade or three; common practice, no source
+
+std::string rateText(LeakRate rate)
+{
+    return fmt::format("{:.1e} mbar l/s", inMillibarLitresPerSecond(rate));
+}
+
+/// Latest standing value per point, of every round.
+std::optional<LeakRate> lastValue(const model::Job& job, model::PointId point)
+{
+    std::optional<LeakRate> last;
+    for (const model::Round& round : job.rounds)
+        for (const model::Reading* reading : job.standing(round.id))
+            if (reading->point == point && reading->outcome == model::Outcome::Value && reading->peak)
+                last = reading->peak;
+    return last;
+}
+
+bool isFar(LeakRate a, LeakRate b)
+{
+    return a.si() > 0.0 && b.si() > 0.0 && std::abs(std::log(a / b)) >= std::log(kSlipFactor) - 1e-9;
+}
+
+} // namespace
+
+std::optional<std::string> slip(const model::Job& job, model::RoundId round, model::PointId pointId,
+                                LeakRate peak, std::optional<LeakRate> background)
+{
+    if (background && peak < *background)
+        return fmt::format("{} is below the background of {}; is it right?", rateText(peak),
+                           rateText(*background));
+    if (job.setup.rangeTop && peak > *job.setup.rangeTop)
+        return fmt::format("{} is more than the detector can show ({}); is it right?", rateText(peak),
+                           rateText(*job.setup.rangeTop));
+    if (job.setup.rangeBottom && peak < *job.setup.rangeBottom)
+        return fmt::format("{} is less than the detector can show ({}); is it right?", rateText(peak),
+                           rateText(*job.setup.rangeBottom));
+    if (const auto last = lastValue(job, pointId); last && isFar(peak, *last))
+        return fmt::format("{} is far from the {} this point showed before; is the exponent right?",
+                           rateText(peak), rateText(*last));
+
+    const model::TestPoint* point = job.sketch.point(pointId);
+    if (point == nullptr)
+        return std::nullopt;
+    int neighbours = 0;
+    int far = 0;
+    for (const model::Reading* reading : job.standing(round)) {
+        const model::TestPoint* other = job.sketch.point(reading->point);
+        if (other == nullptr || other->id == pointId || other->joint != point->joint ||
+            reading->outcome != model::Outcome::Value || !reading->peak)
+            continue;
+        ++neighbours;
+        far += isFar(peak, *reading->peak) ? 1 : 0;
+    }
+    if (neighbours > 0 && far == neighbours)
+        return fmt::format("{} is a thousand times away from every other reading of this joint; is it right?",
+                           rateText(peak));
+    return std::nullopt;
+}
+
+std::vector<std::string> gaps(const model::Reading& reading, Duration response)
+{
+    std::vector<std::string> found;
+    const bool answered = reading.outcome == model::Outcome::Value ||
+                          reading.outcome == model::Outcome::NoResponse ||
+                          reading.outcome == model::Outcome::AboveRange;
+    if (!answered)
+        return found;
+    if (!reading.background)
+        found.emplace_back("no background before it");
+    if (!reading.dwell)
+        found.emplace_back("spray not timed");
+    else if (*reading.dwell < response)
+        found.push_back(fmt::format("sprayed {:.1f} s, shorter than the response of {:.1f} s",
+                                    inSeconds(*reading.dwell), inSeconds(response)));
+    return found;
+}
+
+} // namespace sealwalk::analysis

@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Slips of the hand that are asked about once before a reading is stored, and gaps that are marked on it.
+#pragma once
+
+#include "core/model/job.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace sealwalk::analysis {
+
+/// Why a value about to be stored looks like a slip; one sentence that ends in a question. None: it looks
+/// right. Asked for: peak below background, outside the detector's range, a thousand times the neighbours on
+/// its joint, or a thousand times this point's last standing reading in the job.
+std::optional<std::string> slip(const model::Job& job, model::RoundId round, model::PointId point,
+                                LeakRate peak, std::optional<LeakRate> background);
+
+/// What a reviewer would miss on a stored reading: no background, or a dwell below the response time. One
+/// phrase each.
+std::vector<std::string> gaps(const model::Reading& reading, Duration response);
+
+} // namespace sealwalk::analysis

@@ -1,0 +1,105 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/analysis/walk.h"
+
+#include <algorithm>
+#include <map>
+#include <unordered_map>
+#include <unordered_set>
+#include <utility>
+
+namespace sealwalk::analysis {
+
+namespace {
+
+std::vector<model::Condition> conditionsOf(const model::Joint& joint)
+{
+    std::vector<model::Condition> conditions;
+    for (const std::string& word : joint.requiredConditions)
+        if (const auto condition = model::fromName<model::Condition>(word))
+            conditions.push_back(*condition);
+    if (conditions.empty())
+        conditions.push_back(model::Condition::AtRest);
+    return conditions;
+}
+
+} // namespace
+
+std::vector<WalkStep> walk(const model::Job& job, model::RoundId roundId)
+{
+    const model::Round* round = job.round(roundId);
+    if (round == nullptr)
+        return {};
+
+    using Key = std::pair<model::PointId, model::Condition>;
+    std::map<Key, const model::Reading*> standing;
+    for (const model::Reading* reading : job.standing(roundId))
+        standing[{reading->point, reading->condition}] = reading;
+    std::unordered_set<model::ReadingId> voided;
+    for (const model::VoidMark& mark : job.voids)
+        voided.insert(mark.reading);
+    std::map<Key, bool> hadVoid;
+    for (const model::Reading& reading : job.readings)
+        if (reading.round == roundId && voided.contains(reading.id))
+            hadVoid[{reading.point, reading.condition}] = true;
+
+    std::unordered_map<model::PointId, const model::TestPoint*> points;
+    for (const model::TestPoint& point : job.sketch.points)
+        points.emplace(point.id, &point);
+    std::unordered_map<model::JointId, std::vector<model::Condition>> conditions;
+    for (const model::Joint& joint : job.sketch.joints)
+        conditions.emplace(joint.id, conditionsOf(joint));
+
+    std::vector<WalkStep> steps;
+    for (const model::PointId id : round->points) {
+        const auto point = points.find(id);
+        if (point == points.end() || point->second->retired)
+            continue;
+        const auto wanted = conditions.find(point->second->joint);
+        if (wanted == conditions.end())
+            continue;
+        for (const model::Condition condition : wanted->second) {
+            const auto reading = standing.find({id, condition});
+            steps.push_back({id, point->second->number, condition,
+                             reading == standing.end() ? nullptr : reading->second,
+                             hadVoid.contains({id, condition})});
+        }
+    }
+    return steps;
+}
+
+std::optional<WalkStep> nextCall(const std::vector<WalkStep>& steps, model::PointId after,
+                                 const std::vector<model::PointId>& skipped)
+{
+    const auto isSkipped = [&](const WalkStep& step) {
+        return std::find(skipped.begin(), skipped.end(), step.point) != skipped.end();
+    };
+    // The last step of the point just done, so that its other conditions come first.
+    std::size_t start = 0;
+    for (std::size_t i = 0; i < steps.size(); ++i)
+        if (steps[i].point == after) {
+            start = i;
+            break;
+        }
+    for (const bool takeSkipped : {false, true})
+        for (std::size_t i = 0; i < steps.size(); ++i) {
+            const WalkStep& step = steps[(start + i) % steps.size()];
+            if (!step.isDone() && isSkipped(step) == takeSkipped)
+                return step;
+        }
+    return std::nullopt;
+}
+
+std::vector<model::Condition> usualConditions(model::JointKind kind)
+{
+    // common practice, no source: flexible parts are tested as installed and moved through their travel
+    switch (kind) {
+    case model::JointKind::Hose:
+        return {model::Condition::AtRest, model::Condition::Flexed};
+    case model::JointKind::Bellows:
+        return {model::Condition::AtRest, model::Condition::Extended};
+    default:
+        return {model::Condition::AtRest};
+    }
+}
+
+} // namespace sealwalk::analysis

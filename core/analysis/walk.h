@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The walk with the probe: what a round calls, what is done, and what comes next.
+#pragma once
+
+#include "core/model/job.h"
+
+#include <optional>
+#include <vector>
+
+namespace sealwalk::analysis {
+
+/// One call of the walk: a point in one condition.
+struct WalkStep
+{
+    model::PointId point;
+    int number = 0;
+    model::Condition condition = model::Condition::AtRest;
+    const model::Reading* reading = nullptr; ///< the latest that stands; nullptr: still to be sprayed
+    bool wasVoid = false;                    ///< had only void readings: it is called again
+    [[nodiscard]] bool isDone() const { return reading != nullptr; }
+    bool operator==(const WalkStep&) const = default;
+};
+
+/// The calls of a round in its order: each point once per condition its joint asks for ("at rest" when it
+/// asks for none). Retired points fall out. Pointers live as long as `job` is unchanged.
+std::vector<WalkStep> walk(const model::Job& job, model::RoundId round);
+
+/// The call that follows `after` (nil: the first): the next open step in order, wrapping round, skipped
+/// points last. None when everything is done.
+std::optional<WalkStep> nextCall(const std::vector<WalkStep>& steps, model::PointId after,
+                                 const std::vector<model::PointId>& skipped);
+
+/// The conditions a kind of joint usually needs when nobody said otherwise: hoses and bellows also moved.
+std::vector<model::Condition> usualConditions(model::JointKind kind);
+
+} // namespace sealwalk::analysis

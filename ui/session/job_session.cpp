@@ -1,0 +1,579 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/session/job_session.h"
+
+#include "core/base/contract.h"
+#include "core/storage/history_store.h"
+
+#include <algorithm>
+
+namespace sealwalk::ui {
+
+namespace {
+
+constexpr int kLookForOthersMilliseconds = 1000;
+constexpr const char* kLoggerSetting = "logger";
+
+template <class T>
+void giveIdentity(T& record, const QString& logger)
+{
+    if (record.id.isNil())
+        record.id = decltype(record.id)::create();
+    if (!record.at.isSet())
+        record.at = Timestamp::now();
+    if (record.by.empty())
+        record.by = logger.toStdString();
+}
+
+tl::unexpected<Error> noJob()
+{
+    return fail(ErrorCode::NotAllowed, "no job is open; open or start one first");
+}
+
+} // namespace
+
+JobSession::JobSession(QObject* parent)
+    : QObject(parent)
+{
+    m_watch.setInterval(kLookForOthersMilliseconds);
+    connect(&m_watch, &QTimer::timeout, this, &JobSession::lookForOthers);
+}
+
+JobSession::~JobSession() = default;
+
+// History
+
+Status JobSession::openHistory(const std::filesystem::path& file, bool createWhenMissing)
+{
+    using storage::HistoryStore;
+    auto opened = HistoryStore::open(file, createWhenMissing ? HistoryStore::Mode::Create
+                                                             : HistoryStore::Mode::ReadWrite);
+    if (!opened)
+        return fail(opened.error());
+    closeHistory();
+    m_store = std::make_unique<HistoryStore>(std::move(*opened));
+    if (const auto logger = m_store->setting(kLoggerSetting); logger && !logger->empty()) {
+        m_logger = QString::fromStdString(*logger);
+        emit loggerChanged();
+    }
+    m_mark = m_store->changeMark().value_or(0);
+    m_watch.start();
+    emit historyChanged();
+    return {};
+}
+
+void JobSession::closeHistory()
+{
+    if (m_store == nullptr)
+        return;
+    closeJob();
+    m_watch.stop();
+    m_store.reset();
+    emit historyChanged();
+}
+
+storage::HistoryStore& JobSession::history() const
+{
+    SEALWALK_EXPECT(m_store != nullptr);
+    return *m_store;
+}
+
+std::filesystem::path JobSession::historyFile() const
+{
+    return m_store == nullptr ? std::filesystem::path() : m_store->file();
+}
+
+// Objects and jobs
+
+Status JobSession::createObject(const model::TestObject& object)
+{
+    model::TestObject made = object;
+    if (made.id.isNil())
+        made.id = model::ObjectId::create();
+    if (!made.created.isSet())
+        made.created = Timestamp::now();
+    return afterStoring(history().addObject(made), &JobSession::historyChanged);
+}
+
+Status JobSession::changeObject(const model::TestObject& object)
+{
+    Status stored = history().changeObject(object);
+    if (stored && m_object && m_object->id == object.id)
+        m_object = object;
+    stored = afterStoring(std::move(stored), &JobSession::setupChanged);
+    if (stored)
+        emit historyChanged();
+    return stored;
+}
+
+Result<model::JobId> JobSession::createJob(model::ObjectId object, const std::string& purpose)
+{
+    const auto made = history().createJob(object, purpose, Timestamp::now());
+    if (!made)
+        return fail(made.error());
+    emit historyChanged();
+    if (const Status opened = openJob(made->id); !opened)
+        return fail(opened.error());
+    return made->id;
+}
+
+Status JobSession::openJob(model::JobId id)
+{
+    auto job = history().job(id);
+    if (!job)
+        return fail(job.error());
+    auto object = history().object(job->object);
+    if (!object)
+        return fail(object.error());
+    m_job = std::move(*job);
+    m_object = std::move(*object);
+    m_edits.clear();
+    m_selected = {};
+    m_findings.clear();
+    m_mark = history().changeMark().value_or(0);
+    // The round goes on where it stopped: the last one opened.
+    m_round = m_job->rounds.empty() ? model::RoundId() : m_job->rounds.back().id;
+    emit jobChanged();
+    requestFindings();
+    return {};
+}
+
+void JobSession::closeJob()
+{
+    if (!m_job)
+        return;
+    m_job.reset();
+    m_object.reset();
+    m_edits.clear();
+    m_round = {};
+    m_selected = {};
+    m_findings.clear();
+    emit jobChanged();
+}
+
+const model::Job& JobSession::job() const
+{
+    SEALWALK_EXPECT(m_job.has_value());
+    return *m_job;
+}
+
+const model::TestObject& JobSession::object() const
+{
+    SEALWALK_EXPECT(m_object.has_value());
+    return *m_object;
+}
+
+void JobSession::setLogger(const QString& name)
+{
+    if (name == m_logger)
+        return;
+    m_logger = name;
+    // A name that could not be kept is asked for again at the next start; nothing of the record depends on
+    // it.
+    if (m_store != nullptr)
+        (void)m_store->putSetting(kLoggerSetting, name.toStdString());
+    emit loggerChanged();
+}
+
+// Sketch
+
+Status JobSession::keepSketch(const model::Sketch& sketch)
+{
+    const auto revision = history().saveSketch(m_job->id, sketch, m_job->sketch.revision);
+    if (!revision)
+        return fail(revision.error());
+    m_job->sketch = sketch;
+    m_job->sketch.revision = *revision;
+    return afterStoring({}, &JobSession::sketchChanged);
+}
+
+Status JobSession::edit(const editing::Edit& edit)
+{
+    if (!m_job)
+        return noJob();
+    return changeSketch([&](model::Sketch& sketch) { return m_edits.apply(sketch, edit); });
+}
+
+Status JobSession::undo()
+{
+    if (!m_job)
+        return noJob();
+    return changeSketch([&](model::Sketch& sketch) { return m_edits.undo(sketch); });
+}
+
+Status JobSession::redo()
+{
+    if (!m_job)
+        return noJob();
+    return changeSketch([&](model::Sketch& sketch) { return m_edits.redo(sketch); });
+}
+
+Status JobSession::changeSketch(const std::function<Status(model::Sketch&)>& change)
+{
+    // The drawing and its undo steps move together or not at all, also when the disk refuses.
+    const editing::EditHistory edits = m_edits;
+    model::Sketch sketch = m_job->sketch;
+    Status changed = change(sketch);
+    if (changed && sketch != m_job->sketch)
+        changed = keepSketch(sketch);
+    if (!changed)
+        m_edits = edits;
+    return changed;
+}
+
+// Prepare
+
+Status JobSession::changeSetup(const model::Setup& setup)
+{
+    if (!m_job)
+        return noJob();
+    if (setup == m_job->setup)
+        return {};
+    Status stored = history().saveSetup(m_job->id, setup);
+    if (stored)
+        m_job->setup = setup;
+    return afterStoring(std::move(stored), &JobSession::setupChanged);
+}
+
+Status JobSession::addCalibration(model::Calibration calibration)
+{
+    if (!m_job)
+        return noJob();
+    giveIdentity(calibration, m_logger);
+    Status stored = history().addCalibration(m_job->id, calibration);
+    if (stored)
+        m_job->calibrations.push_back(std::move(calibration));
+    return afterStoring(std::move(stored), &JobSession::recordsChanged);
+}
+
+Status JobSession::addBackground(model::BackgroundWatch watch)
+{
+    if (!m_job)
+        return noJob();
+    giveIdentity(watch, m_logger);
+    Status stored = history().addBackground(m_job->id, watch);
+    if (stored)
+        m_job->backgrounds.push_back(std::move(watch));
+    return afterStoring(std::move(stored), &JobSession::recordsChanged);
+}
+
+Status JobSession::addRiseTest(model::RiseTest test)
+{
+    if (!m_job)
+        return noJob();
+    giveIdentity(test, m_logger);
+    Status stored = history().addRiseTest(m_job->id, test);
+    if (stored)
+        m_job->riseTests.push_back(std::move(test));
+    return afterStoring(std::move(stored), &JobSession::recordsChanged);
+}
+
+// Rounds and readings
+
+const model::Round* JobSession::currentRound() const
+{
+    return m_job ? m_job->round(m_round) : nullptr;
+}
+
+void JobSession::setCurrentRound(model::RoundId round)
+{
+    if (round == m_round)
+        return;
+    m_round = round;
+    m_findings.clear();
+    emit roundChanged();
+    requestFindings();
+}
+
+Status JobSession::openRound(model::RoundKind kind, const std::string& title,
+                             std::vector<model::PointId> points, std::optional<model::RepairId> repair)
+{
+    if (!m_job)
+        return noJob();
+    model::Round round;
+    round.id = model::RoundId::create();
+    round.kind = kind;
+    round.title = title;
+    round.points = std::move(points);
+    round.repair = repair;
+    round.by = m_logger.toStdString();
+    round.opened = Timestamp::now();
+    if (round.points.empty())
+        for (const model::TestPoint* point : m_job->sketch.activePoints())
+            round.points.push_back(point->id);
+    const auto stored = history().addRound(m_job->id, round);
+    if (!stored)
+        return fail(stored.error());
+    m_job->rounds.push_back(*stored);
+    m_round = stored->id;
+    m_findings.clear();
+    return afterStoring({}, &JobSession::roundChanged);
+}
+
+Status JobSession::orderRound(const std::vector<model::PointId>& points)
+{
+    const model::Round* round = currentRound();
+    if (round == nullptr)
+        return fail(ErrorCode::NotAllowed, "no round is open; open one in Spray first");
+    Status stored = history().orderRound(m_job->id, m_round, points);
+    if (stored)
+        for (model::Round& kept : m_job->rounds)
+            if (kept.id == m_round)
+                kept.points = points;
+    return afterStoring(std::move(stored), &JobSession::roundChanged);
+}
+
+Result<model::Reading> JobSession::store(const ReadingDraft& draft)
+{
+    if (!m_job)
+        return noJob();
+    if (currentRound() == nullptr)
+        return fail(ErrorCode::NotAllowed, "no round is open; open one before the first reading");
+    model::Reading reading;
+    reading.id = model::ReadingId::create();
+    reading.round = m_round;
+    reading.point = draft.point;
+    reading.at = draft.sprayedAt.value_or(Timestamp::now());
+    reading.outcome = draft.outcome;
+    reading.condition = draft.condition;
+    reading.conditionDetail = draft.conditionDetail;
+    reading.background = draft.background;
+    reading.peak = draft.peak;
+    reading.entered = draft.entered;
+    reading.dwell = draft.dwell;
+    reading.delay = draft.delay;
+    reading.cleanUp = draft.cleanUp;
+    reading.gentle = draft.gentle;
+    reading.confirmed = draft.confirmed;
+    reading.outOfTurn = draft.outOfTurn;
+    reading.entry = draft.entry;
+    reading.by = m_logger.toStdString();
+    reading.reason = draft.reason;
+    reading.remark = draft.remark;
+    reading.corrects = draft.corrects;
+    reading.trace = draft.trace;
+    auto stored = history().addReading(m_job->id, reading);
+    if (!stored)
+        return stored;
+    m_job->readings.push_back(*stored);
+    m_mark = history().changeMark().value_or(m_mark);
+    emit storedOnDisk(Timestamp::now());
+    emit readingStored(draft.point);
+    requestFindings();
+    return stored;
+}
+
+Status JobSession::voidReadings(const std::vector<model::ReadingId>& readings, const std::string& reason)
+{
+    if (!m_job)
+        return noJob();
+    std::vector<model::VoidMark> marks;
+    for (const model::ReadingId id : readings)
+        if (!m_job->isVoid(id))
+            marks.push_back({id, reason, m_logger.toStdString(), Timestamp::now()});
+    if (marks.empty())
+        return {};
+    Status stored = history().addVoid(m_job->id, marks);
+    if (stored)
+        m_job->voids.insert(m_job->voids.end(), marks.begin(), marks.end());
+    return afterStoring(std::move(stored), &JobSession::recordsChanged);
+}
+
+const model::Reading* JobSession::lastReading() const
+{
+    if (!m_job)
+        return nullptr;
+    const auto standing = m_job->standing(m_round);
+    return standing.empty() ? nullptr : standing.back();
+}
+
+std::unordered_set<model::PointId> JobSession::pointsWithReadings() const
+{
+    std::unordered_set<model::PointId> points;
+    if (m_job)
+        for (const model::Reading& reading : m_job->readings)
+            points.insert(reading.point);
+    return points;
+}
+
+// Judge and repair
+
+const analysis::PointFinding* JobSession::finding(model::PointId point) const
+{
+    const auto found = std::find_if(m_findings.begin(), m_findings.end(),
+                                    [&](const analysis::PointFinding& f) { return f.point == point; });
+    return found == m_findings.end() ? nullptr : &*found;
+}
+
+Status JobSession::judge(model::Judgement judgement)
+{
+    if (!m_job)
+        return noJob();
+    giveIdentity(judgement, m_logger);
+    if (judgement.round.isNil())
+        judgement.round = m_round;
+    Status stored = history().addJudgement(m_job->id, judgement);
+    if (stored)
+        m_job->judgements.push_back(std::move(judgement));
+    return afterStoring(std::move(stored), &JobSession::recordsChanged);
+}
+
+Status JobSession::concede(model::Concession concession)
+{
+    if (!m_job)
+        return noJob();
+    giveIdentity(concession, m_logger);
+    Status stored = history().addConcession(m_job->id, concession);
+    if (stored)
+        m_job->concessions.push_back(std::move(concession));
+    return afterStoring(std::move(stored), &JobSession::recordsChanged);
+}
+
+Result<model::RepairId> JobSession::putRepair(model::Repair repair)
+{
+    if (!m_job)
+        return noJob();
+    giveIdentity(repair, m_logger);
+    Status stored = history().putRepair(m_job->id, repair);
+    if (!stored)
+        return fail(stored.error());
+    const model::RepairId id = repair.id;
+    const auto known = std::find_if(m_job->repairs.begin(), m_job->repairs.end(),
+                                    [&](const model::Repair& r) { return r.id == id; });
+    if (known == m_job->repairs.end())
+        m_job->repairs.push_back(std::move(repair));
+    else
+        *known = std::move(repair);
+    (void)afterStoring({}, &JobSession::recordsChanged);
+    return id;
+}
+
+// Review
+
+Status JobSession::addReview(model::ReviewEntry entry)
+{
+    if (!m_job)
+        return noJob();
+    giveIdentity(entry, m_logger);
+    const Status stored = history().addReview(m_job->id, entry);
+    if (!stored)
+        return stored;
+    const model::JobState before = m_job->state;
+    if (const Status reloaded = reloadJob(); !reloaded)
+        return reloaded;
+    emit storedOnDisk(Timestamp::now());
+    emit recordsChanged();
+    if (m_job->state != before) {
+        emit stateChanged();
+        emit historyChanged();
+    }
+    return {};
+}
+
+Status JobSession::submit(const std::string& text)
+{
+    model::ReviewEntry entry;
+    entry.step = model::ReviewStep::Submitted;
+    entry.text = text;
+    return addReview(std::move(entry));
+}
+
+Status JobSession::sendBack(const std::string& by, const std::string& remark)
+{
+    model::ReviewEntry entry;
+    entry.step = model::ReviewStep::Returned;
+    entry.by = by;
+    entry.text = remark;
+    return addReview(std::move(entry));
+}
+
+Status JobSession::remark(const std::string& by, const std::string& text, std::optional<model::PointId> point,
+                          const std::string& check)
+{
+    model::ReviewEntry entry;
+    entry.by = by;
+    entry.text = text;
+    entry.point = point;
+    entry.check = check;
+    return addReview(std::move(entry));
+}
+
+Result<std::vector<model::Person>> JobSession::people() const
+{
+    return history().people();
+}
+
+// Pictures
+
+Result<std::string> JobSession::addPicture(const std::vector<std::uint8_t>& bytes,
+                                           const std::string& extension)
+{
+    auto stored = history().addPicture(bytes, extension);
+    if (stored)
+        emit storedOnDisk(Timestamp::now());
+    return stored;
+}
+
+Result<model::Picture> JobSession::picture(const std::string& sha256) const
+{
+    return history().picture(sha256);
+}
+
+void JobSession::select(model::PointId point)
+{
+    if (point == m_selected)
+        return;
+    m_selected = point;
+    emit selectionChanged(point);
+}
+
+// Behind the verbs
+
+Status JobSession::reloadJob()
+{
+    auto job = history().job(m_job->id);
+    if (!job)
+        return fail(job.error());
+    m_job = std::move(*job);
+    m_mark = history().changeMark().value_or(m_mark);
+    return {};
+}
+
+Status JobSession::afterStoring(Status status, void (JobSession::*changed)())
+{
+    if (!status)
+        return status;
+    m_mark = history().changeMark().value_or(m_mark);
+    emit storedOnDisk(Timestamp::now());
+    emit(this->*changed)();
+    if (m_job)
+        requestFindings();
+    return status;
+}
+
+void JobSession::lookForOthers()
+{
+    const auto mark = history().changeMark();
+    if (!mark || *mark == m_mark)
+        return;
+    m_mark = *mark;
+    emit historyChanged();
+    if (!m_job)
+        return;
+    const model::Job before = *m_job;
+    if (!reloadJob() || *m_job == before)
+        return;
+    if (m_job->sketch != before.sketch) {
+        m_edits.clear(); // steps of ours no longer fit a drawing that another window changed
+        emit sketchChanged();
+    }
+    if (m_job->setup != before.setup)
+        emit setupChanged();
+    if (m_job->rounds != before.rounds)
+        emit roundChanged();
+    if (m_job->state != before.state)
+        emit stateChanged();
+    emit recordsChanged();
+    requestFindings();
+}
+
+} // namespace sealwalk::ui
