@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// How a leak rate is written: mantissa and decade, because the decade is what matters.
+#pragma once
+
+#include <string>
+
+namespace sealwalk::report {
+
+/// A number as mantissa and power of ten, rounded: 4.6 and -4.
+struct RateParts
+{
+    std::string mantissa; ///< "4.6", "-4.6"; "0" for zero
+    int exponent = 0;
+    bool isZero = false;
+    bool operator==(const RateParts&) const = default;
+};
+
+/// @param digits  significant digits, 1 to 17
+RateParts rateParts(double number, int digits = 2);
+
+/// On the screen: "4.6e−4" with a true minus. Widgets set the exponent in bold.
+std::string screenRate(double number, int digits = 2);
+/// In print: "4.6 × 10⁻⁴".
+std::string printRate(double number, int digits = 2);
+/// In files and for screen readers: "4.6e-4".
+std::string plainRate(double number, int digits = 2);
+
+} // namespace sealwalk::report
