@@ -3,6 +3,7 @@
 // sums within a kind, products only where physics declares them.
 #pragma once
 
+#include <bit> // first: Qt 6.4's moc cannot read libstdc++'s <compare> on its own
 #include <compare>
 
 namespace sealwalk {

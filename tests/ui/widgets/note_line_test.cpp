@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/widgets/note_line.h"
+
+#include <gtest/gtest.h>
+
+#include <QPushButton>
+#include <QSignalSpy>
+
+namespace sealwalk::ui {
+
+// Property: ten are kept, the newest first, and the resting hint comes back after a word.
+TEST(NoteLine, KeepsTheLastTenAndRestsOnTheHint)
+{
+    NoteLine line;
+    line.setResting(QStringLiteral("Sketch lays points"));
+    EXPECT_EQ(line.text(), QStringLiteral("Sketch lays points"));
+    for (int i = 1; i <= 12; ++i)
+        line.say(Severity::News, QStringLiteral("word %1").arg(i));
+    EXPECT_EQ(line.lastTen().size(), 10U);
+    EXPECT_EQ(line.lastTen().front().text, QStringLiteral("word 12"));
+    EXPECT_EQ(line.text(), QStringLiteral("word 12"));
+    line.clear();
+    EXPECT_EQ(line.text(), QStringLiteral("Sketch lays points"));
+}
+
+// Property: work in progress does not lose the error that stood there.
+TEST(NoteLine, ComesBackToTheErrorAfterProgress)
+{
+    NoteLine line;
+    line.say(Severity::Error, QStringLiteral("not on disk"));
+    line.showProgress(QStringLiteral("sealing 1 of 4"), 0.25);
+    EXPECT_EQ(line.text(), QStringLiteral("sealing 1 of 4"));
+    QSignalSpy cancelled(&line, &NoteLine::cancelled);
+    line.findChild<QPushButton*>()->click();
+    EXPECT_EQ(cancelled.count(), 1);
+    line.endProgress();
+    EXPECT_EQ(line.text(), QStringLiteral("not on disk"));
+    EXPECT_EQ(line.severity(), Severity::Error);
+}
+
+} // namespace sealwalk::ui

@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/widgets/below_field.h"
+
+#include <QLabel>
+#include <QStyle>
+#include <QVariant>
+
+namespace sealwalk::ui {
+
+void setStyleProperty(QWidget* widget, const char* name, const QString& value)
+{
+    if (widget->property(name).toString() == value)
+        return;
+    widget->setProperty(name, value);
+    widget->style()->unpolish(widget);
+    widget->style()->polish(widget);
+}
+
+QLabel* makeBelowField(QWidget* parent)
+{
+    auto* label = new QLabel(parent);
+    label->setWordWrap(true);
+    label->setTextFormat(Qt::PlainText);
+    label->setProperty("role", QStringLiteral("caption"));
+    label->hide();
+    return label;
+}
+
+void showComplaint(QLabel* below, QWidget* field, const QString& sentence)
+{
+    below->setText(sentence);
+    below->setVisible(!sentence.isEmpty());
+    setStyleProperty(below, "role", QStringLiteral("wrong"));
+    setStyleProperty(field, "wrong", sentence.isEmpty() ? QString() : QStringLiteral("true"));
+    field->setAccessibleDescription(sentence);
+}
+
+void showHint(QLabel* below, QWidget* field, const QString& text)
+{
+    below->setText(text);
+    below->setVisible(!text.isEmpty());
+    setStyleProperty(below, "role", QStringLiteral("caption"));
+    setStyleProperty(field, "wrong", QString());
+    field->setAccessibleDescription(text);
+}
+
+} // namespace sealwalk::ui

@@ -1,0 +1,202 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/widgets/quantity_edit.h"
+
+#include "core/quantities/entered_number.h"
+#include "core/quantities/quantity_text.h"
+#include "ui/widgets/below_field.h"
+#include "ui/widgets/number_display.h"
+
+#include <QLabel>
+#include <QLineEdit>
+#include <QVBoxLayout>
+
+#include <cmath>
+
+namespace sealwalk::ui {
+
+namespace {
+
+constexpr double kSameValue = 1e-9;
+
+bool same(std::optional<double> a, std::optional<double> b)
+{
+    if (!a || !b)
+        return a.has_value() == b.has_value();
+    return std::abs(*a - *b) <= kSameValue * std::max(std::abs(*a), std::abs(*b));
+}
+
+/// The trade's short form of a rate, "3.2-7", where a plain reading found no number.
+Result<double> shortForm(const std::string& typed, const Error& otherwise)
+{
+    const EnteredNumber entered = readEntered(typed);
+    if (entered.state == EnteredNumber::State::Complete && entered.value)
+        return *entered.value;
+    return fail(otherwise);
+}
+
+} // namespace
+
+QuantityEdit::QuantityEdit(const QString& name, const Unit& unit, QWidget* parent)
+    : QWidget(parent)
+    , m_unit(unit)
+{
+    build(name);
+}
+
+QuantityEdit::QuantityEdit(const QString& name, const QString& suffix, QWidget* parent)
+    : QWidget(parent)
+    , m_suffix(suffix)
+{
+    build(name);
+}
+
+void QuantityEdit::build(const QString& name)
+{
+    m_field = new QLineEdit(this);
+    m_field->setAccessibleName(name);
+    m_below = makeBelowField(this);
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(1);
+    column->addWidget(m_field);
+    column->addWidget(m_below);
+    setFocusProxy(m_field);
+    connect(m_field, &QLineEdit::editingFinished, this, &QuantityEdit::onEditingFinished);
+}
+
+void QuantityEdit::setUnit(const Unit& unit)
+{
+    if (m_unit && *m_unit == unit)
+        return;
+    const bool typedHere = m_si && same(read(text()).value_or(std::nan("")), m_si);
+    m_unit = unit;
+    // A bare number would change its meaning with the unit, so it is written anew.
+    if (m_si && (!typedHere || !same(read(text()).value_or(std::nan("")), m_si)))
+        m_field->setText(shown(*m_si));
+    showBelow();
+}
+
+void QuantityEdit::setFlowBasis(const FlowBasis& basis)
+{
+    m_basis = basis;
+    showBelow();
+}
+
+void QuantityEdit::setRange(const Range& range)
+{
+    m_range = range;
+}
+
+void QuantityEdit::setPlaceholder(const QString& text)
+{
+    m_field->setPlaceholderText(text);
+}
+
+void QuantityEdit::setFieldWidth(int pixels)
+{
+    m_field->setFixedWidth(pixels);
+}
+
+void QuantityEdit::setSi(std::optional<double> si)
+{
+    const bool typing = m_field->hasFocus() && m_field->isModified();
+    if (same(si, m_si) && (typing || isWrong() || !text().trimmed().isEmpty() || !si))
+        return;
+    m_si = si;
+    m_complaint.clear();
+    m_field->setText(si ? shown(*si) : QString());
+    m_field->setModified(false);
+    showBelow();
+}
+
+QString QuantityEdit::text() const
+{
+    return m_field->text();
+}
+
+void QuantityEdit::commit()
+{
+    onEditingFinished();
+}
+
+void QuantityEdit::onEditingFinished()
+{
+    if (!m_field->isModified())
+        return;
+    const QString typed = text().trimmed();
+    std::optional<double> value;
+    QString complaint;
+    if (!typed.isEmpty()) {
+        const Result<double> read = this->read(typed);
+        if (!read)
+            complaint = QString::fromStdString(read.error().message);
+        else
+            complaint = outOfRange(*read);
+        if (complaint.isEmpty())
+            value = *read;
+    }
+    m_complaint = complaint;
+    m_field->setModified(!complaint.isEmpty());
+    const bool changed = complaint.isEmpty() && !same(value, m_si);
+    if (complaint.isEmpty())
+        m_si = value;
+    showBelow();
+    if (changed)
+        emit edited(m_si);
+}
+
+Result<double> QuantityEdit::read(const QString& text) const
+{
+    const std::string typed = text.trimmed().toStdString();
+    const DecimalMark mark = decimalMark();
+    if (!m_unit)
+        return parseNumber(typed, mark);
+    if (m_unit->kind != UnitKind::LeakRates)
+        return parseSi(typed, m_unit->kind, &*m_unit, mark);
+    const std::size_t digits = numberLength(typed);
+    if (digits == typed.size() || readEntered(typed).state == EnteredNumber::State::Complete) {
+        Result<double> number = parseNumber(typed, mark);
+        if (!number)
+            number = shortForm(typed, number.error());
+        if (!number)
+            return number;
+        return leakRate(*number, *m_unit, m_basis).map([](LeakRate rate) { return rate.si(); });
+    }
+    return parseLeakRate(typed, m_basis, mark).map([](LeakRate rate) { return rate.si(); });
+}
+
+QString QuantityEdit::shown(double si) const
+{
+    if (!m_unit)
+        return typedText(si);
+    double number = fromSi(si, *m_unit);
+    if (m_unit->kind == UnitKind::LeakRates)
+        number = numberIn(LeakRate::fromSi(si), *m_unit, m_basis).value_or(number);
+    const QString symbol = QString::fromStdString(m_unit->symbol);
+    return symbol.isEmpty() ? typedText(number) : typedText(number) + QLatin1Char(' ') + symbol;
+}
+
+QString QuantityEdit::outOfRange(double si) const
+{
+    if (m_range.above && !(si > *m_range.above))
+        return tr("must be above %1").arg(shown(*m_range.above));
+    if (m_range.atLeast && si < *m_range.atLeast)
+        return tr("must be at least %1").arg(shown(*m_range.atLeast));
+    if (m_range.atMost && si > *m_range.atMost)
+        return tr("must be at most %1").arg(shown(*m_range.atMost));
+    return {};
+}
+
+void QuantityEdit::showBelow()
+{
+    if (isWrong()) {
+        showComplaint(m_below, m_field, m_complaint);
+        return;
+    }
+    // "120 l" and "120" need no echo in l; "0,12 m3" does.
+    const bool echo = m_si && m_unit && shown(*m_si) != text().trimmed() &&
+                      numberLength(text().trimmed().toStdString()) != text().trimmed().toStdString().size();
+    showHint(m_below, m_field, echo ? QStringLiteral("= ") + shown(*m_si) : QString());
+}
+
+} // namespace sealwalk::ui
