@@ -5,7 +5,11 @@ namespace sealwalk::cli {
 
 std::vector<AddCommand> allCommands()
 {
-    return {};
+    return {
+        addConvert,
+        addAir,
+        addRespond,
+    };
 }
 
 } // namespace sealwalk::cli

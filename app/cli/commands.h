@@ -8,6 +8,10 @@
 
 namespace sealwalk::cli {
 
+void addConvert(CLI::App& root, Work& chosen);
+void addAir(CLI::App& root, Work& chosen);
+void addRespond(CLI::App& root, Work& chosen);
+
 std::vector<AddCommand> allCommands();
 
 } // namespace sealwalk::cli

@@ -5,8 +5,12 @@
 
 #include <CLI/CLI.hpp>
 
+#include <algorithm>
 #include <iostream>
 #include <new>
+#include <string>
+#include <string_view>
+#include <vector>
 
 namespace {
 
@@ -20,6 +24,19 @@ int complain(const std::string& sentence, int status)
 {
     std::cerr << "sealwalk-cli: " << sentence << '\n';
     return status;
+}
+
+// "-5 degC" is a value, not an option: a blank in front hides the sign from the parser of options, and every
+// reader of values skips it. Last argument first, as the parser wants them.
+std::vector<std::string> argumentsOf(int argc, char** argv)
+{
+    std::vector<std::string> arguments(argv + 1, argv + argc);
+    for (std::string& argument : arguments)
+        if (argument.size() > 1 && argument[0] == '-' &&
+            std::string_view("0123456789.,").find(argument[1]) != std::string_view::npos)
+            argument.insert(argument.begin(), ' ');
+    std::reverse(arguments.begin(), arguments.end());
+    return arguments;
 }
 
 int run(int argc, char** argv)
@@ -38,7 +55,7 @@ int run(int argc, char** argv)
         add(root, work);
 
     try {
-        root.parse(argc, argv);
+        root.parse(argumentsOf(argc, argv));
     } catch (const CLI::Success& wanted) {
         return root.exit(wanted); // --help and --version
     } catch (const CLI::ParseError& wrong) {

@@ -14,7 +14,7 @@ namespace {
 
 std::string celsius(Temperature t)
 {
-    return fmt::format("{} degC ({} K)", roundedText(inDegreesCelsius(t), 6), roundedText(t.si(), 6));
+    return fmt::format("{} degC ({} K)", trimmedText(inDegreesCelsius(t), 6), trimmedText(t.si(), 6));
 }
 
 std::vector<std::string> assumptions(const Unit& from, const Unit& to, const FlowBasis& basis,
@@ -30,7 +30,7 @@ std::vector<std::string> assumptions(const Unit& from, const Unit& to, const Flo
     if (a == FlowClass::Standard || b == FlowClass::Standard)
         said.push_back("standard volumes at 101325 Pa and " + celsius(basis.standard));
     if ((a == FlowClass::Mass || b == FlowClass::Mass) && basis.molarMass) {
-        const std::string mass = roundedText(*basis.molarMass * 1000.0, 7) + " g/mol";
+        const std::string mass = trimmedText(*basis.molarMass * 1000.0, 7) + " g/mol";
         said.push_back(gasName.empty() ? "molar mass " + mass
                                        : fmt::format("gas {}, molar mass {}", gasName, mass));
     }

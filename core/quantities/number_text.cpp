@@ -245,4 +245,19 @@ std::string roundedText(double number, int digits)
     return std::string(buffer.data(), fixed.ptr);
 }
 
+std::string trimmedText(double number, int digits)
+{
+    std::string text = roundedText(number, digits);
+    const std::size_t mark = text.find('.');
+    if (mark == std::string::npos)
+        return text;
+    const std::size_t end = std::min(text.find('e'), text.size());
+    std::size_t last = end;
+    while (text[last - 1] == '0')
+        --last;
+    if (text[last - 1] == '.')
+        --last;
+    return text.erase(last, end - last);
+}
+
 } // namespace sealwalk

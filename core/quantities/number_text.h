@@ -32,4 +32,7 @@ std::string exactText(double number);
 /// break the contract.
 std::string roundedText(double number, int digits);
 
+/// The same with trailing zeros dropped: "4.6e-4", "0.25".
+std::string trimmedText(double number, int digits);
+
 } // namespace sealwalk

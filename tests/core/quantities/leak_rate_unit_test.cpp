@@ -184,8 +184,8 @@ TEST(Conversion, NamesWhatItAssumed)
     EXPECT_TRUE(exact->assumptions.empty());
     const auto standard = convert(1, readUnit("sccm").value(), readUnit("mbar l/s").value());
     ASSERT_EQ(standard->assumptions.size(), 2U);
-    EXPECT_EQ(standard->assumptions[0], "gas temperature 20.0000 degC (293.150 K)");
-    EXPECT_EQ(standard->assumptions[1], "standard volumes at 101325 Pa and 0 degC (273.150 K)");
+    EXPECT_EQ(standard->assumptions[0], "gas temperature 20 degC (293.15 K)");
+    EXPECT_EQ(standard->assumptions[1], "standard volumes at 101325 Pa and 0 degC (273.15 K)");
     const auto mass =
         convert(1, readUnit("mbar l/s").value(), readUnit("g/yr").value(), massOf(4.002602), "helium");
     ASSERT_EQ(mass->assumptions.size(), 3U);

@@ -98,6 +98,10 @@ TEST(NumberText, RoundsToSignificantDigits)
     EXPECT_EQ(roundedText(98765.0, 3), "9.88e4");
     EXPECT_EQ(roundedText(-3.14159e-10, 4), "-3.142e-10");
     EXPECT_EQ(roundedText(0.0, 3), "0");
+    EXPECT_EQ(trimmedText(4.6e-4, 5), "4.6e-4");
+    EXPECT_EQ(trimmedText(120.0, 6), "120");
+    EXPECT_EQ(trimmedText(1e-9, 6), "1e-9");
+    EXPECT_EQ(trimmedText(0.1, 3), "0.1");
 }
 
 } // namespace
