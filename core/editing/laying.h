@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Laying test points along a joint, evenly, by number or by pitch.
+#pragma once
+
+#include "core/editing/edit.h"
+
+namespace sealwalk::editing {
+
+struct Laying
+{
+    enum class By
+    {
+        Number,
+        Pitch
+    };
+    By by = By::Number;
+    int number = 8;       ///< 1 … 2000, when laid by number
+    double pitch = 150.0; ///< mm, > 0, when laid by pitch: no two points lie farther apart than this
+    /// Number of the first new point, above every number ever given; none: the next free one.
+    std::optional<int> first;
+};
+
+/// The most points one joint can be given at once.
+inline constexpr int kMostPoints = 2000;
+
+/// How many points the laying makes on a line of `length` mm. A spot has one. Refuses a number or pitch that
+/// is out of range.
+Result<int> countOf(const Laying& laying, double length);
+
+/// mm between neighbours when `count` points are laid; 0 on a spot.
+double spacing(const geometry::Shape& shape, int count);
+
+/// Where `count` points of a joint come to lie, as fractions of its outline, in the order of the walk: from
+/// its start on a closed joint; on an open one each in the middle of an equal part.
+std::vector<double> places(const model::Joint& joint, int count);
+
+/// Lays points on a joint anew. Points that are there already keep their identity and number in the order of
+/// the walk; what is missing is added with new numbers, what is too many is taken out. Refused when one of
+/// them has readings.
+Result<Edit> layPoints(const model::Sketch& sketch, model::JointId joint, const Laying& laying,
+                       const PointSet& withReadings);
+
+/// Gives the next free number, and remembers that it was given.
+int giveNumber(model::Sketch& sketch);
+
+} // namespace sealwalk::editing

@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What is usually forgotten when joints are drawn. Common practice of the trade, no published list.
+#pragma once
+
+#include "core/model/sketch.h"
+
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace sealwalk::editing {
+
+/// One thing to look for.
+struct Reminder
+{
+    std::string_view what; ///< "valve seat, tested across"
+    std::string_view name; ///< what the joint would be called: "Valve seat"
+    model::JointKind kind; ///< what it would be drawn as
+    bool isSetup = false;  ///< belongs to the test set-up
+    bool onSketch = false; ///< a joint whose name tells of it is drawn already
+};
+
+/// What goes with a kind of joint.
+std::vector<Reminder> reminders(model::JointKind kind);
+
+/// What the joints of the sketch bring to mind, and what every object and set-up has: each thing once, those
+/// still missing first.
+std::vector<Reminder> reminders(const model::Sketch& sketch);
+
+} // namespace sealwalk::editing
