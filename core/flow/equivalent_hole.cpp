@@ -42,13 +42,6 @@ Result<Length> thinHoleDiameter(Gas gas, LeakRate flow, Pressure upstream, Tempe
     return metres(std::exp(findRoot(excess, std::log(kSmallest), std::log(kLargest), 1e-14)));
 }
 
-Length chokedHoleDiameter(Gas gas, LeakRate flow, Pressure upstream, Temperature temperature)
-{
-    SEALWALK_EXPECT(flow.si() > 0.0 && upstream.si() > 0.0);
-    const double perArea = upstream.si() * 0.25 * meanSpeed(gas, temperature) * chokedOutflow(gas);
-    return metres(std::sqrt(4.0 * flow.si() / (kPi * perArea)));
-}
-
 Duration timeToDeliver(LeakRate flow, Volume volume, Pressure pressure)
 {
     SEALWALK_EXPECT(flow.si() > 0.0);

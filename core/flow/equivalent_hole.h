@@ -12,8 +12,6 @@ namespace sealwalk::flow {
 LeakRate thinHoleFlow(Gas gas, Length diameter, Pressure upstream, Temperature temperature);
 /// The hole that passes `flow`; refuses flows not above zero and holes outside 1e-10 m to 0.05 m.
 Result<Length> thinHoleDiameter(Gas gas, LeakRate flow, Pressure upstream, Temperature temperature);
-/// The hole with choked outflow all through, of gross leaks.
-Length chokedHoleDiameter(Gas gas, LeakRate flow, Pressure upstream, Temperature temperature);
 
 /// Time in which `flow` (above zero) delivers `volume` of gas at `pressure`.
 Duration timeToDeliver(LeakRate flow, Volume volume, Pressure pressure);
