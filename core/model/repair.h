@@ -26,8 +26,12 @@ struct Repair
     std::string by;
     Timestamp at;
     std::string note;
-    std::vector<std::string> pictures;  ///< SHA-256 of photos
-    std::optional<RepairId> madeGoodBy; ///< the later permanent repair that replaced a temporary one
+    std::vector<std::string> pictures; ///< SHA-256 of photos
+    std::optional<RepairId>
+        madeGoodBy; ///< the later permanent repair of this job that replaced a temporary one
+    /// Temporary repairs of earlier jobs that this one replaces; those jobs are signed and cannot say so
+    /// themselves.
+    std::vector<RepairId> makesGood;
     bool operator==(const Repair&) const = default;
 };
 

@@ -7,6 +7,7 @@
 #include "core/model/picture.h"
 #include "core/model/test_object.h"
 
+#include <chrono>
 #include <cstdint>
 #include <filesystem>
 #include <memory>
@@ -44,12 +45,21 @@ struct ObjectRow
     bool operator==(const ObjectRow&) const = default;
 };
 
+/// What the detector feed showed during one spray.
+struct Trace
+{
+    std::vector<double> times; ///< seconds from the reading's start
+    std::vector<float> values; ///< Pa·m³/s as shown, one per time
+    bool operator==(const Trace&) const = default;
+};
+
 /// Counts every change another connection may have made, cheap to ask ten times a second.
 using ChangeMark = std::int64_t;
 
 /// One connection to one history file. Not for use from two threads; open one per thread.
 /// Every call that writes is one durable transaction; on failure the file is as it was.
-/// A signed job refuses every change with ErrorCode::NotAllowed.
+/// A signed job refuses every change with ErrorCode::NotAllowed, except remarks, answers and amendments. A
+/// submitted one takes void marks, judgements, concessions, remarks and signatures, but no new measurements.
 class HistoryStore
 {
 public:
@@ -60,7 +70,9 @@ public:
         Create,    ///< made when it does not exist
     };
 
-    static Result<HistoryStore> open(const std::filesystem::path& file, Mode mode);
+    /// @param patience  how long a call waits for another program's lock before it answers ErrorCode::Busy
+    static Result<HistoryStore> open(const std::filesystem::path& file, Mode mode,
+                                     std::chrono::milliseconds patience = std::chrono::seconds(5));
     HistoryStore(HistoryStore&&) noexcept;
     HistoryStore& operator=(HistoryStore&&) noexcept;
     ~HistoryStore();
@@ -108,11 +120,16 @@ public:
     Status addRiseTest(model::JobId job, const model::RiseTest& test);
     Status addJudgement(model::JobId job, const model::Judgement& judgement);
     Status addConcession(model::JobId job, const model::Concession& concession);
-    /// Adds the entry and moves the job's state with it (submitted, returned, approved → signed).
+    /// Adds the entry and moves the job's state with it: submitted (from open or returned), returned (from
+    /// submitted), approved → signed (from submitted, with a signature stored before). Amendments are for
+    /// signed jobs.
     Status addReview(model::JobId job, const model::ReviewEntry& entry);
     Status addSignature(model::JobId job, const model::Signature& signature);
     /// Approval in one transaction: the entry, the signature, the state.
-    Status sign(model::JobId job, const model::ReviewEntry& entry, const model::Signature& signature);
+    /// @param seen  the mark when the job to sign was read; ErrorCode::Conflict when anything was stored
+    /// since
+    Status sign(model::JobId job, const model::ReviewEntry& entry, const model::Signature& signature,
+                std::optional<ChangeMark> seen = std::nullopt);
 
     /// Readings stored after `sequence`, by whichever window.
     [[nodiscard]] Result<std::vector<model::Reading>> readingsAfter(model::JobId job,
@@ -123,6 +140,7 @@ public:
     [[nodiscard]] Result<model::Picture> picture(const std::string& sha256) const;
     Status addTrace(model::JobId job, const std::string& name, const std::vector<double>& times,
                     const std::vector<float>& values);
+    [[nodiscard]] Result<Trace> trace(model::JobId job, const std::string& name) const;
 
     // People and settings of the history
     [[nodiscard]] Result<std::vector<model::Person>> people() const;

@@ -1,0 +1,95 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What a HistoryStore holds: the open database, and the frame every call runs in.
+#pragma once
+
+#include "core/storage/history_store.h"
+#include "core/storage/row_access.h"
+
+#include <SQLiteCpp/Database.h>
+#include <SQLiteCpp/Transaction.h>
+
+#include <filesystem>
+
+namespace sealwalk::storage {
+
+/// What must be known of a job before something is done to it.
+struct JobHead
+{
+    JobKey key = 0;
+    int number = 0;
+    std::int64_t object = 0; ///< key of its object within the file
+    model::JobState state = model::JobState::Open;
+    int sketchRevision = 1;
+};
+
+/// Which states of a job allow a change.
+enum class Allowed
+{
+    WhileOpenForWork, ///< open or returned
+    UntilSigned,      ///< open, submitted or returned
+    Always
+};
+
+struct HistoryStore::Connection
+{
+    std::filesystem::path file;
+    Mode mode = Mode::ReadWrite;
+    mutable SQLite::Database database;
+
+    /// One transaction that is on disk when this answers without an error.
+    template <class Work>
+    auto write(Work&& work) const -> decltype(work())
+    {
+        return guarded(file, [&]() -> decltype(work()) {
+            requireWritable();
+            SQLite::Transaction transaction(database, SQLite::TransactionBehavior::IMMEDIATE);
+            auto result = work();
+            if (result)
+                transaction.commit();
+            return result;
+        });
+    }
+
+    /// One consistent look at the file.
+    template <class Work>
+    auto read(Work&& work) const -> decltype(work())
+    {
+        return guarded(file, [&]() -> decltype(work()) {
+            const SQLite::Transaction look(database);
+            return work();
+        });
+    }
+
+    void requireWritable() const;
+    [[nodiscard]] ChangeMark mark() const;
+    // NOLINTNEXTLINE(modernize-use-nodiscard): also asked only whether the job is there
+    JobHead head(model::JobId job) const;
+    /// The head of a job whose state allows the change; otherwise a Refusal that says what to do.
+    [[nodiscard]] JobHead headFor(model::JobId job, Allowed allowed) const;
+    [[nodiscard]] std::int64_t objectKey(model::ObjectId object) const;
+    /// The file's name, for messages.
+    [[nodiscard]] std::string name() const { return file.string(); }
+};
+
+/// Everything of one job; `database` is inside a transaction.
+model::Job loadJob(SQLite::Database& database, JobKey key);
+model::Sketch loadSketch(SQLite::Database& database, JobKey key);
+void insertSketch(SQLite::Database& database, JobKey key, const model::Sketch& sketch);
+void deleteSketch(SQLite::Database& database, JobKey key);
+model::Setup loadSetup(SQLite::Database& database, JobKey key);
+void insertSetup(SQLite::Database& database, JobKey key, const model::Setup& setup);
+void deleteSetup(SQLite::Database& database, JobKey key);
+void insertObject(SQLite::Database& database, const model::TestObject& object);
+model::TestObject loadObject(SQLite::Database& database, std::int64_t key);
+/// Inserts the row of the job itself, with state "open" whatever the job's is.
+JobKey insertJobHead(SQLite::Database& database, std::int64_t object, const model::Job& job);
+int nextJobNumber(SQLite::Database& database);
+void setState(SQLite::Database& database, JobKey key, model::JobState state);
+void insertPicture(SQLite::Database& database, const model::Picture& picture);
+
+/// Makes anew what lists and searches need of the job.
+void refreshSummary(SQLite::Database& database, JobKey key);
+/// Lower case for the alphabets the trade writes in: Latin, Greek, Cyrillic.
+std::string folded(std::string_view text);
+
+} // namespace sealwalk::storage

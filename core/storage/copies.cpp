@@ -1,0 +1,83 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A consistent copy of a live history.
+#include "core/storage/connection.h"
+
+#include <fcntl.h>
+#include <fmt/format.h>
+#include <unistd.h>
+
+#include <system_error>
+
+namespace sealwalk::storage {
+namespace {
+
+namespace fs = std::filesystem;
+
+/// SQLite does not wait for the disk when it writes a copy; we do.
+bool flushed(const fs::path& path, int flags)
+{
+    const int descriptor =
+        ::open(path.c_str(), flags | O_CLOEXEC); // NOLINT(cppcoreguidelines-pro-type-vararg)
+    if (descriptor < 0)
+        return false;
+    const bool done = ::fsync(descriptor) == 0;
+    ::close(descriptor);
+    return done;
+}
+
+/// Removes the half-written copy unless it was handed over.
+class Partial
+{
+public:
+    explicit Partial(fs::path path)
+        : m_path(std::move(path))
+    {}
+    Partial(const Partial&) = delete;
+    Partial& operator=(const Partial&) = delete;
+    ~Partial()
+    {
+        std::error_code ignored;
+        fs::remove(m_path, ignored);
+    }
+    [[nodiscard]] const fs::path& path() const { return m_path; }
+
+private:
+    fs::path m_path;
+};
+
+} // namespace
+
+Status HistoryStore::backup(const fs::path& target) const
+{
+    return guarded(target, [&]() -> Status {
+        std::error_code problem;
+        if (fs::exists(fs::symlink_status(target, problem)))
+            return fail(ErrorCode::BadInput, target.string() + ": is there already; name a new file");
+        const fs::path folder = target.parent_path().empty() ? fs::path(".") : target.parent_path();
+        if (!fs::is_directory(folder, problem))
+            return fail(ErrorCode::BadInput,
+                        target.string() + ": its folder does not exist; name one that does");
+        if (::access(folder.c_str(), W_OK) != 0)
+            return fail(ErrorCode::MachineFailed, target.string() + ": its folder may not be written");
+        const Partial partial(target.string() + fmt::format(".{}.partial", ::getpid()));
+        {
+            SQLite::Statement into(m_connection->database, "VACUUM INTO ?");
+            into.bind(1, partial.path().string());
+            into.exec();
+        }
+        if (!flushed(partial.path(), O_RDWR))
+            return fail(ErrorCode::MachineFailed, target.string() + ": the disk did not take the copy");
+        // A hard link never replaces a file that came up meanwhile.
+        fs::create_hard_link(partial.path(), target, problem);
+        if (problem && problem != std::errc::file_exists)
+            fs::rename(partial.path(), target, problem); // file systems without links
+        if (problem)
+            return fail(ErrorCode::MachineFailed,
+                        target.string() + ": cannot be written: " + problem.message());
+        if (!flushed(folder, O_RDONLY | O_DIRECTORY))
+            return fail(ErrorCode::MachineFailed, target.string() + ": the disk did not take the copy");
+        return {};
+    });
+}
+
+} // namespace sealwalk::storage

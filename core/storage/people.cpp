@@ -1,0 +1,101 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// People of the history, and its settings.
+#include "core/storage/connection.h"
+
+#include <fmt/format.h>
+
+namespace sealwalk::storage {
+namespace {
+
+const std::string& personColumns()
+{
+    static const std::string columns = joined(columnNames<model::Person>());
+    return columns;
+}
+
+std::optional<model::Person> stored(SQLite::Database& database, model::PersonId id)
+{
+    SQLite::Statement select(database, "SELECT " + personColumns() + " FROM person WHERE uuid = ?");
+    ColumnBinder bind(select);
+    bind("uuid", id);
+    if (!select.executeStep())
+        return std::nullopt;
+    model::Person person;
+    ColumnReader read(select);
+    Rows<model::Person>::fields(read, person);
+    return person;
+}
+
+void write(SQLite::Database& database, const model::Person& person, bool isNew)
+{
+    const std::vector<std::string> names = columnNames<model::Person>();
+    std::string marks;
+    for (std::size_t i = 0; i < names.size(); ++i)
+        marks += marks.empty() ? "?" : ", ?";
+    SQLite::Statement statement(database,
+                                isNew ? "INSERT INTO person (" + personColumns() + ") VALUES (" + marks + ")"
+                                      : "UPDATE person SET " + joined(names, " = ?") + " WHERE uuid = ?");
+    ColumnBinder bind(statement);
+    Rows<model::Person>::fields(bind, person);
+    if (!isNew)
+        bind("uuid", person.id);
+    statement.exec();
+}
+
+} // namespace
+
+Result<std::vector<model::Person>> HistoryStore::people() const
+{
+    return m_connection->read([&]() -> Result<std::vector<model::Person>> {
+        SQLite::Statement select(m_connection->database,
+                                 "SELECT " + personColumns() + " FROM person ORDER BY name, id");
+        std::vector<model::Person> people;
+        while (select.executeStep()) {
+            ColumnReader read(select);
+            Rows<model::Person>::fields(read, people.emplace_back());
+        }
+        return people;
+    });
+}
+
+Status HistoryStore::putPerson(const model::Person& person)
+{
+    return m_connection->write([&]() -> Status {
+        if (person.id.isNil() || person.name.empty())
+            return fail(ErrorCode::BadInput, "a person needs a name");
+        const std::optional<model::Person> before = stored(m_connection->database, person.id);
+        // A new key under an old name would make what was signed before look forged.
+        if (before && !before->publicKey.empty() && before->publicKey != person.publicKey)
+            return fail(
+                ErrorCode::Conflict,
+                fmt::format("{} has a signing key already; to sign with another one, mark this entry as "
+                            "no longer active and add the person anew",
+                            before->name));
+        write(m_connection->database, person, !before);
+        return {};
+    });
+}
+
+Result<std::string> HistoryStore::setting(const std::string& name) const
+{
+    return m_connection->read([&]() -> Result<std::string> {
+        SQLite::Statement select(m_connection->database, "SELECT value FROM setting WHERE name = ?");
+        select.bind(1, name);
+        return select.executeStep() ? select.getColumn(0).getString() : std::string{};
+    });
+}
+
+Status HistoryStore::putSetting(const std::string& name, const std::string& value)
+{
+    return m_connection->write([&]() -> Status {
+        SQLite::Statement put(m_connection->database,
+                              "INSERT INTO setting (name, value) VALUES (?, ?) "
+                              "ON CONFLICT (name) DO UPDATE SET value = excluded.value");
+        put.bind(1, name);
+        put.bind(2, value);
+        put.exec();
+        return {};
+    });
+}
+
+} // namespace sealwalk::storage

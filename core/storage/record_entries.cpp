@@ -1,0 +1,210 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What is only ever added to a job.
+#include "core/storage/connection.h"
+
+#include <fmt/format.h>
+
+namespace sealwalk::storage {
+namespace {
+
+bool jobHas(SQLite::Database& database, JobKey key, const char* table, const Uuid& uuid)
+{
+    SQLite::Statement select(database, std::string("SELECT 1 FROM ") + table + " WHERE job = ? AND uuid = ?");
+    select.bind(1, key);
+    std::string bytes;
+    packUuid(bytes, uuid);
+    select.bind(2, bytes.data(), static_cast<int>(bytes.size()));
+    return select.executeStep();
+}
+
+void requireKnown(SQLite::Database& database, const JobHead& head, const char* table, const Uuid& uuid)
+{
+    if (!jobHas(database, head.key, table, uuid))
+        throw Refusal(ErrorCode::NotFound,
+                      fmt::format("job {} has no {} {}", head.number, table, uuid.text()));
+}
+
+void requireNotCorrectedYet(SQLite::Database& database, const JobHead& head, model::ReadingId corrected)
+{
+    SQLite::Statement select(database, "SELECT sequence FROM reading WHERE job = ? AND corrects = ?");
+    select.bind(1, head.key);
+    ColumnBinder bind(select, 2);
+    bind("corrects", corrected);
+    if (select.executeStep())
+        throw Refusal(
+            ErrorCode::Conflict,
+            fmt::format("job {}: that reading was corrected meanwhile by reading {}; correct that one",
+                        head.number, select.getColumn(0).getInt64()));
+}
+
+std::int64_t nextSequence(SQLite::Database& database, JobKey key)
+{
+    SQLite::Statement select(database, "SELECT coalesce(max(sequence), 0) + 1 FROM reading WHERE job = ?");
+    select.bind(1, key);
+    select.executeStep();
+    return select.getColumn(0).getInt64();
+}
+
+/// The summary counts the reading; its words change only when a new name comes in.
+void countReading(SQLite::Database& database, JobKey key, const std::string& by)
+{
+    {
+        SQLite::Statement count(database, "UPDATE job_summary SET readings = readings + 1 WHERE job = ?");
+        count.bind(1, key);
+        count.exec();
+    }
+    SQLite::Statement known(database, "SELECT instr(words, ?) FROM job_summary WHERE job = ?");
+    known.bind(1, folded(by));
+    known.bind(2, key);
+    const bool isKnown = known.executeStep() && known.getColumn(0).getInt() > 0;
+    known.reset();
+    if (!isKnown)
+        refreshSummary(database, key);
+}
+
+} // namespace
+
+Result<model::Reading> HistoryStore::addReading(model::JobId job, const model::Reading& reading)
+{
+    return m_connection->write([&]() -> Result<model::Reading> {
+        SQLite::Database& database = m_connection->database;
+        const JobHead head = m_connection->headFor(job, Allowed::WhileOpenForWork);
+        requireKnown(database, head, "round", reading.round.uuid());
+        requireKnown(database, head, "point", reading.point.uuid());
+        if (reading.corrects) {
+            requireKnown(database, head, "reading", reading.corrects->uuid());
+            requireNotCorrectedYet(database, head, *reading.corrects);
+        }
+        model::Reading stored = reading;
+        if (stored.id.isNil())
+            stored.id = model::ReadingId::create();
+        stored.sequence = nextSequence(database, head.key);
+        insertRow(database, head.key, stored);
+        countReading(database, head.key, stored.by);
+        return stored;
+    });
+}
+
+Status HistoryStore::addVoid(model::JobId job, const std::vector<model::VoidMark>& marks)
+{
+    return m_connection->write([&]() -> Status {
+        const JobHead head = m_connection->headFor(job, Allowed::UntilSigned);
+        for (const model::VoidMark& mark : marks) {
+            requireKnown(m_connection->database, head, "reading", mark.reading.uuid());
+            if (mark.reason.empty())
+                return fail(ErrorCode::BadInput, "a void mark needs a reason");
+            insertRow(m_connection->database, head.key, mark);
+        }
+        return {};
+    });
+}
+
+Status HistoryStore::addCalibration(model::JobId job, const model::Calibration& calibration)
+{
+    return m_connection->write([&]() -> Status {
+        const JobHead head = m_connection->headFor(job, Allowed::WhileOpenForWork);
+        insertRow(m_connection->database, head.key, calibration);
+        return {};
+    });
+}
+
+Status HistoryStore::addBackground(model::JobId job, const model::BackgroundWatch& watch)
+{
+    return m_connection->write([&]() -> Status {
+        const JobHead head = m_connection->headFor(job, Allowed::WhileOpenForWork);
+        if (watch.times.size() != watch.values.size())
+            return fail(ErrorCode::BadInput, fmt::format("the background has {} times and {} values",
+                                                         watch.times.size(), watch.values.size()));
+        insertRow(m_connection->database, head.key, watch);
+        return {};
+    });
+}
+
+Status HistoryStore::addRiseTest(model::JobId job, const model::RiseTest& test)
+{
+    return m_connection->write([&]() -> Status {
+        const JobHead head = m_connection->headFor(job, Allowed::WhileOpenForWork);
+        if (test.times.size() != test.pressures.size() ||
+            (!test.temperatures.empty() && test.temperatures.size() != test.times.size()))
+            return fail(ErrorCode::BadInput,
+                        fmt::format("the pressure-rise test has {} times, {} pressures and {} temperatures",
+                                    test.times.size(), test.pressures.size(), test.temperatures.size()));
+        insertRow(m_connection->database, head.key, test);
+        return {};
+    });
+}
+
+Status HistoryStore::addJudgement(model::JobId job, const model::Judgement& judgement)
+{
+    return m_connection->write([&]() -> Status {
+        const JobHead head = m_connection->headFor(job, Allowed::UntilSigned);
+        requireKnown(m_connection->database, head, "point", judgement.point.uuid());
+        requireKnown(m_connection->database, head, "round", judgement.round.uuid());
+        if (judgement.reason.empty())
+            return fail(ErrorCode::BadInput, "a verdict over the computed one needs a reason");
+        insertRow(m_connection->database, head.key, judgement);
+        refreshSummary(m_connection->database, head.key);
+        return {};
+    });
+}
+
+Status HistoryStore::addConcession(model::JobId job, const model::Concession& concession)
+{
+    return m_connection->write([&]() -> Status {
+        const JobHead head = m_connection->headFor(job, Allowed::UntilSigned);
+        for (const model::PointId point : concession.points)
+            requireKnown(m_connection->database, head, "point", point.uuid());
+        insertRow(m_connection->database, head.key, concession);
+        refreshSummary(m_connection->database, head.key);
+        return {};
+    });
+}
+
+Status HistoryStore::addTrace(model::JobId job, const std::string& name, const std::vector<double>& times,
+                              const std::vector<float>& values)
+{
+    return m_connection->write([&]() -> Status {
+        if (times.size() != values.size())
+            return fail(ErrorCode::BadInput,
+                        fmt::format("the trace has {} times and {} values", times.size(), values.size()));
+        const JobHead head = m_connection->headFor(job, Allowed::WhileOpenForWork);
+        SQLite::Statement insert(m_connection->database,
+                                 "INSERT INTO trace (job, name, times, rates) VALUES (?, ?, ?, ?)");
+        insert.bind(1, head.key);
+        insert.bind(2, name);
+        const std::string packedTimes = packDoubles(times);
+        const std::string packedValues = packFloats(values);
+        insert.bind(3, packedTimes.data(), static_cast<int>(packedTimes.size()));
+        insert.bind(4, packedValues.data(), static_cast<int>(packedValues.size()));
+        insert.exec();
+        return {};
+    });
+}
+
+Result<Trace> HistoryStore::trace(model::JobId job, const std::string& name) const
+{
+    return m_connection->read([&]() -> Result<Trace> {
+        const JobHead head = m_connection->head(job);
+        SQLite::Statement select(m_connection->database,
+                                 "SELECT times, rates FROM trace WHERE job = ? AND name = ?");
+        select.bind(1, head.key);
+        select.bind(2, name);
+        if (!select.executeStep())
+            return fail(ErrorCode::NotFound, fmt::format("job {} has no trace \"{}\"", head.number, name));
+        Trace trace;
+        trace.times = unpackDoubles(select.getColumn(0).getString());
+        trace.values = unpackFloats(select.getColumn(1).getString());
+        return trace;
+    });
+}
+
+Result<std::vector<model::Reading>> HistoryStore::readingsAfter(model::JobId job, std::int64_t sequence) const
+{
+    return m_connection->read([&]() -> Result<std::vector<model::Reading>> {
+        const JobHead head = m_connection->head(job);
+        return loadRows<model::Reading>(m_connection->database, head.key,
+                                        fmt::format("AND sequence > {}", sequence));
+    });
+}
+
+} // namespace sealwalk::storage

@@ -1,0 +1,119 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/storage/connection.h"
+
+namespace sealwalk::storage {
+namespace {
+
+/// A sheet as its row: the underlay's fields are columns that are all there or all missing.
+struct SheetRow
+{
+    model::Sheet sheet;
+    std::optional<std::string> picture;
+    std::optional<double> x;
+    std::optional<double> y;
+    std::optional<double> millimetresPerPixel;
+    std::optional<double> rotation;
+    std::optional<double> opacity;
+};
+
+SheetRow toRow(const model::Sheet& sheet)
+{
+    SheetRow row;
+    row.sheet = sheet;
+    if (const auto& under = sheet.underlay) {
+        row.picture = under->picture;
+        row.x = under->corner.x;
+        row.y = under->corner.y;
+        row.millimetresPerPixel = under->millimetresPerPixel;
+        row.rotation = under->rotation;
+        row.opacity = under->opacity;
+    }
+    return row;
+}
+
+model::Sheet fromRow(SheetRow row)
+{
+    if (row.picture) {
+        model::Underlay under;
+        under.picture = *row.picture;
+        under.corner = {row.x.value_or(0.0), row.y.value_or(0.0)};
+        under.millimetresPerPixel = row.millimetresPerPixel.value_or(under.millimetresPerPixel);
+        under.rotation = row.rotation.value_or(under.rotation);
+        under.opacity = row.opacity.value_or(under.opacity);
+        row.sheet.underlay = under;
+    }
+    return std::move(row.sheet);
+}
+
+} // namespace
+
+template <>
+struct Rows<SheetRow>
+{
+    static constexpr const char* table = "sheet";
+    static constexpr const char* order = "id";
+    template <class Io, class Row>
+    static void fields(Io& io, Row& row)
+    {
+        io("uuid", row.sheet.id);
+        io("name", row.sheet.name);
+        io("seen_from", row.sheet.seenFrom);
+        io("width", row.sheet.width);
+        io("height", row.sheet.height);
+        io("up_direction", row.sheet.upDirection);
+        io("seen_from_above", row.sheet.seenFromAbove);
+        io("underlay_picture", row.picture);
+        io("underlay_x", row.x);
+        io("underlay_y", row.y);
+        io("underlay_millimetres_per_pixel", row.millimetresPerPixel);
+        io("underlay_rotation", row.rotation);
+        io("underlay_opacity", row.opacity);
+        io("outlines", row.sheet.outlines);
+    }
+};
+
+model::Sketch loadSketch(SQLite::Database& database, JobKey key)
+{
+    model::Sketch sketch;
+    {
+        SQLite::Statement select(database, "SELECT sketch_revision, last_point_number FROM job WHERE id = ?");
+        select.bind(1, key);
+        if (select.executeStep()) {
+            ColumnReader read(select);
+            read("sketch_revision", sketch.revision);
+            read("last_point_number", sketch.lastNumber);
+        }
+    }
+    for (SheetRow& row : loadRows<SheetRow>(database, key))
+        sketch.sheets.push_back(fromRow(std::move(row)));
+    sketch.joints = loadRows<model::Joint>(database, key);
+    sketch.points = loadRows<model::TestPoint>(database, key);
+    return sketch;
+}
+
+void insertSketch(SQLite::Database& database, JobKey key, const model::Sketch& sketch)
+{
+    for (const model::Sheet& sheet : sketch.sheets)
+        insertRow(database, key, toRow(sheet));
+    for (const model::Joint& joint : sketch.joints)
+        insertRow(database, key, joint);
+    for (const model::TestPoint& point : sketch.points)
+        insertRow(database, key, point);
+    SQLite::Statement update(database,
+                             "UPDATE job SET sketch_revision = ?, last_point_number = ? WHERE id = ?");
+    update.bind(1, sketch.revision);
+    update.bind(2, sketch.lastNumber);
+    update.bind(3, key);
+    update.exec();
+}
+
+void deleteSketch(SQLite::Database& database, JobKey key)
+{
+    for (const char* table : {"point", "joint", "sheet"}) {
+        SQLite::Statement remove(database, std::string("DELETE FROM ") + table + " WHERE job = ?");
+        remove.bind(1, key);
+        remove.exec();
+    }
+}
+
+} // namespace sealwalk::storage
