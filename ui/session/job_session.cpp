@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/session/job_session.h"
 
+#include "core/analysis/job_findings.h"
 #include "core/base/contract.h"
 #include "core/storage/history_store.h"
+#include "ui/session/newest_wins.h"
 
 #include <algorithm>
 
@@ -11,6 +13,8 @@ namespace sealwalk::ui {
 namespace {
 
 constexpr int kLookForOthersMilliseconds = 1000;
+constexpr std::size_t kManyReadings = 2000;
+constexpr int kGatherMilliseconds = 150;
 constexpr const char* kLoggerSetting = "logger";
 
 template <class T>
@@ -33,9 +37,15 @@ tl::unexpected<Error> noJob()
 
 JobSession::JobSession(QObject* parent)
     : QObject(parent)
+    , m_findingsWork(std::make_unique<NewestWins<std::vector<analysis::PointFinding>>>([this](auto findings) {
+        m_findings = std::move(findings);
+        emit findingsChanged();
+    }))
 {
     m_watch.setInterval(kLookForOthersMilliseconds);
     connect(&m_watch, &QTimer::timeout, this, &JobSession::lookForOthers);
+    m_findingsTimer.setSingleShot(true);
+    connect(&m_findingsTimer, &QTimer::timeout, this, &JobSession::startFindings);
 }
 
 JobSession::~JobSession() = default;
@@ -141,6 +151,7 @@ void JobSession::closeJob()
 {
     if (!m_job)
         return;
+    m_findingsWork->drop();
     m_job.reset();
     m_object.reset();
     m_edits.clear();
@@ -190,34 +201,46 @@ Status JobSession::edit(const editing::Edit& edit)
 {
     if (!m_job)
         return noJob();
-    return changeSketch([&](model::Sketch& sketch) { return m_edits.apply(sketch, edit); });
+    model::Sketch changed = m_job->sketch;
+    auto inverse = editing::apply(changed, edit, pointsWithReadings());
+    if (!inverse)
+        return fail(inverse.error());
+    if (inverse->isEmpty())
+        return {};
+    const Status kept = keepSketch(changed);
+    if (kept)
+        m_edits.performed(std::move(*inverse));
+    return kept;
 }
 
 Status JobSession::undo()
 {
-    if (!m_job)
-        return noJob();
-    return changeSketch([&](model::Sketch& sketch) { return m_edits.undo(sketch); });
+    const editing::Edit* next = m_edits.nextUndo();
+    if (!m_job || next == nullptr)
+        return fail(ErrorCode::NotFound, "there is nothing to undo");
+    model::Sketch changed = m_job->sketch;
+    auto inverse = editing::apply(changed, *next, pointsWithReadings());
+    if (!inverse)
+        return fail(inverse.error());
+    const Status kept = keepSketch(changed);
+    if (kept)
+        m_edits.undone(std::move(*inverse));
+    return kept;
 }
 
 Status JobSession::redo()
 {
-    if (!m_job)
-        return noJob();
-    return changeSketch([&](model::Sketch& sketch) { return m_edits.redo(sketch); });
-}
-
-Status JobSession::changeSketch(const std::function<Status(model::Sketch&)>& change)
-{
-    // The drawing and its undo steps move together or not at all, also when the disk refuses.
-    const editing::EditHistory edits = m_edits;
-    model::Sketch sketch = m_job->sketch;
-    Status changed = change(sketch);
-    if (changed && sketch != m_job->sketch)
-        changed = keepSketch(sketch);
-    if (!changed)
-        m_edits = edits;
-    return changed;
+    const editing::Edit* next = m_edits.nextRedo();
+    if (!m_job || next == nullptr)
+        return fail(ErrorCode::NotFound, "there is nothing to redo");
+    model::Sketch changed = m_job->sketch;
+    auto inverse = editing::apply(changed, *next, pointsWithReadings());
+    if (!inverse)
+        return fail(inverse.error());
+    const Status kept = keepSketch(changed);
+    if (kept)
+        m_edits.redone(std::move(*inverse));
+    return kept;
 }
 
 // Prepare
@@ -548,6 +571,23 @@ Status JobSession::afterStoring(Status status, void (JobSession::*changed)())
     if (m_job)
         requestFindings();
     return status;
+}
+
+void JobSession::requestFindings()
+{
+    if (!m_job)
+        return;
+    // The snapshot of a large job takes milliseconds to copy: once per burst of readings, not per reading.
+    m_findingsTimer.start(m_job->readings.size() < kManyReadings ? 0 : kGatherMilliseconds);
+}
+
+void JobSession::startFindings()
+{
+    if (!m_job)
+        return;
+    m_findingsWork->request([job = *m_job, object = *m_object, round = m_round] {
+        return analysis::jobFindings(job, object, round);
+    });
 }
 
 void JobSession::lookForOthers()

@@ -5,6 +5,7 @@
 
 #include "core/analysis/point_finding.h"
 #include "core/base/result.h"
+#include "core/editing/edit_history.h"
 #include "core/model/job.h"
 #include "core/model/picture.h"
 #include "core/model/test_object.h"
@@ -49,6 +50,9 @@ struct ReadingDraft
     std::string trace;
 };
 
+template <class Result>
+class NewestWins;
+
 class JobSession : public QObject
 {
     Q_OBJECT
@@ -78,6 +82,12 @@ public:
     // Who is logging; kept for the next start
     [[nodiscard]] QString logger() const { return m_logger; }
     void setLogger(const QString& name);
+
+    // Sketch: one gesture, one edit, one durable step
+    Status edit(const editing::Edit& edit);
+    Status undo();
+    Status redo();
+    [[nodiscard]] const editing::EditHistory& edits() const { return m_edits; }
 
     // Prepare
     Status changeSetup(const model::Setup& setup);
@@ -109,8 +119,10 @@ public:
 
     // Review
     Status submit(const std::string& text);
-    Status sendBack(const std::string& remark);
-    Status remark(const std::string& text, std::optional<model::PointId> point, const std::string& check);
+    Status sendBack(const std::string& by, const std::string& remark);
+    /// A remark on a point, or the answer to a check of the sign-off list (its word), or both empty.
+    Status remark(const std::string& by, const std::string& text, std::optional<model::PointId> point,
+                  const std::string& check);
     [[nodiscard]] Result<std::vector<model::Person>> people() const;
 
     // Pictures
@@ -137,20 +149,25 @@ signals:
 
 private:
     Status reloadJob();
+    Status keepSketch(const model::Sketch& sketch);
+    Status addReview(model::ReviewEntry entry);
     Status afterStoring(Status status, void (JobSession::*changed)());
     void lookForOthers();
     void requestFindings();
+    void startFindings();
 
     std::unique_ptr<storage::HistoryStore> m_store;
     std::optional<model::Job> m_job;
     std::optional<model::TestObject> m_object;
+    editing::EditHistory m_edits;
     model::RoundId m_round;
     model::PointId m_selected;
     QString m_logger;
     std::vector<analysis::PointFinding> m_findings;
+    std::unique_ptr<NewestWins<std::vector<analysis::PointFinding>>> m_findingsWork;
     std::int64_t m_mark = 0;
     QTimer m_watch;         ///< looks for another window's changes
-    QTimer m_findingsTimer; ///< gathers changes before work starts
+    QTimer m_findingsTimer; ///< gathers changes of a large job before work starts
 };
 
 } // namespace sealwalk::ui

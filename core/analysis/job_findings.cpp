@@ -1,0 +1,173 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/analysis/job_findings.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <unordered_map>
+#include <unordered_set>
+
+namespace sealwalk::analysis {
+
+namespace {
+
+std::string rateText(LeakRate rate)
+{
+    return fmt::format("{:.1e} mbar l/s", inMillibarLitresPerSecond(rate));
+}
+
+/// What one unit on the display means on the chamber: the latest system check before the reading.
+double factorAt(const model::Job& job, const model::Reading& reading)
+{
+    double factor = 1.0;
+    for (const model::Calibration& check : job.calibrations)
+        if (check.kind == model::CalibrationKind::SystemCheck && check.at <= reading.at &&
+            check.shown > check.background)
+            factor = check.leak.value / (check.shown - check.background);
+    return factor;
+}
+
+Verdict against(std::optional<LeakRate> limit, LeakRate rate)
+{
+    if (!limit)
+        return Verdict::NoAnswer;
+    return rate > *limit ? Verdict::Over : Verdict::Within;
+}
+
+/// The finding of one standing reading by itself.
+PointFinding findingOf(const model::Job& job, const model::Reading& reading)
+{
+    PointFinding finding;
+    finding.point = reading.point;
+    finding.condition = reading.condition;
+    finding.reading = reading.id;
+    const auto limit = job.limitOf(reading.point);
+    const double factor = factorAt(job, reading) / std::max(job.setup.heliumShare.si(), 1e-6);
+    switch (reading.outcome) {
+    case model::Outcome::Value:
+    case model::Outcome::AboveRange: {
+        const LeakRate net = reading.peak.value_or(LeakRate()) - reading.background.value_or(LeakRate());
+        finding.finding = Finding::Leak;
+        finding.asRead = factor * net;
+        if (reading.outcome == model::Outcome::Value) {
+            finding.rate = finding.asRead;
+            finding.verdict = against(limit, *finding.rate);
+        } else {
+            finding.verdict = limit && *finding.asRead > *limit ? Verdict::Over : Verdict::CannotSay;
+            finding.because.push_back("more than the detector could show: above " +
+                                      rateText(*finding.asRead));
+        }
+        break;
+    }
+    case model::Outcome::NoResponse:
+        finding.finding = Finding::Clear;
+        finding.verdict = limit ? Verdict::Within : Verdict::NoAnswer;
+        finding.because.emplace_back("no response");
+        break;
+    case model::Outcome::NotAccessible:
+        finding.finding = Finding::NotAccessible;
+        finding.because.push_back(reading.reason);
+        break;
+    case model::Outcome::NotTested:
+        finding.finding = Finding::NotTested;
+        finding.because.push_back(reading.reason);
+        break;
+    }
+    return finding;
+}
+
+/// Order of standing: the worst reading of a point counts.
+bool isWorse(const PointFinding& a, const PointFinding& b)
+{
+    if (a.asRead.has_value() != b.asRead.has_value())
+        return a.asRead.has_value();
+    return a.asRead && *a.asRead > *b.asRead;
+}
+
+void addRepairs(const model::Job& job, const model::Round& round, std::vector<PointFinding>& findings)
+{
+    for (const model::Repair& repair : job.repairs) {
+        if (repair.madeGoodBy)
+            continue;
+        for (PointFinding& finding : findings) {
+            if (std::find(repair.points.begin(), repair.points.end(), finding.point) == repair.points.end())
+                continue;
+            finding.temporaryRepair = finding.temporaryRepair || !repair.permanent;
+            const model::Reading* reading = finding.reading ? job.reading(*finding.reading) : nullptr;
+            const bool sprayedSince = reading != nullptr && reading->at >= repair.at;
+            finding.awaitsRetest = finding.awaitsRetest || (!sprayedSince && repair.at >= round.opened);
+        }
+    }
+}
+
+void addJudgements(const model::Job& job, model::RoundId round, std::vector<PointFinding>& findings)
+{
+    for (const model::Judgement& judgement : job.judgements) {
+        if (judgement.round != round)
+            continue;
+        for (PointFinding& finding : findings) {
+            if (finding.point != judgement.point)
+                continue;
+            const auto word = model::fromName<Finding>(judgement.finding);
+            const auto verdict = model::fromName<Verdict>(judgement.verdict);
+            if (!word || !verdict)
+                continue;
+            finding.because.push_back(fmt::format("{} judged {}, {}: {}; computed was {}, {}", judgement.by,
+                                                  judgement.finding, judgement.verdict, judgement.reason,
+                                                  model::name(finding.finding),
+                                                  model::name(finding.verdict)));
+            finding.finding = *word;
+            finding.verdict = *verdict;
+            finding.judgedByPerson = true;
+        }
+    }
+}
+
+} // namespace
+
+std::vector<PointFinding> jobFindings(const model::Job& job, const model::TestObject& /*object*/,
+                                      model::RoundId roundId)
+{
+    const model::Round* round = job.round(roundId);
+    if (round == nullptr)
+        return {};
+    std::unordered_map<model::PointId, PointFinding> worst;
+    for (const model::Reading* reading : job.standing(roundId)) {
+        PointFinding finding = findingOf(job, *reading);
+        const auto known = worst.find(reading->point);
+        if (known == worst.end() || isWorse(finding, known->second))
+            worst[reading->point] = std::move(finding);
+    }
+    std::unordered_map<model::PointId, std::string> voided;
+    for (const model::VoidMark& mark : job.voids)
+        if (const model::Reading* reading = job.reading(mark.reading);
+            reading != nullptr && reading->round == roundId)
+            voided[reading->point] = mark.reason;
+    const std::unordered_set<model::PointId> called(round->points.begin(), round->points.end());
+
+    std::vector<PointFinding> findings;
+    for (const model::TestPoint* point : job.sketch.activePoints()) {
+        if (!called.contains(point->id))
+            continue;
+        PointFinding finding;
+        if (const auto found = worst.find(point->id); found != worst.end()) {
+            finding = found->second;
+        } else if (const auto mark = voided.find(point->id); mark != voided.end()) {
+            finding.finding = Finding::Void;
+            finding.because.push_back(mark->second);
+        }
+        finding.point = point->id;
+        finding.number = point->number;
+        findings.push_back(std::move(finding));
+    }
+    addRepairs(job, *round, findings);
+    for (PointFinding& finding : findings)
+        for (const model::Concession& concession : job.concessions)
+            if (std::find(concession.points.begin(), concession.points.end(), finding.point) !=
+                concession.points.end())
+                finding.concession = true;
+    addJudgements(job, roundId, findings);
+    return findings;
+}
+
+} // namespace sealwalk::analysis
