@@ -1,0 +1,104 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/spray/spray_machine.h"
+
+#include <gtest/gtest.h>
+
+namespace sealwalk::ui {
+namespace {
+
+SprayMachine machine()
+{
+    SprayMachine result;
+    result.setTimes({6.0, 9.0});
+    return result;
+}
+
+TEST(SprayMachine, RunsOneCallFromGoToGo)
+{
+    SprayMachine m = machine();
+    EXPECT_EQ(m.state(), CallState::Go);
+    EXPECT_TRUE(m.toggle(100.0));
+    EXPECT_EQ(m.state(), CallState::Spray);
+    EXPECT_NEAR(m.left(102.0), 4.0, 1e-12);
+    EXPECT_FALSE(m.tick(105.9));
+    EXPECT_TRUE(m.tick(106.0));
+    EXPECT_EQ(m.state(), CallState::Read);
+    EXPECT_NEAR(*m.sprayed(109.0), 6.0, 1e-12);
+    m.stored(109.0);
+    EXPECT_EQ(m.state(), CallState::Wait);
+    EXPECT_NEAR(m.progress(113.5), 0.5, 1e-12);
+    EXPECT_TRUE(m.tick(118.0));
+    EXPECT_EQ(m.state(), CallState::Go);
+    EXPECT_FALSE(m.isOutOfTurn());
+}
+
+TEST(SprayMachine, StopsEarlyAndKeepsTheRealDwell)
+{
+    SprayMachine m = machine();
+    m.toggle(0.0);
+    EXPECT_TRUE(m.toggle(2.5));
+    EXPECT_EQ(m.state(), CallState::Read);
+    EXPECT_NEAR(*m.sprayed(50.0), 2.5, 1e-12);
+}
+
+TEST(SprayMachine, DoesNotSprayOntoAFallingSignal)
+{
+    SprayMachine m = machine();
+    m.toggle(0.0);
+    m.tick(6.0);
+    m.stored(7.0);
+    EXPECT_FALSE(m.toggle(8.0));
+    EXPECT_TRUE(m.goOnAnyway());
+    EXPECT_TRUE(m.isOutOfTurn());
+    EXPECT_TRUE(m.toggle(8.0));
+}
+
+TEST(SprayMachine, NeedsNoWaitWhenNothingWasSprayed)
+{
+    SprayMachine m = machine();
+    m.stored(5.0);
+    EXPECT_EQ(m.state(), CallState::Go);
+}
+
+TEST(SprayMachine, KeepsTheWaitWhenAnotherPointIsCalled)
+{
+    SprayMachine m = machine();
+    m.toggle(0.0);
+    m.tick(6.0);
+    m.stored(7.0);
+    m.call();
+    EXPECT_EQ(m.state(), CallState::Wait);
+}
+
+TEST(SprayMachine, MarksTheFirstRise)
+{
+    SprayMachine m = machine();
+    EXPECT_FALSE(m.markRise(1.0));
+    m.toggle(10.0);
+    EXPECT_TRUE(m.markRise(11.5));
+    EXPECT_NEAR(*m.delay(), 1.5, 1e-12);
+}
+
+TEST(SprayMachine, HoldsWhileTheBackgroundMoves)
+{
+    SprayMachine m = machine();
+    m.hold();
+    EXPECT_EQ(m.state(), CallState::Hold);
+    EXPECT_FALSE(m.toggle(1.0));
+    m.quiet();
+    EXPECT_EQ(m.state(), CallState::Go);
+    m.toggle(2.0);
+    m.hold(); // a spray that runs is not stopped
+    EXPECT_EQ(m.state(), CallState::Spray);
+}
+
+TEST(SprayMachine, WaitsInFullAfterARestart)
+{
+    SprayMachine m = machine();
+    m.resume(50.0);
+    EXPECT_EQ(m.state(), CallState::Wait);
+    EXPECT_NEAR(m.left(50.0), 9.0, 1e-12);
+}
+
+} // namespace
+} // namespace sealwalk::ui

@@ -1,0 +1,258 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What is called: keys that move through the walk, and going on after a stop.
+#include "core/storage/history_store.h"
+#include "ui/spray/spray_controller.h"
+#include "ui/spray/spray_words.h"
+
+#include <algorithm>
+
+namespace sealwalk::ui {
+
+// Commands
+
+void SprayController::toggleSpray()
+{
+    if (!m_call) {
+        refuse(tr("No point is called."));
+        return;
+    }
+    if (m_corrects) {
+        refuse(tr("A correction is typed, not sprayed; Esc leaves it."));
+        return;
+    }
+    const bool starts = m_machine.state() != CallState::Spray;
+    if (!m_machine.toggle(now())) {
+        refuse(m_machine.state() == CallState::Hold
+                   ? tr("The background moves; wait, or press I to go on anyway.")
+                   : tr("Helium of the last point is still clearing; wait, or press I to go on anyway."));
+        return;
+    }
+    if (starts) {
+        m_sprayedAt = Timestamp::now();
+        keepTrackOfSpray(true);
+        m_ticker.start();
+    }
+    emit changed();
+}
+
+void SprayController::startPrompt(Prompt prompt)
+{
+    m_prompt = m_prompt == prompt ? Prompt::None : prompt;
+    m_typed.clear();
+    emit changed();
+}
+
+void SprayController::choose(int digit)
+{
+    const QStringList words = choices();
+    const Prompt prompt = m_prompt;
+    if (digit < 1 || digit > words.size()) {
+        refuse(tr("Choose 1 to %1, or Esc to leave it.").arg(words.size()));
+        return;
+    }
+    const QString word = words[digit - 1];
+    m_prompt = Prompt::None;
+    switch (prompt) {
+    case Prompt::VoidReason:
+        voidLast(word);
+        break;
+    case Prompt::NoAccessReason:
+        if (m_call) {
+            ReadingDraft draft = draftOf(model::Outcome::NotAccessible);
+            draft.reason = word.toStdString();
+            storeDraft(std::move(draft));
+        }
+        break;
+    case Prompt::SkipReason:
+        if (m_call) {
+            m_skipped.push_back(m_call->point);
+            emit said(Weight::News, tr("%1 comes again at the end (%2).").arg(m_call->number).arg(word));
+            advance();
+        }
+        break;
+    case Prompt::OtherCondition:
+        setCondition(otherConditions()[static_cast<std::size_t>(digit - 1)]);
+        break;
+    case Prompt::Jump:
+    case Prompt::None:
+        break;
+    }
+    emit changed();
+}
+
+void SprayController::askBackground()
+{
+    m_field = m_field == Field::Background ? Field::Peak : Field::Background;
+    m_typed.clear();
+    emit changed();
+}
+
+void SprayController::setCondition(model::Condition condition)
+{
+    m_condition = condition;
+    if (m_call && !m_corrects) {
+        // The walk's own entry for that condition, so that its reading is found done or open.
+        for (const analysis::WalkStep& step : m_walk)
+            if (step.point == m_call->point && step.condition == condition)
+                m_call = step;
+    }
+    emit changed();
+}
+
+void SprayController::markRise()
+{
+    if (!m_machine.markRise(now())) {
+        refuse(tr("The first rise is marked while helium is on."));
+        return;
+    }
+    emit changed();
+}
+
+void SprayController::goOnAnyway()
+{
+    if (m_machine.goOnAnyway())
+        emit said(Weight::Warning, tr("Going on before the helium cleared; the reading is marked."));
+    emit changed();
+}
+
+void SprayController::look(int by)
+{
+    if (m_walk.empty())
+        return;
+    std::ptrdiff_t at = by > 0 ? -1 : 0;
+    if (m_call)
+        for (std::size_t i = 0; i < m_walk.size(); ++i)
+            if (m_walk[i].point == m_call->point && m_walk[i].condition == m_call->condition)
+                at = static_cast<std::ptrdiff_t>(i);
+    const auto count = static_cast<std::ptrdiff_t>(m_walk.size());
+    setCall(m_walk[static_cast<std::size_t>(((at + by) % count + count) % count)]);
+}
+
+void SprayController::callPoint(model::PointId point)
+{
+    const analysis::WalkStep* first = nullptr;
+    for (const analysis::WalkStep& step : m_walk)
+        if (step.point == point && (first == nullptr || (first->isDone() && !step.isDone())))
+            first = &step;
+    if (first != nullptr)
+        setCall(*first);
+}
+
+void SprayController::remark(const QString& text)
+{
+    m_remark = text.trimmed().toStdString();
+    emit changed();
+}
+
+void SprayController::escape()
+{
+    if (m_prompt != Prompt::None)
+        m_prompt = Prompt::None;
+    else if (!m_typed.empty())
+        clearEntry();
+    else if (m_field == Field::Background)
+        m_field = Field::Peak;
+    else if (m_corrects) {
+        m_corrects.reset();
+        advance();
+    }
+    m_question.clear();
+    m_questionAnswered = false;
+    emit changed();
+}
+
+// Behind them
+
+void SprayController::reload()
+{
+    const model::Round* round = m_session.currentRound();
+    m_walk =
+        round == nullptr ? std::vector<analysis::WalkStep>() : analysis::walk(m_session.job(), round->id);
+    if (m_session.hasJob()) {
+        m_timing = analysis::sprayTiming(m_session.job(), m_session.object());
+        m_machine.setTimes({inSeconds(m_timing.dwell), inSeconds(m_timing.wait)});
+    }
+}
+
+void SprayController::setCall(std::optional<analysis::WalkStep> step)
+{
+    const bool another = !step || !m_call || step->point != m_call->point;
+    m_call = std::move(step);
+    m_corrects.reset();
+    if (another)
+        m_machine.call();
+    m_condition = m_call ? m_call->condition : model::Condition::AtRest;
+    m_conditionDetail.clear();
+    if (m_call)
+        m_session.select(m_call->point);
+    emit changed();
+}
+
+void SprayController::tick()
+{
+    const CallState before = m_machine.state();
+    if (m_machine.tick(now())) {
+        if (before == CallState::Spray)
+            emit soundWanted(SpraySound::DwellOver);
+        else if (before == CallState::Wait)
+            emit soundWanted(SpraySound::Go);
+        emit changed();
+    }
+    emit ticked();
+    if (m_machine.state() == CallState::Go)
+        m_ticker.stop();
+}
+
+void SprayController::clearEntry()
+{
+    m_typed.clear();
+    m_question.clear();
+    m_questionAnswered = false;
+    m_exponentOffered = false;
+    m_corrects.reset();
+}
+
+void SprayController::refuse(const QString& sentence)
+{
+    emit soundWanted(SpraySound::Refused);
+    emit said(Weight::Warning, sentence);
+    emit changed();
+}
+
+// After a crash or a battery change the round goes on at the exact point: what was being sprayed is kept
+// aside.
+
+std::string SprayController::trackName() const
+{
+    return "spraying/" + m_session.job().id.text();
+}
+
+void SprayController::keepTrackOfSpray(bool running)
+{
+    // Losing this note costs a hint at the next start, nothing of the record.
+    const std::string note =
+        running && m_call ? std::to_string(m_call->number) + " " + Timestamp::now().text() : std::string();
+    (void)m_session.history().putSetting(trackName(), note);
+}
+
+void SprayController::resumeAfterStop()
+{
+    if (!m_session.hasJob() || m_session.currentRound() == nullptr)
+        return;
+    const auto note = m_session.history().setting(trackName());
+    if (!note || note->empty())
+        return;
+    const QStringList parts = QString::fromStdString(*note).split(QLatin1Char(' '));
+    const auto at = parts.size() == 2 ? Timestamp::parse(parts[1].toStdString()) : Result<Timestamp>();
+    keepTrackOfSpray(false);
+    if (parts.size() != 2 || !at)
+        return;
+    if (const model::TestPoint* point = m_session.job().sketch.pointNumbered(parts[0].toInt()))
+        callPoint(point->id);
+    m_machine.resume(now());
+    m_ticker.start();
+    emit said(Weight::Warning, tr("Stopped %1 while point %2 was sprayed; nothing was stored for it then.")
+                                   .arg(QString::fromStdString(at->timeOfDay()), parts[0]));
+}
+
+} // namespace sealwalk::ui

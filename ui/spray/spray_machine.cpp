@@ -1,0 +1,136 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/spray/spray_machine.h"
+
+#include <algorithm>
+
+namespace sealwalk::ui {
+
+double SprayMachine::left(double now) const
+{
+    const double gone = now - m_since;
+    if (m_state == CallState::Spray)
+        return std::max(0.0, m_times.dwell - gone);
+    if (m_state == CallState::Wait)
+        return std::max(0.0, m_times.wait - gone);
+    return 0.0;
+}
+
+double SprayMachine::progress(double now) const
+{
+    const double whole = m_state == CallState::Spray  ? m_times.dwell
+                         : m_state == CallState::Wait ? m_times.wait
+                                                      : 0.0;
+    return whole > 0.0 ? std::clamp(1.0 - left(now) / whole, 0.0, 1.0) : 0.0;
+}
+
+std::optional<double> SprayMachine::sprayed(double now) const
+{
+    if (!m_sprayStart)
+        return std::nullopt;
+    return m_sprayEnd.value_or(now) - *m_sprayStart;
+}
+
+bool SprayMachine::toggle(double now)
+{
+    switch (m_state) {
+    case CallState::Go:
+    case CallState::Read: // sprayed again before the value was given: the new spray counts
+        m_sprayStart = now;
+        m_sprayEnd.reset();
+        m_delay.reset();
+        m_state = CallState::Spray;
+        m_since = now;
+        return true;
+    case CallState::Spray:
+        m_sprayEnd = now;
+        m_state = CallState::Read;
+        m_since = now;
+        return true;
+    case CallState::Wait:
+    case CallState::Hold:
+        return false;
+    }
+    return false;
+}
+
+bool SprayMachine::markRise(double now)
+{
+    if (!m_sprayStart || m_state == CallState::Wait)
+        return false;
+    m_delay = now - *m_sprayStart;
+    return true;
+}
+
+void SprayMachine::stored(double now)
+{
+    const bool heliumWasOn = m_sprayStart.has_value();
+    clearCall();
+    if (heliumWasOn) {
+        m_state = CallState::Wait;
+        m_since = now;
+    } else if (m_state != CallState::Wait) {
+        m_state = CallState::Go;
+    }
+}
+
+bool SprayMachine::goOnAnyway()
+{
+    if (m_state != CallState::Wait && m_state != CallState::Hold)
+        return false;
+    m_state = CallState::Go;
+    m_outOfTurn = true;
+    return true;
+}
+
+void SprayMachine::hold()
+{
+    if (m_state == CallState::Go || m_state == CallState::Wait)
+        m_state = CallState::Hold;
+}
+
+void SprayMachine::quiet()
+{
+    if (m_state == CallState::Hold)
+        m_state = CallState::Go;
+}
+
+void SprayMachine::call()
+{
+    clearCall();
+    if (m_state == CallState::Spray || m_state == CallState::Read)
+        m_state = CallState::Go;
+}
+
+void SprayMachine::resume(double now)
+{
+    clearCall();
+    m_state = CallState::Wait;
+    m_since = now;
+}
+
+bool SprayMachine::tick(double now)
+{
+    if (m_state == CallState::Spray && left(now) <= 0.0) {
+        // Helium usually stays on until the value is read; what counts as dwell is what was asked for.
+        m_state = CallState::Read;
+        m_sprayEnd = m_since + m_times.dwell;
+        m_since = now;
+        return true;
+    }
+    if (m_state == CallState::Wait && left(now) <= 0.0) {
+        m_state = CallState::Go;
+        m_since = now;
+        return true;
+    }
+    return false;
+}
+
+void SprayMachine::clearCall()
+{
+    m_sprayStart.reset();
+    m_sprayEnd.reset();
+    m_delay.reset();
+    m_outOfTurn = false;
+}
+
+} // namespace sealwalk::ui

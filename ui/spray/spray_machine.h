@@ -1,0 +1,73 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The clock of one call: go, spray, read, wait, hold. Knows moments, not windows.
+#pragma once
+
+#include <optional>
+
+namespace sealwalk::ui {
+
+enum class CallState
+{
+    Go,    ///< ready: the spray may start
+    Spray, ///< helium on, dwell running
+    Read,  ///< dwell reached: the value is wanted
+    Wait,  ///< stored; the clean-up of the last point runs down
+    Hold,  ///< the background moves
+};
+
+/// All moments are seconds of one steady clock, never going back.
+class SprayMachine
+{
+public:
+    struct Times
+    {
+        double dwell = 6.0; ///< s
+        double wait = 9.0;  ///< s
+    };
+
+    void setTimes(Times times) { m_times = times; }
+    [[nodiscard]] Times times() const { return m_times; }
+
+    [[nodiscard]] CallState state() const { return m_state; }
+    /// Seconds left of dwell or wait; 0 in the other states.
+    [[nodiscard]] double left(double now) const;
+    /// Share of dwell or wait gone by, 0 … 1.
+    [[nodiscard]] double progress(double now) const;
+    /// How long helium was on at this point; none before the first spray of this call.
+    [[nodiscard]] std::optional<double> sprayed(double now) const;
+    /// First rise after the start of the spray, when it was marked.
+    [[nodiscard]] std::optional<double> delay() const { return m_delay; }
+    /// The call went on although the wait was not over.
+    [[nodiscard]] bool isOutOfTurn() const { return m_outOfTurn; }
+
+    /// Starts the spray (Go, Read) or ends it (Spray). False when that is not possible now: wait or hold
+    /// first.
+    bool toggle(double now);
+    /// Marks the first rise; false when nothing is being sprayed.
+    bool markRise(double now);
+    /// The reading is stored: the clean-up starts, or at once the next call when nothing was sprayed.
+    void stored(double now);
+    /// Goes on although the wait is not over or the background moves; noted.
+    bool goOnAnyway();
+    void hold();
+    void quiet();
+    /// Another point is called: what was sprayed here counts no more; a running wait goes on.
+    void call();
+    /// After a restart: the round goes on with a full wait.
+    void resume(double now);
+    /// Moves on when dwell or wait is over. True when the state changed.
+    bool tick(double now);
+
+private:
+    void clearCall();
+
+    Times m_times;
+    CallState m_state = CallState::Go;
+    double m_since = 0.0; ///< start of the present state
+    std::optional<double> m_sprayStart;
+    std::optional<double> m_sprayEnd;
+    std::optional<double> m_delay;
+    bool m_outOfTurn = false;
+};
+
+} // namespace sealwalk::ui

@@ -1,0 +1,127 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/spray/spray_words.h"
+
+#include <QCoreApplication>
+
+namespace sealwalk::ui {
+
+namespace {
+
+QString words(const char* text)
+{
+    return QCoreApplication::translate("SprayWords", text);
+}
+
+} // namespace
+
+QString stateWord(CallState state)
+{
+    switch (state) {
+    case CallState::Go:
+        return words(QT_TRANSLATE_NOOP("SprayWords", "GO"));
+    case CallState::Spray:
+        return words(QT_TRANSLATE_NOOP("SprayWords", "SPRAY"));
+    case CallState::Read:
+        return words(QT_TRANSLATE_NOOP("SprayWords", "READ"));
+    case CallState::Wait:
+        return words(QT_TRANSLATE_NOOP("SprayWords", "WAIT"));
+    case CallState::Hold:
+        return words(QT_TRANSLATE_NOOP("SprayWords", "HOLD"));
+    }
+    return {};
+}
+
+QString stateHint(CallState state)
+{
+    switch (state) {
+    case CallState::Go:
+        return words(QT_TRANSLATE_NOOP("SprayWords", "Space starts the spray"));
+    case CallState::Spray:
+        return words(QT_TRANSLATE_NOOP("SprayWords", "helium on, move along the stretch"));
+    case CallState::Read:
+        return words(QT_TRANSLATE_NOOP("SprayWords", "type the highest value"));
+    case CallState::Wait:
+        return words(QT_TRANSLATE_NOOP("SprayWords", "helium of the last point clears"));
+    case CallState::Hold:
+        return words(QT_TRANSLATE_NOOP("SprayWords", "the background moves"));
+    }
+    return {};
+}
+
+QString conditionWord(model::Condition condition)
+{
+    switch (condition) {
+    case model::Condition::AtRest:
+        return words(QT_TRANSLATE_NOOP("SprayWords", "at rest"));
+    case model::Condition::Flexed:
+        return words(QT_TRANSLATE_NOOP("SprayWords", "flexed"));
+    case model::Condition::Extended:
+        return words(QT_TRANSLATE_NOOP("SprayWords", "extended"));
+    case model::Condition::Angle:
+        return words(QT_TRANSLATE_NOOP("SprayWords", "turned"));
+    case model::Condition::Hot:
+        return words(QT_TRANSLATE_NOOP("SprayWords", "hot"));
+    case model::Condition::Cold:
+        return words(QT_TRANSLATE_NOOP("SprayWords", "cold"));
+    case model::Condition::Wet:
+        return words(QT_TRANSLATE_NOOP("SprayWords", "wet"));
+    case model::Condition::Dried:
+        return words(QT_TRANSLATE_NOOP("SprayWords", "dried"));
+    case model::Condition::Open:
+        return words(QT_TRANSLATE_NOOP("SprayWords", "open"));
+    case model::Condition::HalfOpen:
+        return words(QT_TRANSLATE_NOOP("SprayWords", "half open"));
+    case model::Condition::Shut:
+        return words(QT_TRANSLATE_NOOP("SprayWords", "shut"));
+    case model::Condition::Taped:
+        return words(QT_TRANSLATE_NOOP("SprayWords", "taped"));
+    case model::Condition::Bagged:
+        return words(QT_TRANSLATE_NOOP("SprayWords", "bagged"));
+    case model::Condition::Other:
+        return words(QT_TRANSLATE_NOOP("SprayWords", "other"));
+    }
+    return {};
+}
+
+const std::vector<model::Condition>& otherConditions()
+{
+    using enum model::Condition;
+    static const std::vector<model::Condition> kOrder{Hot,      Cold, Wet,   Dried, Open,
+                                                      HalfOpen, Shut, Angle, Other};
+    return kOrder;
+}
+
+QStringList choicesFor(SprayController::Prompt prompt)
+{
+    switch (prompt) {
+    case SprayController::Prompt::VoidReason:
+        return {words(QT_TRANSLATE_NOOP("SprayWords", "background moved")),
+                words(QT_TRANSLATE_NOOP("SprayWords", "drift")),
+                words(QT_TRANSLATE_NOOP("SprayWords", "wrong place")),
+                words(QT_TRANSLATE_NOOP("SprayWords", "helium low")),
+                words(QT_TRANSLATE_NOOP("SprayWords", "other"))};
+    case SprayController::Prompt::NoAccessReason:
+        return {words(QT_TRANSLATE_NOOP("SprayWords", "covered")),
+                words(QT_TRANSLATE_NOOP("SprayWords", "behind the frame")),
+                words(QT_TRANSLATE_NOOP("SprayWords", "too hot")),
+                words(QT_TRANSLATE_NOOP("SprayWords", "no safe reach")),
+                words(QT_TRANSLATE_NOOP("SprayWords", "other"))};
+    case SprayController::Prompt::SkipReason:
+        return {words(QT_TRANSLATE_NOOP("SprayWords", "helium hangs there")),
+                words(QT_TRANSLATE_NOOP("SprayWords", "in use")),
+                words(QT_TRANSLATE_NOOP("SprayWords", "needs a second person")),
+                words(QT_TRANSLATE_NOOP("SprayWords", "later"))};
+    case SprayController::Prompt::OtherCondition: {
+        QStringList result;
+        for (const model::Condition condition : otherConditions())
+            result << conditionWord(condition);
+        return result;
+    }
+    case SprayController::Prompt::Jump:
+    case SprayController::Prompt::None:
+        return {};
+    }
+    return {};
+}
+
+} // namespace sealwalk::ui

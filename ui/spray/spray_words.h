@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The words of the spray stage, translated: states, conditions, reasons.
+#pragma once
+
+#include "core/model/reading.h"
+#include "ui/spray/spray_controller.h"
+
+#include <QString>
+#include <QStringList>
+
+#include <vector>
+
+namespace sealwalk::ui {
+
+/// GO, SPRAY, READ, WAIT, HOLD.
+QString stateWord(CallState state);
+/// What to do in that state, in a few words.
+QString stateHint(CallState state);
+QString conditionWord(model::Condition condition);
+/// What O, then 1 … 9 chooses, in that order.
+const std::vector<model::Condition>& otherConditions();
+/// The reasons and conditions behind the digits of a prompt.
+QStringList choicesFor(SprayController::Prompt prompt);
+
+} // namespace sealwalk::ui
