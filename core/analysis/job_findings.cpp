@@ -34,48 +34,6 @@ Verdict against(std::optional<LeakRate> limit, LeakRate rate)
     return rate > *limit ? Verdict::Over : Verdict::Within;
 }
 
-/// The finding of one standing reading by itself.
-PointFinding findingOf(const model::Job& job, const model::Reading& reading)
-{
-    PointFinding finding;
-    finding.point = reading.point;
-    finding.condition = reading.condition;
-    finding.reading = reading.id;
-    const auto limit = job.limitOf(reading.point);
-    const double factor = factorAt(job, reading) / std::max(job.setup.heliumShare.si(), 1e-6);
-    switch (reading.outcome) {
-    case model::Outcome::Value:
-    case model::Outcome::AboveRange: {
-        const LeakRate net = reading.peak.value_or(LeakRate()) - reading.background.value_or(LeakRate());
-        finding.finding = Finding::Leak;
-        finding.asRead = factor * net;
-        if (reading.outcome == model::Outcome::Value) {
-            finding.rate = finding.asRead;
-            finding.verdict = against(limit, *finding.rate);
-        } else {
-            finding.verdict = limit && *finding.asRead > *limit ? Verdict::Over : Verdict::CannotSay;
-            finding.because.push_back("more than the detector could show: above " +
-                                      rateText(*finding.asRead));
-        }
-        break;
-    }
-    case model::Outcome::NoResponse:
-        finding.finding = Finding::Clear;
-        finding.verdict = limit ? Verdict::Within : Verdict::NoAnswer;
-        finding.because.emplace_back("no response");
-        break;
-    case model::Outcome::NotAccessible:
-        finding.finding = Finding::NotAccessible;
-        finding.because.push_back(reading.reason);
-        break;
-    case model::Outcome::NotTested:
-        finding.finding = Finding::NotTested;
-        finding.because.push_back(reading.reason);
-        break;
-    }
-    return finding;
-}
-
 /// Order of standing: the worst reading of a point counts.
 bool isWorse(const PointFinding& a, const PointFinding& b)
 {
@@ -125,6 +83,47 @@ void addJudgements(const model::Job& job, model::RoundId round, std::vector<Poin
 
 } // namespace
 
+PointFinding readingFinding(const model::Job& job, const model::Reading& reading)
+{
+    PointFinding finding;
+    finding.point = reading.point;
+    finding.condition = reading.condition;
+    finding.reading = reading.id;
+    const auto limit = job.limitOf(reading.point);
+    const double factor = factorAt(job, reading) / std::max(job.setup.heliumShare.si(), 1e-6);
+    switch (reading.outcome) {
+    case model::Outcome::Value:
+    case model::Outcome::AboveRange: {
+        const LeakRate net = reading.peak.value_or(LeakRate()) - reading.background.value_or(LeakRate());
+        finding.finding = Finding::Leak;
+        finding.asRead = factor * net;
+        if (reading.outcome == model::Outcome::Value) {
+            finding.rate = finding.asRead;
+            finding.verdict = against(limit, *finding.rate);
+        } else {
+            finding.verdict = limit && *finding.asRead > *limit ? Verdict::Over : Verdict::CannotSay;
+            finding.because.push_back("more than the detector could show: above " +
+                                      rateText(*finding.asRead));
+        }
+        break;
+    }
+    case model::Outcome::NoResponse:
+        finding.finding = Finding::Clear;
+        finding.verdict = limit ? Verdict::Within : Verdict::NoAnswer;
+        finding.because.emplace_back("no response");
+        break;
+    case model::Outcome::NotAccessible:
+        finding.finding = Finding::NotAccessible;
+        finding.because.push_back(reading.reason);
+        break;
+    case model::Outcome::NotTested:
+        finding.finding = Finding::NotTested;
+        finding.because.push_back(reading.reason);
+        break;
+    }
+    return finding;
+}
+
 std::vector<PointFinding> jobFindings(const model::Job& job, const model::TestObject& /*object*/,
                                       model::RoundId roundId)
 {
@@ -133,7 +132,7 @@ std::vector<PointFinding> jobFindings(const model::Job& job, const model::TestOb
         return {};
     std::unordered_map<model::PointId, PointFinding> worst;
     for (const model::Reading* reading : job.standing(roundId)) {
-        PointFinding finding = findingOf(job, *reading);
+        PointFinding finding = readingFinding(job, *reading);
         const auto known = worst.find(reading->point);
         if (known == worst.end() || isWorse(finding, known->second))
             worst[reading->point] = std::move(finding);

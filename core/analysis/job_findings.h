@@ -16,4 +16,8 @@ namespace sealwalk::analysis {
 std::vector<PointFinding> jobFindings(const model::Job& job, const model::TestObject& object,
                                       model::RoundId round);
 
+/// One reading by itself, stored or about to be: net, on the chamber, against the limit; neighbours play no
+/// part.
+PointFinding readingFinding(const model::Job& job, const model::Reading& reading);
+
 } // namespace sealwalk::analysis

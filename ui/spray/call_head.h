@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The called number, large, with where it is and in which condition.
+#pragma once
+
+#include <QString>
+#include <QStringList>
+#include <QWidget>
+
+namespace sealwalk::ui {
+
+class CallHead : public QWidget
+{
+    Q_OBJECT
+
+public:
+    explicit CallHead(QWidget* parent = nullptr);
+
+    void setCall(const QString& number, const QString& joint, const QString& place, const QStringList& chips);
+    [[nodiscard]] QSize sizeHint() const override;
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+
+private:
+    QString m_number;
+    QString m_joint;
+    QString m_place;
+    QStringList m_chips;
+};
+
+} // namespace sealwalk::ui

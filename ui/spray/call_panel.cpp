@@ -1,0 +1,325 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/spray/call_panel.h"
+
+#include "core/analysis/job_findings.h"
+#include "core/quantities/leak_rate_unit.h"
+#include "core/report/rate_text.h"
+#include "ui/render/theme.h"
+#include "ui/spray/call_head.h"
+#include "ui/spray/entry_field.h"
+#include "ui/spray/key_legend.h"
+#include "ui/spray/read_back.h"
+#include "ui/spray/spray_words.h"
+#include "ui/spray/state_bar.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLocale>
+#include <QVBoxLayout>
+
+namespace sealwalk::ui {
+
+namespace {
+
+QString rateIn(LeakRate rate, const std::string& unitId)
+{
+    const auto unit = leakRateUnit(unitId);
+    const auto number = unit ? numberIn(rate, *unit) : Result<double>(0.0);
+    return unit && number ? QString::fromStdString(report::screenRate(*number)) : QString();
+}
+
+QString symbolOf(const std::string& unitId)
+{
+    const auto unit = leakRateUnit(unitId);
+    return unit ? QString::fromUtf8(unitOf(*unit).symbol.data(),
+                                    static_cast<qsizetype>(unitOf(*unit).symbol.size()))
+                : QString();
+}
+
+} // namespace
+
+CallPanel::CallPanel(JobSession& session, SprayController& controller, QWidget* parent)
+    : QWidget(parent)
+    , m_session(session)
+    , m_controller(controller)
+    , m_head(new CallHead(this))
+    , m_state(new StateBar(this))
+    , m_caption(new QLabel(this))
+    , m_unit(new QLabel(this))
+    , m_field(new EntryField(this))
+    , m_readBack(new ReadBack(this))
+    , m_legend(new KeyLegend(this))
+{
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(render::kGapBlock, render::kGapNear, render::kGapBlock, render::kGapNear);
+    column->setSpacing(0);
+    column->addWidget(m_head);
+    column->addSpacing(render::kGapBlock);
+    column->addWidget(m_state);
+    column->addSpacing(render::kGapNear);
+    auto* over = new QHBoxLayout;
+    over->addWidget(m_caption);
+    over->addStretch();
+    over->addWidget(m_unit);
+    column->addLayout(over);
+    column->addSpacing(render::kGapHair);
+    column->addWidget(m_field);
+    column->addWidget(m_readBack);
+    column->addStretch();
+    column->addWidget(m_legend);
+    m_caption->setBuddy(m_field);
+    m_field->setObjectName(QStringLiteral("sprayField"));
+    setFocusProxy(m_field);
+
+    connect(m_field, &EntryField::typedChanged, &m_controller, [this](const QString& text) {
+        if (m_controller.prompt() != SprayController::Prompt::None &&
+            m_controller.prompt() != SprayController::Prompt::Jump)
+            runDigit(text.right(1).toInt());
+        else
+            m_controller.setTyped(text.toStdString());
+    });
+    connect(m_field, &EntryField::enterPressed, &m_controller, &SprayController::enter);
+    connect(m_field, &EntryField::exponentStepped, &m_controller, &SprayController::stepExponent);
+    connect(m_field, &EntryField::command, this, &CallPanel::runCommand);
+    connect(m_field, &EntryField::lettersRefused, &m_controller, [this] {
+        emit m_controller.soundWanted(SpraySound::Refused);
+        emit m_controller.said(SprayController::Weight::Warning, tr("Esc clears the number first."));
+    });
+    connect(m_legend, &KeyLegend::pressed, this, [this](int key) {
+        if (key == Qt::Key_Return)
+            m_controller.enter();
+        else
+            runCommand(key, Qt::NoModifier, QString(QChar(key)));
+        m_field->setFocus();
+    });
+    connect(&m_controller, &SprayController::changed, this, &CallPanel::refresh);
+    connect(&m_controller, &SprayController::ticked, this, &CallPanel::refreshClock);
+    connect(&m_session, &JobSession::findingsChanged, this, &CallPanel::refresh);
+    refresh();
+}
+
+void CallPanel::runDigit(int digit)
+{
+    m_field->clear();
+    m_controller.choose(digit);
+}
+
+void CallPanel::runCommand(int key, Qt::KeyboardModifiers modifiers, const QString& text)
+{
+    using Prompt = SprayController::Prompt;
+    if (key == Qt::Key_Escape) {
+        m_controller.escape();
+        return;
+    }
+    if (text == QStringLiteral("+")) {
+        m_controller.overRange();
+        return;
+    }
+    switch (key) {
+    case Qt::Key_Space:
+        m_controller.toggleSpray();
+        break;
+    case Qt::Key_N:
+        m_controller.noResponse();
+        break;
+    case Qt::Key_C:
+        m_controller.correctLast();
+        break;
+    case Qt::Key_J:
+        m_controller.startPrompt(Prompt::Jump);
+        break;
+    case Qt::Key_S:
+        m_controller.startPrompt(Prompt::SkipReason);
+        break;
+    case Qt::Key_V:
+        m_controller.startPrompt(Prompt::VoidReason);
+        break;
+    case Qt::Key_A:
+        m_controller.startPrompt(Prompt::NoAccessReason);
+        break;
+    case Qt::Key_O:
+        m_controller.startPrompt(Prompt::OtherCondition);
+        break;
+    case Qt::Key_B:
+        m_controller.askBackground();
+        break;
+    case Qt::Key_D:
+        m_controller.markRise();
+        break;
+    case Qt::Key_I:
+        m_controller.goOnAnyway();
+        break;
+    case Qt::Key_R:
+        m_controller.setCondition(model::Condition::AtRest);
+        break;
+    case Qt::Key_F:
+        m_controller.setCondition(model::Condition::Flexed);
+        break;
+    case Qt::Key_T:
+        m_controller.setCondition(model::Condition::Taped);
+        break;
+    case Qt::Key_G:
+        m_controller.setCondition(model::Condition::Bagged);
+        break;
+    case Qt::Key_Up:
+        m_controller.look(-1);
+        break;
+    case Qt::Key_Down:
+        m_controller.look(1);
+        break;
+    case Qt::Key_M:
+        if ((modifiers & Qt::ShiftModifier) == 0)
+            emit remarkWanted();
+        break;
+    case Qt::Key_Z:
+        emit distanceWanted();
+        break;
+    default:
+        emit m_controller.soundWanted(SpraySound::Refused);
+        emit m_controller.said(SprayController::Weight::Warning,
+                               tr("This key does nothing here; F1 shows the keys."));
+        break;
+    }
+}
+
+QString CallPanel::caption() const
+{
+    using Prompt = SprayController::Prompt;
+    switch (m_controller.prompt()) {
+    case Prompt::Jump:
+        return tr("Go to point number");
+    case Prompt::VoidReason:
+        return tr("Why is the last reading void?");
+    case Prompt::NoAccessReason:
+        return tr("Why can it not be reached?");
+    case Prompt::OtherCondition:
+        return tr("Condition of the joint");
+    case Prompt::SkipReason:
+        return tr("Why does it come later?");
+    case Prompt::None:
+        break;
+    }
+    if (m_controller.field() == SprayController::Field::Background)
+        return tr("Background, no helium given");
+    if (m_controller.isCorrecting())
+        return tr("Correction: what the detector really showed");
+    return tr("Highest value while spraying, as the detector shows it");
+}
+
+void CallPanel::refresh()
+{
+    const auto& call = m_controller.call();
+    if (!m_session.hasJob()) {
+        m_head->setCall({}, tr("No job is open"), {}, {});
+    } else if (!call) {
+        m_head->setCall(
+            {}, m_controller.isFinished() ? tr("Round done") : tr("No points yet"),
+            m_controller.isFinished() ? tr("every point has an answer") : tr("Sketch lays them (Alt+2)"), {});
+    } else {
+        const model::Sketch& sketch = m_session.job().sketch;
+        const model::TestPoint* point = sketch.point(call->point);
+        const model::Joint* joint = point == nullptr ? nullptr : sketch.joint(point->joint);
+        QStringList chips{conditionWord(m_controller.condition())};
+        chips << tr("%1 % He").arg(m_session.job().setup.heliumShare.si() * 100.0, 0, 'f', 0);
+        if (call->isDone() && !m_controller.isCorrecting())
+            chips << tr("has a reading");
+        m_head->setCall(
+            QString::number(call->number), joint == nullptr ? QString() : QString::fromStdString(joint->name),
+            point == nullptr ? QString() : QString::fromStdString(model::placeText(sketch, *point)), chips);
+    }
+    m_caption->setText(caption());
+    m_unit->setText(m_session.hasJob() ? symbolOf(m_session.job().setup.detectorUnit) + tr(", He")
+                                       : QString());
+
+    const bool plain = m_controller.prompt() != SprayController::Prompt::None;
+    m_field->setPlain(plain);
+    m_field->setOffered(plain ? std::nullopt : std::optional(m_controller.offeredExponent()));
+    m_field->setEnabled(m_session.hasJob());
+    if (m_field->text().toStdString() != m_controller.typed())
+        m_field->setText(QString::fromStdString(m_controller.typed()));
+
+    QStringList choices = m_controller.choices();
+    for (qsizetype i = 0; i < choices.size(); ++i)
+        choices[i] = QString::number(i + 1) + QLatin1Char(' ') + choices[i];
+    std::optional<analysis::PointFinding> finding;
+    if (const auto rate = m_controller.value();
+        rate && call && m_controller.field() == SprayController::Field::Peak) {
+        model::Reading reading;
+        reading.point = call->point;
+        reading.at = Timestamp::now();
+        reading.peak = rate;
+        reading.background = m_controller.background();
+        finding = analysis::readingFinding(m_session.job(), reading);
+    }
+    if (m_session.hasJob()) {
+        const auto unit = leakRateUnit(m_session.job().setup.unit);
+        const double perSi = unit ? numberIn(pascalCubicMetresPerSecond(1.0), *unit).value_or(1.0) : 1.0;
+        m_readBack->setFinding(finding, symbolOf(m_session.job().setup.unit), perSi);
+    }
+    if (!m_controller.question().isEmpty())
+        m_readBack->setSentence(m_controller.question());
+    else if (!choices.isEmpty())
+        m_readBack->setSentence(choices.join(QStringLiteral("   ")));
+    refreshLegend();
+    refreshClock();
+}
+
+void CallPanel::refreshClock()
+{
+    const SprayMachine& machine = m_controller.machine();
+    StateShown shown;
+    shown.state = machine.state();
+    shown.progress = machine.progress(m_controller.now());
+    shown.word = stateWord(machine.state());
+    shown.hint = stateHint(machine.state());
+    const QLocale locale;
+    const auto secondsText = [&](double value) { return tr("%1 s").arg(locale.toString(value, 'f', 1)); };
+    switch (machine.state()) {
+    case CallState::Go:
+        shown.figure = m_controller.background() && m_session.hasJob()
+                           ? rateIn(*m_controller.background(), m_session.job().setup.detectorUnit)
+                           : QString();
+        shown.figureHint = m_controller.background() ? tr("background") : tr("no background typed: B");
+        break;
+    case CallState::Spray:
+        shown.figure = secondsText(machine.left(m_controller.now()));
+        shown.figureHint = tr("of %1").arg(secondsText(machine.times().dwell));
+        break;
+    case CallState::Read:
+        shown.figure = secondsText(machine.sprayed(m_controller.now()).value_or(0.0));
+        shown.figureHint = tr("sprayed");
+        break;
+    case CallState::Wait:
+        shown.figure = secondsText(machine.left(m_controller.now()));
+        shown.figureHint = tr("or I to go on anyway");
+        break;
+    case CallState::Hold:
+        shown.figureHint = tr("or I to go on anyway");
+        break;
+    }
+    m_state->show(shown);
+}
+
+void CallPanel::refreshLegend()
+{
+    using model::Condition;
+    const auto condition = m_controller.condition();
+    const auto key = [](const QString& cap, const QString& word, int code, bool on = false) {
+        return LegendKey{cap, word, code, on};
+    };
+    m_legend->setKeys({
+        {key(tr("Space"), tr("spray"), Qt::Key_Space), key(tr("Enter"), tr("store"), Qt::Key_Return),
+         key(QStringLiteral("N"), tr("no response"), Qt::Key_N),
+         key(QStringLiteral("+"), tr("over range"), Qt::Key_Plus)},
+        {key(QStringLiteral("B"), tr("background"), Qt::Key_B),
+         key(QStringLiteral("V"), tr("void"), Qt::Key_V), key(QStringLiteral("S"), tr("skip"), Qt::Key_S),
+         key(QStringLiteral("A"), tr("no access"), Qt::Key_A)},
+        {key(QStringLiteral("R"), tr("at rest"), Qt::Key_R, condition == Condition::AtRest),
+         key(QStringLiteral("F"), tr("flexed"), Qt::Key_F, condition == Condition::Flexed),
+         key(QStringLiteral("T"), tr("taped"), Qt::Key_T, condition == Condition::Taped),
+         key(QStringLiteral("G"), tr("bagged"), Qt::Key_G, condition == Condition::Bagged),
+         key(QStringLiteral("O"), tr("other …"), Qt::Key_O)},
+    });
+}
+
+} // namespace sealwalk::ui

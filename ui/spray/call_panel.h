@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The call: number, state, field, read-back, keys. Shows the controller; hands keys on to it.
+#pragma once
+
+#include "ui/spray/spray_controller.h"
+
+#include <QWidget>
+
+class QLabel;
+
+namespace sealwalk::ui {
+
+class CallHead;
+class EntryField;
+class KeyLegend;
+class ReadBack;
+class StateBar;
+
+class CallPanel : public QWidget
+{
+    Q_OBJECT
+
+public:
+    CallPanel(JobSession& session, SprayController& controller, QWidget* parent = nullptr);
+    [[nodiscard]] EntryField& field() const { return *m_field; }
+
+signals:
+    void remarkWanted();
+    void distanceWanted();
+    void keyCardWanted();
+
+private:
+    void refresh();
+    void refreshClock();
+    void refreshLegend();
+    void runCommand(int key, Qt::KeyboardModifiers modifiers, const QString& text);
+    void runDigit(int digit);
+    [[nodiscard]] QString caption() const;
+
+    JobSession& m_session;
+    SprayController& m_controller;
+    CallHead* m_head;
+    StateBar* m_state;
+    QLabel* m_caption;
+    QLabel* m_unit;
+    EntryField* m_field;
+    ReadBack* m_readBack;
+    KeyLegend* m_legend;
+};
+
+} // namespace sealwalk::ui

@@ -1,0 +1,176 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/spray/entry_field.h"
+
+#include "ui/render/theme.h"
+
+#include <QFontMetricsF>
+#include <QKeyEvent>
+#include <QPainter>
+
+namespace sealwalk::ui {
+
+namespace {
+
+using render::Role;
+using render::TextSize;
+
+constexpr int kHeight = 60;
+constexpr QChar kTrueMinus(0x2212);
+
+struct Piece
+{
+    QString text;
+    render::Weight weight = render::Weight::Normal;
+    Role role = Role::Ink;
+};
+
+/// What was typed, laid out as mantissa, "e" and a bold exponent.
+std::vector<Piece> piecesOf(const QString& typed, std::optional<int> offered)
+{
+    const EnteredNumber number = readEntered(typed.toStdString());
+    const auto exponentText = [](int exponent) {
+        return exponent < 0 ? kTrueMinus + QString::number(-exponent) : QString::number(exponent);
+    };
+    if (number.state == EnteredNumber::State::Complete) {
+        const QString read = QString::fromStdString(number.readBack);
+        const auto e = read.indexOf(QLatin1Char('e'));
+        return {{read.left(e) + QLatin1Char('e'), render::Weight::Normal, Role::Ink},
+                {exponentText(*number.exponent), render::Weight::Bold, Role::Ink}};
+    }
+    std::vector<Piece> pieces{{typed, render::Weight::Normal, Role::Ink}};
+    if (number.state == EnteredNumber::State::Mantissa && offered)
+        pieces.push_back({QLatin1Char('e') + exponentText(*offered), render::Weight::Normal, Role::InkFaint});
+    return pieces;
+}
+
+} // namespace
+
+EntryField::EntryField(QWidget* parent)
+    : QLineEdit(parent)
+{
+    setFixedHeight(kHeight);
+    setFont(render::font(TextSize::Entry));
+    setContextMenuPolicy(Qt::NoContextMenu);
+    setMaxLength(24);
+    setAccessibleName(tr("Highest value while spraying"));
+    connect(this, &QLineEdit::textEdited, this, &EntryField::typedChanged);
+}
+
+QSize EntryField::sizeHint() const
+{
+    return {440, kHeight};
+}
+
+void EntryField::setPlain(bool plain)
+{
+    m_plain = plain;
+    update();
+}
+
+void EntryField::setOffered(std::optional<int> exponent)
+{
+    m_offered = exponent;
+    update();
+}
+
+void EntryField::setHint(const QString& hint)
+{
+    m_hint = hint;
+    update();
+}
+
+bool EntryField::belongsToNumber(const QKeyEvent& event) const
+{
+    const QString text = event.text();
+    if (text.isEmpty() ||
+        (event.modifiers() & (Qt::ControlModifier | Qt::AltModifier | Qt::MetaModifier)) != 0)
+        return false;
+    const QChar c = text.front();
+    if (c.isDigit() && c.unicode() < 128)
+        return true;
+    if (m_plain || this->text().isEmpty())
+        return false;
+    return QStringLiteral(".,eE-+xX*^ ").contains(c) || c == kTrueMinus || c == QChar(0x00d7);
+}
+
+void EntryField::keyPressEvent(QKeyEvent* event)
+{
+    const bool isEmpty = text().isEmpty();
+    switch (event->key()) {
+    case Qt::Key_Return:
+    case Qt::Key_Enter:
+        emit enterPressed();
+        return;
+    case Qt::Key_Up:
+    case Qt::Key_Down:
+        if (isEmpty)
+            emit command(event->key(), event->modifiers(), {});
+        else
+            emit exponentStepped(event->key() == Qt::Key_Up ? 1 : -1);
+        return;
+    case Qt::Key_Backspace:
+        QLineEdit::keyPressEvent(event);
+        return;
+    case Qt::Key_Tab:
+    case Qt::Key_Backtab:
+        event->ignore();
+        return;
+    default:
+        break;
+    }
+    if (belongsToNumber(*event)) {
+        end(false); // typing goes on at the end; there is no caret to move with gloves on
+        QLineEdit::keyPressEvent(event);
+        return;
+    }
+    if (event->key() == Qt::Key_Escape) {
+        emit command(event->key(), event->modifiers(), {});
+        return;
+    }
+    if ((event->modifiers() & (Qt::ControlModifier | Qt::AltModifier | Qt::MetaModifier)) != 0) {
+        event->ignore(); // menus and the window have them
+        return;
+    }
+    if (event->text().isEmpty()) {
+        event->ignore();
+        return;
+    }
+    if (isEmpty)
+        emit command(event->key(), event->modifiers(), event->text());
+    else
+        emit lettersRefused();
+}
+
+void EntryField::paintEvent(QPaintEvent*)
+{
+    const render::Theme& theme = render::Theme::of(this);
+    QPainter painter(this);
+    painter.setRenderHint(QPainter::Antialiasing);
+    const QRectF box = QRectF(rect()).adjusted(1, 1, -1, -1);
+    painter.setPen(QPen(theme.colour(hasFocus() ? Role::Accent : Role::Edge), 2));
+    painter.setBrush(theme.colour(Role::Field));
+    painter.drawRoundedRect(box, render::kFieldRadius, render::kFieldRadius);
+
+    double x = box.left() + render::kGapBlock;
+    if (text().isEmpty() && !m_hint.isEmpty()) {
+        painter.setFont(render::font(TextSize::Title));
+        painter.setPen(theme.colour(Role::InkSoft));
+        painter.drawText(QRectF(x + 10, box.top(), box.width() - x - 10, box.height()), Qt::AlignVCenter,
+                         m_hint);
+    }
+    const auto pieces = m_plain ? std::vector<Piece>{{text(), render::Weight::Normal, Role::Ink}}
+                                : piecesOf(text(), m_offered);
+    double caret = x;
+    for (const Piece& piece : pieces) {
+        painter.setFont(render::font(TextSize::Entry, piece.weight));
+        painter.setPen(theme.colour(piece.role));
+        painter.drawText(QRectF(x, box.top(), box.width(), box.height()), Qt::AlignVCenter, piece.text);
+        x += QFontMetricsF(painter.font()).horizontalAdvance(piece.text);
+        if (piece.role != Role::InkFaint)
+            caret = x;
+    }
+    if (hasFocus())
+        painter.fillRect(QRectF(caret + 2, box.top() + 9, 2, box.height() - 18), theme.colour(Role::Ink));
+}
+
+} // namespace sealwalk::ui

@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The one field of the call: what is typed, read as a leak rate while it is typed. While it is empty, letters
+// are commands; while a number stands in it, they are not.
+#pragma once
+
+#include "core/quantities/entered_number.h"
+
+#include <QLineEdit>
+
+#include <optional>
+
+namespace sealwalk::ui {
+
+class EntryField : public QLineEdit
+{
+    Q_OBJECT
+
+public:
+    explicit EntryField(QWidget* parent = nullptr);
+
+    /// Digits are choices or a point number: they are shown as typed, without reading them as a rate.
+    void setPlain(bool plain);
+    /// The exponent offered in faint behind a mantissa; none: nothing is offered.
+    void setOffered(std::optional<int> exponent);
+    /// What stands in the field while nothing is typed.
+    void setHint(const QString& hint);
+    [[nodiscard]] QSize sizeHint() const override;
+
+signals:
+    void typedChanged(const QString& text);
+    void enterPressed();
+    void command(int key, Qt::KeyboardModifiers modifiers, const QString& text);
+    void lettersRefused(); ///< a letter while a number stands in the field
+    void exponentStepped(int by);
+
+protected:
+    void keyPressEvent(QKeyEvent* event) override;
+    void paintEvent(QPaintEvent* event) override;
+
+private:
+    [[nodiscard]] bool belongsToNumber(const QKeyEvent& event) const;
+
+    bool m_plain = false;
+    std::optional<int> m_offered;
+    QString m_hint;
+};
+
+} // namespace sealwalk::ui

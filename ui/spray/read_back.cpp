@@ -1,0 +1,125 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/spray/read_back.h"
+
+#include "core/report/rate_text.h"
+#include "ui/render/theme.h"
+
+#include <QFontMetricsF>
+#include <QPainter>
+
+namespace sealwalk::ui {
+
+namespace {
+
+using render::Role;
+using render::TextSize;
+
+constexpr int kHeight = 36;
+
+/// The level line: a block above it is over, below it within, across it cannot say.
+void paintLimitGlyph(QPainter& painter, const render::Theme& theme, QPointF centre, analysis::Verdict stand)
+{
+    painter.setPen(QPen(theme.colour(Role::Ink), 2));
+    if (stand == analysis::Verdict::NoAnswer) {
+        painter.setPen(QPen(theme.colour(Role::InkSoft), 2, Qt::DotLine));
+        painter.drawLine(centre - QPointF(10, 0), centre + QPointF(10, 0));
+        return;
+    }
+    painter.drawLine(centre - QPointF(10, 0), centre + QPointF(10, 0));
+    const QRectF block(centre.x() - 4, centre.y() - 4, 8, 8);
+    switch (stand) {
+    case analysis::Verdict::Over:
+        painter.fillRect(block.translated(0, -6), theme.colour(Role::Over));
+        break;
+    case analysis::Verdict::Within:
+        painter.fillRect(block.translated(0, 6), theme.colour(Role::Within));
+        break;
+    default:
+        painter.setPen(QPen(theme.colour(Role::Unsure), 1.5));
+        painter.setBrush(theme.colour(Role::Field));
+        painter.drawRect(block);
+        break;
+    }
+}
+
+} // namespace
+
+ReadBack::ReadBack(QWidget* parent)
+    : QWidget(parent)
+{
+    setFixedHeight(kHeight);
+    setAccessibleName(tr("On the chamber"));
+}
+
+void ReadBack::setFinding(const std::optional<analysis::PointFinding>& finding, const QString& unit,
+                          double shownPerSi)
+{
+    m_sentence.clear();
+    m_rate.clear();
+    m_unit = unit;
+    if (finding && finding->asRead) {
+        m_rate = QString::fromStdString(report::screenRate(finding->asRead->si() * shownPerSi));
+        m_stand = finding->verdict;
+        switch (m_stand) {
+        case analysis::Verdict::Over:
+            m_verdict = tr("over the limit");
+            break;
+        case analysis::Verdict::Within:
+            m_verdict = tr("within the limit");
+            break;
+        case analysis::Verdict::CannotSay:
+            m_verdict = tr("cannot say");
+            break;
+        case analysis::Verdict::NoAnswer:
+            m_verdict = tr("no limit set");
+            break;
+        }
+    }
+    setAccessibleDescription(
+        m_rate.isEmpty() ? QString() : m_rate + QLatin1Char(' ') + m_unit + QStringLiteral(", ") + m_verdict);
+    update();
+}
+
+void ReadBack::setSentence(const QString& sentence)
+{
+    m_sentence = sentence;
+    setAccessibleDescription(sentence);
+    update();
+}
+
+void ReadBack::paintEvent(QPaintEvent*)
+{
+    const render::Theme& theme = render::Theme::of(this);
+    QPainter painter(this);
+    painter.setRenderHint(QPainter::Antialiasing);
+    if (!m_sentence.isEmpty()) {
+        painter.setFont(render::font(TextSize::Text, render::Weight::Bold));
+        painter.setPen(theme.colour(Role::Unsure));
+        painter.drawText(rect(), Qt::AlignLeft | Qt::AlignVCenter | Qt::TextWordWrap, m_sentence);
+        return;
+    }
+    if (m_rate.isEmpty())
+        return;
+    double x = 0;
+    const auto piece = [&](const QString& text, render::Weight weight, Role role, TextSize size) {
+        painter.setFont(render::font(size, weight));
+        painter.setPen(theme.colour(role));
+        painter.drawText(QRectF(x, 0, width(), height()), Qt::AlignVCenter, text);
+        x += QFontMetricsF(painter.font()).horizontalAdvance(text);
+    };
+    piece(tr("on the chamber "), render::Weight::Normal, Role::Ink, TextSize::Strong);
+    piece(m_rate, render::Weight::Bold, Role::Ink, TextSize::Title);
+    piece(QLatin1Char(' ') + m_unit, render::Weight::Normal, Role::InkSoft, TextSize::Text);
+
+    painter.setFont(render::font(TextSize::Strong, render::Weight::Bold));
+    const Role role = m_stand == analysis::Verdict::Over        ? Role::Over
+                      : m_stand == analysis::Verdict::Within    ? Role::Within
+                      : m_stand == analysis::Verdict::CannotSay ? Role::Unsure
+                                                                : Role::InkSoft;
+    painter.setPen(theme.colour(role));
+    const double verdictWidth = QFontMetricsF(painter.font()).horizontalAdvance(m_verdict);
+    painter.drawText(rect(), Qt::AlignRight | Qt::AlignVCenter, m_verdict);
+    paintLimitGlyph(painter, theme, QPointF(width() - verdictWidth - 24, height() / 2.0), m_stand);
+}
+
+} // namespace sealwalk::ui

@@ -1,0 +1,135 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/spray/walk_model.h"
+
+#include "core/quantities/leak_rate_unit.h"
+#include "core/report/rate_text.h"
+#include "ui/spray/spray_words.h"
+
+#include <algorithm>
+
+namespace sealwalk::ui {
+
+WalkModel::WalkModel(const JobSession& session, const SprayController& controller, QObject* parent)
+    : QAbstractListModel(parent)
+    , m_session(session)
+    , m_controller(controller)
+    , m_steps(controller.walk())
+{}
+
+int WalkModel::rowCount(const QModelIndex& parent) const
+{
+    return parent.isValid() ? 0 : static_cast<int>(m_steps.size());
+}
+
+void WalkModel::refresh()
+{
+    const auto& steps = m_controller.walk();
+    const bool sameCalls = std::equal(
+        steps.begin(), steps.end(), m_steps.begin(), m_steps.end(),
+        [](const auto& a, const auto& b) { return a.point == b.point && a.condition == b.condition; });
+    if (sameCalls) {
+        m_steps = steps;
+        if (!m_steps.empty())
+            emit dataChanged(index(0), index(static_cast<int>(m_steps.size()) - 1));
+        return;
+    }
+    beginResetModel();
+    m_steps = steps;
+    endResetModel();
+}
+
+int WalkModel::calledRow() const
+{
+    const auto& call = m_controller.call();
+    if (!call)
+        return -1;
+    for (std::size_t i = 0; i < m_steps.size(); ++i)
+        if (m_steps[i].point == call->point && m_steps[i].condition == call->condition)
+            return static_cast<int>(i);
+    return -1;
+}
+
+QString WalkModel::answerOf(const analysis::WalkStep& step) const
+{
+    if (step.reading == nullptr)
+        return step.wasVoid ? tr("void, again") : QString();
+    switch (step.reading->outcome) {
+    case model::Outcome::NoResponse:
+        return tr("no resp.");
+    case model::Outcome::NotAccessible:
+        return tr("no access");
+    case model::Outcome::NotTested:
+        return tr("not tested");
+    case model::Outcome::Value:
+    case model::Outcome::AboveRange:
+        break;
+    }
+    const auto unit = leakRateUnit(m_session.job().setup.detectorUnit);
+    const auto number = unit && step.reading->peak ? numberIn(*step.reading->peak, *unit) : Result<double>();
+    if (!unit || !number)
+        return {};
+    const QString rate = QString::fromStdString(report::screenRate(*number));
+    return step.reading->outcome == model::Outcome::AboveRange ? QStringLiteral("> ") + rate : rate;
+}
+
+WalkModel::Sign WalkModel::signOf(const analysis::WalkStep& step) const
+{
+    if (step.reading == nullptr)
+        return step.wasVoid ? Void : Open;
+    switch (step.reading->outcome) {
+    case model::Outcome::NoResponse:
+        return NoResponse;
+    case model::Outcome::NotAccessible:
+        return NotAccessible;
+    case model::Outcome::NotTested:
+        return NotTested;
+    case model::Outcome::AboveRange:
+        return AboveRange;
+    case model::Outcome::Value:
+        break;
+    }
+    const analysis::PointFinding* finding = m_session.finding(step.point);
+    return finding != nullptr && finding->verdict == analysis::Verdict::Over ? Over : Value;
+}
+
+QVariant WalkModel::data(const QModelIndex& index, int role) const
+{
+    if (!index.isValid() || index.row() >= rowCount() || !m_session.hasJob())
+        return {};
+    const analysis::WalkStep& step = m_steps[static_cast<std::size_t>(index.row())];
+    const model::Sketch& sketch = m_session.job().sketch;
+    const model::TestPoint* point = sketch.point(step.point);
+    const model::Joint* joint = point == nullptr ? nullptr : sketch.joint(point->joint);
+    const QString jointName = joint == nullptr ? QString() : QString::fromStdString(joint->name);
+    switch (role) {
+    case NumberRole:
+        return step.number;
+    case JointRole:
+        return jointName;
+    case PlaceRole: {
+        QString place =
+            point == nullptr ? QString() : QString::fromStdString(model::placeText(sketch, *point));
+        if (step.condition != model::Condition::AtRest)
+            place =
+                conditionWord(step.condition) + (place.isEmpty() ? QString() : QStringLiteral(", ") + place);
+        return place;
+    }
+    case AnswerRole:
+        return answerOf(step);
+    case SignRole:
+        return signOf(step);
+    case IsCalledRole:
+        return index.row() == calledRow();
+    case Qt::DisplayRole:
+    case Qt::AccessibleTextRole: {
+        const QString answer = answerOf(step);
+        return tr("Point %1, %2, %3")
+            .arg(step.number)
+            .arg(jointName, answer.isEmpty() ? tr("not sprayed") : answer);
+    }
+    default:
+        return {};
+    }
+}
+
+} // namespace sealwalk::ui

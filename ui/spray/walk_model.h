@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The walk as a list: number, joint, place, what was stored. A thin view of the controller's steps.
+#pragma once
+
+#include "ui/spray/spray_controller.h"
+
+#include <QAbstractListModel>
+
+namespace sealwalk::ui {
+
+class WalkModel : public QAbstractListModel
+{
+    Q_OBJECT
+
+public:
+    enum Role
+    {
+        NumberRole = Qt::UserRole + 1,
+        JointRole,
+        PlaceRole,
+        AnswerRole,
+        SignRole,
+        IsCalledRole
+    };
+    /// How an answer is signed: by shape first, colour second.
+    enum Sign
+    {
+        Open,
+        NoResponse,
+        Value,
+        Over,
+        AboveRange,
+        NotAccessible,
+        NotTested,
+        Void
+    };
+
+    WalkModel(const JobSession& session, const SprayController& controller, QObject* parent = nullptr);
+
+    [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
+    [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
+    /// The row of the present call; -1 when there is none.
+    [[nodiscard]] int calledRow() const;
+    void refresh();
+
+private:
+    [[nodiscard]] QString answerOf(const analysis::WalkStep& step) const;
+    [[nodiscard]] Sign signOf(const analysis::WalkStep& step) const;
+
+    const JobSession& m_session;
+    const SprayController& m_controller;
+    std::vector<analysis::WalkStep> m_steps;
+};
+
+} // namespace sealwalk::ui
