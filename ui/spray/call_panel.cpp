@@ -82,8 +82,7 @@ CallPanel::CallPanel(JobSession& session, SprayController& controller, QWidget* 
     connect(m_field, &EntryField::exponentStepped, &m_controller, &SprayController::stepExponent);
     connect(m_field, &EntryField::command, this, &CallPanel::runCommand);
     connect(m_field, &EntryField::lettersRefused, &m_controller, [this] {
-        emit m_controller.soundWanted(SpraySound::Refused);
-        emit m_controller.said(SprayController::Weight::Warning, tr("Esc clears the number first."));
+        m_controller.refuse(tr("Esc clears the number first."));
     });
     connect(m_legend, &KeyLegend::pressed, this, [this](int key) {
         if (key == Qt::Key_Return)
@@ -175,9 +174,7 @@ void CallPanel::runCommand(int key, Qt::KeyboardModifiers modifiers, const QStri
         emit distanceWanted();
         break;
     default:
-        emit m_controller.soundWanted(SpraySound::Refused);
-        emit m_controller.said(SprayController::Weight::Warning,
-                               tr("This key does nothing here; F1 shows the keys."));
+        m_controller.refuse(tr("This key does nothing here; F1 shows the keys."));
         break;
     }
 }

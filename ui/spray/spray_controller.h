@@ -100,6 +100,8 @@ public:
     void callPoint(model::PointId point);
     void remark(const QString& text); ///< on the reading that is stored next
     void escape();
+    /// Says why something cannot be done, with the dull sound.
+    void refuse(const QString& sentence);
 
 signals:
     void changed();
@@ -118,7 +120,6 @@ private:
     void voidLast(const QString& reason);
     void tick();
     void clearEntry();
-    void refuse(const QString& sentence);
     void keepTrackOfSpray(bool running);
     void resumeAfterStop();
     [[nodiscard]] std::string trackName() const;
