@@ -9,6 +9,7 @@ std::vector<AddCommand> allCommands()
         addConvert,
         addAir,
         addRespond,
+        addSources,
     };
 }
 

@@ -11,6 +11,7 @@ namespace sealwalk::cli {
 void addConvert(CLI::App& root, Work& chosen);
 void addAir(CLI::App& root, Work& chosen);
 void addRespond(CLI::App& root, Work& chosen);
+void addSources(CLI::App& root, Work& chosen);
 
 std::vector<AddCommand> allCommands();
 

@@ -1,16 +1,19 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/survey_unit.h"
 
-#include <fmt/format.h>
+#include "core/quantities/leak_rate_unit.h"
 
 namespace sealwalk::exchange {
 
 Result<LeakRate> oneOfUnit(std::string_view unit)
 {
-    if (unit == "mbar l/s" || unit == "mbar L/s" || unit == "mbar\u00B7l/s" || unit == "mbar.L/s")
-        return millibarLitresPerSecond(1.0);
-    return fail(ErrorCode::BadInput,
-                fmt::format("\"{}\" is no unit of leak rate known here; \"mbar l/s\" is one", unit));
+    const Result<Unit> read = readUnit(unit, UnitKind::LeakRates);
+    if (!read)
+        return fail(read.error());
+    constexpr double kHeliumMolarMass = 4.002602e-3; // kg/mol: a survey is of helium
+    FlowBasis basis;
+    basis.molarMass = kHeliumMolarMass;
+    return leakRate(1.0, *read, basis);
 }
 
 } // namespace sealwalk::exchange

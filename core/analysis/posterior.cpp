@@ -1,0 +1,291 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/analysis/posterior.h"
+
+#include "core/analysis/exposure.h"
+#include "core/analysis/source_search.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+#include <optional>
+
+namespace sealwalk::analysis {
+
+namespace {
+
+// A leak matters from here on, as a multiple of the limit.
+constexpr double kMatters = 1.5;
+// Aim and helium share at the joint stray beyond what repeated readings of one survey can show.
+constexpr double kRateStray = 0.14;
+// Evidence of hypotheses is trusted this much only: the model is not the air.
+constexpr double kTemper = 3.0;
+
+double normalAbove(double z)
+{
+    return 0.5 * std::erfc(z / std::numbers::sqrt2);
+}
+
+class Collector
+{
+public:
+    Collector(const Judge& judge, std::vector<PointPosterior>& points)
+        : m_judge(judge)
+        , m_scene(judge.scene())
+        , m_points(points)
+    {}
+
+    void add(const Hypothesis& so, double weight)
+    {
+        if (weight < 1e-4)
+            return;
+        std::vector<bool> held(m_points.size(), false);
+        for (std::size_t i = 0; i < so.leaks.size(); ++i) {
+            held[so.leaks[i].point] = true;
+            addLeak(so, i, weight);
+        }
+        for (std::size_t point = 0; point < m_points.size(); ++point) {
+            if (m_scene.readingsAt[point].empty())
+                continue;
+            addShares(so, point, weight);
+            if (!held[point])
+                addAbsence(so, point, weight);
+        }
+    }
+
+private:
+    /// A leak the hypothesis holds: weighed against doing without it, and against its neighbours.
+    void addLeak(const Hypothesis& so, std::size_t which, double weight)
+    {
+        const SupposedLeak& leak = so.leaks[which];
+        Hypothesis none = so;
+        none.leaks.erase(none.leaks.begin() + static_cast<std::ptrdiff_t>(which));
+        m_judge.fit(none, 3);
+        improveNear(none, leak.point);
+        const double best = so.evidence;
+        double here = 1.0;
+        double nothing = std::exp(std::min(0.0, none.evidence - best));
+        std::map<std::size_t, double> beside;
+        for (const std::size_t next : m_scene.stretches[leak.point].neighbours) {
+            if (next != leak.point && !m_scene.readingsAt[next].empty() && !holds(so, next) &&
+                answersAlike(leak.point, next))
+                beside[next] = std::exp(std::min(0.0, evidenceMoved(so, which, next) - best));
+        }
+        double sum = here + nothing;
+        for (const auto& item : beside)
+            sum += item.second;
+        PointPosterior& point = m_points[leak.point];
+        const double spread = std::hypot(leak.spreadOfLog, kRateStray);
+        const double matters =
+            normalAbove((std::log(kMatters * m_scene.limit) - std::log(leak.rate)) / spread);
+        point.leak += weight * here / sum;
+        point.big += weight * here / sum * matters;
+        point.rates.push_back({weight * here / sum, std::log(leak.rate), spread});
+        for (const auto& [next, share] : beside) {
+            PointPosterior& other = m_points[next];
+            other.leak += weight * share / sum;
+            other.big += weight * share / sum * matters;
+            other.rates.push_back({weight * share / sum, std::log(leak.rate), spread});
+            point.homes[next] += weight * share / sum;
+        }
+    }
+
+    bool holds(const Hypothesis& so, std::size_t point) const
+    {
+        return std::ranges::any_of(so.leaks, [&](const SupposedLeak& leak) { return leak.point == point; });
+    }
+
+    /// A leak on a stretch that answers far less than the one beside it lies on the one beside it.
+    bool answersAlike(std::size_t home, std::size_t other) const
+    {
+        constexpr double kFarLess = 0.2;
+        return m_scene.readings[strongestReading(other)].rate >
+               kFarLess * m_scene.readings[strongestReading(home)].rate;
+    }
+
+    double evidenceMoved(const Hypothesis& so, std::size_t which, std::size_t to) const
+    {
+        double best = -1e300;
+        const Stretch& stretch = m_scene.stretches[to];
+        for (std::size_t place = 0; place < Stretch::kPlaces; ++place) {
+            Hypothesis other = so;
+            SupposedLeak& leak = other.leaks[which];
+            const std::size_t home = m_scene.readingsAt[to].front();
+            leak.point = to;
+            leak.place = place;
+            leak.shares =
+                visibleShares(m_scene, so.spread, stretch.places[place], stretch.view, leak.condition);
+            leak.rate = std::max(m_scene.readings[home].rate, m_scene.readings[home].noise) /
+                        std::max(leak.shares[home], 1e-6);
+            m_judge.fit(other, 4);
+            best = std::max(best, other.evidence);
+        }
+        return best;
+    }
+
+    /// Lets the leaks that reach `point` most find better places.
+    void improveNear(Hypothesis& so, std::size_t point) const
+    {
+        const std::size_t reading = m_scene.readingsAt[point].front();
+        std::optional<std::size_t> strongest;
+        for (std::size_t i = 0; i < so.leaks.size(); ++i) {
+            if (!strongest || part(so.leaks[i], reading) > part(so.leaks[*strongest], reading))
+                strongest = i;
+        }
+        if (!strongest)
+            return;
+        Hypothesis best = so;
+        for (std::size_t place = 0; place < Stretch::kPlaces; ++place) {
+            Hypothesis other = so;
+            SupposedLeak& leak = other.leaks[*strongest];
+            const Stretch& stretch = m_scene.stretches[leak.point];
+            leak.place = place;
+            leak.shares =
+                visibleShares(m_scene, so.spread, stretch.places[place], stretch.view, leak.condition);
+            m_judge.fit(other, 3);
+            if (other.evidence > best.evidence)
+                best = std::move(other);
+        }
+        so = std::move(best);
+    }
+
+    static double part(const SupposedLeak& leak, std::size_t reading)
+    {
+        return leak.rate * leak.shares[reading];
+    }
+
+    std::size_t strongestReading(std::size_t point) const
+    {
+        return *std::ranges::max_element(m_scene.readingsAt[point], [&](std::size_t a, std::size_t b) {
+            return m_scene.readings[a].rate < m_scene.readings[b].rate;
+        });
+    }
+
+    /// A point the hypothesis has no leak at: weighed against every size one could have there unseen.
+    void addAbsence(const Hypothesis& so, std::size_t point, double weight)
+    {
+        const std::size_t strongest = strongestReading(point);
+        const SceneReading& shown = m_scene.readings[strongest];
+        // Far below the limit and within noise there is nothing to weigh.
+        if (shown.rate < 3.0 * shown.noise && 4.0 * shown.noise < m_scene.limit)
+            return;
+        const Stretch& stretch = m_scene.stretches[point];
+        const std::vector<double> shares =
+            visibleShares(m_scene, so.spread, stretch.places[0], stretch.view, shown.condition);
+        constexpr int kSteps = 16;
+        const double most = std::max(shown.rate, 0.0) * 1.3 + 4.0 * shown.noise;
+        const double least = std::min(0.2 * m_scene.limit, 0.1 * most);
+        const double step = std::log(most / least) / (kSteps - 1);
+        std::vector<Expectation> before;
+        std::vector<std::size_t> touched;
+        for (std::size_t i = 0; i < shares.size(); ++i) {
+            if (most * shares[i] < 0.05 * m_scene.readings[i].noise)
+                continue;
+            touched.push_back(i);
+            before.push_back(m_judge.expected(so, i));
+        }
+        double sum = 0.0;
+        double sumBig = 0.0;
+        std::vector<PossibleRate> rates;
+        for (int k = 0; k < kSteps; ++k) {
+            const double rate = least * std::exp(step * k);
+            double gain = 0.0;
+            for (std::size_t t = 0; t < touched.size(); ++t) {
+                const std::size_t i = touched[t];
+                const double more = rate * shares[i];
+                const Expectation after{before[t].value + more,
+                                        before[t].variance +
+                                            Judge::strayOf(shares[i], so.spread[Spread::EchoScatter]) * more *
+                                                more};
+                gain += m_judge.likelihood(i, after) - m_judge.likelihood(i, before[t]);
+            }
+            const double part =
+                std::exp(std::min(gain, 50.0) + m_judge.priorOdds()) * step / Judge::kLogRange;
+            sum += part;
+            sumBig += rate >= kMatters * m_scene.limit ? part : 0.0;
+            rates.push_back({part, std::log(rate), std::hypot(0.5 * step, kRateStray)});
+        }
+        PointPosterior& of = m_points[point];
+        of.leak += weight * sum / (1.0 + sum);
+        of.big += weight * sumBig / (1.0 + sum);
+        for (PossibleRate& rate : rates) {
+            rate.weight *= weight / (1.0 + sum);
+            of.rates.push_back(rate);
+        }
+    }
+
+    void addShares(const Hypothesis& so, std::size_t point, double weight)
+    {
+        PointPosterior& of = m_points[point];
+        const std::size_t reading = strongestReading(point);
+        of.reading = reading;
+        const double whole = std::max(m_scene.readings[reading].rate, m_scene.readings[reading].noise);
+        double total = 0.0;
+        for (const SupposedLeak& leak : so.leaks)
+            total += leak.rate;
+        const double hang = m_judge.carried(so, reading, total);
+        double explained = hang;
+        of.owesCarried += weight * hang / whole;
+        for (const SupposedLeak& leak : so.leaks) {
+            if (leak.point == point)
+                continue;
+            explained += part(leak, reading);
+            of.owes[leak.point] += weight * part(leak, reading) / whole;
+        }
+        of.explained += weight * explained;
+        of.mostExplained = std::max(of.mostExplained, explained);
+    }
+
+    const Judge& m_judge;
+    const Scene& m_scene;
+    std::vector<PointPosterior>& m_points;
+};
+
+} // namespace
+
+std::vector<double> weightsOf(const std::vector<Hypothesis>& sample)
+{
+    double best = sample.front().evidence;
+    for (const Hypothesis& so : sample)
+        best = std::max(best, so.evidence);
+    std::vector<double> weights;
+    double sum = 0.0;
+    for (const Hypothesis& so : sample) {
+        weights.push_back(std::exp((so.evidence - best) / kTemper));
+        sum += weights.back();
+    }
+    for (double& weight : weights)
+        weight /= sum;
+    return weights;
+}
+
+std::vector<PointPosterior> posteriorOf(const Judge& judge, const std::vector<Hypothesis>& sample)
+{
+    std::vector<PointPosterior> points(judge.scene().stretches.size());
+    const std::vector<double> weights = weightsOf(sample);
+    Collector collector(judge, points);
+    for (std::size_t i = 0; i < sample.size(); ++i)
+        collector.add(sample[i], weights[i]);
+    return points;
+}
+
+double quantileOf(const std::vector<PossibleRate>& rates, double share)
+{
+    double low = 1e300;
+    double high = -1e300;
+    double whole = 0.0;
+    for (const PossibleRate& rate : rates) {
+        low = std::min(low, rate.logRate - 5.0 * rate.spread);
+        high = std::max(high, rate.logRate + 5.0 * rate.spread);
+        whole += rate.weight;
+    }
+    for (int i = 0; i < 50; ++i) {
+        const double middle = 0.5 * (low + high);
+        double below = 0.0;
+        for (const PossibleRate& rate : rates)
+            below += rate.weight * normalAbove((rate.logRate - middle) / rate.spread);
+        (below < share * whole ? low : high) = middle;
+    }
+    return 0.5 * (low + high);
+}
+
+} // namespace sealwalk::analysis

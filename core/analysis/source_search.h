@@ -1,0 +1,18 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Looks for suppositions that bear a survey out: which leaks, under which states of the air.
+#pragma once
+
+#include "core/analysis/hypothesis.h"
+
+#include <vector>
+
+namespace sealwalk::analysis {
+
+/// Adds, moves and removes leaks while the evidence grows.
+void improve(const Judge& judge, Hypothesis& so);
+
+/// A spread of hypotheses that stand for what the survey leaves open, the states of the air sampled in
+/// proportion to their evidence. Never empty. Repeatable: the same scene gives the same answer.
+std::vector<Hypothesis> searchSources(const Judge& judge);
+
+} // namespace sealwalk::analysis

@@ -1,0 +1,337 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/analysis/sources.h"
+
+#include "core/analysis/finding_words.h"
+#include "core/analysis/posterior.h"
+#include "core/analysis/slow_rise.h"
+#include "core/analysis/source_search.h"
+#include "core/analysis/spread_learnt.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <optional>
+#include <unordered_set>
+
+namespace sealwalk::analysis {
+
+namespace {
+
+Status check(const Survey& survey)
+{
+    std::unordered_set<int> numbers;
+    for (const SurveyPoint& point : survey.points) {
+        if (!std::isfinite(point.x.si()) || !std::isfinite(point.up.si()) ||
+            !std::isfinite(point.halfLength.si()))
+            return fail(ErrorCode::BadInput, fmt::format("point {}: its place must be finite", point.number));
+        if (!numbers.insert(point.number).second)
+            return fail(ErrorCode::BadInput, fmt::format("point {} is there twice", point.number));
+    }
+    for (std::size_t i = 0; i < survey.readings.size(); ++i) {
+        const SurveyReading& reading = survey.readings[i];
+        if (!numbers.contains(reading.point))
+            return fail(ErrorCode::BadInput,
+                        fmt::format("a reading names point {}, which does not exist", reading.point));
+        if (!std::isfinite(reading.peak.si()) || !std::isfinite(reading.background.si()) ||
+            !std::isfinite(reading.start.si()) || !(reading.dwell.si() > 0.0) ||
+            !std::isfinite(reading.dwell.si()))
+            return fail(
+                ErrorCode::BadInput,
+                fmt::format("reading {} (point {}): rates and times must be finite, the dwell above 0", i + 1,
+                            reading.point));
+        if (i > 0 && reading.start < survey.readings[i - 1].start)
+            return fail(
+                ErrorCode::BadInput,
+                fmt::format("reading {} (point {}) starts before the one above it", i + 1, reading.point));
+    }
+    return {};
+}
+
+} // namespace
+
+std::string_view wordOf(SourceVerdict verdict)
+{
+    switch (verdict) {
+    case SourceVerdict::Leak:
+        return "leak";
+    case SourceVerdict::Shared:
+        return "shared";
+    case SourceVerdict::Echo:
+        return "echo";
+    case SourceVerdict::Masked:
+        return "masked";
+    case SourceVerdict::Permeation:
+        return "permeation";
+    case SourceVerdict::Clear:
+        return "clear";
+    case SourceVerdict::Void:
+        return "void";
+    case SourceVerdict::NotSprayed:
+        return "not sprayed";
+    }
+    return "not sprayed";
+}
+
+namespace {
+
+// Claimed from this probability on; below it, what could matter is masked.
+constexpr double kClaimFrom = 0.7;
+// A leak that matters may be overlooked with less than this probability.
+constexpr double kMaskFrom = 0.015;
+// One leak, two stretches: both are named when each is this likely.
+constexpr double kShareFrom = 0.15;
+// Smallest signal told from noise, in standard deviations, and the same with the chance of a low moment.
+constexpr double kSeen = 3.0;
+constexpr double kSurelySeen = 4.0;
+// A debt below this part of the reading is not worth naming.
+constexpr double kWorthNaming = 0.05;
+
+struct Work
+{
+    const Survey& survey;
+    const Scene& scene;
+    const std::vector<PointPosterior>& points;
+};
+
+std::vector<Debt> debtsOf(const Work& work, std::size_t point)
+{
+    const PointPosterior& of = work.points[point];
+    std::vector<Debt> debts;
+    for (const auto& [source, share] : of.owes) {
+        if (share > kWorthNaming)
+            debts.push_back({work.survey.points[source].number, share});
+    }
+    std::ranges::stable_sort(debts, std::greater<>(), &Debt::share);
+    if (of.owesCarried > kWorthNaming)
+        debts.push_back({0, of.owesCarried});
+    return debts;
+}
+
+/// The last response before a reading that can have left a tail in it.
+std::optional<int> tailSource(const Work& work, std::size_t reading)
+{
+    const SceneReading& at = work.scene.readings[reading];
+    double worst = 0.0;
+    std::optional<int> from;
+    for (const SceneReading& earlier : work.scene.everyReading) {
+        if (earlier.survey >= at.survey || earlier.point == at.point)
+            continue;
+        const double clearing = std::max(10.0 * work.scene.response, 1e-9);
+        const double left = earlier.rawNet * std::exp(-(at.start - earlier.end) / clearing);
+        if (left > worst) {
+            worst = left;
+            from = work.survey.points[earlier.point].number;
+        }
+    }
+    return from;
+}
+
+FindingFacts factsOf(const Work& work, std::size_t point, const SourceFinding& finding)
+{
+    const PointPosterior& of = work.points[point];
+    const SceneReading& shown = work.scene.readings[of.reading];
+    FindingFacts facts;
+    facts.read = LeakRate::fromSi(std::max(shown.rate, 0.0));
+    facts.explained = LeakRate::fromSi(std::clamp(of.explained, 0.0, facts.read.si()));
+    facts.mayHide = finding.high;
+    facts.exposure = shown.exposure;
+    facts.whom = finding.others;
+    if (shown.condition != work.scene.usualCondition)
+        facts.condition = work.scene.conditions[shown.condition];
+    double direct = 0.0;
+    for (const auto& [source, share] : of.owes)
+        direct += share;
+    facts.mostlyTail = of.owesCarried > direct;
+    if (facts.mostlyTail || finding.others.empty())
+        return facts;
+    const SurveyPoint& here = work.survey.points[point];
+    const SurveyPoint& there = work.survey.points[*work.survey.indexOf(finding.others.front())];
+    if (here.view == there.view) {
+        facts.above = inMillimetres(there.up - here.up);
+        facts.beside = inMillimetres(there.x - here.x);
+    }
+    return facts;
+}
+
+/// Whom an echo or a masked point owes to.
+std::vector<int> creditors(const Work& work, std::size_t point, const std::vector<Debt>& debts)
+{
+    constexpr std::size_t kMostNamed = 3;
+    const PointPosterior& of = work.points[point];
+    double direct = 0.0;
+    for (const auto& [source, share] : of.owes)
+        direct += share;
+    std::vector<int> whom;
+    if (of.owesCarried > direct || debts.empty()) {
+        if (const auto from = tailSource(work, of.reading))
+            whom.push_back(*from);
+        return whom;
+    }
+    for (const Debt& debt : debts) {
+        if (debt.toPoint != 0 && debt.share > 0.2 * debts.front().share && whom.size() < kMostNamed)
+            whom.push_back(debt.toPoint);
+    }
+    return whom;
+}
+
+/// What may be at a point without showing.
+LeakRate upperBound(const Work& work, std::size_t point)
+{
+    const PointPosterior& of = work.points[point];
+    const SceneReading& shown = work.scene.readings[of.reading];
+    const double fromNoise = std::max(shown.rate, 0.0) + kSeen * shown.noise;
+    if (of.rates.empty())
+        return LeakRate::fromSi(fromNoise);
+    return LeakRate::fromSi(
+        std::clamp(std::exp(quantileOf(of.rates, 0.975)), kSeen * shown.noise, fromNoise * 1.5));
+}
+
+void claim(SourceFinding& finding, const std::vector<PossibleRate>& rates)
+{
+    finding.rate = LeakRate::fromSi(std::exp(quantileOf(rates, 0.5)));
+    finding.low = LeakRate::fromSi(std::exp(quantileOf(rates, 0.025)));
+    finding.high = LeakRate::fromSi(std::exp(quantileOf(rates, 0.975)));
+}
+
+SourceVerdict decide(const Work& work, std::size_t point)
+{
+    const PointPosterior& of = work.points[point];
+    const SceneReading& shown = work.scene.readings[of.reading];
+    if (of.leak >= kClaimFrom)
+        return SourceVerdict::Leak;
+    // Never a worse answer than the plain reading: nothing that any hypothesis holds explains this one.
+    constexpr double kFarAbove = 8.0;
+    if (shown.rate > kFarAbove * of.mostExplained + kFarAbove * shown.noise &&
+        shown.rate > kFarAbove * work.scene.typicalNoise)
+        return SourceVerdict::Leak;
+    const bool answered = shown.rate > kSeen * shown.noise;
+    if (of.big > kMaskFrom && upperBound(work, point).si() > work.scene.limit)
+        return SourceVerdict::Masked;
+    // A raised background hides what the survey would have shown on its floor.
+    const bool blinded =
+        kSurelySeen * shown.noise > 2.0 * work.scene.limit && shown.noise > 2.0 * work.scene.typicalNoise;
+    if (blinded && !answered)
+        return SourceVerdict::Masked;
+    return answered ? SourceVerdict::Echo : SourceVerdict::Clear;
+}
+
+SourceFinding findingOf(const Work& work, std::size_t point)
+{
+    SourceFinding finding;
+    finding.point = work.survey.points[point].number;
+    const PointPosterior& of = work.points[point];
+    const SceneReading& shown = work.scene.readings[of.reading];
+    finding.probability = of.leak;
+    finding.verdict = decide(work, point);
+    finding.owes = debtsOf(work, point);
+    if (finding.verdict == SourceVerdict::Leak) {
+        claim(finding,
+              of.rates.empty() ? std::vector<PossibleRate>{{1.0, std::log(shown.rate), 0.5}} : of.rates);
+        return finding;
+    }
+    finding.high = upperBound(work, point);
+    if (finding.verdict == SourceVerdict::Clear)
+        finding.tooBlind = kSeen * shown.noise > work.scene.limit;
+    else
+        finding.others = creditors(work, point, finding.owes);
+    return finding;
+}
+
+/// Pairs of neighbours between which one leak cannot be placed.
+void nameShared(const Work& work, std::vector<SourceFinding>& findings)
+{
+    for (std::size_t i = 0; i < work.points.size(); ++i) {
+        for (const auto& [next, chance] : work.points[i].homes) {
+            const double here = work.points[i].leak;
+            if (chance < kShareFrom || here < kShareFrom || here + chance < kClaimFrom)
+                continue;
+            for (const auto& [self, other] : {std::pair(i, next), std::pair(next, i)}) {
+                SourceFinding& finding = findings[self];
+                if (finding.verdict == SourceVerdict::Shared) {
+                    finding.others.push_back(findings[other].point);
+                    continue;
+                }
+                finding.verdict = SourceVerdict::Shared;
+                finding.others = {findings[other].point};
+                finding.tooBlind = false;
+                claim(finding, work.points[i].rates);
+            }
+        }
+    }
+}
+
+void explain(const Work& work, std::size_t point, SourceFinding& finding)
+{
+    const FindingFacts facts = factsOf(work, point, finding);
+    const std::string& unit = work.survey.unit;
+    const LeakRate noise = LeakRate::fromSi(work.scene.readings[work.points[point].reading].noise *
+                                            work.scene.readings[work.points[point].reading].exposure);
+    switch (finding.verdict) {
+    case SourceVerdict::Leak:
+    case SourceVerdict::Shared: {
+        finding.because =
+            finding.verdict == SourceVerdict::Leak ? leakWords(facts, unit) : sharedWords(facts, unit);
+        const SlowRise rise = slowRise(work.survey, finding.point, noise);
+        if (rise == SlowRise::Permeation)
+            finding.verdict = SourceVerdict::Permeation;
+        if (rise != SlowRise::Prompt)
+            finding.because.push_back(slowRiseWords(rise, longestDelay(work.survey, finding.point)));
+        break;
+    }
+    case SourceVerdict::Echo:
+        finding.because = echoWords(facts, unit);
+        break;
+    case SourceVerdict::Masked:
+        finding.because = maskedWords(facts, unit);
+        break;
+    case SourceVerdict::Clear:
+        finding.because = clearWords(facts, unit, finding.tooBlind);
+        break;
+    default:
+        break;
+    }
+}
+
+SourceFinding unread(const Survey& survey, int number)
+{
+    SourceFinding finding;
+    finding.point = number;
+    const auto count = std::ranges::count(survey.readings, number, &SurveyReading::point);
+    finding.verdict = count > 0 ? SourceVerdict::Void : SourceVerdict::NotSprayed;
+    finding.because.emplace_back(count > 1   ? "All its readings are void."
+                                 : count > 0 ? "Its reading is void."
+                                             : "It has no reading.");
+    return finding;
+}
+
+} // namespace
+
+Result<Sources> findSources(const Survey& survey)
+{
+    if (const Status status = check(survey); !status)
+        return fail(status.error());
+    const Scene scene = makeScene(survey);
+    Sources sources;
+    if (scene.readings.empty()) {
+        for (const SurveyPoint& point : survey.points)
+            sources.findings.push_back(unread(survey, point.number));
+        return sources;
+    }
+    const Judge judge(scene);
+    const std::vector<Hypothesis> sample = searchSources(judge);
+    const std::vector<PointPosterior> points = posteriorOf(judge, sample);
+    const Work work{survey, scene, points};
+    for (std::size_t i = 0; i < survey.points.size(); ++i)
+        sources.findings.push_back(scene.readingsAt[i].empty() ? unread(survey, survey.points[i].number)
+                                                               : findingOf(work, i));
+    nameShared(work, sources.findings);
+    for (std::size_t i = 0; i < survey.points.size(); ++i) {
+        if (!scene.readingsAt[i].empty())
+            explain(work, i, sources.findings[i]);
+    }
+    sources.spread = spreadLearnt(scene, sample);
+    return sources;
+}
+
+} // namespace sealwalk::analysis

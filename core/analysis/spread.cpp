@@ -1,0 +1,114 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/analysis/spread.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace sealwalk::analysis {
+
+namespace {
+
+// The far field of a slow spray falls as 1/x to 1/x^(5/3) whatever its strength; widths and shares are what
+// one meets between a bubble-rate spray (millimetres, little left over) and an over-spraying hose
+// (decimetres).
+constexpr std::array<SpreadBound, Spread::Count> kBounds{{
+    {0.006, 0.15, true}, // NearWidth
+    {0.8, 2.0, false},   // NearPower
+    {1e-3, 1.0, true},   // PlumeShare
+    {0.02, 0.3, true},   // PlumeOrigin
+    {0.08, 0.40, true},  // PlumeWidening
+    {0.8, 2.5, false},   // PlumeExponent
+    {-0.4, 0.4, false},  // Tilt
+    {1e-5, 0.5, true},   // ScatterShare
+    {0.015, 0.4, true},  // ScatterReach
+    {1.0, 5.0, false},   // ScatterPower
+    {0.0, 1.0, false},   // Sweep
+    {0.12, 0.7, true},   // EchoScatter
+    {1e-4, 0.12, true},  // TailShare
+    {3.0, 60.0, true},   // TailTimes
+    {1e-8, 3e-3, true},  // Room
+}};
+
+double fromUnit(const SpreadBound& bound, double u)
+{
+    if (bound.logarithmic)
+        return bound.low * std::pow(bound.high / bound.low, u);
+    return bound.low + u * (bound.high - bound.low);
+}
+
+double toUnit(const SpreadBound& bound, double value)
+{
+    if (bound.logarithmic)
+        return std::log(value / bound.low) / std::log(bound.high / bound.low);
+    return (value - bound.low) / (bound.high - bound.low);
+}
+
+} // namespace
+
+double jetDilution(double distance, double core)
+{
+    return distance <= core ? 1.0 : core / distance;
+}
+
+double plumeDilution(double height, double origin, double exponent)
+{
+    return std::pow(1.0 + height / origin, -exponent);
+}
+
+double Spread::share(double across, double above) const
+{
+    const double distance = std::hypot(across, above);
+    const double width = value[NearWidth];
+    const double near = std::exp(-std::pow(distance / width, value[NearPower]));
+    double plume = 0.0;
+    const double rise = std::max(above, 0.0);
+    const double halfWidth = width + value[PlumeWidening] * rise;
+    const double off = (across - value[Tilt] * rise) / halfWidth;
+    const double below = std::min(above, 0.0) / width;
+    const double edge = off * off + below * below;
+    if (edge < 40.0)
+        plume = plumeDilution(rise, value[PlumeOrigin], value[PlumeExponent]) * std::exp(-edge);
+    const double scatter = std::pow(1.0 + distance / value[ScatterReach], -value[ScatterPower]);
+    return (near + value[PlumeShare] * plume + value[ScatterShare] * scatter) /
+           (1.0 + value[PlumeShare] + value[ScatterShare]);
+}
+
+const std::array<SpreadBound, Spread::Count>& spreadBounds()
+{
+    return kBounds;
+}
+
+Spread usualSpread()
+{
+    Spread spread;
+    spread.value = {0.03, 1.5, 0.1, 0.06, 0.15, 1.5, 0.0, 0.01, 0.06, 2.5, 0.4, 0.35, 0.01, 12.0, 1e-5};
+    return spread;
+}
+
+Spread drawSpread(Random& random)
+{
+    Spread spread;
+    for (std::size_t i = 0; i < Spread::Count; ++i)
+        spread.value[i] = fromUnit(kBounds[i], random.uniform());
+    // Still air is the rule; a strong draught is not.
+    spread.value[Spread::Tilt] *= random.uniform();
+    return spread;
+}
+
+Spread moveSpread(const Spread& spread, Random& random, double size)
+{
+    constexpr double kShareOfMembersMoved = 0.3;
+    Spread moved = spread;
+    for (std::size_t i = 0; i < Spread::Count; ++i) {
+        if (random.uniform() > kShareOfMembersMoved)
+            continue;
+        double u = toUnit(kBounds[i], spread.value[i]) + size * random.bell();
+        u = std::abs(u);
+        if (u > 1.0)
+            u = std::max(0.0, 2.0 - u);
+        moved.value[i] = fromUnit(kBounds[i], u);
+    }
+    return moved;
+}
+
+} // namespace sealwalk::analysis
