@@ -1,0 +1,194 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/exchange/canonical_json.h"
+#include "core/exchange/job_json.h"
+#include "tests/support/random_job.h"
+
+#include <gtest/gtest.h>
+#include <nlohmann/json.hpp>
+
+#include <functional>
+
+namespace sealwalk::exchange {
+namespace {
+
+using nlohmann::json;
+
+std::string textOf(const json& value)
+{
+    return canonicalJson(value).value();
+}
+
+/// Goes through text, as a file does.
+Result<JobRecord> readBack(const json& document)
+{
+    return parseJson(textOf(document)).and_then([](const json& again) { return jobFromJson(again); });
+}
+
+// Property: a job with every field filled at random comes back equal, and its text settles at once.
+TEST(JobJson, AnyJobReadsBackAsItself)
+{
+    for (std::uint64_t seed = 1; seed <= 500; ++seed) {
+        const tests::RandomJob random = tests::randomJob(seed);
+        const json document = jobToJson(random.object, random.job);
+        const auto back = readBack(document);
+        ASSERT_TRUE(back.has_value()) << seed << ": " << back.error().message;
+        EXPECT_TRUE(back->object == random.object) << seed;
+        EXPECT_TRUE(back->job == random.job) << seed;
+        EXPECT_EQ(textOf(jobToJson(back->object, back->job)), textOf(document)) << seed;
+    }
+}
+
+/// Calls `visit` with every value inside `value` that is no container, and its path.
+void eachLeaf(json& value, const std::string& path,
+              const std::function<void(json&, const std::string&)>& visit)
+{
+    if (value.is_structured()) {
+        for (auto it = value.begin(); it != value.end(); ++it)
+            eachLeaf(*it, path + "/" + (value.is_object() ? it.key() : std::string()), visit);
+    } else {
+        visit(value, path);
+    }
+}
+
+json changedLeaf(const json& value)
+{
+    if (value.is_boolean())
+        return !value.get<bool>();
+    if (value.is_number())
+        return value.get<double>() + 1.0;
+    return value.get<std::string>() + "x";
+}
+
+// Property: no field is forgotten on reading: each changed value gives another record or is refused.
+TEST(JobJson, EveryValueCounts)
+{
+    const tests::RandomJob random = tests::randomJob(31);
+    json document = jobToJson(random.object, random.job);
+    const json original = document;
+    int leaves = 0;
+    eachLeaf(document, "", [&](json& leaf, const std::string& path) {
+        const json before = leaf;
+        leaf = changedLeaf(before);
+        const auto read = readBack(document);
+        if (read) {
+            EXPECT_FALSE(read->object == random.object && read->job == random.job) << path;
+            EXPECT_EQ(textOf(jobToJson(read->object, read->job)), textOf(document)) << path;
+        } else {
+            EXPECT_FALSE(read.error().message.empty()) << path;
+        }
+        leaf = before;
+        ++leaves;
+    });
+    EXPECT_GT(leaves, 300);
+    EXPECT_EQ(document, original);
+}
+
+// Property: every key of every object is needed unless it stands for an optional value, and no other is
+// taken.
+TEST(JobJson, MissingAndUnknownKeysAreNamed)
+{
+    const tests::RandomJob random = tests::randomJob(31);
+    json document = jobToJson(random.object, random.job);
+    document["job"]["readings"][0].erase("outcome");
+    auto read = jobFromJson(document);
+    ASSERT_FALSE(read.has_value());
+    EXPECT_EQ(read.error().message, "job.readings[0]: \"outcome\" is missing");
+
+    document = jobToJson(random.object, random.job);
+    document["job"]["setup"]["colour"] = "blue";
+    read = jobFromJson(document);
+    ASSERT_FALSE(read.has_value());
+    EXPECT_NE(read.error().message.find("job.setup: \"colour\" is not known"), std::string::npos)
+        << read.error().message;
+}
+
+TEST(JobJson, RefusesWrongValuesWithTheirPath)
+{
+    struct Row
+    {
+        const char* pointer;
+        json value;
+        const char* says;
+    };
+    const Row rows[] = {
+        {"/job/readings/0/at", "yesterday", "job.readings[0].at: "},
+        {"/job/readings/0/at", "2026-03-01T14:05:09+01:00", "job.readings[0].at: a time is written"},
+        {"/job/readings/0/outcome", "fine", "job.readings[0].outcome: \"fine\" is not a reading outcome"},
+        {"/job/readings/0/gentle", 1, "job.readings[0].gentle: must be true or false"},
+        {"/job/readings/0/by", 1, "job.readings[0].by: must be text"},
+        {"/job/readings", json::object(), "job.readings: must be a list"},
+        {"/job/sketch/joints/0/shape/shape", "star", "job.sketch.joints[0].shape.shape: \"star\""},
+        {"/job/setup/noise_factor", "3", "job.setup.noise_factor: must be a number"},
+        {"/job/setup/helium_share", nullptr, "job.setup.helium_share: must be a number"},
+        {"/job/number", 1.5, "job.number: must be a whole number"},
+        {"/job/number", 3e9, "job.number: "},
+        {"/job/number", 3000000000, "job.number: the whole number is too large"},
+        {"/job/id", "1B4E28BA-2FA1-41D2-883F-0016D3CCA427", "job.id: a UUID is written in lower case"},
+        {"/job/id", "none", "job.id: "},
+        {"/job", 3, "job: must be an object"},
+        {"/job/setup/kind_limits_pa_m3_per_s", json{{"window", 1}}, "\"window\" is not a joint kind"},
+        {"/job/object", "1b4e28ba-2fa1-41d2-883f-0016d3cca427",
+         "job.object: the job belongs to another object"},
+        {"/job/readings/0/point", "1b4e28ba-2fa1-41d2-883f-0016d3cca427", "job.readings[0]: point"},
+        {"/job/readings/0/round", "1b4e28ba-2fa1-41d2-883f-0016d3cca427", "job.readings[0]: round"},
+        {"/job/readings/0/corrects", "1b4e28ba-2fa1-41d2-883f-0016d3cca427", "job.readings[0]: it corrects"},
+        {"/job/sketch/last_number", 0, "job.sketch: point number"},
+        {"/object/name", "", "object.name: "},
+    };
+    const tests::RandomJob random = tests::randomJob(31);
+    const json good = jobToJson(random.object, random.job);
+    ASSERT_TRUE(jobFromJson(good).has_value());
+    for (const Row& row : rows) {
+        json document = good;
+        document[json::json_pointer(row.pointer)] = row.value;
+        const auto read = jobFromJson(document);
+        ASSERT_FALSE(read.has_value()) << row.pointer;
+        EXPECT_EQ(read.error().code, ErrorCode::BadInput);
+        EXPECT_NE(read.error().message.find(row.says), std::string::npos)
+            << row.pointer << " gave " << read.error().message;
+    }
+}
+
+TEST(JobJson, ANewerFormatIsToldApart)
+{
+    const tests::RandomJob random = tests::randomJob(31);
+    json document = jobToJson(random.object, random.job);
+    document["format"] = "sealwalk-job-2";
+    document["job"]["something_new"] = true;
+    EXPECT_EQ(jobFromJson(document).error().code, ErrorCode::NewerVersion);
+    for (const char* other : {"sealwalk-job-", "sealwalk-job-x", "sealwalk-job-0", "job-2", ""}) {
+        document["format"] = other;
+        EXPECT_EQ(jobFromJson(document).error().code, ErrorCode::BadInput) << other;
+    }
+    document.erase("format");
+    EXPECT_EQ(jobFromJson(document).error().code, ErrorCode::BadInput);
+    EXPECT_EQ(jobFromJson(json(3)).error().code, ErrorCode::BadInput);
+}
+
+TEST(JobJson, AnImportedJobKeepsTheNumberItWasOpenedUnder)
+{
+    tests::RandomJob random = tests::randomJob(31);
+    random.job.openedAs = 7;
+    random.job.number = 1204;
+    EXPECT_EQ(jobToJson(random.object, random.job)["job"]["number"], 7);
+}
+
+TEST(JobJson, TheStateFollowsFromTheReview)
+{
+    using enum model::ReviewStep;
+    const auto after = [](std::initializer_list<model::ReviewStep> steps) {
+        std::vector<model::ReviewEntry> review;
+        for (const model::ReviewStep step : steps)
+            review.push_back({model::ReviewId::create(), step, "", {}, "", std::nullopt, "", ""});
+        return stateAfter(review);
+    };
+    EXPECT_EQ(after({}), model::JobState::Open);
+    EXPECT_EQ(after({Remark}), model::JobState::Open);
+    EXPECT_EQ(after({Submitted, Remark}), model::JobState::Submitted);
+    EXPECT_EQ(after({Submitted, Returned, Answer}), model::JobState::Returned);
+    EXPECT_EQ(after({Submitted, Returned, Submitted, Approved}), model::JobState::Signed);
+    EXPECT_EQ(after({Submitted, Approved, Amendment}), model::JobState::Signed);
+}
+
+} // namespace
+} // namespace sealwalk::exchange
