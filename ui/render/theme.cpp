@@ -2,12 +2,10 @@
 #include "ui/render/theme.h"
 
 #include "core/base/contract.h"
+#include "ui/render/tokens.h"
 
 #include <QApplication>
-#include <QFile>
-#include <QFontDatabase>
 #include <QJsonArray>
-#include <QJsonDocument>
 #include <QJsonObject>
 #include <QStyle>
 #include <QStyleFactory>
@@ -16,12 +14,6 @@
 
 #include <algorithm>
 #include <cmath>
-
-// Outside every namespace, as the macro demands; a static library's resources are not registered otherwise.
-static void registerResources()
-{
-    Q_INIT_RESOURCE(sealwalk);
-}
 
 namespace sealwalk::render {
 
@@ -92,17 +84,6 @@ QString keyOf(ThemeName name)
     return QStringLiteral("paper");
 }
 
-QJsonObject tokens()
-{
-    registerResources();
-    QFile file(QStringLiteral(":/sealwalk/tokens.json"));
-    const bool opened = file.open(QIODevice::ReadOnly);
-    SEALWALK_EXPECT(opened);
-    const QJsonDocument document = QJsonDocument::fromJson(file.readAll());
-    SEALWALK_EXPECT(document.isObject());
-    return document.object();
-}
-
 QVariant ownTheme(const QObject* object)
 {
     return object->property(kThemeProperty);
@@ -113,7 +94,7 @@ QVariant ownTheme(const QObject* object)
 Theme::Theme(ThemeName name)
     : m_name(name)
 {
-    const QJsonObject all = tokens();
+    const QJsonObject& all = tokens();
     const QJsonObject own = all[u"themes"].toObject()[keyOf(name)].toObject();
     const QJsonObject colours = own[u"colours"].toObject();
     for (const RoleName& row : kRoleNames) {
@@ -164,29 +145,6 @@ QColor Theme::heat(double position) const
     const double last = static_cast<double>(m_ramp.size() - 1);
     const double index = std::round(std::clamp(position, 0.0, 1.0) * last);
     return m_ramp[static_cast<std::size_t>(index)];
-}
-
-QString fontFamily()
-{
-    static const QString family = [] {
-        const QString wanted = QStringLiteral("B612");
-        return QFontDatabase::hasFamily(wanted) ? wanted : QStringLiteral("DejaVu Sans");
-    }();
-    return family;
-}
-
-QFont fontOfPixels(double pixels, Weight weight)
-{
-    QFont result;
-    result.setFamilies({fontFamily(), QStringLiteral("DejaVu Sans"), QStringLiteral("Sans Serif")});
-    result.setPixelSize(std::max(1, static_cast<int>(std::lround(pixels))));
-    result.setWeight(weight == Weight::Bold ? QFont::Bold : QFont::Normal);
-    return result;
-}
-
-QFont font(TextSize size, Weight weight)
-{
-    return fontOfPixels(static_cast<int>(size), weight);
 }
 
 void applyTheme(QApplication& application, ThemeName name)

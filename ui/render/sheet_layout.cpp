@@ -1,0 +1,354 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/render/sheet_layout.h"
+
+#include "ui/render/hatch.h"
+
+#include <QFontMetricsF>
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <numbers>
+
+namespace sealwalk::render {
+
+namespace {
+
+using report::MapStretch;
+using report::PointState;
+using report::Teeth;
+
+/// No plate and a thin number: nothing to decide here.
+bool isQuiet(const MapStretch& stretch)
+{
+    return !stretch.temporary && stretch.teeth == Teeth::None &&
+           (stretch.state == PointState::LeakWithin || stretch.state == PointState::Clear ||
+            stretch.state == PointState::NotSprayed);
+}
+
+/// Lower chooses first.
+int rankOf(const MapStretch& stretch)
+{
+    if (stretch.teeth == Teeth::Full)
+        return 0;
+    if (stretch.teeth == Teeth::Few || stretch.state == PointState::LeakCannotSay)
+        return 1;
+    switch (stretch.state) {
+    case PointState::Answered:
+        return 2;
+    case PointState::Masked:
+        return 2;
+    case PointState::Echo:
+    case PointState::EchoTakenOut:
+        return 3;
+    case PointState::Permeation:
+        return 4;
+    case PointState::RepairedAwaiting:
+        return 4;
+    default:
+        return 5;
+    }
+}
+
+QPointF turned(QPointF v, double degrees)
+{
+    const double a = degrees * std::numbers::pi / 180.0;
+    return {v.x() * std::cos(a) - v.y() * std::sin(a), v.x() * std::sin(a) + v.y() * std::cos(a)};
+}
+
+QRectF around(QPointF centre, QSizeF size)
+{
+    return {centre - QPointF(size.width(), size.height()) / 2.0, size};
+}
+
+double lengthOf(QPointF v)
+{
+    return std::hypot(v.x(), v.y());
+}
+
+constexpr std::array<double, 7> kAngles{0.0, 30.0, -30.0, 60.0, -60.0, 90.0, -90.0};
+
+} // namespace
+
+SheetLayout::SheetLayout(SheetPicture& picture)
+    : m_picture(picture)
+    , m_content(picture.content())
+    , m_style(picture.style())
+{
+    const geometry::Box box = m_content.bounds();
+    m_middle = picture.map(box.centre());
+}
+
+void SheetLayout::lay()
+{
+    takeBands();
+    std::vector<bool> served(m_content.stretches.size(), false);
+    if (m_picture.m_parts.plates)
+        layBrackets(served);
+    if (m_picture.m_parts.numbers)
+        layNumbers(true);
+    if (m_picture.m_parts.plates)
+        layPlates(served);
+    if (m_picture.m_parts.numbers)
+        layNumbers(false);
+    if (m_picture.m_parts.names)
+        layNames();
+}
+
+void SheetLayout::takeBands()
+{
+    const auto take = [&](const SheetPicture::Item& item) {
+        if (item.radius > 0.0) {
+            const double r = discReach(m_style, item.look, item.radius);
+            m_room.take(around(item.place, {2.0 * r, 2.0 * r}));
+            return;
+        }
+        const double length = render::lengthOf(item.line);
+        // Three small squares across instead of one large: a large one would stick out where the band runs
+        // slantwise and keep numbers away from it.
+        const double reach = bandReach(m_style, item.look);
+        const double size = reach * 0.7;
+        const int count = std::clamp(static_cast<int>(length / size), 1, 200);
+        for (int i = 0; i <= count; ++i) {
+            const LinePlace at = placeOn(item.line, length * i / count);
+            const QPointF aside(at.forward.y(), -at.forward.x());
+            for (const double part : {-0.65, 0.0, 0.65})
+                m_room.take(around(at.place + aside * part * reach, {size, size}));
+        }
+    };
+    for (const SheetPicture::Item& item : m_picture.m_items)
+        take(item);
+    for (const auto& bare : m_picture.m_bare)
+        take(bare.second);
+}
+
+void SheetLayout::layNumbers(bool strong)
+{
+    const QFontMetricsF metrics(fontOfPixels(m_style.text, strong ? Weight::Bold : Weight::Normal));
+    const double height = m_style.text * 1.05;
+    for (std::size_t i = 0; i < m_content.stretches.size(); ++i) {
+        const MapStretch& stretch = m_content.stretches[i];
+        if (strong == isQuiet(stretch))
+            continue;
+        const SheetPicture::Item& item = m_picture.m_items[i];
+        const QSizeF size(metrics.horizontalAdvance(QString::number(stretch.number)) + m_style.unit, height);
+        std::vector<QPointF> candidates;
+        const bool roomInside = item.radius > size.width() * 0.75;
+        const bool solid = item.look.position || item.look.state == PointState::Masked;
+        if (item.radius > 0.0) {
+            const double off = discReach(m_style, item.look, item.radius) + 2.0 * m_style.unit;
+            if (roomInside && !solid) { // an empty disc carries its own number
+                m_picture.m_numbers.push_back({i, item.place, strong});
+                continue;
+            }
+            for (const QPointF side : {QPointF(1, 0), QPointF(-1, 0), QPointF(0, 1), QPointF(0, -1)})
+                candidates.push_back(item.place + QPointF(side.x() * (off + size.width() / 2.0),
+                                                          side.y() * (off + size.height() / 2.0)));
+        } else {
+            const double reach = bandReach(m_style, item.look);
+            for (const double extra : {1.5, 4.0, 8.0})
+                for (const double side : {-1.0, 1.0}) {
+                    const QPointF n = item.outward * side;
+                    const double half =
+                        std::abs(n.x()) * size.width() / 2.0 + std::abs(n.y()) * size.height() / 2.0;
+                    candidates.push_back(item.place + n * (reach + half + extra * m_style.unit));
+                }
+        }
+        bool placed = false;
+        for (const QPointF& centre : candidates)
+            if (isFree(around(centre, size))) {
+                m_room.take(around(centre, size));
+                m_picture.m_numbers.push_back({i, centre, strong});
+                placed = true;
+                break;
+            }
+        if (!placed && strong && rankOf(stretch) <= 1 && !candidates.empty())
+            m_picture.m_numbers.push_back({i, candidates.front(), strong});
+    }
+}
+
+RateLabel SheetLayout::labelOf(const MapStretch& stretch) const
+{
+    if (!m_picture.m_parts.values)
+        return {};
+    if (!stretch.label.empty())
+        return {QString::fromStdString(stretch.label), {}};
+    if (stretch.rate)
+        return rateLabel(m_content.scale.shown(*stretch.rate));
+    return {};
+}
+
+bool SheetLayout::layPlate(SheetPicture::Plate plate, QPointF outward, double reach, bool must)
+{
+    const double size = m_style.plate;
+    const QSizeF room = plateRoom(plate.look, size);
+    const double labelHeight = m_style.text * 1.6;
+    const double labelWidth =
+        plate.label.text().isEmpty() ? 0.0 : rateWidth(plate.label, m_style.text) + 8.0 * m_style.unit;
+    const auto labelAt = [&](QPointF centre, bool right) {
+        const double x = right ? centre.x() + room.width() / 2.0 + 2.0 * m_style.unit
+                               : centre.x() - room.width() / 2.0 - 2.0 * m_style.unit - labelWidth;
+        return QRectF(x, centre.y() - labelHeight / 2.0, labelWidth, labelHeight);
+    };
+    const double first = reach + size * 0.72 + 2.0 * m_style.unit;
+    for (int ring = 0; ring < 7; ++ring)
+        for (const double angle : kAngles) {
+            const QPointF n = turned(outward, angle);
+            const QPointF centre = plate.anchor + n * (first + ring * size * 0.6);
+            if (!isFree(around(centre, room)))
+                continue;
+            const bool rightFirst = n.x() > -0.3;
+            for (const bool right : {rightFirst, !rightFirst}) {
+                const QRectF label = labelAt(centre, right);
+                if (labelWidth > 0.0 && !isFree(label))
+                    continue;
+                plate.centre = centre;
+                plate.labelRoom = label;
+                plate.leader = ring > 0 || angle != 0.0;
+                m_room.take(around(centre, room));
+                if (labelWidth > 0.0)
+                    m_room.take(label);
+                m_picture.m_plates.push_back(std::move(plate));
+                return true;
+            }
+        }
+    if (!must)
+        return false;
+    plate.centre = plate.anchor + outward * first;
+    plate.labelRoom = labelAt(plate.centre, outward.x() > -0.3);
+    m_picture.m_plates.push_back(std::move(plate));
+    return true;
+}
+
+void SheetLayout::layBrackets(std::vector<bool>& served)
+{
+    for (const report::MapBracket& bracket : m_content.brackets) {
+        const std::size_t first = bracket.stretches.front();
+        const std::size_t last = bracket.stretches.back();
+        const report::MapJoint& joint = m_content.joints[m_content.stretches[first].joint];
+        double reach = 0.0;
+        for (const std::size_t member : bracket.stretches)
+            reach = std::max(reach, bandReach(m_style, m_picture.m_items[member].look));
+        const double off = reach + 5.0 * m_style.unit;
+        const auto middleOf = [&](std::size_t i) {
+            return (m_content.stretches[i].from + m_content.stretches[i].to) / 2.0;
+        };
+        const double from = middleOf(first);
+        double to = middleOf(last);
+        if (to < from)
+            to += joint.outline.length();
+        const QPointF side = m_picture.m_items[first].outward;
+        const geometry::Vector left = joint.outline.at(from).left();
+        const double sign = QPointF::dotProduct(side, QPointF(left.x, -left.y)) >= 0.0 ? 1.0 : -1.0;
+        SheetPicture::Plate plate;
+        plate.stretch = first;
+        plate.look = plateOf(m_content.stretches[first]);
+        plate.label = labelOf(m_content.stretches[first]);
+        const auto offset = [&](double along, double distance) {
+            const geometry::Station station = joint.outline.at(along);
+            const geometry::Vector n = sign * station.left();
+            return m_picture.map(station.place) + QPointF(n.x, -n.y) * distance;
+        };
+        constexpr int kPieces = 24;
+        plate.bracket.append(offset(from, off - 5.0 * m_style.unit));
+        for (int i = 0; i <= kPieces; ++i) {
+            const QPointF at = offset(from + (to - from) * i / kPieces, off);
+            plate.bracket.append(at);
+            m_room.take(around(at, {4.0 * m_style.unit, 4.0 * m_style.unit}));
+        }
+        plate.bracket.append(offset(to, off - 5.0 * m_style.unit));
+        const double half = (from + to) / 2.0;
+        const geometry::Vector n = sign * joint.outline.at(half).left();
+        plate.anchor = offset(half, off);
+        layPlate(plate, QPointF(n.x, -n.y), 0.0, true);
+        for (const std::size_t member : bracket.stretches)
+            served[member] = true;
+    }
+}
+
+void SheetLayout::layPlates(const std::vector<bool>& served)
+{
+    std::vector<std::size_t> order;
+    for (std::size_t i = 0; i < m_content.stretches.size(); ++i)
+        if (!served[i] && !isQuiet(m_content.stretches[i]))
+            order.push_back(i);
+    const auto loud = [&](std::size_t i) {
+        const MapStretch& s = m_content.stretches[i];
+        return std::pair(rankOf(s), s.rate ? -s.rate->si() : 0.0);
+    };
+    std::stable_sort(order.begin(), order.end(),
+                     [&](std::size_t a, std::size_t b) { return loud(a) < loud(b); });
+    for (const std::size_t i : order) {
+        const MapStretch& stretch = m_content.stretches[i];
+        const SheetPicture::Item& item = m_picture.m_items[i];
+        SheetPicture::Plate plate;
+        plate.stretch = i;
+        plate.look = plateOf(stretch);
+        plate.label = labelOf(stretch);
+        plate.anchor = item.place;
+        QPointF outward = item.outward;
+        double reach = bandReach(m_style, item.look);
+        if (item.radius > 0.0) {
+            reach = discReach(m_style, item.look, item.radius);
+            const QPointF away = item.place - m_middle;
+            outward = lengthOf(away) > 1.0 ? away / lengthOf(away) : QPointF(0.0, -1.0);
+        }
+        layPlate(std::move(plate), outward, reach, rankOf(stretch) <= 1);
+    }
+}
+
+void SheetLayout::layNames()
+{
+    const QFontMetricsF metrics(fontOfPixels(m_style.text));
+    for (std::size_t j = 0; j < m_content.joints.size(); ++j) {
+        const report::MapJoint& joint = m_content.joints[j];
+        if (joint.name.empty())
+            continue;
+        geometry::Box box = joint.outline.bounds();
+        if (joint.isSpot()) {
+            const geometry::Vector r{joint.spotRadius, joint.spotRadius};
+            box.add(box.centre() + r);
+            box.add(box.centre() - r);
+        }
+        const QRectF area =
+            QRectF(m_picture.map({box.low.x, box.high.y}), m_picture.map({box.high.x, box.low.y}));
+        const QString text = QString::fromStdString(joint.name);
+        const QSizeF size(metrics.horizontalAdvance(text) + 2.0 * m_style.unit, m_style.text * 1.2);
+        std::vector<QPointF> candidates;
+        if (!joint.outline.isClosed() && !joint.isSpot()) {
+            for (const double part : {0.5, 0.3, 0.7, 0.15, 0.85})
+                for (const double side : {1.0, -1.0}) {
+                    const geometry::Station at = joint.outline.at(part * joint.outline.length());
+                    const QPointF n = QPointF(at.left().x, -at.left().y) * side;
+                    const double half =
+                        std::abs(n.x()) * size.width() / 2.0 + std::abs(n.y()) * size.height() / 2.0;
+                    for (const double off : {14.0, 26.0, 38.0})
+                        candidates.push_back(m_picture.map(at.place) + n * (half + off * m_style.unit));
+                }
+        }
+        const double x = area.center().x();
+        const double gap = 14.0 * m_style.unit;
+        const double far = 30.0 * m_style.unit;
+        const std::array common{
+            QPointF(x, area.bottom() - far - gap),
+            QPointF(x, area.top() - gap),
+            QPointF(x, area.bottom() + gap),
+            QPointF(x, area.top() - far),
+            QPointF(x, area.bottom() + far),
+            QPointF(x, area.center().y()),
+            QPointF(area.right() + size.width() / 2.0 + gap, area.center().y()),
+            QPointF(area.left() - size.width() / 2.0 - gap, area.center().y()),
+        };
+        const bool roomy =
+            joint.outline.isClosed() && area.height() > 4.0 * far && area.width() > 2.0 * size.width();
+        candidates.insert(candidates.end(), common.begin() + (roomy ? 0 : 1), common.end());
+        for (const QPointF& centre : candidates)
+            if (isFree(around(centre, size))) {
+                m_room.take(around(centre, size));
+                m_picture.m_names.push_back({text, centre});
+                break;
+            }
+    }
+}
+
+} // namespace sealwalk::render

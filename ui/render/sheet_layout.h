@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Finds room for numbers, plates, values and names on a sheet's picture: what matters most chooses first,
+// quiet things give way.
+#pragma once
+
+#include "ui/render/free_room.h"
+#include "ui/render/sheet_picture.h"
+
+namespace sealwalk::render {
+
+class SheetLayout
+{
+public:
+    explicit SheetLayout(SheetPicture& picture);
+    void lay();
+
+private:
+    void takeBands();
+    void layNumbers(bool strong);
+    void layPlates(const std::vector<bool>& served);
+    void layBrackets(std::vector<bool>& served);
+    void layNames();
+    bool layPlate(SheetPicture::Plate plate, QPointF outward, double reach, bool must);
+    [[nodiscard]] RateLabel labelOf(const report::MapStretch& stretch) const;
+    [[nodiscard]] bool isFree(const QRectF& room) const { return m_room.isFree(room); }
+
+    SheetPicture& m_picture;
+    const report::MapContent& m_content;
+    const BandStyle& m_style;
+    FreeRoom m_room;
+    QPointF m_middle;
+};
+
+} // namespace sealwalk::render
