@@ -89,17 +89,4 @@ std::optional<WalkStep> nextCall(const std::vector<WalkStep>& steps, model::Poin
     return std::nullopt;
 }
 
-std::vector<model::Condition> usualConditions(model::JointKind kind)
-{
-    // common practice, no source: flexible parts are tested as installed and moved through their travel
-    switch (kind) {
-    case model::JointKind::Hose:
-        return {model::Condition::AtRest, model::Condition::Flexed};
-    case model::JointKind::Bellows:
-        return {model::Condition::AtRest, model::Condition::Extended};
-    default:
-        return {model::Condition::AtRest};
-    }
-}
-
 } // namespace sealwalk::analysis

@@ -30,7 +30,4 @@ std::vector<WalkStep> walk(const model::Job& job, model::RoundId round);
 std::optional<WalkStep> nextCall(const std::vector<WalkStep>& steps, model::PointId after,
                                  const std::vector<model::PointId>& skipped);
 
-/// The conditions a kind of joint usually needs when nobody said otherwise: hoses and bellows also moved.
-std::vector<model::Condition> usualConditions(model::JointKind kind);
-
 } // namespace sealwalk::analysis

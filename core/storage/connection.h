@@ -62,6 +62,7 @@ struct HistoryStore::Connection
 
     void requireWritable() const;
     [[nodiscard]] ChangeMark mark() const;
+    [[nodiscard]] ChangeMark others() const;
     // NOLINTNEXTLINE(modernize-use-nodiscard): also asked only whether the job is there
     JobHead head(model::JobId job) const;
     /// The head of a job whose state allows the change; otherwise a Refusal that says what to do.

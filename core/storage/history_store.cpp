@@ -39,12 +39,21 @@ Result<ChangeMark> HistoryStore::changeMark() const
     return guarded(m_connection->file, [&]() -> Result<ChangeMark> { return m_connection->mark(); });
 }
 
+Result<ChangeMark> HistoryStore::othersMark() const
+{
+    return guarded(m_connection->file, [&]() -> Result<ChangeMark> { return m_connection->others(); });
+}
+
+ChangeMark HistoryStore::Connection::others() const
+{
+    return database.execAndGet("PRAGMA data_version").getInt64();
+}
+
 ChangeMark HistoryStore::Connection::mark() const
 {
     // The first counts the others' commits, the second our own rows.
     constexpr int kHalf = 32;
-    const std::int64_t others = database.execAndGet("PRAGMA data_version").getInt64();
-    return (others << kHalf) + database.getTotalChanges();
+    return (others() << kHalf) + database.getTotalChanges();
 }
 
 Result<model::TestObject> HistoryStore::object(model::ObjectId id) const

@@ -80,6 +80,8 @@ public:
     [[nodiscard]] const std::filesystem::path& file() const;
     /// Differs from an earlier answer when anything was committed since, by this or any other connection.
     [[nodiscard]] Result<ChangeMark> changeMark() const;
+    /// Differs from an earlier answer only when another connection committed since.
+    [[nodiscard]] Result<ChangeMark> othersMark() const;
 
     // Objects and jobs
     [[nodiscard]] Result<std::vector<ObjectRow>> objects(const std::string& typed = {}) const;

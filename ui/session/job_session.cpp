@@ -65,7 +65,7 @@ Status JobSession::openHistory(const std::filesystem::path& file, bool createWhe
         m_logger = QString::fromStdString(*logger);
         emit loggerChanged();
     }
-    m_mark = m_store->changeMark().value_or(0);
+    m_mark = m_store->othersMark().value_or(0);
     m_watch.start();
     emit historyChanged();
     return {};
@@ -128,6 +128,7 @@ Result<model::JobId> JobSession::createJob(model::ObjectId object, const std::st
 
 Status JobSession::openJob(model::JobId id)
 {
+    const auto mark = history().othersMark();
     auto job = history().job(id);
     if (!job)
         return fail(job.error());
@@ -139,7 +140,7 @@ Status JobSession::openJob(model::JobId id)
     m_edits.clear();
     m_selected = {};
     m_findings.clear();
-    m_mark = history().changeMark().value_or(0);
+    m_mark = mark.value_or(0);
     // The round goes on where it stopped: the last one opened.
     m_round = m_job->rounds.empty() ? model::RoundId() : m_job->rounds.back().id;
     emit jobChanged();
@@ -378,7 +379,6 @@ Result<model::Reading> JobSession::store(const ReadingDraft& draft)
     if (!stored)
         return stored;
     m_job->readings.push_back(*stored);
-    m_mark = history().changeMark().value_or(m_mark);
     emit storedOnDisk(Timestamp::now());
     emit readingStored(draft.point);
     requestFindings();
@@ -553,11 +553,12 @@ void JobSession::select(model::PointId point)
 
 Status JobSession::reloadJob()
 {
+    const auto mark = history().othersMark(); // before reading: a commit in between is then seen again
     auto job = history().job(m_job->id);
     if (!job)
         return fail(job.error());
     m_job = std::move(*job);
-    m_mark = history().changeMark().value_or(m_mark);
+    m_mark = mark.value_or(m_mark);
     return {};
 }
 
@@ -565,7 +566,6 @@ Status JobSession::afterStoring(Status status, void (JobSession::*changed)())
 {
     if (!status)
         return status;
-    m_mark = history().changeMark().value_or(m_mark);
     emit storedOnDisk(Timestamp::now());
     emit(this->*changed)();
     if (m_job)
@@ -592,7 +592,7 @@ void JobSession::startFindings()
 
 void JobSession::lookForOthers()
 {
-    const auto mark = history().changeMark();
+    const auto mark = history().othersMark();
     if (!mark || *mark == m_mark)
         return;
     m_mark = *mark;

@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/session/newest_wins.h"
+
+#include <gtest/gtest.h>
+
+#include <QTest>
+
+#include <atomic>
+#include <thread>
+
+namespace sealwalk::ui {
+namespace {
+
+TEST(NewestWins, DeliversTheNewestAnswerOnly)
+{
+    std::vector<int> delivered;
+    std::atomic<bool> open = false;
+    NewestWins<int> work([&](int answer) { delivered.push_back(answer); });
+    work.request([&open] {
+        while (!open)
+            std::this_thread::sleep_for(std::chrono::milliseconds(1));
+        return 1;
+    });
+    work.request([] { return 2; });
+    work.request([] { return 3; });
+    open = true;
+    EXPECT_TRUE(QTest::qWaitFor([&] { return !delivered.empty(); }));
+    EXPECT_EQ(delivered, std::vector<int>{3});
+    EXPECT_FALSE(work.isBusy());
+}
+
+TEST(NewestWins, DropsWhatNobodyWantsAnyMore)
+{
+    int answers = 0;
+    NewestWins<int> work([&](int) { ++answers; });
+    work.request([] { return 1; });
+    work.drop();
+    EXPECT_TRUE(QTest::qWaitFor([&] { return !work.isBusy(); }));
+    EXPECT_EQ(answers, 0);
+    work.request([] { return 2; });
+    EXPECT_TRUE(QTest::qWaitFor([&] { return answers == 1; }));
+}
+
+TEST(NewestWins, MayDieWhileItsWorkRuns)
+{
+    std::atomic<int> runs = 0;
+    {
+        NewestWins<int> work([](int) { FAIL() << "delivered to the dead"; });
+        work.request([&runs] {
+            std::this_thread::sleep_for(std::chrono::milliseconds(20));
+            return ++runs;
+        });
+    }
+    EXPECT_EQ(runs, 1);
+}
+
+} // namespace
+} // namespace sealwalk::ui

@@ -1,0 +1,197 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A round logged by keys alone, through the real widgets.
+#include "tests/support/temporary_history.h"
+#include "ui/spray/call_panel.h"
+#include "ui/spray/entry_field.h"
+#include "ui/spray/walk_model.h"
+
+#include <gtest/gtest.h>
+
+#include <QAbstractItemModelTester>
+#include <QTest>
+
+namespace sealwalk::ui {
+namespace {
+
+class Spray : public ::testing::Test
+{
+protected:
+    void SetUp() override
+    {
+        history.startJob(6);
+        controller = std::make_unique<SprayController>(history.session);
+        panel = std::make_unique<CallPanel>(history.session, *controller);
+        panel->show();
+    }
+
+    void type(const QString& keys) { QTest::keyClicks(&panel->field(), keys); }
+    void press(Qt::Key key) { QTest::keyClick(&panel->field(), key); }
+    void enterValue(const QString& keys)
+    {
+        type(keys);
+        press(Qt::Key_Return);
+    }
+    [[nodiscard]] int called() const { return controller->call() ? controller->call()->number : 0; }
+    [[nodiscard]] const model::Reading& last() const { return history.session.job().readings.back(); }
+    [[nodiscard]] std::size_t stored() const { return history.session.job().readings.size(); }
+
+    tests::TemporaryHistory history;
+    std::unique_ptr<SprayController> controller;
+    std::unique_ptr<CallPanel> panel;
+};
+
+TEST_F(Spray, TakesEveryShortFormForTheSameValue)
+{
+    int wanted = 1;
+    for (const char* form : {"3.2e-7", "3,2e-7", "3.2-7", "3.2 7", "32-8"}) {
+        EXPECT_EQ(called(), wanted++);
+        enterValue(QString::fromLatin1(form));
+        ASSERT_EQ(stored(), static_cast<std::size_t>(wanted - 1)) << form;
+        EXPECT_NEAR(inMillibarLitresPerSecond(*last().peak), 3.2e-7, 1e-18) << form;
+    }
+    panel->field().insert(QString::fromUtf8("3.2×10^-7"));
+    emit panel->field().typedChanged(panel->field().text());
+    press(Qt::Key_Return);
+    EXPECT_NEAR(inMillibarLitresPerSecond(*last().peak), 3.2e-7, 1e-18);
+    EXPECT_EQ(last().entered, "3.2×10^-7 mbar l/s");
+    EXPECT_TRUE(controller->isFinished());
+}
+
+// The count that matters at the bench: an ordinary reading is its digits and two keys.
+TEST_F(Spray, AnOrdinaryReadingTakesItsDigitsAndTwoKeys)
+{
+    press(Qt::Key_Space);
+    EXPECT_EQ(controller->machine().state(), CallState::Spray);
+    type(QStringLiteral("32-8"));
+    press(Qt::Key_Return);
+    EXPECT_EQ(stored(), 1u);
+    EXPECT_EQ(called(), 2);
+    EXPECT_TRUE(last().dwell.has_value());
+    EXPECT_EQ(controller->machine().state(), CallState::Wait);
+}
+
+TEST_F(Spray, OneKeySaysNoResponse)
+{
+    press(Qt::Key_N);
+    ASSERT_EQ(stored(), 1u);
+    EXPECT_EQ(last().outcome, model::Outcome::NoResponse);
+    EXPECT_FALSE(last().peak.has_value());
+    EXPECT_EQ(called(), 2);
+}
+
+TEST_F(Spray, ZeroAndBareMantissasAreNotStored)
+{
+    enterValue(QStringLiteral("0"));
+    EXPECT_EQ(stored(), 0u);
+    press(Qt::Key_Escape);
+    enterValue(QStringLiteral("3.2"));
+    EXPECT_EQ(stored(), 0u);
+    EXPECT_FALSE(controller->question().isEmpty());
+    press(Qt::Key_Up);
+    press(Qt::Key_Return); // the offer changed: it is shown again
+    press(Qt::Key_Return);
+    ASSERT_EQ(stored(), 1u);
+    EXPECT_NEAR(inMillibarLitresPerSecond(*last().peak), 3.2e-8, 1e-18);
+}
+
+TEST_F(Spray, CorrectsTheLastEntryWithTwoKeysAndKeepsTheOld)
+{
+    enterValue(QStringLiteral("3-7"));
+    const model::ReadingId wrong = last().id;
+    press(Qt::Key_C);
+    EXPECT_EQ(called(), 1);
+    enterValue(QStringLiteral("3-8"));
+    ASSERT_EQ(stored(), 2u);
+    EXPECT_EQ(last().corrects, wrong);
+    EXPECT_EQ(last().by, "T. Tester");
+    EXPECT_FALSE(last().reason.empty());
+    EXPECT_EQ(called(), 2);
+}
+
+TEST_F(Spray, AsksOnceAboutASlip)
+{
+    enterValue(QStringLiteral("3-9"));
+    enterValue(QStringLiteral("3-9"));
+    enterValue(QStringLiteral("3-5"));
+    EXPECT_EQ(stored(), 2u);
+    EXPECT_FALSE(controller->question().isEmpty());
+    press(Qt::Key_Return);
+    EXPECT_EQ(stored(), 3u);
+}
+
+TEST_F(Spray, VoidsSkipsJumpsAndNamesWhatCannotBeReached)
+{
+    enterValue(QStringLiteral("3-9"));
+    press(Qt::Key_V);
+    type(QStringLiteral("1"));
+    EXPECT_EQ(history.session.job().voids.size(), 1u);
+    EXPECT_EQ(called(), 1); // queued again
+    press(Qt::Key_S);
+    type(QStringLiteral("2"));
+    EXPECT_EQ(called(), 2);
+    press(Qt::Key_J);
+    type(QStringLiteral("5"));
+    press(Qt::Key_Return);
+    EXPECT_EQ(called(), 5);
+    press(Qt::Key_A);
+    type(QStringLiteral("4"));
+    EXPECT_EQ(last().outcome, model::Outcome::NotAccessible);
+    EXPECT_FALSE(last().reason.empty());
+    EXPECT_EQ(called(), 6);
+    for (int i = 0; i < 4; ++i)
+        press(Qt::Key_N);
+    EXPECT_EQ(called(), 1) << "the skipped point comes last";
+}
+
+TEST_F(Spray, KeepsTheBackgroundAndTheCondition)
+{
+    press(Qt::Key_B);
+    enterValue(QStringLiteral("1.5-9"));
+    press(Qt::Key_F);
+    enterValue(QStringLiteral("4-8"));
+    EXPECT_NEAR(inMillibarLitresPerSecond(*last().background), 1.5e-9, 1e-20);
+    EXPECT_EQ(last().condition, model::Condition::Flexed);
+}
+
+TEST_F(Spray, LettersDoNothingWhileANumberStands)
+{
+    type(QStringLiteral("3n"));
+    EXPECT_EQ(stored(), 0u);
+    EXPECT_EQ(panel->field().text(), QStringLiteral("3"));
+    press(Qt::Key_Escape);
+    EXPECT_TRUE(panel->field().text().isEmpty());
+}
+
+TEST_F(Spray, GoesOnAtTheExactPointAfterARestart)
+{
+    press(Qt::Key_N);
+    press(Qt::Key_N);
+    press(Qt::Key_Space); // point 3 is being sprayed when the power goes
+    JobSession later;
+    ASSERT_TRUE(later.openHistory(history.file(), false).has_value());
+    ASSERT_TRUE(later.openJob(history.session.job().id).has_value());
+    const SprayController again(later);
+    ASSERT_TRUE(again.call().has_value());
+    EXPECT_EQ(again.call()->number, 3);
+    EXPECT_EQ(again.machine().state(), CallState::Wait);
+}
+
+TEST_F(Spray, AClickOnAPointCallsIt)
+{
+    history.session.select(history.session.job().sketch.pointNumbered(4)->id);
+    EXPECT_EQ(called(), 4);
+}
+
+TEST_F(Spray, TheWalkIsAnHonestModel)
+{
+    WalkModel model(history.session, *controller);
+    const QAbstractItemModelTester tester(&model, QAbstractItemModelTester::FailureReportingMode::Warning);
+    EXPECT_EQ(model.rowCount(), 6);
+    press(Qt::Key_N);
+    model.refresh();
+    EXPECT_EQ(model.calledRow(), 1);
+    EXPECT_EQ(model.index(0).data(WalkModel::SignRole).toInt(), WalkModel::NoResponse);
+}
+
+} // namespace
+} // namespace sealwalk::ui
