@@ -1,0 +1,56 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/exchange/table_csv.h"
+
+namespace sealwalk::exchange {
+
+namespace {
+
+std::string field(const std::string& text)
+{
+    std::string safe = text;
+    if (!safe.empty() && std::string_view("=+-@\t\r").find(safe.front()) != std::string_view::npos)
+        safe.insert(safe.begin(), '\'');
+    if (safe.find_first_of(",\"\r\n") == std::string::npos)
+        return safe;
+    std::string quoted = "\"";
+    for (const char c : safe) {
+        if (c == '"')
+            quoted.push_back('"');
+        quoted.push_back(c);
+    }
+    return quoted + "\"";
+}
+
+std::string field(const TableCell& cell)
+{
+    if (const auto* number = std::get_if<double>(&cell))
+        return tableNumber(*number);
+    if (const auto* text = std::get_if<std::string>(&cell))
+        return field(*text);
+    return {};
+}
+
+} // namespace
+
+Result<std::string> csvOf(const Table& table)
+{
+    if (const Status right = checkTable(table); !right)
+        return fail(right.error());
+    std::string out;
+    for (std::size_t c = 0; c < table.columns.size(); ++c)
+        out += (c > 0 ? "," : "") + field(heading(table.columns[c]));
+    out += "\r\n";
+    for (const TableRow& row : table.rows) {
+        // A row of one empty cell would be an empty line, which readers skip.
+        if (row.cells.size() == 1 && field(row.cells[0]).empty()) {
+            out += "\"\"\r\n";
+            continue;
+        }
+        for (std::size_t c = 0; c < row.cells.size(); ++c)
+            out += (c > 0 ? "," : "") + field(row.cells[c]);
+        out += "\r\n";
+    }
+    return out;
+}
+
+} // namespace sealwalk::exchange
