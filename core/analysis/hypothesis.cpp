@@ -19,7 +19,7 @@ constexpr double kAimVariance = 0.18 * 0.18;
 // Tails and room air are known only roughly.
 constexpr double kCarriedStray = 0.5;
 constexpr double kLeftNoise = 0.06;
-// A reading may fail low (probe beside the joint) however good the rule is.
+// An echo may fail to come however good the rule is; a leak under the probe does not.
 constexpr double kFailsLow = 2e-3;
 
 /// Linear near zero, logarithmic far above: one scale for noise and for decades.
@@ -106,6 +106,7 @@ Expectation Judge::expected(const Hypothesis& so, std::size_t reading) const
         const double part = leak.rate * leak.shares[reading];
         result.value += part;
         result.variance += strayOf(leak.shares[reading], so.spread[Spread::EchoScatter]) * part * part;
+        result.ownLeak = result.ownLeak || leak.point == m_scene.readings[reading].point;
     }
     return result;
 }
@@ -123,7 +124,7 @@ double Judge::likelihood(std::size_t reading, const Expectation& expectation) co
     const double step = onScale(shown.rate, shown.noise) - onScale(expectation.value, shown.noise);
     const double variance = scaleVariance(expectation, shown.noise);
     const double bell = -0.5 * step * step / variance - 0.5 * std::log(2.0 * std::numbers::pi * variance);
-    if (step >= 0.0)
+    if (step >= 0.0 || expectation.ownLeak)
         return bell;
     return std::log(std::exp(bell) + kFailsLow);
 }

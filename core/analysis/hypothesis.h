@@ -34,6 +34,7 @@ struct Expectation
 {
     double value = 0.0;
     double variance = 0.0;
+    bool ownLeak = false; ///< a leak is supposed on the stretch that was sprayed
 };
 
 class Judge

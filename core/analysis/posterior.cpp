@@ -192,10 +192,11 @@ private:
             for (std::size_t t = 0; t < touched.size(); ++t) {
                 const std::size_t i = touched[t];
                 const double more = rate * shares[i];
-                const Expectation after{before[t].value + more,
-                                        before[t].variance +
-                                            Judge::strayOf(shares[i], so.spread[Spread::EchoScatter]) * more *
-                                                more};
+                Expectation after{before[t].value + more,
+                                  before[t].variance +
+                                      Judge::strayOf(shares[i], so.spread[Spread::EchoScatter]) * more *
+                                          more};
+                after.ownLeak = before[t].ownLeak || m_scene.readings[i].point == point;
                 gain += m_judge.likelihood(i, after) - m_judge.likelihood(i, before[t]);
             }
             const double part =

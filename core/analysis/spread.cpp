@@ -12,7 +12,7 @@ namespace {
 // one meets between a bubble-rate spray (millimetres, little left over) and an over-spraying hose
 // (decimetres).
 constexpr std::array<SpreadBound, Spread::Count> kBounds{{
-    {0.006, 0.15, true}, // NearWidth
+    {0.012, 0.15, true}, // NearWidth
     {0.8, 2.0, false},   // NearPower
     {1e-3, 1.0, true},   // PlumeShare
     {0.02, 0.3, true},   // PlumeOrigin
@@ -22,7 +22,7 @@ constexpr std::array<SpreadBound, Spread::Count> kBounds{{
     {1e-5, 0.5, true},   // ScatterShare
     {0.015, 0.4, true},  // ScatterReach
     {1.0, 5.0, false},   // ScatterPower
-    {0.0, 1.0, false},   // Sweep
+    {0.0, 0.7, false},   // Sweep
     {0.12, 0.7, true},   // EchoScatter
     {1e-4, 0.12, true},  // TailShare
     {3.0, 60.0, true},   // TailTimes

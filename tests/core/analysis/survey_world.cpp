@@ -145,7 +145,7 @@ Weather makeWeather(Air air, Dice& dice, double severity)
 {
     Weather w;
     w.air = air;
-    w.core = dice.logBetween(12.0, 40.0) * std::sqrt(severity);
+    w.core = dice.logBetween(14.0, 45.0);
     w.skirt = dice.logBetween(20.0, 70.0) * severity;
     w.skirtShare = dice.logBetween(0.005, 0.2);
     w.upFactor = dice.between(1.5, 4.0);
@@ -189,7 +189,7 @@ std::vector<Walk> makePoints(Dice& dice, std::vector<Joint>& joints, int wanted)
     for (const Joint& joint : joints)
         whole += joint.kind == 3 ? 60.0 : joint.length();
     std::vector<Walk> walks;
-    const double pitch = std::clamp(whole / wanted, 25.0, 220.0);
+    const double pitch = std::clamp(whole / wanted, 25.0, 150.0);
     for (std::size_t j = 0; j < joints.size(); ++j) {
         int count = joints[j].kind == 3 ? 1 : std::max(2, static_cast<int>(joints[j].length() / pitch + 0.5));
         count = std::min(count, 60);
