@@ -1,0 +1,117 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A sheet's map in a window: zoom at the cursor, pan, fit, a point under the mouse or under the keys.
+#pragma once
+
+#include "core/report/map_content.h"
+#include "ui/render/sheet_picture.h"
+
+#include <QImage>
+#include <QPixmap>
+#include <QWidget>
+
+#include <memory>
+#include <optional>
+#include <vector>
+
+namespace sealwalk::render {
+
+/// Helium of the last spray, hatched over the sheet.
+struct Plume
+{
+    std::vector<geometry::Point> outline; ///< mm
+    QString text;                         ///< "helium of 17, still rising"
+};
+
+/// Keys: + and − zoom, 0 fits, arrows pan, Page Up and Page Down step through the points, Enter activates the
+/// selected point. Assistive technology sees the points as children with their spoken text.
+class SheetView : public QWidget
+{
+    Q_OBJECT
+
+public:
+    explicit SheetView(QWidget* parent = nullptr);
+    ~SheetView() override;
+
+    /// Shows a map. The view stays where it is while the same sheet is shown, and fits another one.
+    void setContent(std::shared_ptr<const report::MapContent> content);
+    [[nodiscard]] const report::MapContent* content() const { return m_content.get(); }
+    /// A picture under the sheet, placed by the content's underlay.
+    void setUnderlay(const QImage& picture);
+    void setParts(const SheetParts& parts);
+    void setGridVisible(bool visible);
+
+    void setSelected(std::optional<model::PointId> point);
+    [[nodiscard]] std::optional<model::PointId> selected() const { return m_selected; }
+    /// The called point: ringed, with its number on a flag.
+    void setCurrent(std::optional<model::PointId> point);
+    void setPlume(std::optional<Plume> plume);
+
+    void fit();
+    void zoomBy(double factor);
+    void zoomBy(double factor, QPointF at);
+    /// Brings a point into view without zooming.
+    void reveal(model::PointId point);
+    [[nodiscard]] double pixelsPerMillimetre() const { return m_scale; }
+    [[nodiscard]] QPointF toView(geometry::Point place) const;
+    [[nodiscard]] geometry::Point toSheet(QPointF place) const;
+    [[nodiscard]] std::optional<model::PointId> pointAt(QPointF place) const;
+    /// Where a stretch stands in the widget, for tool tips and screen readers.
+    [[nodiscard]] QRect roomOf(std::size_t stretch) const;
+    [[nodiscard]] std::optional<std::size_t> selectedIndex() const;
+
+    [[nodiscard]] QSize sizeHint() const override { return {572, 560}; }
+    [[nodiscard]] QSize minimumSizeHint() const override { return {160, 160}; }
+
+signals:
+    void pointClicked(sealwalk::model::PointId point);
+    void pointActivated(sealwalk::model::PointId point); ///< double click, or Enter on the selected one
+    void pointHovered(sealwalk::model::PointId point);   ///< nil when none
+    void emptyClicked();
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
+    void wheelEvent(QWheelEvent* event) override;
+    void mousePressEvent(QMouseEvent* event) override;
+    void mouseMoveEvent(QMouseEvent* event) override;
+    void mouseReleaseEvent(QMouseEvent* event) override;
+    void mouseDoubleClickEvent(QMouseEvent* event) override;
+    void leaveEvent(QEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
+    void changeEvent(QEvent* event) override;
+    bool event(QEvent* event) override;
+
+private:
+    void rescale();
+    void drop(bool layout);
+    void paintGround(QPainter& painter, const Theme& theme) const;
+    void paintOver(QPainter& painter, const Theme& theme) const;
+    void paintFlag(QPainter& painter, const Theme& theme, std::size_t stretch) const;
+    void paintPlume(QPainter& painter, const Theme& theme) const;
+    void renderLayer(const Theme& theme);
+    void step(int by);
+    [[nodiscard]] std::optional<std::size_t> indexOf(const std::optional<model::PointId>& point) const;
+    [[nodiscard]] QRectF sheetRect() const;
+
+    std::shared_ptr<const report::MapContent> m_content;
+    std::unique_ptr<SheetPicture> m_picture; ///< laid out at m_scale
+    QImage m_underlay;
+    SheetParts m_parts;
+    bool m_grid = true;
+    bool m_fitted = true; ///< follows the window until the user zooms or pans
+    double m_scale = 0.4;
+    QPointF m_origin; ///< of the sheet in the widget
+    QPixmap m_layer;  ///< ground, bands and labels, with a margin around the widget
+    QPointF m_layerOrigin;
+    QRectF m_layerRoom; ///< in picture coordinates
+    const Theme* m_layerTheme = nullptr;
+    std::optional<model::PointId> m_selected;
+    std::optional<model::PointId> m_current;
+    std::optional<model::PointId> m_hovered;
+    std::optional<Plume> m_plume;
+    std::optional<QPointF> m_dragFrom;
+    QPointF m_dragOrigin;
+    bool m_dragged = false;
+};
+
+} // namespace sealwalk::render

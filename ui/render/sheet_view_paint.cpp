@@ -1,0 +1,149 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Painting of the map in a window. Ground, bands and labels are kept in one layer with a margin, so that
+// panning and selecting only copy it.
+#include "ui/render/hatch.h"
+#include "ui/render/sheet_view.h"
+
+#include <QFontMetricsF>
+#include <QPainter>
+#include <QPainterPath>
+#include <QtMath>
+
+#include <cmath>
+
+namespace sealwalk::render {
+
+namespace {
+
+constexpr double kLayerMargin = 160.0; // px kept around the widget
+constexpr int kFlagText = 24;
+constexpr double kFlagRing = 18.0;
+
+} // namespace
+
+QRectF SheetView::sheetRect() const
+{
+    return QRectF(rect()).translated(-m_origin);
+}
+
+void SheetView::renderLayer(const Theme& theme)
+{
+    const double ratio = devicePixelRatioF();
+    // Whole device pixels, so that the layer is copied and not resampled.
+    const QRectF visible = sheetRect();
+    const QPointF corner(std::floor(visible.left() - kLayerMargin), std::floor(visible.top() - kLayerMargin));
+    const QSizeF size(visible.width() + 2.0 * kLayerMargin, visible.height() + 2.0 * kLayerMargin);
+    m_layerRoom = QRectF(corner, size);
+    m_layerTheme = &theme;
+    m_layer = QPixmap((size * ratio).toSize());
+    m_layer.setDevicePixelRatio(ratio);
+    m_layer.fill(theme.colour(Role::Sheet));
+    QPainter painter(&m_layer);
+    painter.translate(-corner);
+    paintGround(painter, theme);
+    m_picture->paint(painter, theme, m_layerRoom);
+}
+
+void SheetView::paintGround(QPainter& painter, const Theme& theme) const
+{
+    if (!m_underlay.isNull() && m_content->underlay) {
+        const model::Underlay& under = *m_content->underlay;
+        painter.save();
+        painter.setRenderHint(QPainter::SmoothPixmapTransform);
+        painter.setOpacity(under.opacity);
+        painter.translate(QPointF(under.corner.x, -under.corner.y) * m_scale);
+        painter.rotate(-qRadiansToDegrees(under.rotation));
+        const double k = under.millimetresPerPixel * m_scale;
+        painter.drawImage(
+            QRectF(0, -m_underlay.height() * k, m_underlay.width() * k, m_underlay.height() * k), m_underlay);
+        painter.restore();
+    }
+    if (m_grid)
+        paintSheetGrid(painter, theme, m_layerRoom, m_scale);
+}
+
+void SheetView::paintEvent(QPaintEvent*)
+{
+    const Theme& theme = Theme::of(this);
+    QPainter painter(this);
+    if (!m_picture) {
+        painter.fillRect(rect(), theme.colour(Role::Sheet));
+        return;
+    }
+    const bool stale = m_layer.isNull() || m_layerTheme != &theme ||
+                       m_layer.devicePixelRatio() != devicePixelRatioF() ||
+                       !m_layerRoom.contains(sheetRect().toAlignedRect());
+    if (stale)
+        renderLayer(theme);
+    painter.drawPixmap(m_origin + m_layerRoom.topLeft(), m_layer);
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.save();
+    painter.translate(m_origin);
+    paintOver(painter, theme);
+    painter.restore();
+    paintScaleBar(painter, theme, QPointF(14, height() - 12), m_scale, BandStyle::screen(), *m_content);
+    if (hasFocus()) {
+        painter.setPen(QPen(theme.colour(Role::Accent), 2.0, Qt::SolidLine, Qt::SquareCap, Qt::MiterJoin));
+        painter.setBrush(Qt::NoBrush);
+        painter.drawRect(QRectF(rect()).adjusted(1, 1, -1, -1));
+    }
+}
+
+void SheetView::paintOver(QPainter& painter, const Theme& theme) const
+{
+    if (m_plume)
+        paintPlume(painter, theme);
+    painter.setBrush(Qt::NoBrush);
+    if (const auto hovered = indexOf(m_hovered); hovered && m_hovered != m_selected) {
+        painter.setPen(QPen(theme.colour(Role::InkSoft), 1.0));
+        painter.drawPath(m_picture->ringAround(*hovered, 3.0));
+    }
+    if (const auto chosen = selectedIndex()) {
+        painter.setPen(QPen(theme.colour(Role::Accent), 2.5));
+        painter.drawPath(m_picture->ringAround(*chosen, 4.0));
+    }
+    if (const auto current = indexOf(m_current))
+        paintFlag(painter, theme, *current);
+}
+
+void SheetView::paintPlume(QPainter& painter, const Theme& theme) const
+{
+    QPolygonF area;
+    for (const geometry::Point p : m_plume->outline)
+        area.append(m_picture->map(p));
+    QColor colour = theme.colour(Role::Accent);
+    const QRectF room = area.boundingRect();
+    painter.setPen(colour);
+    painter.setFont(render::font(TextSize::Text));
+    const QFontMetricsF metrics(painter.font());
+    painter.drawText(QPointF(room.right() + 6, room.top() + metrics.ascent()), m_plume->text);
+    colour.setAlphaF(0.55F);
+    painter.setPen(QPen(colour, 1.0, Qt::SolidLine, Qt::FlatCap));
+    painter.drawLines(hatchLines(area, 45.0, 6.0));
+}
+
+void SheetView::paintFlag(QPainter& painter, const Theme& theme, std::size_t stretch) const
+{
+    const QPointF place = m_picture->placeOf(stretch);
+    const QColor accent = theme.colour(Role::Accent);
+    painter.setPen(QPen(accent, 3.5));
+    painter.setBrush(Qt::NoBrush);
+    painter.drawEllipse(place, kFlagRing, kFlagRing);
+    const QString number = QString::number(m_content->stretches[stretch].number);
+    const QFont face = fontOfPixels(kFlagText, Weight::Bold);
+    const QSizeF size(QFontMetricsF(face).horizontalAdvance(number) + 20, 34);
+    // Towards the inside of the joint, where no values stand; level, so that the number reads.
+    const double side = m_picture->outwardOf(stretch).x() > 0.0 ? -1.0 : 1.0;
+    const double left = side > 0.0 ? place.x() + kFlagRing + 16 : place.x() - kFlagRing - 16 - size.width();
+    const QRectF flag(QPointF(left, place.y() - size.height() / 2.0), size);
+    painter.drawLine(
+        QLineF(place + QPointF(side * kFlagRing, 0), place + QPointF(side * (kFlagRing + 16), 0)));
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(accent);
+    painter.drawRoundedRect(flag, 2, 2);
+    painter.setPen(theme.colour(Role::OnAccent));
+    painter.setFont(face);
+    painter.drawText(flag, Qt::AlignCenter, number);
+}
+
+} // namespace sealwalk::render
