@@ -20,6 +20,7 @@ void describe(Fields& f, model::Repair& repair)
     f.field("note", repair.note);
     f.field("pictures", repair.pictures);
     f.field("made_good_by", repair.madeGoodBy);
+    f.field("makes_good", repair.makesGood);
 }
 
 void describe(Fields& f, model::Judgement& judgement)

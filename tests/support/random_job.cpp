@@ -346,6 +346,8 @@ void makeRepairs(Maker& m, model::Job& job, std::vector<std::string>& pictures)
         }
         if (!job.repairs.empty() && m.flip())
             repair.madeGoodBy = job.repairs.front().id;
+        for (std::size_t k = m.below(3); k > 0; --k)
+            repair.makesGood.push_back(m.id<model::RepairIdTag>());
         job.repairs.push_back(repair);
     }
 }

@@ -38,6 +38,57 @@ TEST(JobJson, AnyJobReadsBackAsItself)
     }
 }
 
+/// Converts to anything: stands in for a member whose type does not matter.
+struct Anything
+{
+    template <class T>
+    operator T&() const;
+    template <class T>
+    operator T&&() const;
+};
+
+/// How many members an aggregate has.
+template <class T, class... Given>
+constexpr std::size_t members()
+{
+    if constexpr (requires { T{Given{}..., Anything{}}; })
+        return members<T, Given..., Anything>();
+    else
+        return sizeof...(Given);
+}
+
+// A member that is added to the record must be added to the format as well; then its count changes here.
+TEST(JobJson, NoMemberOfTheRecordIsForgotten)
+{
+    EXPECT_EQ(members<model::TestObject>(), 15U);
+    EXPECT_EQ(members<model::DecadeScale>(), 2U);
+    EXPECT_EQ(members<model::Job>(), 19U);
+    EXPECT_EQ(members<model::Setup>(), 35U);
+    EXPECT_EQ(members<model::CautionTick>(), 3U);
+    EXPECT_EQ(members<model::Instrument>(), 3U);
+    EXPECT_EQ(members<model::Sketch>(), 5U);
+    EXPECT_EQ(members<model::Sheet>(), 9U);
+    EXPECT_EQ(members<model::Underlay>(), 5U);
+    EXPECT_EQ(members<model::Joint>(), 13U);
+    EXPECT_EQ(members<model::TestPoint>(), 6U);
+    EXPECT_EQ(members<geometry::Ring>(), 2U);
+    EXPECT_EQ(members<geometry::RoundedRectangle>(), 5U);
+    EXPECT_EQ(members<geometry::FreePath>(), 3U);
+    EXPECT_EQ(members<geometry::Spot>(), 2U);
+    EXPECT_EQ(members<model::Round>(), 9U);
+    EXPECT_EQ(members<model::Reading>(), 23U);
+    EXPECT_EQ(members<model::VoidMark>(), 4U);
+    EXPECT_EQ(members<model::Calibration>(), 14U);
+    EXPECT_EQ(members<model::ReferenceLeak>(), 11U);
+    EXPECT_EQ(members<model::BackgroundWatch>(), 6U);
+    EXPECT_EQ(members<model::RiseTest>(), 11U);
+    EXPECT_EQ(members<model::Repair>(), 16U);
+    EXPECT_EQ(members<model::Judgement>(), 8U);
+    EXPECT_EQ(members<model::Concession>(), 7U);
+    EXPECT_EQ(members<model::ReviewEntry>(), 8U);
+    EXPECT_EQ(members<model::Signature>(), 10U);
+}
+
 /// Calls `visit` with every value inside `value` that is no container, and its path.
 void eachLeaf(json& value, const std::string& path,
               const std::function<void(json&, const std::string&)>& visit)
