@@ -520,6 +520,30 @@ Status JobSession::remark(const std::string& by, const std::string& text, std::o
     return addReview(std::move(entry));
 }
 
+Status JobSession::sign(const model::ReviewEntry& entry, const model::Signature& signature, std::int64_t seen)
+{
+    if (!m_job)
+        return noJob();
+    Status stored = history().sign(m_job->id, entry, signature, seen);
+    if (stored)
+        stored = reloadJob();
+    if (!stored)
+        return stored;
+    emit storedOnDisk(Timestamp::now());
+    emit recordsChanged();
+    emit stateChanged();
+    emit historyChanged();
+    return {};
+}
+
+Status JobSession::putPerson(const model::Person& person)
+{
+    const Status stored = history().putPerson(person);
+    if (stored)
+        emit storedOnDisk(Timestamp::now());
+    return stored;
+}
+
 Result<std::vector<model::Person>> JobSession::people() const
 {
     return history().people();

@@ -123,7 +123,11 @@ public:
     /// A remark on a point, or the answer to a check of the sign-off list (its word), or both empty.
     Status remark(const std::string& by, const std::string& text, std::optional<model::PointId> point,
                   const std::string& check);
+    /// Stores an approval made elsewhere (Signing) and closes the job; refused when anything was stored since
+    /// `seen`.
+    Status sign(const model::ReviewEntry& entry, const model::Signature& signature, std::int64_t seen);
     [[nodiscard]] Result<std::vector<model::Person>> people() const;
+    Status putPerson(const model::Person& person);
 
     // Pictures
     Result<std::string> addPicture(const std::vector<std::uint8_t>& bytes, const std::string& extension);

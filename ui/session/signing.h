@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// People, their keys and the signature that closes a job. Opening a key takes the better part of a second by
+// intent, so it happens off the GUI thread.
+#pragma once
+
+#include "core/base/result.h"
+#include "core/exchange/job_signing.h"
+#include "core/model/review.h"
+
+#include <QFutureWatcher>
+#include <QObject>
+#include <QString>
+
+#include <functional>
+#include <optional>
+
+namespace sealwalk::ui {
+
+class JobSession;
+
+class Signing : public QObject
+{
+    Q_OBJECT
+
+public:
+    explicit Signing(JobSession& session, QObject* parent = nullptr);
+    ~Signing() override;
+
+    /// Gives a person of this history a key under `passphrase`; finished() tells how it went.
+    void createPerson(const model::Person& person, const QString& passphrase);
+    /// The same key under another passphrase.
+    void changePassphrase(model::PersonId person, const QString& old, const QString& passphrase);
+    /// Approves the submitted job as it is shown now and closes it. Refused when anything was stored
+    /// meanwhile.
+    void approve(model::PersonId person, const QString& passphrase, const std::string& statement);
+    [[nodiscard]] bool isBusy() const { return m_busy; }
+
+    /// Whether the open job is still what was signed.
+    [[nodiscard]] Result<exchange::Verification> verify() const;
+
+signals:
+    void busyChanged();
+    void finished(const std::optional<sealwalk::Error>& problem); ///< none: done and on disk
+
+private:
+    /// Runs `work` off the thread and gives its answer to `store`, whose status is announced.
+    void run(std::function<std::function<Status()>()> work);
+    void finish(const Status& status);
+
+    JobSession& m_session;
+    QFutureWatcher<std::function<Status()>> m_watcher;
+    bool m_busy = false;
+};
+
+} // namespace sealwalk::ui
