@@ -56,7 +56,7 @@ struct ResponseOptions
     Pressure linePressure = pascals(0.0); ///< mean pressure in the hose
     Temperature temperature = degreesCelsius(20.0);
     double sizing = 0.95;   ///< share of the final signal to wait for while spraying, 0.2 to 0.999
-    double residual = 0.05; ///< share of the last signal that may be left, 0.001 to 0.8
+    double residual = 0.01; ///< share of the last signal that may be left, 0.001 to 0.8
 };
 
 struct ResponseSummary

@@ -1,0 +1,79 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/analysis/background_series.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+namespace sealwalk::analysis {
+
+namespace {
+
+constexpr std::size_t kFewest = 5;
+constexpr std::size_t kEnough = 20;
+constexpr double kLongEnough = 60.0;
+
+} // namespace
+
+Result<BackgroundSummary> summariseBackground(std::span<const double> times, std::span<const LeakRate> values)
+{
+    if (times.size() != values.size())
+        return fail(ErrorCode::BadInput,
+                    fmt::format("the background has {} times and {} values; right is one time for "
+                                "each value",
+                                times.size(), values.size()));
+    if (times.size() < kFewest)
+        return fail(ErrorCode::BadInput,
+                    fmt::format("the background has {} readings; at least {} are needed, 20 are "
+                                "usual",
+                                times.size(), kFewest));
+    for (std::size_t i = 0; i < times.size(); ++i) {
+        if (!std::isfinite(times[i]) || !std::isfinite(values[i].si()))
+            return fail(ErrorCode::BadInput,
+                        fmt::format("background reading {} is not a finite number", i + 1));
+        if (i > 0 && !(times[i] > times[i - 1]))
+            return fail(ErrorCode::BadInput,
+                        fmt::format("background reading {} is not later than the one before it", i + 1));
+    }
+    const double n = double(times.size());
+    double meanTime = 0.0;
+    double mean = 0.0;
+    for (std::size_t i = 0; i < times.size(); ++i) {
+        meanTime += times[i] / n;
+        mean += values[i].si() / n;
+    }
+    double tt = 0.0;
+    double tv = 0.0;
+    for (std::size_t i = 0; i < times.size(); ++i) {
+        tt += (times[i] - meanTime) * (times[i] - meanTime);
+        tv += (times[i] - meanTime) * (values[i].si() - mean);
+    }
+    const double slope = tv / tt;
+    double squares = 0.0;
+    for (std::size_t i = 0; i < times.size(); ++i) {
+        const double residual = values[i].si() - mean - slope * (times[i] - meanTime);
+        squares += residual * residual;
+    }
+    const auto [lowest, highest] = std::minmax_element(values.begin(), values.end());
+    BackgroundSummary summary;
+    summary.count = times.size();
+    summary.span = seconds(times.back() - times.front());
+    summary.level = LeakRate::fromSi(mean);
+    summary.noise = LeakRate::fromSi(std::sqrt(squares / (n - 2.0)));
+    summary.driftPerSecond = LeakRate::fromSi(slope);
+    summary.driftUncertainty = summary.noise / std::sqrt(tt);
+    summary.variation = *highest - *lowest;
+    if (summary.count < kEnough)
+        summary.warnings.push_back(fmt::format(
+            "only {} readings of the background; the noise is uncertain below {}", summary.count, kEnough));
+    if (summary.span.si() < kLongEnough)
+        summary.warnings.push_back(
+            "the background was watched for less than a minute; slow drift does not show");
+    if (std::abs(slope) > 3.0 * summary.driftUncertainty.si() &&
+        std::abs(slope) * summary.span.si() > summary.noise.si())
+        summary.warnings.push_back("the background drifts by more than its noise; wait until it is steady");
+    return summary;
+}
+
+} // namespace sealwalk::analysis
