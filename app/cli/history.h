@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The history a command works on, and the job it names.
+#pragma once
+
+#include "app/cli/command.h"
+#include "core/exchange/job_file.h"
+#include "core/storage/history_store.h"
+
+#include <string>
+#include <vector>
+
+namespace sealwalk::cli {
+
+/// --history, or the user's own; the error names the file.
+Result<storage::HistoryStore> openHistory(const Console& console, storage::HistoryStore::Mode mode);
+
+/// A job by number or UUID, with its object.
+Result<exchange::JobRecord> loadJob(const storage::HistoryStore& store, const std::string& numberOrUuid);
+
+/// The pictures a job refers to. One that is not in the history, or whose bytes no longer match its name, is
+/// left out and told in `problems`.
+std::vector<model::Picture> loadPictures(const storage::HistoryStore& store, const model::Job& job,
+                                         std::vector<std::string>& problems);
+
+} // namespace sealwalk::cli
