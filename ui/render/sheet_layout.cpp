@@ -66,6 +66,8 @@ double lengthOf(QPointF v)
     return std::hypot(v.x(), v.y());
 }
 
+constexpr int kRings = 7;      // how far a plate may move outwards, in steps
+constexpr int kRingsQuiet = 4; // for those that may also be left out
 constexpr std::array<double, 7> kAngles{0.0, 30.0, -30.0, 60.0, -60.0, 90.0, -90.0};
 
 } // namespace
@@ -162,7 +164,7 @@ void SheetLayout::layNumbers(bool strong)
                 placed = true;
                 break;
             }
-        if (!placed && strong && rankOf(stretch) <= 1 && !candidates.empty())
+        if (!placed && strong && !item.crowded && rankOf(stretch) <= 1 && !candidates.empty())
             m_picture.m_numbers.push_back({i, candidates.front(), strong});
     }
 }
@@ -191,7 +193,8 @@ bool SheetLayout::layPlate(SheetPicture::Plate plate, QPointF outward, double re
         return QRectF(x, centre.y() - labelHeight / 2.0, labelWidth, labelHeight);
     };
     const double first = reach + size * 0.72 + 2.0 * m_style.unit;
-    for (int ring = 0; ring < 7; ++ring)
+    const int rings = must ? kRings : kRingsQuiet;
+    for (int ring = 0; ring < rings; ++ring)
         for (const double angle : kAngles) {
             const QPointF n = turned(outward, angle);
             const QPointF centre = plate.anchor + n * (first + ring * size * 0.6);
@@ -293,7 +296,7 @@ void SheetLayout::layPlates(const std::vector<bool>& served)
             const QPointF away = item.place - m_middle;
             outward = lengthOf(away) > 1.0 ? away / lengthOf(away) : QPointF(0.0, -1.0);
         }
-        layPlate(std::move(plate), outward, reach, rankOf(stretch) <= 1);
+        layPlate(std::move(plate), outward, reach, rankOf(stretch) <= 1 && !item.crowded);
     }
 }
 

@@ -16,8 +16,10 @@ namespace sealwalk::render {
 
 namespace {
 
-constexpr double kTolerance = 0.15;   // px; no eye sees it
-constexpr double kSmallestSpot = 5.0; // a spot stays visible when zoomed out
+constexpr double kTolerance = 0.15; // px; no eye sees it
+constexpr double kThinnestBand = 4.0;
+constexpr double kCrowdedLength = 14.0; // shorter stretches are too small to insist on a plate
+constexpr double kSmallestSpot = 5.0;   // a spot stays visible when zoomed out
 
 QRectF grown(const QRectF& rect, double by)
 {
@@ -103,6 +105,12 @@ void SheetPicture::layItems()
             } else {
                 item.line = polygon(joint.outline.section(stretch.from + gap, stretch.to - gap));
             }
+        }
+        if (item.radius <= 0.0) {
+            // Far out, a band must not grow thicker than it is long.
+            const double length = (stretch.to - stretch.from) * m_scale;
+            item.look.width = std::min(item.look.width, std::max(kThinnestBand * m_style.unit, 0.9 * length));
+            item.crowded = length < kCrowdedLength * m_style.unit;
         }
         roomFor(item);
         m_items.push_back(std::move(item));
@@ -254,6 +262,15 @@ QPainterPath SheetPicture::ringAround(std::size_t stretch, double distance) cons
     stroker.setCapStyle(Qt::SquareCap);
     stroker.setJoinStyle(Qt::RoundJoin);
     return stroker.createStroke(path).simplified();
+}
+
+QRectF SheetPicture::numberRoom(std::size_t stretch) const
+{
+    for (const Number& number : m_numbers)
+        if (number.stretch == stretch)
+            return {number.centre - QPointF(1.1, 0.65) * m_style.text,
+                    QSizeF(2.2 * m_style.text, 1.3 * m_style.text)};
+    return {};
 }
 
 QPointF SheetPicture::placeOf(std::size_t stretch) const

@@ -52,6 +52,8 @@ public:
     [[nodiscard]] std::optional<std::size_t> hit(QPointF place, double reach = 4.0) const;
     /// A line round a stretch, for selection and hover.
     [[nodiscard]] QPainterPath ringAround(std::size_t stretch, double distance) const;
+    /// Where its number stands; empty when it was left out.
+    [[nodiscard]] QRectF numberRoom(std::size_t stretch) const;
     [[nodiscard]] QPointF placeOf(std::size_t stretch) const;
     /// Away from the inside of the joint, unit vector; zero on a spot.
     [[nodiscard]] QPointF outwardOf(std::size_t stretch) const;
@@ -67,6 +69,7 @@ private:
         QPointF outward;
         double radius = 0.0; ///< of a spot, else 0
         QRectF room;
+        bool crowded = false; ///< too short to insist on number and plate
     };
     struct Number
     {

@@ -4,10 +4,12 @@
 #include "ui/render/sheet_accessible.h"
 
 #include <QAccessible>
+#include <QElapsedTimer>
 #include <QEvent>
 #include <QHelpEvent>
 #include <QKeyEvent>
 #include <QMouseEvent>
+#include <QTimer>
 #include <QToolTip>
 #include <QWheelEvent>
 
@@ -25,6 +27,8 @@ constexpr double kPanStep = 48.0;      // px per arrow key
 constexpr double kDragThreshold = 4.0; // px before a press becomes a pan
 constexpr double kFitMargin = 14.0;
 constexpr double kScaleBarRoom = 26.0;
+constexpr double kFrameMs = 12.0; // a layout dearer than this is not repeated at every step of a zoom
+constexpr int kSettleMs = 120;
 
 } // namespace
 
@@ -36,6 +40,10 @@ SheetView::SheetView(QWidget* parent)
     setMouseTracking(true);
     setAttribute(Qt::WA_OpaquePaintEvent);
     setAccessibleName(tr("Leak map"));
+    m_settle = new QTimer(this);
+    m_settle->setSingleShot(true);
+    m_settle->setInterval(kSettleMs);
+    connect(m_settle, &QTimer::timeout, this, &SheetView::settle);
 }
 
 SheetView::~SheetView() = default;
@@ -104,11 +112,31 @@ void SheetView::drop(bool layout)
     update();
 }
 
+void SheetView::settle()
+{
+    rescale();
+    update();
+}
+
+double SheetView::pictureFactor() const
+{
+    return m_scale / m_picture->unitsPerMillimetre();
+}
+
+QPointF SheetView::toPicture(QPointF place) const
+{
+    return (place - m_origin) / pictureFactor();
+}
+
 void SheetView::rescale()
 {
+    QElapsedTimer clock;
+    clock.start();
+    m_settle->stop();
     m_layer = QPixmap();
     m_picture = m_content ? std::make_unique<SheetPicture>(m_content, m_scale, BandStyle::screen(), m_parts)
                           : nullptr;
+    m_cost = static_cast<double>(clock.nsecsElapsed()) / 1e6;
 }
 
 void SheetView::fit()
@@ -147,7 +175,10 @@ void SheetView::zoomBy(double factor, QPointF at)
     m_origin = at - (at - m_origin) * (wanted / m_scale);
     m_scale = wanted;
     m_fitted = false;
-    rescale();
+    if (m_picture && m_cost > kFrameMs)
+        m_settle->start();
+    else
+        rescale();
     update();
 }
 
@@ -156,7 +187,7 @@ void SheetView::reveal(model::PointId point)
     const auto index = indexOf(point);
     if (!index)
         return;
-    const QRectF room = m_picture->roomOf(*index).translated(m_origin);
+    const QRectF room = roomOf(*index);
     const QRectF safe = QRectF(rect()).adjusted(40, 30, -40, -40);
     if (safe.contains(room.center()))
         return;
@@ -195,13 +226,17 @@ std::optional<model::PointId> SheetView::pointAt(QPointF place) const
 {
     if (!m_picture)
         return std::nullopt;
-    const auto index = m_picture->hit(place - m_origin);
+    const auto index = m_picture->hit(toPicture(place));
     return index ? std::optional(m_content->stretches[*index].point) : std::nullopt;
 }
 
 QRect SheetView::roomOf(std::size_t stretch) const
 {
-    return m_picture ? m_picture->roomOf(stretch).translated(m_origin).toAlignedRect() : QRect();
+    if (!m_picture)
+        return {};
+    const QRectF room = m_picture->roomOf(stretch);
+    const double k = pictureFactor();
+    return QRectF(m_origin + room.topLeft() * k, room.size() * k).toAlignedRect();
 }
 
 void SheetView::resizeEvent(QResizeEvent* event)
@@ -362,7 +397,7 @@ bool SheetView::event(QEvent* event)
     if (event->type() != QEvent::ToolTip)
         return QWidget::event(event);
     const auto* help = static_cast<QHelpEvent*>(event);
-    const auto index = m_picture ? m_picture->hit(QPointF(help->pos()) - m_origin) : std::nullopt;
+    const auto index = m_picture ? m_picture->hit(toPicture(help->pos())) : std::nullopt;
     if (!index) {
         QToolTip::hideText();
         event->ignore();

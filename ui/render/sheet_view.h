@@ -9,6 +9,8 @@
 #include <QPixmap>
 #include <QWidget>
 
+class QTimer;
+
 #include <memory>
 #include <optional>
 #include <vector>
@@ -84,6 +86,9 @@ protected:
 private:
     void rescale();
     void drop(bool layout);
+    void settle();
+    [[nodiscard]] double pictureFactor() const; ///< view scale over the scale the picture was laid out for
+    [[nodiscard]] QPointF toPicture(QPointF place) const;
     void paintGround(QPainter& painter, const Theme& theme) const;
     void paintOver(QPainter& painter, const Theme& theme) const;
     void paintFlag(QPainter& painter, const Theme& theme, std::size_t stretch) const;
@@ -100,11 +105,12 @@ private:
     bool m_grid = true;
     bool m_fitted = true; ///< follows the window until the user zooms or pans
     double m_scale = 0.4;
-    QPointF m_origin; ///< of the sheet in the widget
-    QPixmap m_layer;  ///< ground, bands and labels, with a margin around the widget
-    QPointF m_layerOrigin;
+    QPointF m_origin;   ///< of the sheet in the widget
+    QPixmap m_layer;    ///< ground, bands and labels, with a margin around the widget
     QRectF m_layerRoom; ///< in picture coordinates
     const Theme* m_layerTheme = nullptr;
+    double m_cost = 0.0; ///< ms the last layout and layer took; dear ones wait for the zoom to settle
+    QTimer* m_settle = nullptr;
     std::optional<model::PointId> m_selected;
     std::optional<model::PointId> m_current;
     std::optional<model::PointId> m_hovered;

@@ -4,9 +4,11 @@
 #include "ui/render/hatch.h"
 #include "ui/render/sheet_view.h"
 
+#include <QElapsedTimer>
 #include <QFontMetricsF>
 #include <QPainter>
 #include <QPainterPath>
+#include <QTimer>
 #include <QtMath>
 
 #include <cmath>
@@ -28,6 +30,8 @@ QRectF SheetView::sheetRect() const
 
 void SheetView::renderLayer(const Theme& theme)
 {
+    QElapsedTimer clock;
+    clock.start();
     const double ratio = devicePixelRatioF();
     // Whole device pixels, so that the layer is copied and not resampled.
     const QRectF visible = sheetRect();
@@ -42,6 +46,7 @@ void SheetView::renderLayer(const Theme& theme)
     painter.translate(-corner);
     paintGround(painter, theme);
     m_picture->paint(painter, theme, m_layerRoom);
+    m_cost += static_cast<double>(clock.nsecsElapsed()) / 1e6;
 }
 
 void SheetView::paintGround(QPainter& painter, const Theme& theme) const
@@ -70,15 +75,24 @@ void SheetView::paintEvent(QPaintEvent*)
         painter.fillRect(rect(), theme.colour(Role::Sheet));
         return;
     }
+    const double factor = pictureFactor();
+    const bool settling = m_settle->isActive() && !m_layer.isNull();
     const bool stale = m_layer.isNull() || m_layerTheme != &theme ||
                        m_layer.devicePixelRatio() != devicePixelRatioF() ||
                        !m_layerRoom.contains(sheetRect().toAlignedRect());
-    if (stale)
-        renderLayer(theme);
-    painter.drawPixmap(m_origin + m_layerRoom.topLeft(), m_layer);
+    if (settling) { // the last layer, scaled, until the zoom comes to rest
+        painter.fillRect(rect(), theme.colour(Role::Sheet));
+        painter.drawPixmap(QRectF(m_origin + m_layerRoom.topLeft() * factor, m_layerRoom.size() * factor),
+                           m_layer, QRectF(m_layer.rect()));
+    } else {
+        if (stale)
+            renderLayer(theme);
+        painter.drawPixmap(m_origin + m_layerRoom.topLeft(), m_layer);
+    }
     painter.setRenderHint(QPainter::Antialiasing);
     painter.save();
     painter.translate(m_origin);
+    painter.scale(factor, factor);
     paintOver(painter, theme);
     painter.restore();
     paintScaleBar(painter, theme, QPointF(14, height() - 12), m_scale, BandStyle::screen(), *m_content);
@@ -125,6 +139,7 @@ void SheetView::paintPlume(QPainter& painter, const Theme& theme) const
 void SheetView::paintFlag(QPainter& painter, const Theme& theme, std::size_t stretch) const
 {
     const QPointF place = m_picture->placeOf(stretch);
+    painter.fillRect(m_picture->numberRoom(stretch), theme.colour(Role::Sheet)); // the flag carries it
     const QColor accent = theme.colour(Role::Accent);
     painter.setPen(QPen(accent, 3.5));
     painter.setBrush(Qt::NoBrush);
