@@ -1,0 +1,214 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/analysis/rise_projection.h"
+
+#include "core/analysis/rise_ensemble.h"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+namespace sealwalk::analysis {
+
+namespace {
+
+/// Solves the symmetric system of at most 3 unknowns by Cholesky; false when it is singular to working
+/// precision.
+struct SmallCholesky
+{
+    double l[3][3] = {};
+    int n = 0;
+
+    bool factor(const double a[3][3], int size)
+    {
+        n = size;
+        for (int i = 0; i < n; ++i)
+            for (int j = 0; j <= i; ++j) {
+                double sum = a[i][j];
+                for (int k = 0; k < j; ++k)
+                    sum -= l[i][k] * l[j][k];
+                if (i == j) {
+                    if (!(sum > 1e-10 * a[i][i]))
+                        return false;
+                    l[i][i] = std::sqrt(sum);
+                } else {
+                    l[i][j] = sum / l[j][j];
+                }
+            }
+        return true;
+    }
+
+    void solve(const double* b, double* x) const
+    {
+        for (int i = 0; i < n; ++i) {
+            double sum = b[i];
+            for (int k = 0; k < i; ++k)
+                sum -= l[i][k] * x[k];
+            x[i] = sum / l[i][i];
+        }
+        for (int i = n - 1; i >= 0; --i) {
+            double sum = x[i];
+            for (int k = i + 1; k < n; ++k)
+                sum -= l[k][i] * x[k];
+            x[i] = sum / l[i][i];
+        }
+    }
+};
+
+double dot(const double* a, const double* b, std::size_t n)
+{
+    double sum = 0.0;
+    for (std::size_t i = 0; i < n; ++i)
+        sum += a[i] * b[i];
+    return sum;
+}
+
+} // namespace
+
+RiseProjection::RiseProjection(const CompressedRise& rise, const std::vector<SourceShape>& shapes)
+    : m_shapes(shapes.size())
+{
+    const std::size_t n = rise.bins.size();
+    m_first = rise.bins.front().pressure;
+    std::vector<double> constant(n);
+    std::vector<double> line(n);
+    double sum = 0.0;
+    double sumX = 0.0;
+    for (const RiseBin& bin : rise.bins) {
+        m_x.push_back(bin.time / rise.length);
+        m_y.push_back(bin.pressure - m_first);
+        m_weight.push_back(1.0 / bin.uncertainty);
+        const double w = m_weight.back() * m_weight.back();
+        sum += w;
+        sumX += w * m_x.back();
+    }
+    const auto [lowest, highest] = std::minmax_element(m_y.begin(), m_y.end());
+    m_rise = std::max(*highest - *lowest, rise.bins.back().uncertainty);
+
+    const double mean = sumX / sum;
+    const double norm0 = std::sqrt(sum);
+    for (std::size_t i = 0; i < n; ++i) {
+        constant[i] = m_weight[i] / norm0;
+        line[i] = m_weight[i] * (m_x[i] - mean);
+        m_lineNorm += line[i] * line[i];
+    }
+    m_lineNorm = std::sqrt(m_lineNorm);
+    for (double& value : line)
+        value /= m_lineNorm;
+
+    const auto takeOut = [&](double* values) {
+        const double c0 = dot(constant.data(), values, n);
+        const double c1 = dot(line.data(), values, n);
+        for (std::size_t i = 0; i < n; ++i)
+            values[i] -= c0 * constant[i] + c1 * line[i];
+        return c1 / m_lineNorm;
+    };
+    m_residue.resize(n);
+    for (std::size_t i = 0; i < n; ++i)
+        m_residue[i] = m_weight[i] * m_y[i];
+    m_lineOfRecord = takeOut(m_residue.data());
+    m_residueSquare = dot(m_residue.data(), m_residue.data(), n);
+
+    m_columns.resize(m_shapes * n);
+    for (std::size_t s = 0; s < m_shapes; ++s) {
+        double* values = m_columns.data() + s * n;
+        const double end = sourceValue(shapes[s], 1.0);
+        for (std::size_t i = 0; i < n; ++i)
+            values[i] = m_weight[i] * sourceValue(shapes[s], m_x[i]) / end;
+        m_lineOf.push_back(takeOut(values));
+        m_product.push_back(dot(values, m_residue.data(), n));
+    }
+    m_gram.resize(m_shapes * m_shapes);
+    for (std::size_t a = 0; a < m_shapes; ++a)
+        for (std::size_t b = 0; b <= a; ++b)
+            m_gram[a * m_shapes + b] = m_gram[b * m_shapes + a] =
+                dot(m_columns.data() + a * n, m_columns.data() + b * n, n);
+}
+
+bool RiseProjection::fit(std::span<const int> shapes, ProjectedFit& result) const
+{
+    const int n = static_cast<int>(shapes.size());
+    double gram[3][3] = {};
+    double held[3][3] = {}; // the same with the leak held
+    double product[3] = {};
+    double lines[3] = {};
+    for (int i = 0; i < n; ++i) {
+        const auto a = static_cast<std::size_t>(shapes[static_cast<std::size_t>(i)]);
+        product[i] = m_product[a];
+        lines[i] = m_lineOf[a];
+        for (int j = 0; j <= i; ++j) {
+            const auto b = static_cast<std::size_t>(shapes[static_cast<std::size_t>(j)]);
+            gram[i][j] = gram[j][i] = m_gram[a * m_shapes + b];
+            held[i][j] = held[j][i] = gram[i][j] + m_lineNorm * m_lineNorm * lines[i] * m_lineOf[b];
+        }
+    }
+    SmallCholesky cholesky;
+    SmallCholesky heldCholesky;
+    if (!cholesky.factor(gram, n) || !heldCholesky.factor(held, n))
+        return false;
+    double amounts[3] = {};
+    double spread[3] = {};
+    cholesky.solve(product, amounts);
+    cholesky.solve(lines, spread);
+
+    result.chiSquare = m_residueSquare;
+    result.leak = m_lineOfRecord;
+    double variance = 1.0 / (m_lineNorm * m_lineNorm);
+    for (int i = 0; i < n; ++i) {
+        result.chiSquare -= amounts[i] * product[i];
+        result.leak -= amounts[i] * lines[i];
+        variance += lines[i] * spread[i];
+    }
+    result.chiSquare = std::max(0.0, result.chiSquare);
+    result.leakUncertainty = std::sqrt(variance);
+    result.leakFrom = -std::numeric_limits<double>::infinity();
+    result.leakTo = std::numeric_limits<double>::infinity();
+    for (int i = 0; i < n; ++i) {
+        const auto k = static_cast<std::size_t>(i);
+        const double perLeak = -spread[i] / variance;
+        result.sources[k] = amounts[i];
+        result.sourcePerLeak[k] = perLeak;
+        result.sourceWidth[k] = 1.0 / heldCholesky.l[i][i];
+        if (perLeak < 0.0)
+            result.leakTo = std::min(result.leakTo, result.leak - amounts[i] / perLeak);
+        else if (perLeak > 0.0)
+            result.leakFrom = std::max(result.leakFrom, result.leak - amounts[i] / perLeak);
+        else if (amounts[i] < 0.0)
+            return false;
+    }
+    return result.leakTo > result.leakFrom;
+}
+
+double RiseProjection::residualCorrelation(const ProjectedFit& fit, std::span<const int> shapes) const
+{
+    std::vector<double> residual = m_residue;
+    for (std::size_t i = 0; i < shapes.size(); ++i) {
+        const double* values = column(shapes[i]);
+        for (std::size_t k = 0; k < residual.size(); ++k)
+            residual[k] -= fit.sources[i] * values[k];
+    }
+    double square = 0.0;
+    double shifted = 0.0;
+    for (std::size_t k = 0; k < residual.size(); ++k) {
+        square += residual[k] * residual[k];
+        if (k > 0)
+            shifted += residual[k] * residual[k - 1];
+    }
+    return square > 0.0 ? std::clamp(shifted / square, -1.0, 0.99) : 0.0;
+}
+
+double RiseProjection::startOf(double leak, const std::vector<RiseSource>& sources) const
+{
+    double sum = 0.0;
+    double weights = 0.0;
+    for (std::size_t i = 0; i < m_x.size(); ++i) {
+        double rest = m_y[i] - leak * m_x[i];
+        for (const RiseSource& source : sources)
+            rest -= source.rise * sourceShare(source.shape, m_x[i]);
+        const double w = m_weight[i] * m_weight[i];
+        sum += w * rest;
+        weights += w;
+    }
+    return m_first + sum / weights;
+}
+
+} // namespace sealwalk::analysis
