@@ -139,8 +139,7 @@ Result<LeastSquaresFit> fitNonlinear(const ResidualFunction& function, std::size
                 step.allFinite() ? evaluate(candidate) : std::numeric_limits<double>::infinity();
             if (sum <= fit.sumOfSquares) {
                 better = true;
-                const double gain = fit.sumOfSquares - sum;
-                settled = relative < options.tolerance || (gain <= options.tolerance * sum && damping < 1e-2);
+                settled = relative < options.tolerance;
                 fit.parameters = candidate;
                 fit.sumOfSquares = sum;
                 damping = std::max(0.2 * damping, 1e-15);

@@ -52,7 +52,7 @@ using ResidualFunction = std::function<void(std::span<const double> parameters, 
 struct NonlinearOptions
 {
     int iterationsAtMost = 200;
-    double tolerance = 1e-13; ///< relative, of sum of squares and of the step
+    double tolerance = 1e-11; ///< relative, of the last step of every parameter
     Scatter scatter = Scatter::FromResiduals;
 };
 

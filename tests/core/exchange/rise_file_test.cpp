@@ -38,8 +38,9 @@ TEST_P(RiseFileAccepts, TheSameRecordHoweverItIsWritten)
     ASSERT_EQ(record->time.size(), 2u);
     EXPECT_DOUBLE_EQ(record->time[1], row.time);
     EXPECT_NEAR(record->pressure[1], row.pressure, 1e-12 * row.pressure);
-    if (row.temperature > 0.0)
+    if (row.temperature > 0.0) {
         EXPECT_DOUBLE_EQ(record->temperature.at(1), row.temperature);
+    }
 }
 
 INSTANTIATE_TEST_SUITE_P(
