@@ -142,6 +142,10 @@ Result<RiseSummary> analyseRise(const RiseRecord& record, const RiseOptions& opt
                     "rise; run on longer or use a finer gauge");
     const CompressedRise rise = compressRise(record.time, pressure);
     const RisePosterior posterior = weighReadings(rise);
+    if (posterior.readings.empty())
+        return fail(ErrorCode::NoAnswer,
+                    "the pressure falls over the record, which no gas coming in can do: the gauge "
+                    "drifts, the chamber cools or a valve to the pump is open");
     const RangeOptions allowances{.temperatureLogged = !record.temperature.empty(),
                                   .volumeUncertainty = options.volumeUncertainty};
     const LeakRange range = leakRange(rise, posterior, allowances);
@@ -161,10 +165,8 @@ Result<RiseSummary> analyseRise(const RiseRecord& record, const RiseOptions& opt
     summary.temperature = statedTemperature(record, options);
     summary.outgassingStart = rate(outgassingRate(posterior, 0.0));
     summary.outgassingEnd = rate(outgassingRate(posterior, 1.0));
-    if (!posterior.readings.empty()) {
-        summary.model = describe(posterior.readings.front(), range.verdict);
-        summary.modelBelief = posterior.readings.front().weight;
-    }
+    summary.model = describe(posterior.readings.front(), range.verdict);
+    summary.modelBelief = posterior.readings.front().weight;
     if (!summary.separable)
         summary.runOnFor = enoughLonger(rise, posterior, allowances);
     draw(summary.curves, rise, posterior, range.middle, record.time.front());

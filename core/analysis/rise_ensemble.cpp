@@ -148,10 +148,12 @@ private:
             c.logEvidence = logPrior + occam - 0.5 * f.chiSquare / m_inflation;
             best = std::max(best, c.logEvidence);
         }
-        m_candidates.erase(
-            std::remove_if(m_candidates.begin(), m_candidates.end(),
-                           [&](const Candidate& c) { return c.logEvidence < best - kWorthKeeping; }),
-            m_candidates.end());
+        m_candidates.erase(std::remove_if(m_candidates.begin(), m_candidates.end(),
+                                          [&](const Candidate& c) {
+                                              return !(c.logEvidence >= best - kWorthKeeping) ||
+                                                     !std::isfinite(c.logEvidence);
+                                          }),
+                           m_candidates.end());
         double sum = 0.0;
         for (Candidate& c : m_candidates)
             sum += c.weight = std::exp(c.logEvidence - best);

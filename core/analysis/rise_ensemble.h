@@ -35,7 +35,8 @@ struct RisePosterior
     double noLeak = 0.0;    ///< share of belief that there is no leak
     double inflation = 1.0; ///< variance of the residuals over what the gauge's noise explains, 1 or more
     double straight = 0.0;  ///< share of belief in a leak without any outgassing
-    std::vector<RiseReading> readings; ///< the weightiest first; their weights sum to at most 1
+    std::vector<RiseReading> readings; ///< the weightiest first, weights sum to at most 1; empty when
+                                       ///< no leak and no source of 0 or more comes near the record
 };
 
 struct EnsembleOptions
