@@ -8,6 +8,14 @@ namespace sealwalk::analysis {
 
 namespace {
 
+/// Share at a leak with the probe somewhere; on a plan helium has no way up to take.
+double shareBetween(const Spread& spread, const Place& leak, const Place& probe, bool isPlan)
+{
+    const double across = leak.x - probe.x;
+    const double above = leak.up - probe.up;
+    return isPlan ? spread.share(std::hypot(across, above), 0.0) : spread.share(across, above);
+}
+
 /// Highest value while the probe passes evenly over the stretch and the detector follows with its response.
 double highestInPass(const Spread& spread, const Place& leak, const Stretch& stretch, double dwellInResponses)
 {
@@ -15,7 +23,7 @@ double highestInPass(const Spread& spread, const Place& leak, const Stretch& str
     double shown = 0.0;
     double highest = 0.0;
     for (const Place& probe : stretch.passes) {
-        shown = keep * shown + (1.0 - keep) * spread.share(leak.x - probe.x, leak.up - probe.up);
+        shown = keep * shown + (1.0 - keep) * shareBetween(spread, leak, probe, stretch.isPlan);
         highest = std::max(highest, shown);
     }
     return highest;
@@ -30,7 +38,7 @@ double visibleShare(const Scene& scene, const Spread& spread, const Place& leak,
     if (stretch.view != view)
         return 0.0;
     const Place nearest = stretch.nearestTo(leak);
-    const double lingering = spread.share(leak.x - nearest.x, leak.up - nearest.up);
+    const double lingering = shareBetween(spread, leak, nearest, stretch.isPlan);
     // Far away the helium is the same all along the stretch, and following the pass tells nothing more.
     constexpr double kFarInHalfLengths = 8.0;
     const double away = std::hypot(leak.x - stretch.middle.x, leak.up - stretch.middle.up);

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/analysis/job_findings.h"
 
+#include "core/analysis/job_sources.h"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -124,7 +126,7 @@ PointFinding readingFinding(const model::Job& job, const model::Reading& reading
     return finding;
 }
 
-std::vector<PointFinding> jobFindings(const model::Job& job, const model::TestObject& /*object*/,
+std::vector<PointFinding> jobFindings(const model::Job& job, const model::TestObject& object,
                                       model::RoundId roundId)
 {
     const model::Round* round = job.round(roundId);
@@ -159,6 +161,9 @@ std::vector<PointFinding> jobFindings(const model::Job& job, const model::TestOb
         finding.number = point->number;
         findings.push_back(std::move(finding));
     }
+    applySources(
+        job, object, roundId, [&job](const model::Reading& reading) { return factorAt(job, reading); },
+        findings);
     addRepairs(job, *round, findings);
     for (PointFinding& finding : findings)
         for (const model::Concession& concession : job.concessions)

@@ -38,6 +38,14 @@ enum class Verdict
     NoAnswer, ///< void, not accessible, not sprayed, or no limit set
 };
 
+/// Part of a point's strongest reading that belongs to a leak elsewhere.
+struct Owed
+{
+    model::PointId to;  ///< the leak's point; nil: tails of earlier responses and helium in the room
+    double share = 0.0; ///< of the reading
+    bool operator==(const Owed&) const = default;
+};
+
 struct PointFinding
 {
     model::PointId point;
@@ -53,7 +61,8 @@ struct PointFinding
     std::optional<LeakRate> high;  ///< 95 %
     std::optional<LeakRate> bound; ///< the own part is below this (echo, masked, clear, below detectable)
     std::vector<model::PointId>
-        of; ///< the leaks an echo or a masked point owes to; partners of a shared leak
+        of;                 ///< the leaks an echo or a masked point owes to; partners of a shared leak
+    std::vector<Owed> owes; ///< what its reading owes to whom, the most first
     std::vector<std::string> because;        ///< sentences
     std::optional<model::ReadingId> reading; ///< the reading that counts
     bool judgedByPerson = false;             ///< finding and verdict are a person's; `because` names both

@@ -206,12 +206,13 @@ SourceVerdict decide(const Work& work, std::size_t point)
         shown.rate > kFarAbove * work.scene.typicalNoise)
         return SourceVerdict::Leak;
     const bool answered = shown.rate > kSeen * shown.noise;
-    if (of.big > kMaskFrom && upperBound(work, point).si() > work.scene.limit)
+    // Noise alone masks nothing: a point that is merely hard to read is clear, with its bound.
+    const bool raised = shown.noise > 2.0 * work.scene.typicalNoise;
+    const bool inShadow = answered || raised || of.mostExplained > shown.noise;
+    if (of.big > kMaskFrom && inShadow && upperBound(work, point).si() > work.scene.limit)
         return SourceVerdict::Masked;
     // A raised background hides what the survey would have shown on its floor.
-    const bool blinded =
-        kSurelySeen * shown.noise > 2.0 * work.scene.limit && shown.noise > 2.0 * work.scene.typicalNoise;
-    if (blinded && !answered)
+    if (raised && !answered && kSurelySeen * shown.noise > 2.0 * work.scene.limit)
         return SourceVerdict::Masked;
     return answered ? SourceVerdict::Echo : SourceVerdict::Clear;
 }

@@ -21,6 +21,7 @@ struct SurveyPoint
     Length x;
     Length up;
     Length halfLength; ///< how far along its joint, either side, the point stands for; 0 or more
+    bool isPlan = false; ///< the view is seen from above: nothing on it is above anything else
     bool operator==(const SurveyPoint&) const = default;
 };
 

@@ -160,6 +160,7 @@ std::vector<Stretch> makeStretches(const Survey& survey)
         stretch.joint = joint;
         stretch.middle = {point.x.si(), point.up.si()};
         stretch.half = point.halfLength.si();
+        stretch.isPlan = point.isPlan;
         stretch.neighbours = {stretches.size(), stretches.size()};
         members.resize(joints.size());
         members[joint].push_back(stretches.size());

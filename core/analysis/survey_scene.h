@@ -26,6 +26,7 @@ struct Stretch
     std::size_t joint = 0;
     Place middle;
     double half = 0.0; ///< m
+    bool isPlan = false;
     std::array<Place, kPlaces> places;
     std::array<Place, kPasses> passes;
     /// Neighbours on the same joint, one each way; the point itself where there is none.

@@ -1,0 +1,149 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/analysis/job_findings.h"
+#include "core/analysis/job_sources.h"
+#include "tests/support/jobs.h"
+
+#include <gmock/gmock.h>
+
+#include <algorithm>
+
+namespace sealwalk::analysis {
+namespace {
+
+using ::testing::Contains;
+using ::testing::HasSubstr;
+using tests::pointNumbered;
+using tests::ringJob;
+
+constexpr double kFactor = 0.5;
+
+double half(const model::Reading& /*reading*/)
+{
+    return kFactor;
+}
+
+/// A ring seal of twelve points with a leak at 3, its echo at 4 and quiet points, sprayed one a minute.
+model::Job leakyRing()
+{
+    model::Job job = ringJob(12);
+    job.setup.pointLimit = millibarLitresPerSecond(1e-8);
+    job.setup.response = seconds(2.0);
+    for (int point = 1; point <= 12; ++point) {
+        const double peak = point == 3 ? 4e-6 : point == 4 ? 6e-9 : 1.02e-10;
+        tests::addValue(job, point, peak, 1e-10 + 1e-12 * (point % 3));
+        job.readings.back().dwell = seconds(6.0);
+        job.readings.back().at.utcMilliseconds = 1000000 + 60000 * point;
+    }
+    return job;
+}
+
+const PointFinding& at(const std::vector<PointFinding>& findings, int number)
+{
+    return *std::ranges::find(findings, number, &PointFinding::number);
+}
+
+// Property: places, heights, times and rates arrive in the survey.
+TEST(JobSurvey, CarriesPlacesTimesAndChamberRates)
+{
+    const model::Job job = leakyRing();
+    const JobSurvey made = jobSurvey(job, model::TestObject(), job.rounds.front().id, half);
+    ASSERT_EQ(made.survey.points.size(), 12U);
+    ASSERT_EQ(made.survey.readings.size(), 12U);
+    EXPECT_DOUBLE_EQ(inMillibarLitresPerSecond(made.survey.readings[2].peak), 2e-6);
+    EXPECT_DOUBLE_EQ(inSeconds(made.survey.readings[2].start), 120.0);
+    EXPECT_DOUBLE_EQ(inSeconds(made.survey.response), 2.0);
+    EXPECT_DOUBLE_EQ(inMillibarLitresPerSecond(made.survey.limit), 1e-8);
+    // A ring's first point is at 12 o'clock: the highest of all.
+    for (const SurveyPoint& point : made.survey.points)
+        EXPECT_LE(point.up, made.survey.points.front().up);
+    for (const SurveyPoint& point : made.survey.points)
+        EXPECT_GT(point.halfLength, Length());
+}
+
+// Property: heights follow the sheet's up direction, not the page.
+TEST(JobSurvey, TurnsWithTheSheet)
+{
+    model::Job job = leakyRing();
+    const JobSurvey upright = jobSurvey(job, model::TestObject(), job.rounds.front().id, half);
+    job.sketch.sheets.front().upDirection = 0.0; // up is to the right of the page
+    const JobSurvey turned = jobSurvey(job, model::TestObject(), job.rounds.front().id, half);
+    const auto highest = [](const JobSurvey& of) {
+        return std::ranges::max_element(of.survey.points, std::less<>(), &SurveyPoint::up)->number;
+    };
+    EXPECT_EQ(highest(upright), 1);
+    EXPECT_EQ(highest(turned), 4); // 3 o'clock of twelve
+}
+
+TEST(JobSurvey, LeavesOutWhatIsNoReading)
+{
+    model::Job job = leakyRing();
+    job.readings[0].outcome = model::Outcome::NotAccessible;
+    job.readings[1].outcome = model::Outcome::NoResponse;
+    job.voids.push_back({job.readings[4].id, "background moved", "tester", {}});
+    const JobSurvey made = jobSurvey(job, model::TestObject(), job.rounds.front().id, half);
+    ASSERT_EQ(made.survey.readings.size(), 11U);
+    EXPECT_EQ(made.survey.readings[0].net(), LeakRate());
+    EXPECT_TRUE(made.survey.readings[3].isVoid);
+}
+
+// Property: the door's echo is an echo of the door, and rates are the chamber's.
+TEST(JobFindings, TakeEchoesOut)
+{
+    const model::Job job = leakyRing();
+    const auto findings = jobFindings(job, model::TestObject(), job.rounds.front().id);
+    ASSERT_EQ(findings.size(), 12U);
+    const PointFinding& leak = at(findings, 3);
+    EXPECT_EQ(leak.finding, Finding::Leak);
+    EXPECT_EQ(leak.verdict, Verdict::Over);
+    ASSERT_TRUE(leak.rate && leak.low && leak.high);
+    EXPECT_GT(inMillibarLitresPerSecond(*leak.rate), 3e-6);
+    EXPECT_LT(inMillibarLitresPerSecond(*leak.rate), 1e-5);
+    EXPECT_LT(*leak.low, *leak.rate);
+    EXPECT_LT(*leak.rate, *leak.high);
+    const PointFinding& echo = at(findings, 4);
+    EXPECT_EQ(echo.finding, Finding::Echo);
+    EXPECT_FALSE(echo.rate);
+    ASSERT_TRUE(echo.bound);
+    EXPECT_THAT(echo.of, Contains(pointNumbered(job, 3)));
+    ASSERT_FALSE(echo.owes.empty());
+    EXPECT_EQ(echo.owes.front().to, pointNumbered(job, 3));
+    EXPECT_GT(echo.owes.front().share, 0.3);
+    EXPECT_EQ(at(findings, 9).finding, Finding::Clear);
+    EXPECT_EQ(at(findings, 9).verdict, Verdict::Within);
+    ASSERT_TRUE(at(findings, 9).bound);
+    EXPECT_GT(*at(findings, 9).bound, LeakRate());
+}
+
+TEST(JobFindings, SayWhenTheMomentWasTooBlind)
+{
+    model::Job job = leakyRing();
+    job.setup.pointLimit = millibarLitresPerSecond(1e-12);
+    const auto findings = jobFindings(job, model::TestObject(), job.rounds.front().id);
+    EXPECT_EQ(at(findings, 9).finding, Finding::BelowDetectable);
+    EXPECT_EQ(at(findings, 9).verdict, Verdict::CannotSay);
+}
+
+TEST(JobFindings, KeepWordsOfPointsWithoutReading)
+{
+    model::Job job = leakyRing();
+    job.readings[10].outcome = model::Outcome::NotAccessible;
+    job.readings[10].reason = "behind the pump";
+    job.readings.pop_back();
+    const auto findings = jobFindings(job, model::TestObject(), job.rounds.front().id);
+    EXPECT_EQ(at(findings, 11).finding, Finding::NotAccessible);
+    EXPECT_THAT(at(findings, 11).because.front(), HasSubstr("behind the pump"));
+    EXPECT_EQ(at(findings, 12).finding, Finding::NotSprayed);
+}
+
+// Property: over only when all of the range is, within only when none is.
+TEST(VerdictOfARange, CarriesTheUncertainty)
+{
+    const LeakRate limit = millibarLitresPerSecond(1e-8);
+    EXPECT_EQ(verdictOf(limit, 1.1 * limit, 2.0 * limit), Verdict::Over);
+    EXPECT_EQ(verdictOf(limit, 0.9 * limit, 1.1 * limit), Verdict::CannotSay);
+    EXPECT_EQ(verdictOf(limit, 0.1 * limit, 0.9 * limit), Verdict::Within);
+    EXPECT_EQ(verdictOf(std::nullopt, limit, limit), Verdict::NoAnswer);
+}
+
+} // namespace
+} // namespace sealwalk::analysis
