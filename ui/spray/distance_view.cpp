@@ -1,0 +1,97 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/spray/distance_view.h"
+
+#include "ui/render/theme.h"
+
+#include <QFontMetricsF>
+#include <QPainter>
+
+#include <algorithm>
+
+namespace sealwalk::ui {
+
+namespace {
+
+using render::Role;
+
+// Sizes at a window of 768 lines, where 4.41 px are a millimetre on a 14 inch panel; they scale with the
+// height. Digits of 29 mm subtend 20 arc-minutes at 5 m.
+constexpr double kDesignHeight = 768.0;
+constexpr double kWord = 172.0;
+constexpr double kNumber = 300.0;
+constexpr double kValue = 190.0;
+constexpr double kPlace = 40.0;
+
+/// The largest font up to `pixels` in which `text` fits `room`.
+QFont fitting(const QString& text, double pixels, double room)
+{
+    const QFont font = render::fontOfPixels(pixels, render::Weight::Bold);
+    const double width = QFontMetricsF(font).horizontalAdvance(text);
+    return width <= room ? font : render::fontOfPixels(pixels * room / width, render::Weight::Bold);
+}
+
+} // namespace
+
+DistanceView::DistanceView(QWidget* parent)
+    : QWidget(parent)
+{
+    setAttribute(Qt::WA_TransparentForMouseEvents);
+    setAccessibleName(tr("Distance view"));
+    hide();
+}
+
+void DistanceView::show(const DistanceShown& shown)
+{
+    m_shown = shown;
+    setAccessibleDescription(
+        QStringList{shown.state.word, shown.number, shown.value}.join(QStringLiteral(", ")));
+    update();
+}
+
+void DistanceView::paintEvent(QPaintEvent*)
+{
+    const render::Theme& theme = render::Theme::of(this);
+    QPainter painter(this);
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.fillRect(rect(), theme.colour(Role::Panel));
+    const double scale = height() / kDesignHeight;
+    const double w = width();
+    const double gap = 24 * scale;
+
+    const QRectF top(0, 0, w, height() * 0.27);
+    paintStateFilling(painter, *this, top, m_shown.state.state, m_shown.state.progress);
+    const double sign = top.height() * 0.7;
+    paintStateSign(painter, *this, QRectF(gap, top.center().y() - sign / 2, sign, sign), m_shown.state.state);
+    const double figureRoom = w * 0.34;
+    const double wordRoom = w - 3 * gap - sign - figureRoom;
+    const Role ink = m_shown.state.state == CallState::Go ? Role::OnGo : Role::Ink;
+    painter.setPen(theme.colour(ink));
+    painter.setFont(fitting(m_shown.state.word, kWord * scale, wordRoom));
+    painter.drawText(QRectF(2 * gap + sign, 0, wordRoom, top.height()), Qt::AlignLeft | Qt::AlignVCenter,
+                     m_shown.state.word);
+    painter.setFont(fitting(m_shown.state.figure, kWord * 0.6 * scale, figureRoom - gap));
+    painter.drawText(QRectF(w - figureRoom, 0, figureRoom - gap, top.height()),
+                     Qt::AlignRight | Qt::AlignVCenter, m_shown.state.figure);
+
+    painter.setPen(theme.colour(Role::Ink));
+    const QRectF middle(gap, top.bottom(), w - 2 * gap, height() * 0.40);
+    painter.setFont(fitting(m_shown.number, kNumber * scale, middle.width() * 0.5));
+    const double numberWidth = QFontMetricsF(painter.font()).horizontalAdvance(m_shown.number);
+    painter.drawText(middle, Qt::AlignLeft | Qt::AlignVCenter, m_shown.number);
+    painter.setFont(render::fontOfPixels(kPlace * scale));
+    painter.drawText(middle.adjusted(numberWidth + gap, 0, 0, 0), Qt::AlignVCenter | Qt::TextWordWrap,
+                     m_shown.place);
+
+    const QRectF bottom(gap, middle.bottom(), w - 2 * gap, height() - middle.bottom() - gap);
+    painter.setFont(fitting(m_shown.value, kValue * scale, bottom.width() * 0.74));
+    painter.setPen(theme.colour(m_shown.typing ? Role::Accent : Role::Ink));
+    painter.drawText(bottom, Qt::AlignLeft | Qt::AlignVCenter, m_shown.value);
+    painter.setFont(render::fontOfPixels(kPlace * scale, render::Weight::Bold));
+    const Role stand = m_shown.stand == analysis::Verdict::Over     ? Role::Over
+                       : m_shown.stand == analysis::Verdict::Within ? Role::Within
+                                                                    : Role::InkSoft;
+    painter.setPen(theme.colour(stand));
+    painter.drawText(bottom, Qt::AlignRight | Qt::AlignVCenter, m_shown.standWord);
+}
+
+} // namespace sealwalk::ui

@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// For five metres away: state, called number, last value. Nothing else. Lies over the page; keys stay with
+// the field.
+#pragma once
+
+#include "core/analysis/point_finding.h"
+#include "ui/spray/state_bar.h"
+
+#include <QString>
+#include <QWidget>
+
+namespace sealwalk::ui {
+
+struct DistanceShown
+{
+    StateShown state;
+    QString number;
+    QString place;
+    QString value; ///< what is being typed, else the last stored value
+    bool typing = false;
+    analysis::Verdict stand = analysis::Verdict::NoAnswer;
+    QString standWord;
+};
+
+class DistanceView : public QWidget
+{
+    Q_OBJECT
+
+public:
+    explicit DistanceView(QWidget* parent);
+    void show(const DistanceShown& shown);
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+
+private:
+    DistanceShown m_shown;
+};
+
+} // namespace sealwalk::ui

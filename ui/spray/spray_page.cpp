@@ -1,0 +1,271 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/spray/spray_page.h"
+
+#include "core/quantities/leak_rate_unit.h"
+#include "core/report/map_builder.h"
+#include "core/report/rate_text.h"
+#include "ui/render/sheet_view.h"
+#include "ui/render/theme.h"
+#include "ui/spray/call_panel.h"
+#include "ui/spray/distance_view.h"
+#include "ui/spray/entry_field.h"
+#include "ui/spray/spray_words.h"
+#include "ui/spray/state_bar.h"
+#include "ui/spray/walk_panel.h"
+
+#include <QHBoxLayout>
+#include <QInputDialog>
+#include <QLabel>
+#include <QLocale>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+namespace sealwalk::ui {
+
+namespace {
+
+constexpr int kCallWidth = 476;
+constexpr int kWalkWidth = 286;
+constexpr int kWalkNeeds = 1180; // narrower: the walk goes
+constexpr int kSheetNeeds = 900; // narrower still: the sheet goes; the call never does
+
+} // namespace
+
+SprayPage::SprayPage(JobSession& session, QWidget* parent)
+    : QWidget(parent)
+    , m_session(session)
+    , m_controller(new SprayController(session, this))
+    , m_call(new CallPanel(session, *m_controller, this))
+    , m_sheetPart(makeSheetPart())
+    , m_walk(new WalkPanel(session, *m_controller, this))
+    , m_distance(new DistanceView(this))
+{
+    m_call->setFixedWidth(kCallWidth);
+    m_walk->setFixedWidth(kWalkWidth);
+
+    m_start = new QWidget(this);
+    m_start->setFixedWidth(kCallWidth);
+    m_startText = new QLabel(m_start);
+    m_startText->setWordWrap(true);
+    m_startText->setFont(render::font(render::TextSize::Title));
+    m_startButton = new QPushButton(m_start);
+    m_startButton->setDefault(true);
+    m_startButton->setObjectName(QStringLiteral("startRound"));
+    auto* start = new QVBoxLayout(m_start);
+    start->setContentsMargins(render::kGapFar, render::kGapFar, render::kGapFar, render::kGapFar);
+    start->setSpacing(render::kGapBlock);
+    start->addWidget(m_startText);
+    start->addWidget(m_startButton, 0, Qt::AlignLeft);
+    start->addStretch();
+
+    auto* row = new QHBoxLayout(this);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(0);
+    row->addWidget(m_start);
+    row->addWidget(m_call);
+    row->addWidget(m_sheetPart, 1);
+    row->addWidget(m_walk);
+
+    connect(m_startButton, &QPushButton::clicked, this, &SprayPage::startRound);
+    connect(m_sheet, &render::SheetView::pointClicked, this, [this](model::PointId point) {
+        m_session.select(point);
+        m_call->setFocus();
+    });
+    connect(m_call, &CallPanel::distanceWanted, this, &SprayPage::toggleDistance);
+    connect(m_call, &CallPanel::remarkWanted, this, &SprayPage::askRemark);
+    connect(m_controller, &SprayController::changed, this, &SprayPage::refresh);
+    connect(m_controller, &SprayController::ticked, this, &SprayPage::refreshClock);
+    connect(m_controller, &SprayController::soundWanted, this, &SprayPage::soundRequested);
+    connect(m_controller, &SprayController::said, this,
+            [this](SprayController::Weight weight, const QString& text) {
+                emit noteRequested(weight == SprayController::Weight::Error     ? Severity::Error
+                                   : weight == SprayController::Weight::Warning ? Severity::Caution
+                                                                                : Severity::News,
+                                   text);
+            });
+    for (const auto signal : {&JobSession::findingsChanged, &JobSession::sketchChanged,
+                              &JobSession::setupChanged, &JobSession::recordsChanged, &JobSession::jobChanged,
+                              &JobSession::roundChanged, &JobSession::stateChanged})
+        connect(&m_session, signal, this, &SprayPage::refreshMap);
+    refreshMap();
+}
+
+QWidget* SprayPage::makeSheetPart()
+{
+    auto* part = new QWidget(this);
+    m_sheet = new render::SheetView(part);
+    m_sheet->setFocusPolicy(Qt::ClickFocus);
+    m_sheetTitle = new QLabel(part);
+    m_sheetTitle->setContentsMargins(render::kGapApart, render::kGapNear, render::kGapApart,
+                                     render::kGapNear);
+    auto* column = new QVBoxLayout(part);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    column->addWidget(m_sheetTitle);
+    column->addWidget(m_sheet, 1);
+    return part;
+}
+
+void SprayPage::refresh()
+{
+    const bool hasRound = m_session.currentRound() != nullptr;
+    m_call->setVisible(hasRound);
+    m_start->setVisible(!hasRound);
+    if (!hasRound) {
+        const bool hasPoints = m_session.hasJob() && !m_session.job().sketch.activePoints().empty();
+        const bool hasLimit = m_session.hasJob() && m_session.job().setup.pointLimit.has_value();
+        const auto count = m_session.hasJob() ? m_session.job().sketch.activePoints().size() : 0;
+        m_startText->setText(
+            !m_session.hasJob() ? tr("No job is open. History opens or starts one.")
+            : !hasPoints        ? tr("No points yet: Sketch lays them.")
+            : !hasLimit
+                ? tr("No limit yet. What counts as tight is agreed before the first reading.")
+                : tr("The walk over %n points, as found, has not begun.", nullptr, static_cast<int>(count)));
+        m_startButton->setText(!hasPoints  ? tr("Go to Sketch")
+                               : !hasLimit ? tr("Go to Prepare")
+                                           : tr("Begin the walk"));
+        m_startButton->setVisible(m_session.hasJob());
+    }
+    if (const auto& call = m_controller->call(); call && m_sheet->content() != nullptr) {
+        const model::TestPoint* point = m_session.job().sketch.point(call->point);
+        const model::Joint* joint = point == nullptr ? nullptr : m_session.job().sketch.joint(point->joint);
+        if (joint != nullptr && joint->sheet != m_sheet->content()->sheet)
+            refreshMap(); // the call moved on to another sheet
+        else
+            m_sheet->setCurrent(call->point);
+    } else {
+        m_sheet->setCurrent(std::nullopt);
+    }
+    refreshClock();
+}
+
+void SprayPage::refreshMap()
+{
+    if (!m_session.hasJob() || m_session.job().sketch.sheets.empty()) {
+        m_sheet->setContent(std::make_shared<report::MapContent>());
+        m_sheetTitle->clear();
+        refresh();
+        return;
+    }
+    const model::Sketch& sketch = m_session.job().sketch;
+    const auto& call = m_controller->call();
+    const model::TestPoint* point = call ? sketch.point(call->point) : nullptr;
+    const model::Joint* joint = point == nullptr ? nullptr : sketch.joint(point->joint);
+    const model::SheetId sheet = joint == nullptr ? sketch.sheets.front().id : joint->sheet;
+    report::MapOptions options;
+    options.judged = false;
+    options.now = Timestamp::now();
+    if (const auto unit = leakRateUnit(m_session.job().setup.unit)) {
+        options.shownPerSi = numberIn(pascalCubicMetresPerSecond(1.0), *unit).value_or(options.shownPerSi);
+        options.unit = unitOf(*unit).symbol;
+    }
+    auto content = std::make_shared<report::MapContent>(
+        report::mapOf(m_session.job(), m_session.object(), sheet, m_session.findings(), options));
+    std::size_t index = 0;
+    while (index < sketch.sheets.size() && sketch.sheets[index].id != sheet)
+        ++index;
+    m_sheetTitle->setText(tr("<b>%1</b>&nbsp; sheet %2 of %3 · %4 He, on the chamber")
+                              .arg(QString::fromStdString(content->title).toHtmlEscaped())
+                              .arg(index + 1)
+                              .arg(sketch.sheets.size())
+                              .arg(QString::fromStdString(options.unit)));
+    m_sheet->setContent(std::move(content));
+    refresh();
+}
+
+void SprayPage::refreshClock()
+{
+    if (!m_distance->isVisible())
+        return;
+    DistanceShown shown;
+    const SprayMachine& machine = m_controller->machine();
+    shown.state.state = machine.state();
+    shown.state.progress = machine.progress(m_controller->now());
+    shown.state.word = stateWord(machine.state());
+    if (machine.state() == CallState::Spray || machine.state() == CallState::Wait)
+        shown.state.figure = tr("%1 s").arg(QLocale().toString(machine.left(m_controller->now()), 'f', 0));
+    if (const auto& call = m_controller->call()) {
+        shown.number = QString::number(call->number);
+        const model::Sketch& sketch = m_session.job().sketch;
+        if (const model::TestPoint* point = sketch.point(call->point)) {
+            const model::Joint* joint = sketch.joint(point->joint);
+            shown.place =
+                (joint == nullptr ? QString() : QString::fromStdString(joint->name) + QLatin1Char('\n')) +
+                QString::fromStdString(model::placeText(sketch, *point)) + QLatin1Char('\n') +
+                conditionWord(m_controller->condition());
+        }
+    }
+    if (!m_controller->typed().empty()) {
+        shown.value = QString::fromStdString(m_controller->entered().readBack);
+        shown.typing = true;
+    } else if (const model::Reading* last = m_controller->lastStored()) {
+        const auto unit = leakRateUnit(m_session.job().setup.detectorUnit);
+        const auto number = unit && last->peak ? numberIn(*last->peak, *unit) : Result<double>(0.0);
+        shown.value =
+            last->peak && number ? QString::fromStdString(report::screenRate(*number)) : tr("no response");
+        if (const auto* finding = m_session.finding(last->point)) {
+            shown.stand = finding->verdict;
+            shown.standWord = finding->verdict == analysis::Verdict::Over     ? tr("over the limit")
+                              : finding->verdict == analysis::Verdict::Within ? tr("within")
+                                                                              : QString();
+        }
+    }
+    m_distance->show(shown);
+}
+
+void SprayPage::startRound()
+{
+    if (!m_session.hasJob())
+        return;
+    if (m_session.job().sketch.activePoints().empty()) {
+        emit sketchWanted();
+        return;
+    }
+    if (!m_session.job().setup.pointLimit) {
+        emit prepareWanted();
+        return;
+    }
+    const Status opened = m_session.openRound(model::RoundKind::AsFound, {});
+    if (!opened)
+        emit noteRequested(Severity::Error, QString::fromStdString(opened.error().message));
+    m_call->setFocus();
+}
+
+void SprayPage::toggleDistance()
+{
+    m_distance->setGeometry(rect());
+    m_distance->raise();
+    m_distance->setVisible(!m_distance->isVisible());
+    refreshClock();
+}
+
+void SprayPage::askRemark()
+{
+    bool taken = false;
+    const QString text = QInputDialog::getText(this, tr("Remark"), tr("Remark on the reading that comes:"),
+                                               QLineEdit::Normal, {}, &taken);
+    if (taken)
+        m_controller->remark(text);
+    m_call->setFocus();
+}
+
+void SprayPage::resizeEvent(QResizeEvent* event)
+{
+    QWidget::resizeEvent(event);
+    m_walk->setVisible(width() >= kWalkNeeds);
+    m_sheetPart->setVisible(width() >= kSheetNeeds);
+    m_call->setFixedWidth(width() >= kSheetNeeds ? kCallWidth : width());
+    m_start->setFixedWidth(m_call->width());
+    m_distance->setGeometry(rect());
+}
+
+void SprayPage::showEvent(QShowEvent* event)
+{
+    QWidget::showEvent(event);
+    if (m_session.currentRound() != nullptr)
+        m_call->setFocus();
+    else
+        m_startButton->setFocus();
+}
+
+} // namespace sealwalk::ui

@@ -1,0 +1,65 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The spray stage: the call at the left, the sheet, the walk at the right. Composition only.
+#pragma once
+
+#include "ui/session/job_session.h"
+#include "ui/spray/spray_controller.h"
+#include "ui/widgets/note.h"
+
+#include <QWidget>
+
+class QLabel;
+class QPushButton;
+
+namespace sealwalk::render {
+class SheetView;
+class DecadeRuler;
+} // namespace sealwalk::render
+
+namespace sealwalk::ui {
+
+class CallPanel;
+class DistanceView;
+class WalkPanel;
+
+class SprayPage : public QWidget
+{
+    Q_OBJECT
+
+public:
+    explicit SprayPage(JobSession& session, QWidget* parent = nullptr);
+    [[nodiscard]] SprayController& controller() { return *m_controller; }
+
+signals:
+    void noteRequested(sealwalk::ui::Severity severity, const QString& text);
+    void soundRequested(sealwalk::ui::SpraySound sound);
+    void sketchWanted();  ///< no points yet
+    void prepareWanted(); ///< no limit yet
+
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+    void showEvent(QShowEvent* event) override;
+
+private:
+    QWidget* makeSheetPart();
+    void refresh();
+    void refreshMap();
+    void refreshClock();
+    void startRound();
+    void toggleDistance();
+    void askRemark();
+
+    JobSession& m_session;
+    SprayController* m_controller;
+    CallPanel* m_call;
+    render::SheetView* m_sheet;
+    QWidget* m_sheetPart;
+    QLabel* m_sheetTitle;
+    WalkPanel* m_walk;
+    DistanceView* m_distance;
+    QWidget* m_start; ///< instead of the call while no round is open
+    QLabel* m_startText;
+    QPushButton* m_startButton;
+};
+
+} // namespace sealwalk::ui

@@ -1,0 +1,117 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/spray/walk_panel.h"
+
+#include "ui/render/theme.h"
+#include "ui/spray/walk_delegate.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QListView>
+#include <QPainter>
+#include <QVBoxLayout>
+
+#include <cmath>
+
+namespace sealwalk::ui {
+
+namespace {
+
+using render::Role;
+using render::TextSize;
+
+constexpr int kThreadHeight = 8;
+constexpr double kSecondsPerMinute = 60.0;
+constexpr double kRecordingSeconds = 5.0; // common practice, no source: typing and moving on
+
+} // namespace
+
+WalkThread::WalkThread(QWidget* parent)
+    : QWidget(parent)
+{
+    setFixedHeight(kThreadHeight);
+    setAccessibleName(WalkPanel::tr("How far the walk is"));
+}
+
+void WalkThread::setShare(double share)
+{
+    m_share = share;
+    update();
+}
+
+void WalkThread::paintEvent(QPaintEvent*)
+{
+    const render::Theme& theme = render::Theme::of(this);
+    QPainter painter(this);
+    const double done = width() * m_share;
+    painter.fillRect(QRectF(0, 1, done, 6), theme.colour(Role::Accent));
+    QPen dashed(theme.colour(Role::InkSoft), 1.5);
+    dashed.setDashPattern({3, 3});
+    painter.setPen(dashed);
+    painter.drawLine(QPointF(done, kThreadHeight / 2.0), QPointF(width(), kThreadHeight / 2.0));
+}
+
+WalkPanel::WalkPanel(JobSession& session, SprayController& controller, QWidget* parent)
+    : QWidget(parent)
+    , m_session(session)
+    , m_controller(controller)
+    , m_model(new WalkModel(session, controller, this))
+    , m_count(new QLabel(this))
+    , m_timeLeft(new QLabel(this))
+    , m_thread(new WalkThread(this))
+    , m_list(new QListView(this))
+{
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, render::kGapNear, 0, 0);
+    column->setSpacing(render::kGapTight);
+    auto* head = new QHBoxLayout;
+    head->setContentsMargins(render::kGapBlock, 0, render::kGapBlock, 0);
+    auto* title = new QLabel(tr("Walk"), this);
+    title->setFont(render::font(TextSize::Title, render::Weight::Bold));
+    head->addWidget(title);
+    head->addStretch();
+    head->addWidget(m_count);
+    column->addLayout(head);
+    auto* thread = new QHBoxLayout;
+    thread->setContentsMargins(render::kGapBlock, 0, render::kGapBlock, 0);
+    thread->addWidget(m_thread);
+    column->addLayout(thread);
+    auto* under = new QHBoxLayout;
+    under->setContentsMargins(render::kGapBlock, 0, render::kGapBlock, 0);
+    under->addWidget(m_timeLeft);
+    column->addLayout(under);
+    m_list->setModel(m_model);
+    m_list->setItemDelegate(new WalkDelegate(m_list));
+    m_list->setFrameShape(QFrame::NoFrame);
+    m_list->setFocusPolicy(Qt::NoFocus); // the keys belong to the field; a click still calls a point
+    m_list->setSelectionMode(QAbstractItemView::NoSelection);
+    m_list->setUniformItemSizes(true);
+    m_list->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
+    m_list->setAccessibleName(tr("Order of the walk"));
+    m_list->setObjectName(QStringLiteral("walkList"));
+    column->addWidget(m_list, 1);
+
+    connect(m_list, &QListView::clicked, this, [this](const QModelIndex& index) {
+        m_controller.callPoint(m_controller.walk()[static_cast<std::size_t>(index.row())].point);
+    });
+    connect(&m_controller, &SprayController::changed, this, &WalkPanel::refresh);
+    connect(&m_session, &JobSession::findingsChanged, this, &WalkPanel::refresh);
+    refresh();
+}
+
+void WalkPanel::refresh()
+{
+    m_model->refresh();
+    const int all = static_cast<int>(m_controller.walk().size());
+    const int done = m_controller.done();
+    m_count->setText(tr("<b>%1</b> of %2").arg(done).arg(all));
+    m_thread->setShare(all > 0 ? static_cast<double>(done) / all : 0.0);
+    const auto& timing = m_controller.timing();
+    const double perPoint = inSeconds(timing.dwell) + inSeconds(timing.wait) + kRecordingSeconds;
+    const int minutes = static_cast<int>(std::ceil((all - done) * perPoint / kSecondsPerMinute));
+    m_timeLeft->setText(all == done ? tr("nothing left to spray")
+                                    : tr("about %n min left", nullptr, minutes));
+    if (const int row = m_model->calledRow(); row >= 0)
+        m_list->scrollTo(m_model->index(row), QAbstractItemView::PositionAtCenter);
+}
+
+} // namespace sealwalk::ui
