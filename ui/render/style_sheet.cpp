@@ -29,6 +29,9 @@ constexpr Placeholder kPlaceholders[] = {
     {"onAccent", Role::OnAccent},
     {"accentWash", Role::AccentWash},
     {"over", Role::Over},
+    {"overWash", Role::OverWash},
+    {"unsure", Role::Unsure},
+    {"unsureWash", Role::UnsureWash},
 };
 
 // Dynamic properties the sheet knows: kind="primary" on buttons, wrong=true on fields,
@@ -51,6 +54,11 @@ QLabel[role="strong"] { font-size: 13px; font-weight: 700; }
 QLabel[role="title"] { font-size: 16px; font-weight: 700; }
 QLabel[role="head"] { font-size: 20px; font-weight: 700; }
 QLabel[role="wrong"] { color: @over; }
+QLabel[role="faint"] { color: @inkFaint; }
+QLabel[role="lead"] { font-size: 16px; }
+QLabel[role="mark"] { font-size: 34px; font-weight: 700; }
+QLabel[role="corner"] { font-size: 11px; color: @inkSoft; }
+QLabel[role="corner-wrong"] { font-size: 11px; font-weight: 700; color: @over; }
 *[ground="window"] { background: @window; }
 *[ground="panel"] { background: @panel; }
 *[ground="field"] { background: @field; }
@@ -63,6 +71,15 @@ QLineEdit:focus, QPlainTextEdit:focus, QTextEdit:focus, QComboBox:focus, QAbstra
 QLineEdit[wrong="true"] { border: 2px solid @over; padding: 0 6px; min-height: 26px; }
 QLineEdit:disabled, QComboBox:disabled, QAbstractSpinBox:disabled { color: @disabled; border-color: @line; background: @panel; }
 QPlainTextEdit, QTextEdit { padding: 4px 6px; }
+QComboBox[role="corner"] { font-size: 11px; min-height: 18px; padding: 0 5px; }
+QComboBox[role="corner"]:focus { min-height: 16px; padding: 0 4px; }
+QPushButton[role="small"] { min-height: 18px; padding: 0 8px; font-size: 11px; }
+QToolButton[role="switch"] { border-radius: 0; padding: 0 10px; }
+#noteLine { background: @window; border: 0; border-top: 1px solid @line; }
+#noteLine[severity="caution"] { background: @unsureWash; }
+#noteLine[severity="error"] { background: @overWash; }
+#keyCard { border: 1px solid @edge; }
+QFrame[role="caution"] { background: @unsureWash; border: 1px solid @unsure; }
 QComboBox::drop-down { width: 20px; border: 0; }
 QComboBox::down-arrow { image: url(:/sealwalk/icons/drop-down.svg); width: 10px; height: 10px; }
 QComboBox QAbstractItemView { background: @field; border: 1px solid @edge; selection-background-color: @accentWash; selection-color: @ink; }

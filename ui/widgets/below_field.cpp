@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/widgets/below_field.h"
 
+#include <QDialog>
 #include <QLabel>
 #include <QStyle>
+#include <QTimer>
 #include <QVariant>
 
 namespace sealwalk::ui {
@@ -26,10 +28,23 @@ QLabel* makeBelowField(QWidget* parent)
     return label;
 }
 
+namespace {
+
+void show(QLabel* below, const QString& text)
+{
+    const bool taller = below->text() != text;
+    below->setText(text);
+    below->setVisible(!text.isEmpty());
+    // Lines that wrap do not make a dialog grow by themselves.
+    if (auto* dialog = qobject_cast<QDialog*>(below->window()); dialog != nullptr && taller)
+        QTimer::singleShot(0, dialog, [dialog] { dialog->adjustSize(); });
+}
+
+} // namespace
+
 void showComplaint(QLabel* below, QWidget* field, const QString& sentence)
 {
-    below->setText(sentence);
-    below->setVisible(!sentence.isEmpty());
+    show(below, sentence);
     setStyleProperty(below, "role", QStringLiteral("wrong"));
     setStyleProperty(field, "wrong", sentence.isEmpty() ? QString() : QStringLiteral("true"));
     field->setAccessibleDescription(sentence);
@@ -37,8 +52,7 @@ void showComplaint(QLabel* below, QWidget* field, const QString& sentence)
 
 void showHint(QLabel* below, QWidget* field, const QString& text)
 {
-    below->setText(text);
-    below->setVisible(!text.isEmpty());
+    show(below, text);
     setStyleProperty(below, "role", QStringLiteral("caption"));
     setStyleProperty(field, "wrong", QString());
     field->setAccessibleDescription(text);

@@ -129,7 +129,7 @@ void QuantityEdit::onEditingFinished()
     if (!typed.isEmpty()) {
         const Result<double> read = this->read(typed);
         if (!read)
-            complaint = QString::fromStdString(read.error().message);
+            complaint = explained(typed, read.error());
         else
             complaint = outOfRange(*read);
         if (complaint.isEmpty())
@@ -163,6 +163,15 @@ Result<double> QuantityEdit::read(const QString& text) const
         return leakRate(*number, *m_unit, m_basis).map([](LeakRate rate) { return rate.si(); });
     }
     return parseLeakRate(typed, m_basis, mark).map([](LeakRate rate) { return rate.si(); });
+}
+
+QString QuantityEdit::explained(const QString& typed, const Error& error) const
+{
+    // The core does not know which quantity was asked for when it finds no number at all.
+    if (m_unit && numberLength(typed.toStdString()) == 0)
+        return tr("“%1” does not start with a number; right would be %2")
+            .arg(typed, localised(std::string(exampleOf(m_unit->kind))));
+    return QString::fromStdString(error.message);
 }
 
 QString QuantityEdit::shown(double si) const

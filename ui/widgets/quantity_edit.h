@@ -60,6 +60,7 @@ private:
     void build(const QString& name);
     void onEditingFinished();
     [[nodiscard]] Result<double> read(const QString& text) const;
+    [[nodiscard]] QString explained(const QString& typed, const Error& error) const;
     [[nodiscard]] QString shown(double si) const;
     [[nodiscard]] QString outOfRange(double si) const;
     void showBelow();

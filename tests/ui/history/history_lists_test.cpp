@@ -1,0 +1,113 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/history/history_lists.h"
+#include "ui/history/jobs_model.h"
+#include "ui/session/job_session.h"
+
+#include <gtest/gtest.h>
+
+#include <QLineEdit>
+#include <QSignalSpy>
+#include <QTableView>
+#include <QTemporaryDir>
+#include <QtTest>
+
+namespace sealwalk::ui {
+
+namespace {
+
+class HistoryListsTest : public ::testing::Test
+{
+protected:
+    void SetUp() override
+    {
+        ASSERT_TRUE(session.openHistory(m_folder.filePath(QStringLiteral("h.sealwalk")).toStdString(), true));
+        lists = std::make_unique<HistoryLists>(session);
+        QObject::connect(&session, &JobSession::historyChanged, lists.get(), &HistoryLists::refresh);
+        coater = makeObject("Box coater 2");
+        furnace = makeObject("Furnace");
+        for (const auto& [object, purpose] :
+             {std::pair{coater, "acceptance"}, std::pair{coater, "fault search"},
+              std::pair{furnace, "yearly check"}})
+            ASSERT_TRUE(session.createJob(object, purpose));
+        lists->refresh();
+        lists->resize(1200, 500);
+        lists->show();
+        ASSERT_TRUE(QTest::qWaitForWindowExposed(lists.get()));
+        jobs = lists->findChild<QTableView*>(QStringLiteral("jobs"));
+        search = lists->findChild<QLineEdit*>(QStringLiteral("search"));
+    }
+
+    model::ObjectId makeObject(const char* name)
+    {
+        model::TestObject object;
+        object.id = model::ObjectId::create();
+        object.name = name;
+        EXPECT_TRUE(session.createObject(object));
+        return object.id;
+    }
+
+    void press(Qt::Key key, Qt::KeyboardModifiers modifiers = Qt::NoModifier) const
+    {
+        QTest::keyClick(jobs, key, modifiers);
+    }
+
+    QTemporaryDir m_folder;
+    JobSession session;
+    std::unique_ptr<HistoryLists> lists;
+    model::ObjectId coater;
+    model::ObjectId furnace;
+    QTableView* jobs = nullptr;
+    QLineEdit* search = nullptr;
+};
+
+} // namespace
+
+// Property: typing part of a name narrows the jobs; Enter opens the one on top.
+TEST_F(HistoryListsTest, FindsByTypingAndOpensByEnter)
+{
+    EXPECT_EQ(lists->jobCount(), 3);
+    QTest::keyClicks(search, QStringLiteral("coat"));
+    EXPECT_EQ(lists->jobCount(), 2);
+    QSignalSpy wanted(lists.get(), &HistoryLists::jobWanted);
+    QTest::keyClick(search, Qt::Key_Return);
+    EXPECT_EQ(wanted.count(), 1);
+    search->clear();
+    EXPECT_EQ(lists->jobCount(), 3);
+    QTest::keyClicks(search, QStringLiteral("nothing of the kind"));
+    EXPECT_EQ(lists->jobCount(), 0);
+    QTest::keyClick(search, Qt::Key_Return);
+    EXPECT_EQ(wanted.count(), 1);
+}
+
+// Property: two marks on one object ask for the comparison, older first; marks on two objects are refused.
+TEST_F(HistoryListsTest, ComparesTwoMarkedJobsOfOneObject)
+{
+    QSignalSpy compare(lists.get(), &HistoryLists::compareWanted);
+    QSignalSpy refused(lists.get(), &HistoryLists::refused);
+    QTest::keyClicks(search, QStringLiteral("coat"));
+    press(Qt::Key_Space);
+    EXPECT_EQ(compare.count(), 0);
+    const auto* rows = qobject_cast<JobsModel*>(jobs->model());
+    ASSERT_EQ(rows->marked().size(), 1U);
+    press(Qt::Key_Down);
+    EXPECT_EQ(jobs->currentIndex().row(), 1);
+    press(Qt::Key_Space);
+    ASSERT_EQ(rows->marked().size(), 2U);
+    EXPECT_EQ(refused.count(), 0);
+    ASSERT_EQ(compare.count(), 1);
+
+    lists->clearMarks();
+    search->clear();
+    for (int row = 0; row < 3; ++row) {
+        if (rows->marked().empty() || rows->marked()[0].object != rows->jobAt(row)->object) {
+            jobs->setCurrentIndex(rows->index(row, 0));
+            press(Qt::Key_Space);
+        }
+        if (rows->marked().size() == 2)
+            break;
+    }
+    EXPECT_EQ(compare.count(), 1);
+    EXPECT_EQ(refused.count(), 1);
+}
+
+} // namespace sealwalk::ui

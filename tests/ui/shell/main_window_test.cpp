@@ -1,0 +1,197 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/storage/history_store.h"
+#include "tests/ui/shell/window_fixture.h"
+#include "ui/shell/corner.h"
+#include "ui/shell/key_card.h"
+#include "ui/shell/stage_field.h"
+#include "ui/shell/stage_strip.h"
+#include "ui/widgets/note_line.h"
+
+#include <QAccessible>
+#include <QComboBox>
+#include <QLabel>
+#include <QMenuBar>
+
+#include <set>
+
+namespace sealwalk::ui {
+
+// Property: from an empty history to an open job by keys alone.
+TEST_F(WindowTest, LeadsFromAnEmptyHistoryToAnOpenJobByKeysAlone)
+{
+    EXPECT_EQ(window->windowTitle(), QStringLiteral("Sealwalk"));
+    onDialog([this](QDialog& object) {
+        EXPECT_EQ(object.objectName(), QStringLiteral("objectDialog"));
+        QTest::keyClicks(object.focusWidget(), QStringLiteral("Box coater 2"));
+        QTest::keyClick(object.focusWidget(), Qt::Key_Tab);
+        QTest::keyClicks(object.focusWidget(), QStringLiteral("BC-2"));
+        QTest::keyClick(object.focusWidget(), Qt::Key_Tab);
+        QTest::keyClick(object.focusWidget(), Qt::Key_Tab);
+        QTest::keyClicks(object.focusWidget(), QStringLiteral("0.48 m3"));
+        QTest::keyClick(object.focusWidget(), Qt::Key_Tab);
+        QTest::keyClicks(object.focusWidget(), QStringLiteral("1e-6"));
+        onDialog([](QDialog& job) {
+            EXPECT_EQ(job.objectName(), QStringLiteral("jobDialog"));
+            QTest::keyClicks(job.focusWidget(), QStringLiteral("fault search"));
+            QTest::keyClick(job.focusWidget(), Qt::Key_Tab);
+            QTest::keyClicks(job.focusWidget(), QStringLiteral("A. Brandt"));
+            QTest::keyClick(job.focusWidget(), Qt::Key_Return);
+        });
+        QTest::keyClick(object.focusWidget(), Qt::Key_Return);
+    });
+    key(Qt::Key_N);
+    ASSERT_TRUE(waitForDialogs());
+    ASSERT_TRUE(session->hasJob());
+    EXPECT_EQ(session->object().name, "Box coater 2");
+    EXPECT_EQ(session->object().tag, "BC-2");
+    ASSERT_TRUE(session->object().volume);
+    EXPECT_DOUBLE_EQ(inLitres(*session->object().volume), 480.0);
+    ASSERT_TRUE(session->job().setup.pointLimit);
+    EXPECT_NEAR(inMillibarLitresPerSecond(*session->job().setup.pointLimit), 1e-6, 1e-18);
+    EXPECT_EQ(session->logger(), QStringLiteral("A. Brandt"));
+    EXPECT_TRUE(window->windowTitle().startsWith(QStringLiteral("Box coater 2 – job ")));
+
+    JobSession again;
+    ASSERT_TRUE(again.openHistory(historyFile().toStdString(), false));
+    EXPECT_EQ(again.history().jobs()->size(), 1U);
+}
+
+// Property: an entry that cannot be taken keeps the dialog open and the history empty.
+TEST_F(WindowTest, DoesNotMakeAnObjectOutOfAWrongEntry)
+{
+    onDialog([](QDialog& dialog) {
+        QTest::keyClicks(dialog.focusWidget(), QStringLiteral("Coater"));
+        for (int i = 0; i < 3; ++i)
+            QTest::keyClick(dialog.focusWidget(), Qt::Key_Tab);
+        QTest::keyClicks(dialog.focusWidget(), QStringLiteral("480 kg"));
+        dialog.findChild<QPushButton*>(QStringLiteral("store"))->click();
+        EXPECT_TRUE(dialog.isVisible());
+        dialog.reject();
+    });
+    key(Qt::Key_N);
+    ASSERT_TRUE(waitForDialogs());
+    EXPECT_TRUE(session->history().objects()->empty());
+}
+
+// Property: the theme goes round by F9 and is remembered.
+TEST_F(WindowTest, ChangesTheThemeByKeyAndRemembersIt)
+{
+    const QColor paper = render::Theme::current().colour(render::Role::Panel);
+    key(Qt::Key_F9);
+    EXPECT_EQ(settings->theme(), render::ThemeName::Slate);
+    EXPECT_NE(render::Theme::current().colour(render::Role::Panel), paper);
+    EXPECT_EQ(qApp->palette().color(QPalette::Window), render::Theme::current().colour(render::Role::Panel));
+    key(Qt::Key_F9);
+    EXPECT_EQ(settings->theme(), render::ThemeName::Hall);
+    key(Qt::Key_F9);
+    EXPECT_EQ(settings->theme(), render::ThemeName::Paper);
+    EXPECT_EQ(render::Theme::current().colour(render::Role::Panel), paper);
+}
+
+// Property: the key card comes and goes with F1.
+TEST_F(WindowTest, ShowsTheKeysOfTheStageOverThePage)
+{
+    key(Qt::Key_F1);
+    ASSERT_NE(window->findChild<KeyCard*>(), nullptr);
+    key(Qt::Key_F1);
+    EXPECT_EQ(window->findChild<KeyCard*>(), nullptr);
+}
+
+// Property: a stage that needs a job says so instead of showing nothing.
+TEST_F(WindowTest, KeepsStagesShutUntilAJobIsOpen)
+{
+    makeObject(QStringLiteral("Furnace"));
+    for (const Stage stage : kStages) {
+        const StageField* field = window->strip().field(stage);
+        EXPECT_EQ(field != nullptr && field->isEnabled(), stage == Stage::History)
+            << stageTitle(stage).toStdString();
+    }
+    EXPECT_EQ(window->stage(), Stage::History);
+    ASSERT_TRUE(session->createJob(objectId, "check"));
+    for (const Stage stage : kStages) {
+        const StageField* field = window->strip().field(stage);
+        EXPECT_TRUE(field == nullptr || field->isEnabled()) << stageTitle(stage).toStdString();
+    }
+    session->closeJob();
+    EXPECT_EQ(window->stage(), Stage::History);
+}
+
+// Property: the unit chosen is the job's, and stored.
+TEST_F(WindowTest, KeepsTheUnitChosenWithTheJob)
+{
+    makeObject(QStringLiteral("Furnace"));
+    ASSERT_TRUE(session->createJob(objectId, "check"));
+    auto* units = window->corner().findChild<QComboBox*>();
+    ASSERT_TRUE(units->isEnabled());
+    const int index = units->findData(QStringLiteral("Pa m3/s"));
+    ASSERT_GE(index, 0);
+    units->setCurrentIndex(index);
+    emit units->activated(index);
+    EXPECT_EQ(session->job().setup.unit, "Pa m3/s");
+}
+
+// Property: a failure is told with its remedy and stays in the last ten.
+TEST_F(WindowTest, TellsAFailureWithItsRemedy)
+{
+    window->report(Error{ErrorCode::Conflict, "somebody else changed the sketch"});
+    EXPECT_EQ(window->noteLine().severity(), Severity::Error);
+    EXPECT_EQ(window->noteLine().text(), QStringLiteral("Somebody else changed the sketch."));
+    EXPECT_FALSE(window->noteLine().lastTen().front().aside.isEmpty());
+    window->report(Error{ErrorCode::Cancelled, "stopped"});
+    EXPECT_EQ(window->noteLine().severity(), Severity::News);
+}
+
+// Property: whatever takes the focus has a name for a screen reader.
+TEST_F(WindowTest, NamesEverythingThatTakesTheFocus)
+{
+    makeObject(QStringLiteral("Furnace"));
+    ASSERT_TRUE(session->createJob(objectId, "check"));
+    for (const Stage stage : kStages) {
+        if (window->page(stage) == nullptr)
+            continue;
+        window->showStage(stage);
+        for (QWidget* widget : window->findChildren<QWidget*>()) {
+            if ((widget->focusPolicy() & Qt::TabFocus) == 0 || !widget->isVisible() ||
+                widget->inherits("QMenuBar") || widget->inherits("QTabBar") ||
+                widget->inherits("QScrollArea"))
+                continue;
+            // The field inside a combo box and the like speak for their owner.
+            if (widget->focusProxy() != nullptr || widget->inherits("QExpandingLineEdit"))
+                continue;
+            QAccessibleInterface* face = QAccessible::queryAccessibleInterface(widget);
+            ASSERT_NE(face, nullptr);
+            EXPECT_FALSE(face->text(QAccessible::Name).isEmpty())
+                << stageKey(stage).toStdString() << ": " << widget->metaObject()->className() << " "
+                << widget->objectName().toStdString();
+        }
+    }
+}
+
+// Property: no two commands share a key.
+TEST_F(WindowTest, GivesEachKeyOneMeaning)
+{
+    std::set<QString> taken;
+    for (const QAction* action : window->findChildren<QAction*>()) {
+        const QString key = action->shortcut().toString();
+        if (key.isEmpty() || !action->isVisible())
+            continue;
+        EXPECT_TRUE(taken.insert(key).second) << key.toStdString() << " " << action->text().toStdString();
+    }
+    EXPECT_GE(taken.size(), 15U);
+}
+
+// Property: F6 leads through the parts of the window and comes round.
+TEST_F(WindowTest, LeadsTheFocusFromPartToPart)
+{
+    makeObject(QStringLiteral("Furnace"));
+    std::set<QWidget*> seen;
+    for (int i = 0; i < 6; ++i) {
+        key(Qt::Key_F6);
+        ASSERT_NE(QApplication::focusWidget(), nullptr);
+        seen.insert(QApplication::focusWidget());
+    }
+    EXPECT_GE(seen.size(), 3U);
+    EXPECT_LT(seen.size(), 6U);
+}
+
+} // namespace sealwalk::ui

@@ -1,0 +1,253 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/history/history_lists.h"
+
+#include "ui/history/jobs_model.h"
+#include "ui/history/objects_model.h"
+#include "ui/render/icon.h"
+#include "ui/session/job_session.h"
+
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QKeyEvent>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QSplitter>
+#include <QTableView>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace sealwalk::ui {
+
+namespace {
+
+QTableView* table(QAbstractItemModel* model, const QString& name, int stretched, QWidget* parent)
+{
+    auto* view = new QTableView(parent);
+    view->setModel(model);
+    view->setAccessibleName(name);
+    view->setSelectionBehavior(QAbstractItemView::SelectRows);
+    view->setSelectionMode(QAbstractItemView::SingleSelection);
+    view->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    view->setTabKeyNavigation(false);
+    view->setShowGrid(false);
+    view->setWordWrap(false);
+    view->verticalHeader()->hide();
+    view->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
+    view->verticalHeader()->setDefaultSectionSize(render::kTableRow);
+    view->horizontalHeader()->setSectionResizeMode(stretched, QHeaderView::Stretch);
+    view->horizontalHeader()->setHighlightSections(false);
+    view->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+    return view;
+}
+
+} // namespace
+
+HistoryLists::HistoryLists(JobSession& session, QWidget* parent)
+    : QWidget(parent)
+    , m_session(session)
+{
+    build();
+}
+
+void HistoryLists::build()
+{
+    m_search = new QLineEdit(this);
+    m_search->setObjectName(QStringLiteral("search"));
+    m_search->setAccessibleName(tr("find objects and jobs"));
+    m_search->setPlaceholderText(tr("object, tag, place, person, what was found, date"));
+    m_search->setClearButtonEnabled(true);
+    m_search->addAction(render::icon(QStringLiteral("search")), QLineEdit::LeadingPosition);
+    m_search->installEventFilter(this);
+
+    m_objectsModel = new ObjectsModel(this);
+    m_jobsModel = new JobsModel(this);
+    m_objects = table(m_objectsModel, tr("test objects"), ObjectsModel::Name, this);
+    m_objects->setObjectName(QStringLiteral("objects"));
+    m_jobs = table(m_jobsModel, tr("jobs"), JobsModel::Purpose, this);
+    m_jobs->setObjectName(QStringLiteral("jobs"));
+    for (const auto& [column, width] : {std::pair{ObjectsModel::Last, 96}, std::pair{ObjectsModel::Jobs, 48},
+                                        std::pair{ObjectsModel::Temporary, 80}})
+        m_objects->setColumnWidth(column, width);
+    for (const auto& [column, width] : {std::pair{JobsModel::Number, 76}, std::pair{JobsModel::Date, 96},
+                                        std::pair{JobsModel::Object, 190}, std::pair{JobsModel::State, 96},
+                                        std::pair{JobsModel::Points, 56}, std::pair{JobsModel::Readings, 70}})
+        m_jobs->setColumnWidth(column, width);
+    m_jobs->installEventFilter(this);
+    m_objects->installEventFilter(this);
+
+    m_compare = new QPushButton(tr("Compare"), this);
+    m_compare->setObjectName(QStringLiteral("compare"));
+    m_compare->setToolTip(tr("Mark two jobs with Space first"));
+    m_edit = new QPushButton(tr("Object facts …"), this);
+    auto* newObject = new QPushButton(tr("New test object"), this);
+    auto* newJob = new QPushButton(tr("New job"), this);
+    newJob->setObjectName(QStringLiteral("newJob"));
+    newJob->setProperty("kind", QStringLiteral("primary"));
+
+    auto* bar = new QHBoxLayout;
+    bar->setContentsMargins(16, 12, 16, 12);
+    bar->setSpacing(8);
+    bar->addWidget(m_search, 1);
+    bar->addWidget(m_compare);
+    bar->addWidget(m_edit);
+    bar->addWidget(newObject);
+    bar->addWidget(newJob);
+    auto* split = new QSplitter(Qt::Horizontal, this);
+    split->addWidget(m_objects);
+    split->addWidget(m_jobs);
+    split->setSizes({460, 906});
+    split->setChildrenCollapsible(false);
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    column->addLayout(bar);
+    column->addWidget(split, 1);
+    setFocusProxy(m_search);
+
+    connect(m_search, &QLineEdit::textChanged, this, [this] {
+        refresh();
+        // Enter in the search opens what stands on top.
+        m_jobs->setCurrentIndex(m_jobsModel->index(0, 0));
+    });
+    connect(m_objects->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
+            &HistoryLists::showJobs);
+    connect(m_jobs, &QTableView::doubleClicked, this, &HistoryLists::openChosen);
+    connect(m_jobsModel, &JobsModel::marksChanged, this, &HistoryLists::onMarks);
+    connect(m_compare, &QPushButton::clicked, this, &HistoryLists::compareMarked);
+    connect(newJob, &QPushButton::clicked, this, [this] { emit newJobWanted(chosenObject()); });
+    connect(newObject, &QPushButton::clicked, this, &HistoryLists::newObjectWanted);
+    connect(m_edit, &QPushButton::clicked, this, [this] { emit objectEditWanted(chosenObject()); });
+    onMarks();
+}
+
+void HistoryLists::refresh()
+{
+    if (!m_session.hasHistory()) {
+        m_objectsModel->setRows({});
+        m_jobsModel->setRows({});
+        return;
+    }
+    const model::ObjectId chosen = chosenObject();
+    auto objects = m_session.history().objects(m_search->text().toStdString());
+    if (!objects) {
+        emit failed(objects.error());
+        return;
+    }
+    m_objectsModel->setRows(std::move(*objects));
+    m_objects->setCurrentIndex(m_objectsModel->index(m_objectsModel->rowOf(chosen), 0));
+    showJobs();
+}
+
+void HistoryLists::showJobs()
+{
+    if (!m_session.hasHistory())
+        return;
+    auto jobs = m_session.history().jobs(m_search->text().toStdString());
+    if (!jobs) {
+        emit failed(jobs.error());
+        return;
+    }
+    const model::ObjectId only = chosenObject();
+    if (!only.isNil())
+        std::erase_if(*jobs, [&](const storage::JobRow& job) { return job.object != only; });
+    const storage::JobRow* current = m_jobsModel->jobAt(m_jobs->currentIndex().row());
+    const model::JobId keep = current == nullptr ? model::JobId() : current->id;
+    m_jobsModel->setRows(std::move(*jobs));
+    int row = 0;
+    for (int i = 0; i < m_jobsModel->rowCount(); ++i)
+        if (m_jobsModel->jobAt(i)->id == keep)
+            row = i;
+    m_jobs->setCurrentIndex(m_jobsModel->index(row, 0));
+    m_edit->setEnabled(!only.isNil());
+}
+
+void HistoryLists::focusSearch()
+{
+    m_search->setFocus();
+    m_search->selectAll();
+}
+
+void HistoryLists::search(const QString& typed)
+{
+    m_search->setText(typed);
+    focusSearch();
+}
+
+void HistoryLists::clearMarks()
+{
+    m_jobsModel->clearMarks();
+}
+
+model::ObjectId HistoryLists::chosenObject() const
+{
+    const storage::ObjectRow* object = m_objectsModel->objectAt(m_objects->currentIndex().row());
+    return object == nullptr ? model::ObjectId() : object->id;
+}
+
+int HistoryLists::jobCount() const
+{
+    return m_jobsModel->rowCount();
+}
+
+void HistoryLists::openChosen()
+{
+    if (const storage::JobRow* job = m_jobsModel->jobAt(m_jobs->currentIndex().row()))
+        emit jobWanted(job->id);
+}
+
+void HistoryLists::onMarks()
+{
+    const auto& marked = m_jobsModel->marked();
+    m_compare->setEnabled(marked.size() == 2);
+    m_compare->setText(marked.size() == 2
+                           ? tr("Compare %1 and %2").arg(marked[0].number).arg(marked[1].number)
+                           : tr("Compare"));
+}
+
+void HistoryLists::compareMarked()
+{
+    const auto& marked = m_jobsModel->marked();
+    if (marked.size() != 2)
+        emit refused(tr("Mark two jobs with Space, then compare them."));
+    else if (marked[0].object != marked[1].object)
+        emit refused(tr("These jobs are on different test objects; mark two jobs on one object."));
+    else if (marked[0].opened <= marked[1].opened)
+        emit compareWanted(marked[0].id, marked[1].id);
+    else
+        emit compareWanted(marked[1].id, marked[0].id);
+}
+
+bool HistoryLists::eventFilter(QObject* watched, QEvent* event)
+{
+    if (event->type() != QEvent::KeyPress)
+        return QWidget::eventFilter(watched, event);
+    const auto* key = static_cast<QKeyEvent*>(event);
+    const bool enter = key->key() == Qt::Key_Return || key->key() == Qt::Key_Enter;
+    if (enter && (key->modifiers() & Qt::ControlModifier) != 0) {
+        compareMarked();
+        return true;
+    }
+    if (enter && watched != m_objects) {
+        openChosen();
+        return true;
+    }
+    if (watched == m_objects && (enter || key->key() == Qt::Key_Right)) {
+        m_jobs->setFocus();
+        return true;
+    }
+    if (watched == m_search && (key->key() == Qt::Key_Down || key->key() == Qt::Key_Up)) {
+        m_jobs->setFocus();
+        return true;
+    }
+    if (watched == m_jobs && key->key() == Qt::Key_Space) {
+        m_jobsModel->toggleMark(m_jobs->currentIndex().row());
+        // The second mark is the wish itself.
+        if (m_jobsModel->marked().size() == 2)
+            compareMarked();
+        return true;
+    }
+    return QWidget::eventFilter(watched, event);
+}
+
+} // namespace sealwalk::ui

@@ -1,0 +1,66 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Objects and jobs, found by typing.
+#pragma once
+
+#include "core/storage/history_store.h"
+
+#include <QWidget>
+
+#include <optional>
+
+class QLineEdit;
+class QPushButton;
+class QTableView;
+
+namespace sealwalk::ui {
+
+class JobSession;
+class JobsModel;
+class ObjectsModel;
+
+class HistoryLists : public QWidget
+{
+    Q_OBJECT
+
+public:
+    explicit HistoryLists(JobSession& session, QWidget* parent = nullptr);
+
+    /// Reads the lists again; what was chosen stays chosen.
+    void refresh();
+    void focusSearch();
+    void search(const QString& typed);
+    void clearMarks();
+    /// The object whose row is chosen; nil: all.
+    [[nodiscard]] model::ObjectId chosenObject() const;
+    [[nodiscard]] int jobCount() const;
+
+signals:
+    void jobWanted(sealwalk::model::JobId job);
+    void newJobWanted(sealwalk::model::ObjectId object);
+    void newObjectWanted();
+    void objectEditWanted(sealwalk::model::ObjectId object);
+    void compareWanted(sealwalk::model::JobId first, sealwalk::model::JobId second);
+    void failed(const sealwalk::Error& error);
+    void refused(const QString& sentence);
+
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
+private:
+    void build();
+    void showJobs();
+    void openChosen();
+    void compareMarked();
+    void onMarks();
+
+    JobSession& m_session;
+    QLineEdit* m_search = nullptr;
+    QTableView* m_objects = nullptr;
+    QTableView* m_jobs = nullptr;
+    QPushButton* m_compare = nullptr;
+    QPushButton* m_edit = nullptr;
+    ObjectsModel* m_objectsModel = nullptr;
+    JobsModel* m_jobsModel = nullptr;
+};
+
+} // namespace sealwalk::ui

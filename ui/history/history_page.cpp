@@ -1,0 +1,132 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/history/history_page.h"
+
+#include "ui/history/first_start.h"
+#include "ui/history/history_lists.h"
+#include "ui/history/job_dialog.h"
+#include "ui/history/object_dialog.h"
+#include "ui/session/job_session.h"
+
+#include <QStackedLayout>
+
+namespace sealwalk::ui {
+
+HistoryPage::HistoryPage(JobSession& session, QWidget* parent)
+    : QWidget(parent)
+    , m_session(session)
+{
+    m_first = new FirstStart(this);
+    m_lists = new HistoryLists(session, this);
+    m_stack = new QStackedLayout(this);
+    m_stack->addWidget(m_first);
+    m_stack->addWidget(m_lists);
+
+    connect(m_first, &FirstStart::newObjectWanted, this, &HistoryPage::startNewObject);
+    connect(m_first, &FirstStart::pictureWanted, this, &HistoryPage::pictureWanted);
+    connect(m_first, &FirstStart::jobFileWanted, this, &HistoryPage::jobFileWanted);
+    connect(m_first, &FirstStart::demoWanted, this, &HistoryPage::demoWanted);
+    connect(m_lists, &HistoryLists::jobWanted, this, &HistoryPage::openJob);
+    connect(m_lists, &HistoryLists::newJobWanted, this, &HistoryPage::startNewJob);
+    connect(m_lists, &HistoryLists::newObjectWanted, this, &HistoryPage::startNewObject);
+    connect(m_lists, &HistoryLists::objectEditWanted, this, &HistoryPage::editObject);
+    connect(m_lists, &HistoryLists::failed, this, &HistoryPage::failed);
+    connect(m_lists, &HistoryLists::refused, this,
+            [this](const QString& sentence) { emit noteRequested(Severity::Caution, sentence); });
+    connect(&m_session, &JobSession::historyChanged, this, &HistoryPage::refresh);
+    connect(&m_session, &JobSession::stateChanged, this, &HistoryPage::refresh);
+    refresh();
+}
+
+void HistoryPage::refresh()
+{
+    bool empty = true;
+    if (m_session.hasHistory())
+        if (const auto objects = m_session.history().objects())
+            empty = objects->empty();
+    m_lists->refresh();
+    QWidget* wanted = empty ? static_cast<QWidget*>(m_first) : m_lists;
+    m_stack->setCurrentWidget(wanted);
+    setFocusProxy(wanted);
+}
+
+void HistoryPage::focusSearch()
+{
+    m_lists->focusSearch();
+}
+
+void HistoryPage::search(const QString& typed)
+{
+    m_lists->search(typed);
+}
+
+void HistoryPage::startNewObject()
+{
+    if (!m_session.hasHistory()) {
+        emit noteRequested(Severity::Caution, tr("Open or make a history first (Ctrl+O)."));
+        return;
+    }
+    ObjectDialog dialog(model::TestObject{}, this);
+    if (dialog.exec() != QDialog::Accepted)
+        return;
+    model::TestObject object = dialog.object();
+    object.id = model::ObjectId::create();
+    if (const Status made = m_session.createObject(object); !made)
+        emit failed(made.error());
+    else
+        startNewJob(object.id);
+}
+
+void HistoryPage::startNewJob(model::ObjectId object)
+{
+    if (!m_session.hasHistory()) {
+        emit noteRequested(Severity::Caution, tr("Open or make a history first (Ctrl+O)."));
+        return;
+    }
+    const auto objects = m_session.history().objects();
+    if (!objects) {
+        emit failed(objects.error());
+        return;
+    }
+    if (objects->empty()) {
+        startNewObject();
+        return;
+    }
+    if (object.isNil() && m_session.hasJob())
+        object = m_session.object().id;
+    QStringList people;
+    if (const auto known = m_session.people())
+        for (const model::Person& person : *known)
+            people.append(QString::fromStdString(person.name));
+    JobDialog dialog(*objects, object, m_session.logger(), people, this);
+    if (dialog.exec() != QDialog::Accepted)
+        return;
+    m_session.setLogger(dialog.logger());
+    if (const auto made = m_session.createJob(dialog.object(), dialog.purpose().toStdString()); !made)
+        emit failed(made.error());
+    else
+        emit jobOpened();
+}
+
+void HistoryPage::openJob(model::JobId job)
+{
+    if (const Status opened = m_session.openJob(job); !opened)
+        emit failed(opened.error());
+    else
+        emit jobOpened();
+}
+
+void HistoryPage::editObject(model::ObjectId id)
+{
+    const auto object = m_session.history().object(id);
+    if (!object) {
+        emit failed(object.error());
+        return;
+    }
+    ObjectDialog dialog(*object, this);
+    if (dialog.exec() != QDialog::Accepted)
+        return;
+    if (const Status changed = m_session.changeObject(dialog.object()); !changed)
+        emit failed(changed.error());
+}
+
+} // namespace sealwalk::ui

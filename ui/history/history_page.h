@@ -1,0 +1,53 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The History stage: ways to begin while it is empty, then objects and jobs, and two jobs side by side.
+#pragma once
+
+#include "core/base/error.h"
+#include "core/model/ids.h"
+#include "ui/widgets/note.h"
+
+#include <QWidget>
+
+class QStackedLayout;
+
+namespace sealwalk::ui {
+
+class FirstStart;
+class HistoryLists;
+class JobSession;
+
+class HistoryPage : public QWidget
+{
+    Q_OBJECT
+
+public:
+    explicit HistoryPage(JobSession& session, QWidget* parent = nullptr);
+
+    /// Asks for the facts of a new object, then for its first job.
+    void startNewObject();
+    /// Asks why and who; nil: the object chosen in the list, else the open job's.
+    void startNewJob(model::ObjectId object = {});
+    void focusSearch();
+    void search(const QString& typed);
+
+signals:
+    void noteRequested(sealwalk::ui::Severity severity, const QString& text);
+    void failed(const sealwalk::Error& error);
+    /// A job was opened or made: the work goes on in its stages.
+    void jobOpened();
+    void pictureWanted();
+    void jobFileWanted();
+    void demoWanted();
+
+private:
+    void refresh();
+    void openJob(model::JobId job);
+    void editObject(model::ObjectId object);
+
+    JobSession& m_session;
+    QStackedLayout* m_stack = nullptr;
+    FirstStart* m_first = nullptr;
+    HistoryLists* m_lists = nullptr;
+};
+
+} // namespace sealwalk::ui

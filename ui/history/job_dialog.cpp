@@ -1,0 +1,87 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/history/job_dialog.h"
+
+#include "ui/widgets/heading.h"
+#include "ui/widgets/person_field.h"
+
+#include <QHBoxLayout>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+namespace sealwalk::ui {
+
+namespace {
+
+constexpr int kWidth = 480;
+
+} // namespace
+
+JobDialog::JobDialog(const std::vector<storage::ObjectRow>& objects, model::ObjectId chosen,
+                     const QString& logger, const QStringList& people, QWidget* parent)
+    : QDialog(parent)
+{
+    setObjectName(QStringLiteral("jobDialog"));
+    setWindowTitle(tr("New job"));
+    setMinimumWidth(kWidth);
+    m_object = new QComboBox(this);
+    m_object->setAccessibleName(tr("test object"));
+    for (const storage::ObjectRow& row : objects) {
+        const QString name = QString::fromStdString(row.name);
+        m_object->addItem(row.tag.empty() ? name
+                                          : name + QStringLiteral("  ") + QString::fromStdString(row.tag));
+        m_ids.push_back(row.id);
+        if (row.id == chosen)
+            m_object->setCurrentIndex(m_object->count() - 1);
+    }
+    m_purpose = new QComboBox(this);
+    m_purpose->setObjectName(QStringLiteral("purpose"));
+    m_purpose->setEditable(true);
+    m_purpose->setAccessibleName(tr("purpose"));
+    m_purpose->addItems(
+        {tr("fault search"), tr("acceptance"), tr("yearly check"), tr("after repair"), tr("after rebuild")});
+    m_logger = new PersonField(tr("who is logging"), this);
+    m_logger->setKnown(people);
+    m_logger->setPerson(logger);
+
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(20, 12, 20, 16);
+    column->addWidget(new Heading(windowTitle(), tr("takes the sketch of the last job"), this));
+    column->addWidget(formRow(tr("Test object"), {m_object}, this));
+    column->addWidget(formRow(tr("Purpose"), {m_purpose}, this));
+    column->addWidget(formRow(tr("Who is logging"), {m_logger}, this));
+    column->addSpacing(12);
+    auto* buttons = new QHBoxLayout;
+    buttons->addStretch(1);
+    auto* cancel = new QPushButton(tr("Cancel"), this);
+    cancel->setAutoDefault(false);
+    auto* start = new QPushButton(tr("Start job"), this);
+    start->setObjectName(QStringLiteral("store"));
+    start->setProperty("kind", QStringLiteral("primary"));
+    start->setDefault(true);
+    buttons->addWidget(cancel);
+    buttons->addWidget(start);
+    column->addLayout(buttons);
+    connect(cancel, &QPushButton::clicked, this, &QDialog::reject);
+    connect(start, &QPushButton::clicked, this, &QDialog::accept);
+    m_purpose->setFocus();
+    m_purpose->lineEdit()->selectAll();
+}
+
+model::ObjectId JobDialog::object() const
+{
+    const int index = m_object->currentIndex();
+    return index < 0 ? model::ObjectId() : m_ids[static_cast<std::size_t>(index)];
+}
+
+QString JobDialog::purpose() const
+{
+    return m_purpose->currentText().trimmed();
+}
+
+QString JobDialog::logger() const
+{
+    return m_logger->person();
+}
+
+} // namespace sealwalk::ui

@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A new job: on which object, why, and who logs.
+#pragma once
+
+#include "core/storage/history_store.h"
+
+#include <QDialog>
+
+#include <vector>
+
+class QComboBox;
+
+namespace sealwalk::ui {
+
+class PersonField;
+
+class JobDialog : public QDialog
+{
+    Q_OBJECT
+
+public:
+    JobDialog(const std::vector<storage::ObjectRow>& objects, model::ObjectId chosen, const QString& logger,
+              const QStringList& people, QWidget* parent = nullptr);
+
+    [[nodiscard]] model::ObjectId object() const;
+    [[nodiscard]] QString purpose() const;
+    [[nodiscard]] QString logger() const;
+
+private:
+    std::vector<model::ObjectId> m_ids;
+    QComboBox* m_object = nullptr;
+    QComboBox* m_purpose = nullptr;
+    PersonField* m_logger = nullptr;
+};
+
+} // namespace sealwalk::ui

@@ -1,0 +1,115 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/shell/corner.h"
+
+#include "core/quantities/leak_rate_unit.h"
+#include "ui/render/icon.h"
+#include "ui/session/job_session.h"
+#include "ui/shell/error_text.h"
+#include "ui/widgets/below_field.h"
+
+#include <QComboBox>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QSignalBlocker>
+
+namespace sealwalk::ui {
+
+namespace {
+
+constexpr int kIcon = 15;
+
+} // namespace
+
+Corner::Corner(JobSession& session, QWidget* parent)
+    : QWidget(parent)
+    , m_session(session)
+{
+    m_feedIcon = new QLabel(this);
+    m_feed = new QLabel(this);
+    m_feed->setProperty("role", QStringLiteral("corner"));
+    m_disk = new QLabel(this);
+    m_disk->setProperty("role", QStringLiteral("corner"));
+    m_unit = new QComboBox(this);
+    m_unit->setProperty("role", QStringLiteral("corner"));
+    m_unit->setAccessibleName(tr("unit shown"));
+    m_unit->setToolTip(tr("Unit shown everywhere in this job (Ctrl+U)"));
+    m_unit->setFocusPolicy(Qt::TabFocus);
+    for (const LeakRateUnit unit : allLeakRateUnits())
+        // A mass flow is tied to a gas of its own and is not a unit to show a map in.
+        if (unitOf(unit).flowClass != FlowClass::Mass)
+            m_unit->addItem(tr("%1, helium").arg(QString::fromStdString(unitOf(unit).symbol)),
+                            QString::fromStdString(std::string(idOf(unit))));
+
+    auto* row = new QHBoxLayout(this);
+    row->setContentsMargins(0, 2, 8, 2);
+    row->setSpacing(6);
+    row->addWidget(m_feedIcon);
+    row->addWidget(m_feed);
+    row->addSpacing(12);
+    row->addWidget(m_disk);
+    row->addSpacing(12);
+    row->addWidget(m_unit);
+    connect(m_unit, &QComboBox::activated, this, &Corner::onUnitChosen);
+    setFeed(tr("no detector feed"));
+    refresh();
+}
+
+void Corner::setFeed(const QString& state)
+{
+    m_feed->setText(state);
+}
+
+void Corner::onStored(const Timestamp& at)
+{
+    m_failing = false;
+    m_stored = true;
+    m_disk->setText(tr("on disk %1").arg(QString::fromStdString(at.timeOfDay())));
+    setStyleProperty(m_disk, "role", QStringLiteral("corner"));
+}
+
+void Corner::onNotStored(const Timestamp& since)
+{
+    if (m_failing)
+        return;
+    m_failing = true;
+    m_disk->setText(tr("not on disk since %1").arg(QString::fromStdString(since.timeOfDay()).left(5)));
+    setStyleProperty(m_disk, "role", QStringLiteral("corner-wrong"));
+}
+
+void Corner::refresh()
+{
+    const QSignalBlocker quiet(m_unit);
+    const QString unit =
+        m_session.hasJob() ? QString::fromStdString(m_session.job().setup.unit) : QStringLiteral("mbar l/s");
+    m_unit->setCurrentIndex(m_unit->findData(unit));
+    m_unit->setEnabled(m_session.hasJob() && m_session.job().isOpenForWork());
+    if (!m_stored && !m_failing)
+        m_disk->setText(m_session.hasHistory() ? tr("on disk") : tr("no history open"));
+    refreshIcon();
+}
+
+void Corner::refreshIcon()
+{
+    m_feedIcon->setPixmap(render::icon(QStringLiteral("feed")).pixmap(kIcon, kIcon));
+}
+
+void Corner::openUnits()
+{
+    if (!m_unit->isEnabled())
+        return;
+    m_unit->setFocus();
+    m_unit->showPopup();
+}
+
+void Corner::onUnitChosen(int index)
+{
+    if (!m_session.hasJob())
+        return;
+    model::Setup setup = m_session.job().setup;
+    setup.unit = m_unit->itemData(index).toString().toStdString();
+    if (const Status stored = m_session.changeSetup(setup); !stored)
+        emit notStored(errorSentence(stored.error()));
+    refresh();
+}
+
+} // namespace sealwalk::ui

@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The right end of the menu row: detector feed, when the last word reached the disk, the unit shown.
+#pragma once
+
+#include "core/base/timestamp.h"
+
+#include <QWidget>
+
+class QComboBox;
+class QLabel;
+
+namespace sealwalk::ui {
+
+class JobSession;
+
+class Corner : public QWidget
+{
+    Q_OBJECT
+
+public:
+    explicit Corner(JobSession& session, QWidget* parent = nullptr);
+
+    void setFeed(const QString& state);
+    void onStored(const Timestamp& at);
+    /// Nothing reaches the disk since then; stays until something does.
+    void onNotStored(const Timestamp& since);
+    void refresh();
+    void openUnits();
+    void refreshIcon();
+
+signals:
+    void notStored(const QString& sentence);
+
+private:
+    void onUnitChosen(int index);
+
+    JobSession& m_session;
+    QLabel* m_feedIcon = nullptr;
+    QLabel* m_feed = nullptr;
+    QLabel* m_disk = nullptr;
+    QComboBox* m_unit = nullptr;
+    bool m_stored = false;
+    bool m_failing = false;
+};
+
+} // namespace sealwalk::ui

@@ -1,0 +1,73 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/shell/error_text.h"
+
+#include <QCoreApplication>
+
+namespace sealwalk::ui {
+
+namespace {
+
+QString tr(const char* text)
+{
+    return QCoreApplication::translate("ErrorText", text);
+}
+
+QString remedyOf(ErrorCode code)
+{
+    switch (code) {
+    case ErrorCode::BadInput:
+        return tr("Correct the entry; nothing was stored.");
+    case ErrorCode::NotFound:
+        return tr("Check the name or look it up in History.");
+    case ErrorCode::NewerVersion:
+        return tr("Update this program; the file was left untouched.");
+    case ErrorCode::ForeignFile:
+        return tr("Choose a Sealwalk file; this one was left untouched.");
+    case ErrorCode::DamagedFile:
+        return tr("Take the last backup; the file was left untouched.");
+    case ErrorCode::ReadOnly:
+        return tr("Ask for the right to write there, or work on a copy.");
+    case ErrorCode::Busy:
+        return tr("Wait until the other program is done, then try again.");
+    case ErrorCode::Conflict:
+        return tr("Look at what changed meanwhile, then do it again.");
+    case ErrorCode::NotAllowed:
+        return {};
+    case ErrorCode::WrongPassphrase:
+        return tr("Type it again.");
+    case ErrorCode::NoAnswer:
+        return {};
+    case ErrorCode::Cancelled:
+        return tr("Everything is as it was.");
+    case ErrorCode::MachineFailed:
+        return tr("Free some room or check the disk; what was on disk before is safe.");
+    }
+    return {};
+}
+
+/// The core writes sentences without the first capital and the full stop, to be put after a file's name.
+QString asSentence(const std::string& message)
+{
+    QString text = QString::fromStdString(message).trimmed();
+    if (text.isEmpty())
+        return text;
+    text[0] = text[0].toUpper();
+    if (!text.endsWith(QLatin1Char('.')) && !text.endsWith(QLatin1Char('?')))
+        text += QLatin1Char('.');
+    return text;
+}
+
+} // namespace
+
+ErrorText errorText(const Error& error)
+{
+    return {asSentence(error.message), remedyOf(error.code), error.code == ErrorCode::MachineFailed};
+}
+
+QString errorSentence(const Error& error)
+{
+    const ErrorText text = errorText(error);
+    return text.remedy.isEmpty() ? text.sentence : text.sentence + QLatin1Char(' ') + text.remedy;
+}
+
+} // namespace sealwalk::ui

@@ -1,0 +1,129 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/shell/key_table.h"
+
+#include <QCoreApplication>
+
+namespace sealwalk::ui {
+
+namespace {
+
+struct Row
+{
+    const char* keys;
+    const char* does;
+};
+
+constexpr Row kEverywhere[] = {
+    {"F1", QT_TRANSLATE_NOOP("KeyTable", "this card; again: away")},
+    {"Alt+1 … Alt+6", QT_TRANSLATE_NOOP("KeyTable", "stages")},
+    {"Ctrl+K", QT_TRANSLATE_NOOP("KeyTable", "go to a point, joint, object or command by typing")},
+    {"F6, Shift+F6", QT_TRANSLATE_NOOP("KeyTable", "next, previous part of the window")},
+    {"Ctrl+N, Ctrl+Shift+N", QT_TRANSLATE_NOOP("KeyTable", "new job, new test object")},
+    {"Ctrl+O", QT_TRANSLATE_NOOP("KeyTable", "open a history or job file")},
+    {"Ctrl+L", QT_TRANSLATE_NOOP("KeyTable", "who is logging")},
+    {"Ctrl+U", QT_TRANSLATE_NOOP("KeyTable", "change the unit shown")},
+    {"Ctrl+F", QT_TRANSLATE_NOOP("KeyTable", "filter the list in view")},
+    {"Ctrl+Z, Ctrl+Shift+Z", QT_TRANSLATE_NOOP("KeyTable", "undo, redo in the sketch")},
+    {"F2", QT_TRANSLATE_NOOP("KeyTable", "the last ten notes")},
+    {"F8", QT_TRANSLATE_NOOP("KeyTable", "sounds on or off")},
+    {"F9, F11", QT_TRANSLATE_NOOP("KeyTable", "theme, full screen")},
+    {"Esc", QT_TRANSLATE_NOOP("KeyTable", "leave the tool, clear the field, cancel the work")},
+};
+
+constexpr Row kPrepare[] = {
+    {"Enter", QT_TRANSLATE_NOOP("KeyTable", "next empty field")},
+    {"Alt+B", QT_TRANSLATE_NOOP("KeyTable", "watch the background")},
+    {"Alt+L", QT_TRANSLATE_NOOP("KeyTable", "enter a reference leak")},
+    {"Alt+R", QT_TRANSLATE_NOOP("KeyTable", "pressure rise")},
+    {"Alt+G", QT_TRANSLATE_NOOP("KeyTable", "go on")},
+};
+
+constexpr Row kSketch[] = {
+    {"V", QT_TRANSLATE_NOOP("KeyTable", "select")},
+    {"R, B", QT_TRANSLATE_NOOP("KeyTable", "ring, rounded rectangle")},
+    {"C, W", QT_TRANSLATE_NOOP("KeyTable", "closed path, open path (weld)")},
+    {"S, H", QT_TRANSLATE_NOOP("KeyTable", "spot, hose")},
+    {"P", QT_TRANSLATE_NOOP("KeyTable", "row or circle of the chosen joint")},
+    {"U, K", QT_TRANSLATE_NOOP("KeyTable", "picture underneath, scale by two clicks")},
+    {"A, X", QT_TRANSLATE_NOOP("KeyTable", "add a point, split the stretch")},
+    {"Del", QT_TRANSLATE_NOOP("KeyTable", "retire; without readings: delete")},
+    {"N, D", QT_TRANSLATE_NOOP("KeyTable", "renumber, reverse the sense")},
+};
+
+constexpr Row kSpray[] = {
+    {"Space", QT_TRANSLATE_NOOP("KeyTable", "start the spray; again: stop")},
+    {"Enter", QT_TRANSLATE_NOOP("KeyTable", "store, next point")},
+    {"N", QT_TRANSLATE_NOOP("KeyTable", "no response")},
+    {"+", QT_TRANSLATE_NOOP("KeyTable", "over range")},
+    {"V 1…5, A 1…5", QT_TRANSLATE_NOOP("KeyTable", "void, not accessible, with reason")},
+    {"R F T G O", QT_TRANSLATE_NOOP("KeyTable", "at rest, flexed, taped, bagged, other")},
+    {"C", QT_TRANSLATE_NOOP("KeyTable", "correct the last one")},
+    {"J, S", QT_TRANSLATE_NOOP("KeyTable", "jump to a number, skip")},
+    {"B", QT_TRANSLATE_NOOP("KeyTable", "type the background")},
+    {"L, I", QT_TRANSLATE_NOOP("KeyTable", "take the advice, go on anyway")},
+    {"Z", QT_TRANSLATE_NOOP("KeyTable", "distance view")},
+};
+
+constexpr Row kJudge[] = {
+    {"Up, Down", QT_TRANSLATE_NOOP("KeyTable", "step through the findings")},
+    {"Enter, Esc", QT_TRANSLATE_NOOP("KeyTable", "why, and back")},
+    {"Space", QT_TRANSLATE_NOOP("KeyTable", "tick for repair")},
+    {"E, F", QT_TRANSLATE_NOOP("KeyTable", "echoes in or out, as found or as left")},
+    {"1…9", QT_TRANSLATE_NOOP("KeyTable", "sheets")},
+    {"G", QT_TRANSLATE_NOOP("KeyTable", "log repairs for the ticks")},
+};
+
+constexpr Row kSignOff[] = {
+    {"Up, Down", QT_TRANSLATE_NOOP("KeyTable", "step through the questions")},
+    {"Enter", QT_TRANSLATE_NOOP("KeyTable", "open the place")},
+    {"M", QT_TRANSLATE_NOOP("KeyTable", "remark")},
+    {"Ctrl+B", QT_TRANSLATE_NOOP("KeyTable", "send back")},
+    {"Ctrl+Enter", QT_TRANSLATE_NOOP("KeyTable", "approve and lock")},
+};
+
+constexpr Row kHistory[] = {
+    {"type", QT_TRANSLATE_NOOP("KeyTable", "find objects and jobs")},
+    {"Enter", QT_TRANSLATE_NOOP("KeyTable", "open the job")},
+    {"Space", QT_TRANSLATE_NOOP("KeyTable", "mark; two marked jobs can be compared")},
+    {"Ctrl+Enter", QT_TRANSLATE_NOOP("KeyTable", "compare the marked jobs")},
+    {"Left, Right", QT_TRANSLATE_NOOP("KeyTable", "comparing: swap sides")},
+    {"F, 1…9", QT_TRANSLATE_NOOP("KeyTable", "comparing: as found or as left, sheets")},
+    {"B", QT_TRANSLATE_NOOP("KeyTable", "comparing: both maps in one place while held")},
+};
+
+template <std::size_t count>
+std::vector<KeyLine> lines(const Row (&rows)[count])
+{
+    std::vector<KeyLine> result;
+    for (const Row& row : rows)
+        result.push_back({QString::fromUtf8(row.keys), QCoreApplication::translate("KeyTable", row.does)});
+    return result;
+}
+
+} // namespace
+
+std::vector<KeyLine> keysEverywhere()
+{
+    return lines(kEverywhere);
+}
+
+std::vector<KeyLine> keysOf(Stage stage)
+{
+    switch (stage) {
+    case Stage::Prepare:
+        return lines(kPrepare);
+    case Stage::Sketch:
+        return lines(kSketch);
+    case Stage::Spray:
+        return lines(kSpray);
+    case Stage::Judge:
+        return lines(kJudge);
+    case Stage::SignOff:
+        return lines(kSignOff);
+    case Stage::History:
+        return lines(kHistory);
+    }
+    return {};
+}
+
+} // namespace sealwalk::ui

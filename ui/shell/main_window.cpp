@@ -1,0 +1,243 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/shell/main_window.h"
+
+#include "core/storage/history_store.h"
+#include "ui/history/history_page.h"
+#include "ui/render/icon.h"
+#include "ui/session/job_session.h"
+#include "ui/shell/corner.h"
+#include "ui/shell/error_text.h"
+#include "ui/shell/key_card.h"
+#include "ui/shell/menus.h"
+#include "ui/shell/stage_progress.h"
+#include "ui/shell/stage_strip.h"
+#include "ui/widgets/note_line.h"
+
+#include <QApplication>
+#include <QCloseEvent>
+#include <QMenuBar>
+#include <QMessageBox>
+#include <QStackedWidget>
+#include <QVBoxLayout>
+
+namespace sealwalk::ui {
+
+namespace {
+
+constexpr QSize kDesigned(1366, 740);
+constexpr QSize kLeast(800, 560);
+
+QString roundText(const JobSession& session)
+{
+    const model::Round* round = session.currentRound();
+    if (round == nullptr)
+        return {};
+    const QString kind = round->title.empty() ? QString::fromUtf8(model::name(round->kind).data())
+                                              : QString::fromStdString(round->title);
+    return MainWindow::tr(" · round %1, %2").arg(round->number).arg(kind);
+}
+
+} // namespace
+
+MainWindow::MainWindow(JobSession& session, ShellSettings& settings, QWidget* parent)
+    : QMainWindow(parent)
+    , m_session(session)
+    , m_settings(settings)
+{
+    build();
+    listen();
+    refresh();
+}
+
+MainWindow::~MainWindow() = default;
+
+void MainWindow::build()
+{
+    setMinimumSize(kLeast);
+    resize(kDesigned);
+    setWindowIcon(QIcon(QStringLiteral(":/sealwalk/icons/app-mark.svg")));
+    auto* centre = new QWidget(this);
+    m_strip = new StageStrip(centre);
+    m_pages = new QStackedWidget(centre);
+    m_note = new NoteLine(centre);
+    m_note->setIconSource([](Severity severity) {
+        return render::icon(QStringLiteral("caution"),
+                            severity == Severity::Error ? render::Role::Over : render::Role::Unsure);
+    });
+    auto* column = new QVBoxLayout(centre);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    column->addWidget(m_strip);
+    column->addWidget(m_pages, 1);
+    column->addWidget(m_note);
+    setCentralWidget(centre);
+    m_history = new HistoryPage(m_session, m_pages);
+    m_menus = new Menus(*this);
+    m_corner = new Corner(m_session, this);
+    menuBar()->setCornerWidget(m_corner, Qt::TopRightCorner);
+    m_settings.restoreGeometry(*this);
+}
+
+void MainWindow::listen()
+{
+    connect(m_strip, &StageStrip::stageChosen, this, &MainWindow::showStage);
+    connect(m_corner, &Corner::notStored, this,
+            [this](const QString& sentence) { say(Severity::Error, sentence); });
+    connect(m_history, &HistoryPage::jobOpened, this, &MainWindow::showStageOfWork);
+    connect(&m_session, &JobSession::jobChanged, this, &MainWindow::onJobChanged);
+    connect(&m_session, &JobSession::storedOnDisk, m_corner, &Corner::onStored);
+    for (const auto signal :
+         {&JobSession::historyChanged, &JobSession::sketchChanged, &JobSession::setupChanged,
+          &JobSession::roundChanged, &JobSession::recordsChanged, &JobSession::stateChanged,
+          &JobSession::findingsChanged})
+        connect(&m_session, signal, this, &MainWindow::refresh);
+    connect(&m_session, &JobSession::readingStored, this, &MainWindow::refresh);
+}
+
+void MainWindow::addPageWidget(Stage stage, QWidget* page)
+{
+    m_byStage[stage] = page;
+    m_pages->addWidget(page);
+    m_strip->addStage(stage);
+    m_settings.restoreDividers(stage, *page);
+    refresh();
+}
+
+QWidget* MainWindow::page(Stage stage) const
+{
+    const auto found = m_byStage.find(stage);
+    return found == m_byStage.end() ? nullptr : found->second;
+}
+
+void MainWindow::showStage(Stage stage)
+{
+    QWidget* wanted = page(stage);
+    if (wanted == nullptr)
+        return;
+    if (stage != Stage::History && !m_session.hasJob()) {
+        say(Severity::Caution, tr("No job is open."), tr("Open one in History, or start one with Ctrl+N."));
+        return;
+    }
+    // Leaving a field is finishing it: what was typed is taken before the page goes out of sight.
+    if (QWidget* focused = QApplication::focusWidget(); focused != nullptr && m_pages->isAncestorOf(focused))
+        focused->clearFocus();
+    m_stage = stage;
+    m_pages->setCurrentWidget(wanted);
+    m_strip->setCurrent(stage);
+    refresh();
+    wanted->setFocus(Qt::OtherFocusReason);
+}
+
+void MainWindow::showStageOfWork()
+{
+    if (!m_session.hasJob()) {
+        showStage(Stage::History);
+        return;
+    }
+    const model::Job& job = m_session.job();
+    Stage wanted = Stage::Judge;
+    if (job.isOpenForWork()) {
+        if (job.readings.empty())
+            wanted = !job.setup.pointLimit || job.calibrations.empty() ? Stage::Prepare : Stage::Spray;
+        else if (progressOf(Stage::Spray, m_session).thread != StageProgress::Thread::Done)
+            wanted = Stage::Spray;
+        if (wanted == Stage::Spray && job.sketch.activePoints().empty())
+            wanted = Stage::Sketch;
+    } else if (job.state == model::JobState::Submitted) {
+        wanted = Stage::SignOff;
+    }
+    for (const Stage candidate : {wanted, Stage::Judge, Stage::Prepare, Stage::History})
+        if (page(candidate) != nullptr) {
+            showStage(candidate);
+            return;
+        }
+}
+
+void MainWindow::onJobChanged()
+{
+    refresh();
+    if (!m_session.hasJob() && m_stage != Stage::History)
+        showStage(Stage::History);
+}
+
+void MainWindow::refresh()
+{
+    const bool open = m_session.hasJob();
+    if (open) {
+        const QString object = QString::fromStdString(m_session.object().name);
+        const QString job = tr("job %1").arg(m_session.job().number);
+        m_strip->setObjectAndJob(m_session.object().invented ? tr("%1 (invented data)").arg(object) : object,
+                                 tr("Job %1").arg(m_session.job().number) + roundText(m_session));
+        setWindowTitle(QStringLiteral("%1 – %2 – Sealwalk").arg(object, job));
+    } else {
+        m_strip->setObjectAndJob(tr("No job open"), tr("start in History"));
+        setWindowTitle(QStringLiteral("Sealwalk"));
+    }
+    for (const auto& [stage, widget] : m_byStage) {
+        m_strip->setProgress(stage, progressOf(stage, m_session));
+        m_strip->setUsable(stage, open || stage == Stage::History);
+    }
+    m_corner->refresh();
+    m_menus->refresh();
+}
+
+void MainWindow::say(Severity severity, const QString& text, const QString& aside)
+{
+    m_note->say(severity, text, aside);
+}
+
+void MainWindow::report(const Error& error)
+{
+    const ErrorText text = errorText(error);
+    if (error.code == ErrorCode::Cancelled) {
+        say(Severity::News, text.sentence, text.remedy);
+        return;
+    }
+    say(Severity::Error, text.sentence, text.remedy);
+    if (!text.threatensData)
+        return;
+    m_corner->onNotStored(Timestamp::now());
+    QMessageBox::critical(this, tr("Not stored"), text.sentence + QStringLiteral("\n\n") + text.remedy);
+}
+
+void MainWindow::setTheme(render::ThemeName theme)
+{
+    m_settings.setTheme(theme);
+    if (auto* application = qobject_cast<QApplication*>(QApplication::instance()))
+        render::applyTheme(*application, theme);
+    m_note->refreshIcon();
+    m_corner->refreshIcon();
+    m_menus->refresh();
+}
+
+void MainWindow::toggleKeyCard()
+{
+    QWidget* shown = m_pages->currentWidget();
+    if (shown == nullptr)
+        return;
+    if (auto* card = shown->findChild<KeyCard*>()) {
+        delete card;
+        shown->setFocus();
+    } else {
+        new KeyCard(m_stage, shown);
+    }
+}
+
+void MainWindow::closeEvent(QCloseEvent* event)
+{
+    if (QWidget* focused = QApplication::focusWidget())
+        focused->clearFocus();
+    m_settings.keepGeometry(*this);
+    for (const auto& [stage, widget] : m_byStage)
+        m_settings.keepDividers(stage, *widget);
+    QMainWindow::closeEvent(event);
+}
+
+void MainWindow::changeEvent(QEvent* event)
+{
+    QMainWindow::changeEvent(event);
+    if (event->type() == QEvent::WindowStateChange && m_menus != nullptr)
+        m_menus->refresh();
+}
+
+} // namespace sealwalk::ui

@@ -1,0 +1,102 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The window: menu row, stage strip, the page of the stage, note line. It composes; the pages do the work.
+#pragma once
+
+#include "core/base/error.h"
+#include "ui/shell/shell_settings.h"
+#include "ui/shell/stage.h"
+#include "ui/widgets/note.h"
+
+#include <QMainWindow>
+
+#include <map>
+#include <optional>
+
+class QStackedWidget;
+
+namespace sealwalk::ui {
+
+class Corner;
+class HistoryPage;
+class JobSession;
+class Menus;
+class NoteLine;
+class StageStrip;
+
+class MainWindow : public QMainWindow
+{
+    Q_OBJECT
+
+public:
+    MainWindow(JobSession& session, ShellSettings& settings, QWidget* parent = nullptr);
+    ~MainWindow() override;
+
+    /// Takes a stage's page in, in the order of the stages, and listens to what it says.
+    template <class Page>
+    void addPage(Stage stage, Page* page);
+
+    [[nodiscard]] QWidget* page(Stage stage) const; ///< nullptr when there is none
+    [[nodiscard]] Stage stage() const { return m_stage; }
+    /// Does nothing for a stage without a page, or one that needs a job when none is open.
+    void showStage(Stage stage);
+    /// Where the open job's work goes on.
+    void showStageOfWork();
+
+    [[nodiscard]] JobSession& session() const { return m_session; }
+    [[nodiscard]] ShellSettings& settings() const { return m_settings; }
+    [[nodiscard]] HistoryPage& historyPage() const { return *m_history; }
+    [[nodiscard]] NoteLine& noteLine() const { return *m_note; }
+    [[nodiscard]] StageStrip& strip() const { return *m_strip; }
+    [[nodiscard]] Corner& corner() const { return *m_corner; }
+
+    void say(Severity severity, const QString& text, const QString& aside = {});
+    /// In the note line; in a box as well when work may be lost.
+    void report(const Error& error);
+
+    void setTheme(render::ThemeName theme);
+    void toggleKeyCard();
+
+signals:
+    void soundsChanged(bool on);
+
+protected:
+    void closeEvent(QCloseEvent* event) override;
+    void changeEvent(QEvent* event) override;
+
+private:
+    void build();
+    void listen();
+    void refresh();
+    void addPageWidget(Stage stage, QWidget* page);
+    void onJobChanged();
+
+    JobSession& m_session;
+    ShellSettings& m_settings;
+    StageStrip* m_strip = nullptr;
+    QStackedWidget* m_pages = nullptr;
+    NoteLine* m_note = nullptr;
+    Corner* m_corner = nullptr;
+    Menus* m_menus = nullptr;
+    HistoryPage* m_history = nullptr;
+    std::map<Stage, QWidget*> m_byStage;
+    Stage m_stage = Stage::History;
+};
+
+template <class Page>
+void MainWindow::addPage(Stage stage, Page* page)
+{
+    addPageWidget(stage, page);
+    if constexpr (requires { &Page::noteRequested; })
+        connect(page, &Page::noteRequested, this,
+                [this](Severity severity, const QString& text) { say(severity, text); });
+    if constexpr (requires { &Page::failed; })
+        connect(page, &Page::failed, this, &MainWindow::report);
+    if constexpr (requires { &Page::progressChanged; })
+        connect(page, &Page::progressChanged, this, &MainWindow::refresh);
+    if constexpr (requires(bool on) { page->setSoundsOn(on); }) {
+        page->setSoundsOn(m_settings.soundsOn());
+        connect(this, &MainWindow::soundsChanged, page, &Page::setSoundsOn);
+    }
+}
+
+} // namespace sealwalk::ui

@@ -1,0 +1,210 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/shell/menus.h"
+
+#include "ui/history/history_page.h"
+#include "ui/session/job_session.h"
+#include "ui/shell/corner.h"
+#include "ui/shell/destinations.h"
+#include "ui/shell/logger_dialog.h"
+#include "ui/shell/main_window.h"
+#include "ui/shell/opening.h"
+#include "ui/shell/regions.h"
+#include "ui/widgets/note_line.h"
+
+#include <QAction>
+#include <QActionGroup>
+#include <QLineEdit>
+#include <QMenu>
+#include <QMenuBar>
+#include <QMessageBox>
+
+namespace sealwalk::ui {
+
+namespace {
+
+QString plain(const QAction& action)
+{
+    return action.text().remove(QLatin1Char('&')).remove(QStringLiteral(" …"));
+}
+
+} // namespace
+
+Menus::Menus(MainWindow& window)
+    : QObject(&window)
+    , m_window(window)
+{
+    buildFile();
+    buildEdit();
+    buildView();
+    buildJob();
+    buildTools();
+    buildHelp();
+}
+
+QAction* Menus::add(QMenu* menu, const QString& text, const QKeySequence& key, std::function<void()> does)
+{
+    QAction* action = menu->addAction(text);
+    action->setShortcut(key);
+    connect(action, &QAction::triggered, this, [does = std::move(does)] { does(); });
+    m_actions.push_back(action);
+    return action;
+}
+
+void Menus::buildFile()
+{
+    QMenu* menu = m_window.menuBar()->addMenu(tr("&File"));
+    m_needHistory.push_back(add(menu, tr("New &test object …"),
+                                QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_N),
+                                [this] { m_window.historyPage().startNewObject(); }));
+    m_needHistory.push_back(add(menu, tr("&New job …"), QKeySequence(Qt::CTRL | Qt::Key_N),
+                                [this] { m_window.historyPage().startNewJob(); }));
+    add(menu, tr("&Open history or job file …"), QKeySequence(Qt::CTRL | Qt::Key_O),
+        [this] { chooseAndOpen(m_window); });
+    add(menu, tr("New &history file …"), {}, [this] { chooseAndCreateHistory(m_window); });
+    menu->addSeparator();
+    m_needHistory.push_back(
+        add(menu, tr("&Back up the history …"), {}, [this] { chooseAndBackUp(m_window); }));
+    menu->addSeparator();
+    add(menu, tr("&Quit"), QKeySequence(Qt::CTRL | Qt::Key_Q), [this] { m_window.close(); });
+}
+
+void Menus::buildEdit()
+{
+    QMenu* menu = m_window.menuBar()->addMenu(tr("&Edit"));
+    const auto answer = [this](const Status& status) {
+        if (!status)
+            m_window.report(status.error());
+    };
+    m_needOpenJob.push_back(add(menu, tr("&Undo"), QKeySequence(Qt::CTRL | Qt::Key_Z),
+                                [this, answer] { answer(m_window.session().undo()); }));
+    m_needOpenJob.push_back(add(menu, tr("&Redo"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z),
+                                [this, answer] { answer(m_window.session().redo()); }));
+    menu->addSeparator();
+    add(menu, tr("&Find in the list"), QKeySequence(Qt::CTRL | Qt::Key_F), [this] {
+        QWidget* page = m_window.page(m_window.stage());
+        auto* field = page == nullptr ? nullptr : page->findChild<QLineEdit*>(QStringLiteral("search"));
+        if (field != nullptr && field->isVisible()) {
+            field->setFocus();
+            field->selectAll();
+        } else {
+            m_window.showStage(Stage::History);
+            m_window.historyPage().focusSearch();
+        }
+    });
+}
+
+void Menus::buildView()
+{
+    QMenu* menu = m_window.menuBar()->addMenu(tr("&View"));
+    for (const Stage stage : kStages) {
+        QAction* action =
+            add(menu, stageTitle(stage),
+                QKeySequence(Qt::ALT | static_cast<Qt::Key>(Qt::Key_1 + static_cast<int>(stage))),
+                [this, stage] { m_window.showStage(stage); });
+        action->setData(static_cast<int>(stage));
+    }
+    menu->addSeparator();
+    QMenu* themes = menu->addMenu(tr("&Theme"));
+    auto* group = new QActionGroup(this);
+    const std::pair<render::ThemeName, QString> names[] = {{render::ThemeName::Paper, tr("&Paper (day)")},
+                                                           {render::ThemeName::Slate, tr("&Slate (evening)")},
+                                                           {render::ThemeName::Hall, tr("&Hall (dim hall)")}};
+    for (const auto& [theme, name] : names) {
+        const render::ThemeName wanted = theme;
+        QAction* action = add(themes, name, {}, [this, wanted] { m_window.setTheme(wanted); });
+        action->setCheckable(true);
+        group->addAction(action);
+        m_themes[static_cast<int>(theme)] = action;
+    }
+    add(menu, tr("Ne&xt theme"), QKeySequence(Qt::Key_F9), [this] {
+        const int next =
+            (static_cast<int>(m_window.settings().theme()) + 1) % static_cast<int>(m_themes.size());
+        m_window.setTheme(static_cast<render::ThemeName>(next));
+    });
+    m_fullScreen = add(menu, tr("&Full screen"), QKeySequence(Qt::Key_F11),
+                       [this] { m_window.setWindowState(m_window.windowState() ^ Qt::WindowFullScreen); });
+    m_fullScreen->setCheckable(true);
+    menu->addSeparator();
+    add(menu, tr("Next &part of the window"), QKeySequence(Qt::Key_F6),
+        [this] { focusNextRegion(m_window, true); });
+    add(menu, tr("Pre&vious part of the window"), QKeySequence(Qt::SHIFT | Qt::Key_F6),
+        [this] { focusNextRegion(m_window, false); });
+}
+
+void Menus::buildJob()
+{
+    QMenu* menu = m_window.menuBar()->addMenu(tr("&Job"));
+    add(menu, tr("Who is &logging …"), QKeySequence(Qt::CTRL | Qt::Key_L), [this] {
+        LoggerDialog dialog(m_window.session(), &m_window);
+        if (dialog.exec() == QDialog::Accepted)
+            m_window.say(Severity::News, tr("%1 is logging.").arg(m_window.session().logger()));
+    });
+    m_needOpenJob.push_back(add(menu, tr("&Unit shown"), QKeySequence(Qt::CTRL | Qt::Key_U),
+                                [this] { m_window.corner().openUnits(); }));
+    menu->addSeparator();
+    m_needJob.push_back(add(menu, tr("&Close the job"), {}, [this] {
+        m_window.session().closeJob();
+        m_window.showStage(Stage::History);
+    }));
+}
+
+void Menus::buildTools()
+{
+    QMenu* menu = m_window.menuBar()->addMenu(tr("&Tools"));
+    add(menu, tr("&Go to …"), QKeySequence(Qt::CTRL | Qt::Key_K), [this] {
+        GoTo dialog(destinations(m_window, commands()), &m_window);
+        dialog.exec();
+    });
+    add(menu, tr("&Last ten notes"), QKeySequence(Qt::Key_F2), [this] { m_window.noteLine().openLastTen(); });
+    m_sounds = add(menu, tr("&Sounds"), QKeySequence(Qt::Key_F8), [this] {
+        const bool on = !m_window.settings().soundsOn();
+        m_window.settings().setSoundsOn(on);
+        emit m_window.soundsChanged(on);
+        m_window.say(Severity::News, on ? tr("Sounds are on.") : tr("Sounds are off."));
+        refresh();
+    });
+    m_sounds->setCheckable(true);
+    m_needHistory.push_back(add(menu, tr("&Check the history"), {}, [this] { checkHistory(m_window); }));
+}
+
+void Menus::buildHelp()
+{
+    QMenu* menu = m_window.menuBar()->addMenu(tr("&Help"));
+    add(menu, tr("&Keys of this stage"), QKeySequence(Qt::Key_F1), [this] { m_window.toggleKeyCard(); });
+    add(menu, tr("&About Sealwalk"), {}, [this] {
+        QMessageBox::about(
+            &m_window, tr("About Sealwalk"),
+            tr("<b>Sealwalk</b><br>Find, size, judge and prove the repair of vacuum leaks, joint by "
+               "joint.<br><br>Free software under the GNU General Public License, version 3 or later; "
+               "without any warranty. It gives no permission to work: your site's rules, permits and "
+               "licensed people come first."));
+    });
+}
+
+void Menus::refresh()
+{
+    const JobSession& session = m_window.session();
+    for (QAction* action : m_needHistory)
+        action->setEnabled(session.hasHistory());
+    for (QAction* action : m_needJob)
+        action->setEnabled(session.hasJob());
+    for (QAction* action : m_needOpenJob)
+        action->setEnabled(session.hasJob() && session.job().isOpenForWork());
+    for (QAction* action : m_actions)
+        if (action->data().isValid())
+            action->setVisible(m_window.page(static_cast<Stage>(action->data().toInt())) != nullptr);
+    m_themes[static_cast<int>(m_window.settings().theme())]->setChecked(true);
+    m_sounds->setChecked(m_window.settings().soundsOn());
+    m_fullScreen->setChecked(m_window.isFullScreen());
+}
+
+std::vector<Destination> Menus::commands() const
+{
+    std::vector<Destination> result;
+    for (QAction* action : m_actions)
+        if (action->isEnabled() && action->isVisible())
+            result.push_back({plain(*action), tr("command"), [action] { action->trigger(); }});
+    return result;
+}
+
+} // namespace sealwalk::ui

@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What the window remembers between starts: theme, size, sounds, the dividers of each stage. Nothing of the
+// record is in here.
+#pragma once
+
+#include "ui/render/theme.h"
+#include "ui/shell/stage.h"
+
+#include <QByteArray>
+#include <QSettings>
+
+class QWidget;
+
+namespace sealwalk::ui {
+
+class ShellSettings
+{
+public:
+    /// The user's own settings, or those of `file`.
+    explicit ShellSettings(const QString& file = {});
+
+    [[nodiscard]] render::ThemeName theme() const;
+    void setTheme(render::ThemeName theme);
+    [[nodiscard]] bool soundsOn() const;
+    void setSoundsOn(bool on);
+    [[nodiscard]] bool sheetStaysPaper() const;
+    void setSheetStaysPaper(bool stays);
+
+    void keepGeometry(const QWidget& window);
+    void restoreGeometry(QWidget& window) const;
+    /// Every splitter of a page, in the order it was built.
+    void keepDividers(Stage stage, const QWidget& page);
+    void restoreDividers(Stage stage, QWidget& page) const;
+
+private:
+    mutable QSettings m_settings;
+};
+
+} // namespace sealwalk::ui

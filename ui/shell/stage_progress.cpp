@@ -1,0 +1,144 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/shell/stage_progress.h"
+
+#include "core/storage/history_store.h"
+#include "ui/session/job_session.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+#include <unordered_set>
+
+namespace sealwalk::ui {
+
+namespace {
+
+using Thread = StageProgress::Thread;
+
+QString tr(const char* text)
+{
+    return QCoreApplication::translate("StageProgress", text);
+}
+
+QString trn(const char* text, int count)
+{
+    return QCoreApplication::translate("StageProgress", text, nullptr, count);
+}
+
+StageProgress prepare(const JobSession& session)
+{
+    const model::Job& job = session.job();
+    if (!job.setup.pointLimit && job.setup.kindLimits.empty())
+        return {tr("limit missing"), Thread::NotBegun, 0.0};
+    if (job.calibrations.empty())
+        return {tr("calibration missing"), Thread::UnderWay, 0.5};
+    if (job.backgrounds.empty())
+        return {tr("background missing"), Thread::UnderWay, 0.75};
+    return {tr("set up"), Thread::Done, 1.0};
+}
+
+StageProgress sketch(const JobSession& session)
+{
+    const model::Sketch& drawing = session.job().sketch;
+    const int points = static_cast<int>(drawing.activePoints().size());
+    if (points == 0)
+        return {drawing.sheets.empty() ? tr("no sheet yet") : tr("no points yet"), Thread::NotBegun, 0.0};
+    return {trn("%n point(s), ", points) + trn("%n sheet(s)", static_cast<int>(drawing.sheets.size())),
+            Thread::Done, 1.0};
+}
+
+StageProgress spray(const JobSession& session)
+{
+    const model::Round* round = session.currentRound();
+    if (round == nullptr)
+        return {tr("not begun"), Thread::NotBegun, 0.0};
+    std::unordered_set<model::PointId> answered;
+    for (const model::Reading* reading : session.job().standing(round->id))
+        answered.insert(reading->point);
+    const auto done = std::count_if(round->points.begin(), round->points.end(),
+                                    [&](model::PointId point) { return answered.contains(point); });
+    const auto all = static_cast<long>(round->points.size());
+    const double share = all == 0 ? 0.0 : static_cast<double>(done) / static_cast<double>(all);
+    const Thread thread = done == 0 ? Thread::NotBegun : done == all ? Thread::Done : Thread::UnderWay;
+    return {tr("%1 of %2 points").arg(done).arg(all), thread, share};
+}
+
+StageProgress judge(const JobSession& session)
+{
+    const auto& findings = session.findings();
+    const auto count = [&](analysis::Verdict verdict) {
+        return static_cast<int>(std::count_if(findings.begin(), findings.end(),
+                                              [&](const auto& f) { return f.verdict == verdict; }));
+    };
+    const bool sprayed = std::any_of(findings.begin(), findings.end(), [](const auto& f) {
+        return f.finding != analysis::Finding::NotSprayed;
+    });
+    if (!sprayed)
+        return {tr("not begun"), Thread::NotBegun, 0.0};
+    const int over = count(analysis::Verdict::Over);
+    const int unsure = count(analysis::Verdict::CannotSay);
+    if (over + unsure > 0)
+        return {tr("%1 over, %2 cannot say").arg(over).arg(unsure), Thread::Open, 1.0};
+    const int none = count(analysis::Verdict::NoAnswer);
+    if (none > 0)
+        return {trn("%n without answer", none), Thread::Open, 1.0};
+    return {tr("all within"), Thread::Done, 1.0};
+}
+
+StageProgress signOff(const JobSession& session)
+{
+    switch (session.job().state) {
+    case model::JobState::Open:
+        return {tr("draft"), Thread::NotBegun, 0.0};
+    case model::JobState::Submitted:
+        return {tr("submitted"), Thread::UnderWay, 0.5};
+    case model::JobState::Returned:
+        return {tr("sent back"), Thread::Open, 1.0};
+    case model::JobState::Signed:
+        return {tr("signed"), Thread::Done, 1.0};
+    }
+    return {};
+}
+
+StageProgress history(const JobSession& session)
+{
+    if (!session.hasHistory())
+        return {};
+    if (!session.hasJob()) {
+        const auto objects = session.history().objects();
+        const int count = objects ? static_cast<int>(objects->size()) : 0;
+        return count == 0 ? StageProgress{} : StageProgress{trn("%n object(s)", count), Thread::Done, 1.0};
+    }
+    const auto jobs = session.history().jobsOf(session.object().id);
+    const int earlier = jobs ? static_cast<int>(jobs->size()) - 1 : 0;
+    if (earlier <= 0)
+        return {tr("first job"), Thread::NotBegun, 0.0};
+    return {trn("%n other job(s)", earlier), Thread::Done, 1.0};
+}
+
+} // namespace
+
+StageProgress progressOf(Stage stage, const JobSession& session)
+{
+    if (stage == Stage::History)
+        return history(session);
+    if (!session.hasJob())
+        return {};
+    switch (stage) {
+    case Stage::Prepare:
+        return prepare(session);
+    case Stage::Sketch:
+        return sketch(session);
+    case Stage::Spray:
+        return spray(session);
+    case Stage::Judge:
+        return judge(session);
+    case Stage::SignOff:
+        return signOff(session);
+    case Stage::History:
+        break;
+    }
+    return {};
+}
+
+} // namespace sealwalk::ui

@@ -1,0 +1,108 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/shell/stage_strip.h"
+
+#include "ui/render/icon.h"
+#include "ui/render/theme.h"
+#include "ui/shell/stage_field.h"
+
+#include <QHBoxLayout>
+#include <QPainter>
+
+namespace sealwalk::ui {
+
+namespace {
+
+using render::Role;
+using render::Theme;
+
+constexpr int kPlateWidth = 318;
+constexpr int kHistoryGap = 14;
+constexpr int kMark = 28;
+constexpr int kMargin = 12;
+constexpr int kTextLeft = 50;
+
+} // namespace
+
+StageStrip::StageStrip(QWidget* parent)
+    : QWidget(parent)
+{
+    setObjectName(QStringLiteral("stageStrip"));
+    setFixedHeight(render::kStageStrip);
+    setProperty("region", tr("stages"));
+    m_row = new QHBoxLayout(this);
+    m_row->setContentsMargins(kPlateWidth, 0, 0, 0);
+    m_row->setSpacing(0);
+    m_row->addStretch(1);
+}
+
+void StageStrip::addStage(Stage stage)
+{
+    auto* field = new StageField(stage, this);
+    if (stage == Stage::History && !m_fields.empty())
+        m_row->insertSpacing(m_row->count() - 1, kHistoryGap);
+    m_row->insertWidget(m_row->count() - 1, field);
+    m_fields.push_back(field);
+    connect(field, &StageField::clicked, this, [this, field] {
+        // The page decides what is chosen; a click alone does not.
+        field->setChecked(!field->isChecked());
+        emit stageChosen(field->stage());
+    });
+}
+
+void StageStrip::setObjectAndJob(const QString& object, const QString& job)
+{
+    m_object = object;
+    m_job = job;
+    setAccessibleName(object);
+    setAccessibleDescription(job);
+    update();
+}
+
+void StageStrip::setProgress(Stage stage, const StageProgress& progress)
+{
+    if (StageField* wanted = field(stage))
+        wanted->setProgress(progress);
+}
+
+void StageStrip::setUsable(Stage stage, bool usable)
+{
+    if (StageField* wanted = field(stage))
+        wanted->setEnabled(usable);
+}
+
+void StageStrip::setCurrent(std::optional<Stage> stage)
+{
+    for (StageField* field : m_fields)
+        field->setChecked(stage && field->stage() == *stage);
+}
+
+StageField* StageStrip::field(Stage stage) const
+{
+    for (StageField* field : m_fields)
+        if (field->stage() == stage)
+            return field;
+    return nullptr;
+}
+
+void StageStrip::paintEvent(QPaintEvent* /*event*/)
+{
+    const Theme& theme = Theme::of(this);
+    QPainter painter(this);
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.fillRect(rect(), theme.colour(Role::Strip));
+    render::paintIcon(painter, QStringLiteral("app-mark-line"), QRectF(kMargin, 9, kMark, kMark),
+                      theme.colour(Role::OnStrip));
+    const int room = kPlateWidth - kTextLeft - kMargin;
+    const QFont strong = render::font(render::TextSize::Strong, render::Weight::Bold);
+    painter.setFont(strong);
+    painter.setPen(theme.colour(Role::OnStrip));
+    painter.drawText(QRect(kTextLeft, 6, room, 17), Qt::AlignLeft | Qt::AlignVCenter,
+                     QFontMetrics(strong).elidedText(m_object, Qt::ElideRight, room));
+    const QFont caption = render::font(render::TextSize::Caption);
+    painter.setFont(caption);
+    painter.setPen(theme.colour(Role::StripSoft));
+    painter.drawText(QRect(kTextLeft, 23, room, 15), Qt::AlignLeft | Qt::AlignVCenter,
+                     QFontMetrics(caption).elidedText(m_job, Qt::ElideRight, room));
+}
+
+} // namespace sealwalk::ui
