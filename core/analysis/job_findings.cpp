@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/analysis/job_findings.h"
 
+#include "core/analysis/job_factor.h"
 #include "core/analysis/job_sources.h"
+#include "core/analysis/job_view.h"
 
 #include <fmt/format.h>
 
@@ -13,27 +15,36 @@ namespace sealwalk::analysis {
 
 namespace {
 
-std::string rateText(LeakRate rate)
-{
-    return fmt::format("{:.1e} mbar l/s", inMillibarLitresPerSecond(rate));
-}
-
-/// What one unit on the display means on the chamber: the latest system check before the reading.
+/// What 1 on the display means on the chamber; 1 when no check with a reference leak is usable.
 double factorAt(const model::Job& job, const model::Reading& reading)
 {
-    double factor = 1.0;
-    for (const model::Calibration& check : job.calibrations)
-        if (check.kind == model::CalibrationKind::SystemCheck && check.at <= reading.at &&
-            check.shown > check.background)
-            factor = check.leak.value / (check.shown - check.background);
-    return factor;
+    const model::TestPoint* point = job.sketch.point(reading.point);
+    std::vector<std::string> notes;
+    const auto factors =
+        detail::factorsFor(job, point == nullptr ? model::JointId() : point->joint, reading.at, notes);
+    double product = 1.0;
+    if (factors)
+        for (const FactorUsed& factor : *factors)
+            product *= factor.multiplier;
+    return product;
 }
 
-Verdict against(std::optional<LeakRate> limit, LeakRate rate)
+Finding wordFor(const CorrectedReading& corrected)
 {
-    if (!limit)
-        return Verdict::NoAnswer;
-    return rate > *limit ? Verdict::Over : Verdict::Within;
+    switch (corrected.outcome) {
+    case model::Outcome::NotAccessible:
+        return Finding::NotAccessible;
+    case model::Outcome::NotTested:
+        return Finding::NotTested;
+    case model::Outcome::NoResponse:
+        return corrected.verdict == Verdict::CannotSay ? Finding::BelowDetectable : Finding::Clear;
+    case model::Outcome::Value:
+    case model::Outcome::AboveRange:
+        break;
+    }
+    if (!corrected.below)
+        return Finding::Leak;
+    return corrected.verdict == Verdict::CannotSay ? Finding::BelowDetectable : Finding::Clear;
 }
 
 /// Order of standing: the worst reading of a point counts.
@@ -87,42 +98,24 @@ void addJudgements(const model::Job& job, model::RoundId round, std::vector<Poin
 
 PointFinding readingFinding(const model::Job& job, const model::Reading& reading)
 {
+    const CorrectedReading corrected = correctedReading(job, reading);
     PointFinding finding;
     finding.point = reading.point;
     finding.condition = reading.condition;
     finding.reading = reading.id;
-    const auto limit = job.limitOf(reading.point);
-    const double factor = factorAt(job, reading) / std::max(job.setup.heliumShare.si(), 1e-6);
-    switch (reading.outcome) {
-    case model::Outcome::Value:
-    case model::Outcome::AboveRange: {
-        const LeakRate net = reading.peak.value_or(LeakRate()) - reading.background.value_or(LeakRate());
-        finding.finding = Finding::Leak;
-        finding.asRead = factor * net;
-        if (reading.outcome == model::Outcome::Value) {
-            finding.rate = finding.asRead;
-            finding.verdict = against(limit, *finding.rate);
-        } else {
-            finding.verdict = limit && *finding.asRead > *limit ? Verdict::Over : Verdict::CannotSay;
-            finding.because.push_back("more than the detector could show: above " +
-                                      rateText(*finding.asRead));
-        }
-        break;
-    }
-    case model::Outcome::NoResponse:
-        finding.finding = Finding::Clear;
-        finding.verdict = limit ? Verdict::Within : Verdict::NoAnswer;
-        finding.because.emplace_back("no response");
-        break;
-    case model::Outcome::NotAccessible:
-        finding.finding = Finding::NotAccessible;
-        finding.because.push_back(reading.reason);
-        break;
-    case model::Outcome::NotTested:
-        finding.finding = Finding::NotTested;
-        finding.because.push_back(reading.reason);
-        break;
-    }
+    finding.finding = corrected.isVoid ? Finding::Void : wordFor(corrected);
+    finding.verdict = corrected.verdict;
+    finding.rate = corrected.rate;
+    finding.low = corrected.low;
+    finding.high = corrected.high;
+    finding.bound = corrected.below;
+    finding.because = corrected.because;
+    if (corrected.rate)
+        finding.asRead = corrected.rate;
+    else if (corrected.atLeast)
+        finding.asRead = corrected.atLeast;
+    else if (reading.outcome == model::Outcome::Value && corrected.net && corrected.net->si() > 0.0)
+        finding.asRead = corrected.net; // not calibrated, or below what could be sized: as shown
     return finding;
 }
 

@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/analysis/job_sources.h"
 
+#include "core/analysis/job_view.h"
 #include "core/analysis/sources.h"
 
+#include <algorithm>
+#include <cmath>
 #include <unordered_map>
 
 namespace sealwalk::analysis {
@@ -37,30 +40,55 @@ bool isClaimed(Finding finding)
     return finding == Finding::Leak || finding == Finding::Shared || finding == Finding::Permeation;
 }
 
+/// A range in decades widened by what is uncertain for all readings of the set-up alike.
+void widen(PointFinding& finding, double relativeUncertainty)
+{
+    constexpr double kTwoSided = 1.959964; // 95 %, normal
+    const double shared = kTwoSided * std::sqrt(std::log1p(relativeUncertainty * relativeUncertainty));
+    const auto side = [&](double ratio) { return std::exp(std::hypot(std::log(ratio), shared)); };
+    const LeakRate rate = *finding.rate;
+    if (!(rate.si() > 0.0))
+        return;
+    if (finding.low->si() > 0.0)
+        finding.low = rate / side(rate / *finding.low);
+    finding.high = rate * side(std::max(1.0, *finding.high / rate));
+}
+
 void apply(const SourceFinding& source, const std::unordered_map<int, model::PointId>& ids,
-           std::optional<LeakRate> limit, PointFinding& finding)
+           std::optional<LeakRate> limit, const CorrectedReading& alone, PointFinding& finding)
 {
     finding.finding = wordFor(source);
     finding.because = source.because;
+    finding.because.insert(finding.because.end(), alone.because.begin(), alone.because.end());
     finding.rate.reset();
     finding.low.reset();
     finding.high.reset();
     finding.bound.reset();
     finding.of.clear();
     finding.owes.clear();
-    if (isClaimed(finding.finding)) {
-        finding.rate = source.rate;
-        finding.low = source.low;
-        finding.high = source.high;
-        finding.verdict = verdictOf(limit, source.low, source.high);
-    } else {
-        finding.bound = source.high;
-        finding.verdict = verdictOf(limit, LeakRate(), source.high);
-    }
     for (const int number : source.others)
         finding.of.push_back(ids.at(number));
     for (const Debt& debt : source.owes)
         finding.owes.push_back({debt.toPoint == 0 ? model::PointId() : ids.at(debt.toPoint), debt.share});
+    if (!alone.isSized()) {
+        // Where it leaks can be said; how much on the chamber cannot, without a reference leak.
+        finding.verdict = limit ? Verdict::CannotSay : Verdict::NoAnswer;
+        if (finding.finding == Finding::Clear)
+            finding.finding = Finding::BelowDetectable;
+        return;
+    }
+    if (isClaimed(finding.finding)) {
+        finding.rate = source.rate;
+        finding.low = source.low;
+        finding.high = source.high;
+        widen(finding, alone.sharedUncertainty);
+        finding.verdict = verdictOf(limit, *finding.low, *finding.high);
+        return;
+    }
+    finding.bound = std::max(source.high, alone.below.value_or(LeakRate()));
+    finding.verdict = verdictOf(limit, LeakRate(), *finding.bound);
+    if (finding.finding == Finding::Clear && finding.verdict == Verdict::CannotSay)
+        finding.finding = Finding::BelowDetectable;
 }
 
 } // namespace
@@ -95,7 +123,7 @@ void applySources(const model::Job& job, const model::TestObject& object, model:
         if (source == byPoint.end() || reading == nullptr)
             continue;
         if (reading->outcome == model::Outcome::Value || reading->outcome == model::Outcome::NoResponse)
-            apply(*source->second, ids, job.limitOf(finding.point), finding);
+            apply(*source->second, ids, job.limitOf(finding.point), correctedReading(job, *reading), finding);
     }
 }
 

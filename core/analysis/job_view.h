@@ -40,7 +40,9 @@ struct CorrectedReading
     std::optional<LeakRate> limit;
     Verdict verdict = Verdict::NoAnswer;
     std::optional<double> conformance; ///< probability to be within the limit, with `rate`
-    std::vector<std::string> because;  ///< sentences
+    /// Whether the set-up turns this reading into a figure on the chamber at all.
+    [[nodiscard]] bool isSized() const { return rate || below || atLeast; }
+    std::vector<std::string> because; ///< sentences
 };
 
 /// Any reading of the job, or one about to be stored: its point decides factor and limit, its time the check

@@ -3,6 +3,8 @@
 
 #include "core/base/contract.h"
 
+#include <algorithm>
+
 namespace sealwalk::tests {
 
 namespace {
@@ -86,6 +88,49 @@ model::ReadingId addValue(model::Job& job, int point, double peak, double backgr
     reading.by = "T. Tester";
     job.readings.push_back(reading);
     return reading.id;
+}
+
+model::Calibration systemCheck(const Timestamp& at, double factor)
+{
+    model::Calibration check;
+    check.id = model::CalibrationId::create();
+    check.at = at;
+    check.leak.serial = "RL-1";
+    check.leak.value = millibarLitresPerSecond(1e-7 * factor);
+    check.leak.certificateDate = at;
+    check.leak.certificateTemperature = check.roomTemperature;
+    check.background = millibarLitresPerSecond(1e-10);
+    check.shown = millibarLitresPerSecond(1.001e-7);
+    check.response = seconds(2.0);
+    check.place = "far flange";
+    check.by = "T. Tester";
+    return check;
+}
+
+model::BackgroundWatch quietWatch(const Timestamp& at)
+{
+    constexpr int kReadings = 40;
+    constexpr double kSpacing = 2.0;
+    model::BackgroundWatch watch;
+    watch.id = model::BackgroundId::create();
+    watch.at = at;
+    watch.source = "typed";
+    watch.by = "T. Tester";
+    for (int i = 0; i < kReadings; ++i) {
+        watch.times.push_back(kSpacing * i);
+        watch.values.push_back(millibarLitresPerSecond(1e-10 + (i % 2 == 0 ? 2e-11 : -2e-11)));
+    }
+    return watch;
+}
+
+void calibrate(model::Job& job, double factor)
+{
+    Timestamp first = job.opened;
+    for (const model::Reading& reading : job.readings)
+        first = std::min(first, reading.at);
+    const Timestamp before{first.utcMilliseconds - 600'000, first.offsetMinutes};
+    job.calibrations.push_back(systemCheck(before, factor));
+    job.backgrounds.push_back(quietWatch(before));
 }
 
 } // namespace sealwalk::tests

@@ -27,4 +27,10 @@ model::PointId pointNumbered(const model::Job& job, int number);
 model::ReadingId addValue(model::Job& job, int point, double peak, double background = 1e-10,
                           model::Condition condition = model::Condition::AtRest);
 
+/// A system check before the first reading: `factor` on the chamber for each 1 on the display, and a quiet
+/// background watch of noise 2e-11 mbar·l/s around 1e-10.
+void calibrate(model::Job& job, double factor = 1.0);
+model::Calibration systemCheck(const Timestamp& at, double factor);
+model::BackgroundWatch quietWatch(const Timestamp& at);
+
 } // namespace sealwalk::tests

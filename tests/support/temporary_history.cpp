@@ -4,6 +4,7 @@
 #include "core/base/contract.h"
 #include "core/editing/joints.h"
 #include "core/editing/sheets.h"
+#include "tests/support/jobs.h"
 
 #include <QSignalSpy>
 #include <QTest>
@@ -61,6 +62,13 @@ void TemporaryHistory::startJob(int points)
     must(session.edit(must(
         editing::addJoint(session.job().sketch, joint, editing::Laying{.number = points, .first = {}}))));
     must(session.openRound(model::RoundKind::AsFound, {}));
+}
+
+void TemporaryHistory::calibrate()
+{
+    const Timestamp before{Timestamp::now().utcMilliseconds - 60'000, 0};
+    must(session.addCalibration(systemCheck(before, 1.0)));
+    must(session.addBackground(quietWatch(before)));
 }
 
 void TemporaryHistory::settle()

@@ -18,6 +18,8 @@ public:
     [[nodiscard]] std::filesystem::path file() const;
     /// A new object with a job whose sheet carries a ring seal "Port" of `points` points, and an open round.
     void startJob(int points);
+    /// Adds a system check with factor 1 and a quiet background watch.
+    void calibrate();
     /// Runs the event loop until the background work has answered.
     void settle();
 

@@ -34,6 +34,7 @@ model::Job leakyRing()
         job.readings.back().dwell = seconds(6.0);
         job.readings.back().at.utcMilliseconds = 1000000 + 60000 * point;
     }
+    tests::calibrate(job);
     return job;
 }
 
@@ -84,6 +85,31 @@ TEST(JobSurvey, LeavesOutWhatIsNoReading)
     ASSERT_EQ(made.survey.readings.size(), 11U);
     EXPECT_EQ(made.survey.readings[0].net(), LeakRate());
     EXPECT_TRUE(made.survey.readings[3].isVoid);
+}
+
+// Without a reference leak a reading has no figure on the chamber: where it leaks is said, how much is not.
+TEST(JobFindings, SizeNothingWithoutAReferenceLeak)
+{
+    model::Job job = leakyRing();
+    job.calibrations.clear();
+    const auto findings = jobFindings(job, model::TestObject(), job.rounds.front().id);
+    const PointFinding& leak = at(findings, 3);
+    EXPECT_EQ(leak.finding, Finding::Leak);
+    EXPECT_EQ(leak.verdict, Verdict::CannotSay);
+    EXPECT_FALSE(leak.rate.has_value());
+    EXPECT_TRUE(leak.asRead.has_value());
+    for (const PointFinding& finding : findings)
+        EXPECT_NE(finding.verdict, Verdict::Within) << finding.number;
+}
+
+// Property: what the reference leak leaves uncertain widens every range.
+TEST(JobFindings, CarryTheUncertaintyOfTheReferenceLeak)
+{
+    model::Job job = leakyRing();
+    const auto narrow = jobFindings(job, model::TestObject(), job.rounds.front().id);
+    job.calibrations.front().leak.relativeUncertainty = 0.3;
+    const auto wide = jobFindings(job, model::TestObject(), job.rounds.front().id);
+    EXPECT_GT(*at(wide, 3).high / *at(wide, 3).low, *at(narrow, 3).high / *at(narrow, 3).low);
 }
 
 // Property: the door's echo is an echo of the door, and rates are the chamber's.

@@ -84,8 +84,13 @@ TEST(JobSession, WorksFindingsOutBehindTheWindow)
 {
     TemporaryHistory history;
     history.startJob(3);
+    history.calibrate();
     ASSERT_TRUE(history.session.store(valueAt(history.session, 2, 5e-7)).has_value());
-    history.settle();
+    const auto worked = [&] {
+        const auto* finding = history.session.finding(pointNumbered(history.session, 2));
+        return finding != nullptr && finding->rate.has_value();
+    };
+    EXPECT_TRUE(QTest::qWaitFor(worked));
     ASSERT_EQ(history.session.findings().size(), 3u);
     const auto* finding = history.session.finding(pointNumbered(history.session, 2));
     ASSERT_NE(finding, nullptr);
