@@ -4,6 +4,7 @@
 #include "ui/history/history_page.h"
 #include "ui/shell/main_window.h"
 #include "ui/shell/opening.h"
+#include "ui/spray/spray_page.h"
 
 namespace sealwalk::ui {
 
@@ -12,6 +13,12 @@ void composePages(MainWindow& window)
     HistoryPage& history = window.historyPage();
     window.addPage(Stage::History, &history);
     QObject::connect(&history, &HistoryPage::jobFileWanted, &window, [&window] { chooseAndOpen(window); });
+
+    auto* spray = new SprayPage(window.session(), &window);
+    window.addPage(Stage::Spray, spray);
+    QObject::connect(spray, &SprayPage::sketchWanted, &window, [&window] { window.showStage(Stage::Sketch); });
+    QObject::connect(spray, &SprayPage::prepareWanted, &window, [&window] { window.showStage(Stage::Prepare); });
+
     window.showStage(Stage::History);
 }
 
