@@ -148,7 +148,7 @@ private:
         const double bottom = m_figure.residualAxis ? residualArea().bottom() : m_area.bottom();
         const double base = bottom + 4 * u + m_metrics.ascent();
         const QString unit = words(m_figure.x.unit);
-        const double unitWidth = m_metrics.horizontalAdvance(unit);
+        const double unitWidth = unit.isEmpty() ? 0.0 : m_metrics.horizontalAdvance(unit) + 4 * u;
         const int columns = std::max(2, static_cast<int>(m_area.width() / (m_style.text * 5.5)));
         double free = m_where.left();
         for (const Tick& tick : ticksOf(m_figure.x, columns)) {
@@ -158,15 +158,16 @@ private:
             m_painter.setPen(QPen(m_theme.colour(Role::SheetGrid), u));
             m_painter.drawLine(QLineF(x, m_area.top(), x, m_area.bottom()));
             const double width = m_metrics.horizontalAdvance(tick.text);
-            const double left = std::clamp(x - width / 2.0, m_where.left(), m_where.right() - width);
-            if (left < free || (unitWidth > 0.0 && left + width > m_where.right() - unitWidth - 4 * u))
+            const double most = std::max(m_where.left(), m_where.right() - width - unitWidth);
+            const double left = std::clamp(x - width / 2.0, m_where.left(), most);
+            if (left < free || left + width < x - 2 * u) // no room left of the unit
                 continue;
-            free = left + width + 4 * u;
+            free = left + width + 6 * u;
             m_painter.setPen(m_theme.colour(Role::InkSoft));
             m_painter.drawText(QPointF(left, base), tick.text);
         }
         m_painter.setPen(m_theme.colour(Role::InkSoft));
-        m_painter.drawText(QPointF(m_where.right() - unitWidth, base), unit);
+        m_painter.drawText(QPointF(m_where.right() - unitWidth + 4 * u, base), unit);
         m_painter.setPen(QPen(m_theme.colour(Role::Line), u));
         m_painter.setBrush(Qt::NoBrush);
         m_painter.drawRect(m_area);
@@ -404,10 +405,12 @@ private:
         for (const double part : {0.97, 0.8, 0.6, 0.4, 0.25}) {
             const auto i = static_cast<std::size_t>(part * static_cast<double>(count - 1));
             const QPointF at(px(series.x[i]), py(series.y[i]));
+            const double most = m_area.right() - width - 4 * u;
             for (const double off : {-6.0, 16.0, -18.0, 28.0})
-                places.emplace_back(
-                    std::clamp(at.x() - width, m_area.left() + 4 * u, m_area.right() - width - 4 * u),
-                    at.y() + off * u);
+                for (const double left : {at.x() - width, at.x() + 6 * u})
+                    places.emplace_back(
+                        std::clamp(left, m_area.left() + 4 * u, std::max(m_area.left() + 4 * u, most)),
+                        at.y() + off * u);
         }
         place(text, places, inkOf(m_theme, series.tone), m_face);
     }

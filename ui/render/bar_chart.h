@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The side charts: stacked level bars with limits and whiskers, in a window or on paper.
+#pragma once
+
+#include "core/report/bars.h"
+#include "ui/render/figure_painter.h"
+#include "ui/render/theme.h"
+
+#include <QWidget>
+
+class QChartView;
+
+namespace sealwalk::render {
+
+class BarChartView : public QWidget
+{
+    Q_OBJECT
+
+public:
+    explicit BarChartView(QWidget* parent = nullptr);
+    void setFigure(report::BarFigure figure);
+    [[nodiscard]] const report::BarFigure& figure() const { return m_figure; }
+    [[nodiscard]] QSize sizeHint() const override { return {404, 140}; }
+    [[nodiscard]] QSize minimumSizeHint() const override { return {180, 96}; }
+
+protected:
+    void changeEvent(QEvent* event) override;
+
+private:
+    void rebuild();
+
+    report::BarFigure m_figure;
+    QChartView* m_view;
+};
+
+/// Paints a side chart; stays vector in PDF and SVG. Needs a QApplication.
+void paintBars(QPainter& painter, const Theme& theme, const report::BarFigure& figure, const QRectF& where,
+               const FigureStyle& style = {});
+
+} // namespace sealwalk::render
