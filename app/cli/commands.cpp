@@ -10,6 +10,7 @@ std::vector<AddCommand> allCommands()
         addAir,
         addRespond,
         addSources,
+        addPlan,
         addRise,
     };
 }

@@ -12,6 +12,7 @@ void addConvert(CLI::App& root, Work& chosen);
 void addAir(CLI::App& root, Work& chosen);
 void addRespond(CLI::App& root, Work& chosen);
 void addSources(CLI::App& root, Work& chosen);
+void addPlan(CLI::App& root, Work& chosen);
 void addRise(CLI::App& root, Work& chosen);
 
 std::vector<AddCommand> allCommands();

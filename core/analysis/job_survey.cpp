@@ -50,6 +50,7 @@ void addPoints(const model::Job& job, const model::Round& round, JobSurvey& into
         made.number = point->number;
         made.joint = joint->id.text();
         made.view = sheet->id.text();
+        made.isSetup = joint->isSetup;
         made.isPlan = sheet->seenFromAbove;
         // The sheet turned so that its up direction points up.
         model::Sheet across = *sheet;

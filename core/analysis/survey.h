@@ -20,8 +20,9 @@ struct SurveyPoint
     std::string view;
     Length x;
     Length up;
-    Length halfLength; ///< how far along its joint, either side, the point stands for; 0 or more
-    bool isPlan = false; ///< the view is seen from above: nothing on it is above anything else
+    Length halfLength;    ///< how far along its joint, either side, the point stands for; 0 or more
+    bool isPlan = false;  ///< the view is seen from above: nothing on it is above anything else
+    bool isSetup = false; ///< belongs to the test set-up (detector hose, tee): sprayed first
     bool operator==(const SurveyPoint&) const = default;
 };
 

@@ -131,7 +131,9 @@ Result<SurveyPoint> readPoint(const json& object, const std::string& where)
         if (error != nullptr)
             return fail(*error);
     }
-    return SurveyPoint{*ordinal, *joint, *view, millimetres(*x), millimetres(*up), millimetres(*half)};
+    SurveyPoint point{*ordinal, *joint, *view, millimetres(*x), millimetres(*up), millimetres(*half)};
+    point.isSetup = joint->starts_with("set-up") || joint->starts_with("setup");
+    return point;
 }
 
 Status readOptional(const json& object, const std::string& where, SurveyReading& into)

@@ -11,7 +11,8 @@
 
 namespace sealwalk::exchange {
 
-/// Reads a survey from JSON text. Errors: BadInput; NewerVersion for a later format number.
+/// Reads a survey from JSON text. Joints whose name starts with "set-up" belong to the set-up. Errors:
+/// BadInput; NewerVersion for a later format number.
 Result<analysis::Survey> parseSurvey(std::string_view text);
 
 /// Reads a survey file. Errors as parseSurvey, with the file named in front; NotFound, MachineFailed.
