@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/analysis/job_findings.h"
 
+#include "core/analysis/finding_figures.h"
 #include "core/analysis/job_factor.h"
 #include "core/analysis/job_sources.h"
 #include "core/analysis/job_view.h"
@@ -110,6 +111,9 @@ PointFinding readingFinding(const model::Job& job, const model::Reading& reading
     finding.high = corrected.high;
     finding.bound = corrected.below;
     finding.because = corrected.because;
+    finding.factors = corrected.factors;
+    finding.smallestDetectable = corrected.smallestDetectable;
+    finding.conformance = corrected.conformance;
     if (corrected.rate)
         finding.asRead = corrected.rate;
     else if (corrected.atLeast)
@@ -157,6 +161,7 @@ std::vector<PointFinding> jobFindings(const model::Job& job, const model::TestOb
     applySources(
         job, object, roundId, [&job](const model::Reading& reading) { return factorAt(job, reading); },
         findings);
+    addFigures(job, findings);
     addRepairs(job, *round, findings);
     for (PointFinding& finding : findings)
         for (const model::Concession& concession : job.concessions)

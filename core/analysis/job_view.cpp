@@ -260,8 +260,10 @@ Result<LeakBalance> jobBalance(const model::Job& job, std::span<const PointFindi
         leak.helium = *finding.rate;
         leak.inSum = isOpenAtRest(finding.condition);
         double all = 0.0;
+        // 95 % is two spreads either side; the wider side counts.
         if (finding.low && finding.high && finding.low->si() > 0.0)
-            all = std::log(*finding.high / *finding.low) / 4.0; // 95 % is two spreads either side
+            all = 0.5 *
+                  std::max(std::log(*finding.high / *finding.rate), std::log(*finding.rate / *finding.low));
         if (finding.reading)
             if (const model::Reading* reading = job.reading(*finding.reading)) {
                 const CorrectedReading corrected = correctedReading(job, *reading);

@@ -3,6 +3,7 @@
 // show.
 #pragma once
 
+#include "core/analysis/corrected_rate.h"
 #include "core/model/enum_names.h"
 #include "core/model/ids.h"
 #include "core/model/reading.h"
@@ -57,18 +58,21 @@ struct PointFinding
         asRead; ///< net on the chamber, helium, before echoes are taken out; none without value
     std::optional<LeakRate>
         rate; ///< the point's own leak, helium, on the chamber; none when only a bound is known
-    std::optional<LeakRate> low;   ///< 95 %
-    std::optional<LeakRate> high;  ///< 95 %
+    std::optional<LeakRate> low;  ///< 95 %; alone, without rate: at least this (above range, no usable check)
+    std::optional<LeakRate> high; ///< 95 %
     std::optional<LeakRate> bound; ///< the own part is below this (echo, masked, clear, below detectable)
     std::vector<model::PointId>
         of;                 ///< the leaks an echo or a masked point owes to; partners of a shared leak
     std::vector<Owed> owes; ///< what its reading owes to whom, the most first
-    std::vector<std::string> because;        ///< sentences
-    std::optional<model::ReadingId> reading; ///< the reading that counts
-    bool judgedByPerson = false;             ///< finding and verdict are a person's; `because` names both
-    bool temporaryRepair = false;            ///< a temporary repair is in place
-    bool concession = false;                 ///< accepted above the limit, for a time
-    bool awaitsRetest = false;               ///< repaired, not sprayed since
+    std::vector<FactorUsed> factors; ///< from the display to the chamber, in order; empty: no usable check
+    std::optional<LeakRate> smallestDetectable; ///< of that moment, on the chamber
+    std::optional<double> conformance;          ///< probability to be within the limit, with `rate`
+    std::vector<std::string> because;           ///< sentences
+    std::optional<model::ReadingId> reading;    ///< the reading that counts
+    bool judgedByPerson = false;                ///< finding and verdict are a person's; `because` names both
+    bool temporaryRepair = false;               ///< a temporary repair is in place
+    bool concession = false;                    ///< accepted above the limit, for a time
+    bool awaitsRetest = false;                  ///< repaired, not sprayed since
 
     bool operator==(const PointFinding&) const = default;
 };
