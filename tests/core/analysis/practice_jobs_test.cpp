@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Invented jobs with the figures of the trade, entered as a technician would and followed to the balance.
+#include "core/analysis/job_balance.h"
 #include "core/analysis/job_findings.h"
 #include "core/analysis/job_view.h"
 #include "core/analysis/repair_effect.h"
@@ -216,6 +217,58 @@ TEST_F(Furnace, BalanceAccountsForTheRiseThatTheRepairsTookAway)
     EXPECT_NEAR(micronsPerHour, 7.0, 1.0);
     EXPECT_NEAR(*effect.risePerSecondNow / 0.1333223684 * 3600.0, 28.0, 1e-6);
     EXPECT_EQ(effect.shortestList, std::vector<std::string>{"point 1"});
+}
+
+// The same by way of the record itself: a straight rise of 28 um of mercury an hour, read every minute.
+TEST_F(Furnace, TheRecordOfTheRiseLeadsToTheSameBalance)
+{
+    job.readings = {reading(job, Door, 10, 8e-7, 4.5e-3), reading(job, Gland, 20, 9e-7, 1.2e-4)};
+    model::TestObject object;
+    object.volume = cubicMetres(3.8);
+    object.airSpeed = litresPerSecond(500.0);
+    job.setup.totalLimit = pressureRise(cubicMetres(3.8), pascals(10.0 * 0.1333223684), seconds(3600.0));
+    model::RiseTest test;
+    test.id = model::RiseTestId::create();
+    test.at = at(5);
+    test.basePressure = pascals(0.5);
+    for (int minute = 0; minute <= 120; ++minute) {
+        test.times.push_back(minute * 60.0);
+        test.pressures.push_back(0.5 + 28.0 * 0.1333223684 * minute / 60.0 +
+                                 0.002 * std::sin(7.3 * minute * minute));
+    }
+    job.riseTests.push_back(test);
+    const auto findings = jobFindings(job, object, job.rounds.front().id);
+    const model::RiseTest* chosen = riseTestFor(job, job.rounds.front().id);
+    ASSERT_NE(chosen, nullptr);
+    RiseOptions options;
+    options.volume = *object.volume;
+    const auto rise = analyseRise({chosen->times, chosen->pressures, chosen->temperatures}, options);
+    ASSERT_TRUE(rise.has_value());
+    const model::PointId ticked[] = {pointNumbered(job, Door), pointNumbered(job, Jacket)};
+    const JobBalance result = balanceOfJob(job, object, findings, chosen, *rise, ticked).value();
+    EXPECT_NEAR(inMillibarLitresPerSecond(result.effect.leakNow), 3.94e-2, 0.06e-2);
+    EXPECT_NEAR(inMillibarLitresPerSecond(result.balance.located), 2.9e-2, 0.1e-2);
+    EXPECT_NEAR(inMillibarLitresPerSecond(result.effect.removed), 2.8e-2, 0.1e-2);
+    EXPECT_EQ(result.effect.basePressureNow->si(), 0.5);
+    EXPECT_NEAR(result.effect.basePressureAfter->si(), 0.5 - result.effect.removed.si() / 0.5, 1e-9);
+    ASSERT_FALSE(result.notes.empty());
+    EXPECT_NE(result.notes.front().find("point 4 has no located leak"), std::string::npos);
+}
+
+TEST_F(Furnace, ARoundAfterARepairTakesTheTestAsLeft)
+{
+    EXPECT_EQ(riseTestFor(job, job.rounds.front().id), nullptr);
+    model::RiseTest found;
+    found.at = at(5);
+    model::RiseTest left = found;
+    left.moment = model::TestMoment::AsLeft;
+    left.at = at(90);
+    job.riseTests = {found, left};
+    EXPECT_EQ(riseTestFor(job, job.rounds.front().id), &job.riseTests[0]);
+    job.rounds.front().kind = model::RoundKind::AfterRepair;
+    EXPECT_EQ(riseTestFor(job, job.rounds.front().id), &job.riseTests[1]);
+    job.riseTests.pop_back();
+    EXPECT_EQ(riseTestFor(job, job.rounds.front().id), &job.riseTests[0]);
 }
 
 // Electron-beam weld chamber: factor 0.4 and a smallest detectable leak of 1e-6 at first; then the foreline

@@ -1,0 +1,103 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/analysis/job_balance.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace sealwalk::analysis {
+
+namespace {
+
+bool serves(const model::RiseTest& test, bool afterRepair)
+{
+    return (test.moment == model::TestMoment::AsFound) != afterRepair;
+}
+
+RepairEffectOptions effectOptions(const model::Job& job, const model::TestObject& object,
+                                  const model::RiseTest* test, const std::optional<RiseSummary>& rise)
+{
+    RepairEffectOptions options;
+    options.volume = job.setup.volume ? job.setup.volume : object.volume;
+    options.airSpeed = object.airSpeed;
+    options.blankOff = object.pumpBlankOff.value_or(Pressure{});
+    options.wantedPressure = object.wantedPressure;
+    options.totalLimit = job.setup.totalLimit ? job.setup.totalLimit : object.totalLimit;
+    if (test != nullptr)
+        options.basePressureNow = test->basePressure;
+    // The gas that exhausts itself at its last, slowest rate.
+    if (rise && rise->separable)
+        options.outgassing = rise->outgassingEnd;
+    return options;
+}
+
+} // namespace
+
+const model::RiseTest* riseTestFor(const model::Job& job, model::RoundId roundId)
+{
+    const model::Round* round = job.round(roundId);
+    const bool afterRepair = round != nullptr && round->kind == model::RoundKind::AfterRepair;
+    const model::RiseTest* chosen = nullptr;
+    for (const model::RiseTest& test : job.riseTests) {
+        const bool better =
+            chosen == nullptr || (serves(test, afterRepair) && !serves(*chosen, afterRepair)) ||
+            (serves(test, afterRepair) == serves(*chosen, afterRepair) && test.at >= chosen->at);
+        if (better)
+            chosen = &test;
+    }
+    return chosen;
+}
+
+std::optional<RiseTotal> totalOf(const RiseSummary& rise)
+{
+    if (!(rise.high.si() > 0.0))
+        return std::nullopt;
+    RiseTotal total;
+    total.low = rise.separable ? std::max(LeakRate{}, rise.low) : LeakRate{};
+    total.high = rise.high;
+    if (rise.separable)
+        total.rate = std::clamp(rise.leakRate, total.low, total.high);
+    return total;
+}
+
+Result<JobBalance> balanceOfJob(const model::Job& job, const model::TestObject& object,
+                                std::span<const PointFinding> findings, const model::RiseTest* test,
+                                const std::optional<RiseSummary>& rise,
+                                std::span<const model::PointId> ticked)
+{
+    JobBalance result;
+    auto balance = jobBalance(job, findings, rise ? totalOf(*rise) : std::nullopt);
+    if (!balance)
+        return fail(balance.error());
+    result.balance = *std::move(balance);
+
+    RepairEffectOptions options = effectOptions(job, object, test, rise);
+    for (const model::PointId point : ticked) {
+        const model::TestPoint* known = job.sketch.point(point);
+        if (known == nullptr)
+            return fail(ErrorCode::NotFound, "a point that is not in the sketch cannot be ticked for repair");
+        const std::string label = fmt::format("point {}", known->number);
+        const auto located = std::find_if(result.balance.leaks.begin(), result.balance.leaks.end(),
+                                          [&](const LeakAsAir& leak) { return leak.label == label; });
+        if (located != result.balance.leaks.end())
+            options.repaired.push_back(label);
+        else
+            result.notes.push_back(label + " has no located leak; repairing it changes no figure here");
+    }
+    options.balance = result.balance;
+    auto effect = repairEffect(options);
+    if (!effect)
+        return fail(effect.error());
+    result.effect = *std::move(effect);
+
+    if (!options.volume)
+        result.notes.emplace_back("without the volume the pressure rise cannot be worked out");
+    if (!options.airSpeed)
+        result.notes.emplace_back(
+            "without the pumping speed for air at the chamber the base pressure cannot be worked out");
+    if (!options.totalLimit && !options.wantedPressure)
+        result.notes.emplace_back("no total limit and no wanted pressure are set");
+    return result;
+}
+
+} // namespace sealwalk::analysis
