@@ -1,0 +1,116 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/analysis/claim.h"
+
+#include "core/quantities/leak_rate_unit.h"
+#include "core/quantities/number_text.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <functional>
+#include <map>
+
+namespace sealwalk::analysis {
+
+namespace {
+
+std::string rateText(LeakRate rate, const std::string& unitId)
+{
+    const auto wanted = leakRateUnit(unitId);
+    const LeakRateUnit unit = wanted.value_or(LeakRateUnit::MillibarLitrePerSecond);
+    const auto number = numberIn(rate, unit);
+    return fmt::format("{} {}", roundedText(number.value_or(0.0), 2), idOf(unit));
+}
+
+std::string numbersText(const std::vector<int>& numbers)
+{
+    std::string text;
+    for (std::size_t i = 0; i < numbers.size(); ++i)
+        text += (i == 0 ? "" : i + 1 == numbers.size() ? " and " : ", ") + std::to_string(numbers[i]);
+    return text;
+}
+
+std::string pointsText(const std::vector<int>& numbers)
+{
+    return (numbers.size() == 1 ? "point " : "points ") + numbersText(numbers);
+}
+
+/// The highest bound of the points that showed nothing.
+std::optional<LeakRate> highestBound(std::span<const PointFinding> findings)
+{
+    std::optional<LeakRate> bound;
+    for (const PointFinding& finding : findings)
+        if (finding.finding == Finding::Clear && finding.bound)
+            bound = std::max(bound.value_or(LeakRate()), *finding.bound);
+    return bound;
+}
+
+std::vector<int> numbersWhere(std::span<const PointFinding> findings,
+                              const std::function<bool(const PointFinding&)>& wanted)
+{
+    std::vector<int> numbers;
+    for (const PointFinding& finding : findings)
+        if (wanted(finding))
+            numbers.push_back(finding.number);
+    return numbers;
+}
+
+} // namespace
+
+std::string Claim::text() const
+{
+    std::string all;
+    for (const std::string& sentence : sentences)
+        all += (all.empty() ? "" : " ") + sentence;
+    return all;
+}
+
+Claim claimOf(const model::Job& job, std::span<const PointFinding> asLeft, const std::string& unit)
+{
+    Claim claim;
+    const auto is = [](Finding word) { return [word](const PointFinding& f) { return f.finding == word; }; };
+    const auto clear = numbersWhere(asLeft, is(Finding::Clear));
+    if (const auto bound = highestBound(asLeft); bound && !clear.empty())
+        claim.sentences.push_back(
+            fmt::format("No response above {} at {} of {} points, under the conditions recorded.",
+                        rateText(*bound, unit), clear.size(), asLeft.size()));
+
+    const auto excused = [](const PointFinding& f) { return f.concession; };
+    const auto over = numbersWhere(
+        asLeft, [&](const PointFinding& f) { return f.verdict == Verdict::Over && !excused(f); });
+    const auto unsure = numbersWhere(
+        asLeft, [&](const PointFinding& f) { return f.verdict == Verdict::CannotSay && !excused(f); });
+    const auto conceded = numbersWhere(asLeft, excused);
+    const auto held = numbersWhere(asLeft, [](const PointFinding& f) { return f.temporaryRepair; });
+    const auto seen = numbersWhere(
+        asLeft, [](const PointFinding& f) { return f.rate.has_value() && f.verdict == Verdict::Within; });
+    const auto open = numbersWhere(asLeft, is(Finding::NotSprayed));
+    const auto voided = numbersWhere(asLeft, is(Finding::Void));
+    const auto leftOut = numbersWhere(asLeft, [](const PointFinding& f) {
+        return f.finding == Finding::NotAccessible || f.finding == Finding::NotTested;
+    });
+    const auto add = [&](const char* sentence, const std::vector<int>& numbers) {
+        if (!numbers.empty())
+            claim.sentences.push_back(fmt::format(fmt::runtime(sentence), pointsText(numbers)));
+    };
+    add("Leaks within the limit at {}.", seen);
+    add("Over the limit: {}.", over);
+    add("Cannot say at {}: the range crosses the limit, or a larger leak hides it.", unsure);
+    add("Accepted above the limit by concession: {}.", conceded);
+    add("Held by a temporary repair: {}.", held);
+    add("Left out, each with its reason: {}.", leftOut);
+    add("Without a valid reading: {}.", voided);
+    add("Not sprayed: {}.", open);
+
+    if (!job.setup.pointLimit || asLeft.empty() || !open.empty() || !voided.empty())
+        claim.outcome = ClaimOutcome::NoResult;
+    else if (!over.empty())
+        claim.outcome = ClaimOutcome::Reject;
+    else if (!unsure.empty() || !conceded.empty() || !held.empty() || !leftOut.empty())
+        claim.outcome = ClaimOutcome::AcceptWithConditions;
+    else
+        claim.outcome = ClaimOutcome::Accept;
+    return claim;
+}
+
+} // namespace sealwalk::analysis

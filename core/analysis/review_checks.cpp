@@ -1,0 +1,131 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/analysis/review_checks.h"
+
+#include "core/analysis/review_ground.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <array>
+
+namespace sealwalk::analysis {
+
+namespace detail {
+
+std::vector<model::PointId>
+ReviewGround::pointsWhere(const std::function<bool(const PointFinding&)>& wanted) const
+{
+    std::vector<model::PointId> points;
+    for (const PointFinding& finding : findings)
+        if (wanted(finding))
+            points.push_back(finding.point);
+    return points;
+}
+
+std::string ReviewGround::text(const std::vector<model::PointId>& points) const
+{
+    constexpr std::size_t kMostNamed = 8;
+    std::string list;
+    const std::size_t named = std::min(points.size(), kMostNamed);
+    for (std::size_t i = 0; i < named; ++i) {
+        const model::TestPoint* point = job.sketch.point(points[i]);
+        const bool last = i + 1 == points.size();
+        list += (i == 0 ? "" : last ? " and " : ", ") + std::to_string(point == nullptr ? 0 : point->number);
+    }
+    if (points.size() > named)
+        list += fmt::format(" and {} more", points.size() - named);
+    return (points.size() == 1 ? "point " : "points ") + list;
+}
+
+} // namespace detail
+
+namespace {
+
+struct Question
+{
+    std::string_view word;
+    const char* text;
+    CheckPlace place;
+    detail::Answer (*ask)(const detail::ReviewGround&);
+};
+
+constexpr std::array<Question, 24> kQuestions{{
+    {"object", "Right object, drawing and procedure?", CheckPlace::Prepare, detail::rightObject},
+    {"limit", "Limit set, with gas and unit, and agreed by name?", CheckPlace::Prepare, detail::limitAgreed},
+    {"reference", "Reference leak in date, with value and temperature?", CheckPlace::Prepare,
+     detail::referenceInDate},
+    {"calibration", "System check before and after, and the change acceptable?", CheckPlace::Prepare,
+     detail::checkedBeforeAndAfter},
+    {"sensitivity", "Smallest detectable leak below the limit everywhere?", CheckPlace::Prepare,
+     detail::sensitiveEnough},
+    {"background", "Background watched, and quiet?", CheckPlace::Prepare, detail::backgroundQuiet},
+    {"coverage", "Has every point a state?", CheckPlace::Spray, detail::everyPointHasState},
+    {"kinds", "Joints present that are usually forgotten, the test set-up first?", CheckPlace::Sketch,
+     detail::kindsPresent},
+    {"whole", "Every reading with background and enough dwell?", CheckPlace::Spray, detail::readingsWhole},
+    {"confirmed", "Every response over the limit confirmed or judged?", CheckPlace::Spray,
+     detail::responsesConfirmed},
+    {"permeation", "Permeation: elastomer, with a recorded delay?", CheckPlace::Judge,
+     detail::permeationProven},
+    {"corrected", "Corrected values, not shown ones, compared with the limit?", CheckPlace::Judge,
+     detail::correctedCompared},
+    {"outliers", "Any value a thousand times off its neighbours?", CheckPlace::Spray, detail::noOutliers},
+    {"repairs", "Failed points repaired and sprayed again, or conceded?", CheckPlace::Judge,
+     detail::failuresRepaired},
+    {"temporary", "Temporary repairs with owner and date?", CheckPlace::Judge, detail::temporaryOwned},
+    {"conditions", "Conditions covered that the joints ask for?", CheckPlace::Spray,
+     detail::conditionsCovered},
+    {"balance", "Located leaks add up to the total?", CheckPlace::Judge, detail::balanceMet},
+    {"dry", "Object dry, nothing plugged?", CheckPlace::Prepare, detail::objectDry},
+    {"concessions", "Concessions granted by someone with the right?", CheckPlace::Judge,
+     detail::deviationsApproved},
+    {"qualified", "Tester qualified for this work?", CheckPlace::Prepare, detail::testerQualified},
+    {"changes", "Changed readings, each with its reason?", CheckPlace::Spray, detail::changesReasoned},
+    {"comparison", "Compared with the last job?", CheckPlace::History, detail::comparedWithLast},
+    {"claim", "Does the statement claim no more than was tested?", CheckPlace::Judge, detail::claimsNoMore},
+    {"sheets", "Sheets readable: side they are seen from, up direction?", CheckPlace::Sketch,
+     detail::sheetsReadable},
+}};
+
+/// The latest words given to a check since the job was last submitted or returned.
+std::string wordFor(const model::Job& job, std::string_view check)
+{
+    std::string word;
+    for (const model::ReviewEntry& entry : job.review)
+        if (entry.check == check &&
+            (entry.step == model::ReviewStep::Answer || entry.step == model::ReviewStep::Remark))
+            word = entry.text;
+    return word;
+}
+
+} // namespace
+
+std::vector<ReviewCheck> reviewChecks(const model::Job& job, const model::TestObject& object,
+                                      const std::vector<PointFinding>& asLeft, const ReviewOptions& options)
+{
+    const detail::ReviewGround ground{job, object, asLeft, options};
+    std::vector<ReviewCheck> checks;
+    int number = 0;
+    for (const Question& question : kQuestions) {
+        detail::Answer answer = question.ask(ground);
+        ReviewCheck check;
+        check.number = ++number;
+        check.word = question.word;
+        check.question = question.text;
+        check.answer = std::move(answer.sentence);
+        check.state = answer.state;
+        check.place = question.place;
+        check.points = std::move(answer.points);
+        check.wordGiven = wordFor(job, question.word);
+        checks.push_back(std::move(check));
+    }
+    return checks;
+}
+
+bool isReadyToSign(const std::vector<ReviewCheck>& checks)
+{
+    return std::all_of(checks.begin(), checks.end(),
+                       [](const ReviewCheck& check) { return check.isSettled(); });
+}
+
+} // namespace sealwalk::analysis

@@ -1,0 +1,64 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The questions a reviewer asks before signing, each worked out from the record; none is ticked by hand.
+#pragma once
+
+#include "core/analysis/point_finding.h"
+#include "core/model/job.h"
+#include "core/model/test_object.h"
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace sealwalk::analysis {
+
+enum class CheckState
+{
+    Stops,     ///< no signature while it stands
+    NeedsWord, ///< somebody must say why it may stand
+    InOrder,
+};
+
+/// Where it is mended.
+enum class CheckPlace
+{
+    Prepare,
+    Sketch,
+    Spray,
+    Judge,
+    History
+};
+
+struct ReviewCheck
+{
+    int number = 0;        ///< 1 … 24
+    std::string_view word; ///< stable; an answer to the check carries it
+    std::string question;
+    std::string answer; ///< what the record says, one sentence
+    CheckState state = CheckState::InOrder;
+    CheckPlace place = CheckPlace::Judge;
+    std::vector<model::PointId> points; ///< concerned, in order of number
+    std::string wordGiven;              ///< the latest answer a person gave to it; empty: none
+    [[nodiscard]] bool isSettled() const
+    {
+        return state == CheckState::InOrder || (state == CheckState::NeedsWord && !wordGiven.empty());
+    }
+};
+
+struct ReviewOptions
+{
+    std::vector<model::Person> people;    ///< of the history, for qualifications
+    std::optional<model::Job> lastJob;    ///< the latest earlier job of the object
+    std::optional<int> grownSinceLastJob; ///< points that leak more than then; none: not compared
+    Timestamp now;                        ///< for due dates
+};
+
+/// All 24, in order of number. The questions follow common practice of reviewers; no standard lists them.
+std::vector<ReviewCheck> reviewChecks(const model::Job& job, const model::TestObject& object,
+                                      const std::vector<PointFinding>& asLeft, const ReviewOptions& options);
+
+/// Whether nothing stops a signature and every word that is needed was given.
+bool isReadyToSign(const std::vector<ReviewCheck>& checks);
+
+} // namespace sealwalk::analysis

@@ -1,0 +1,181 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Checks of what was sprayed and read.
+#include "core/analysis/review_ground.h"
+#include "core/analysis/slips.h"
+#include "core/analysis/spray_timing.h"
+#include "core/analysis/walk.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace sealwalk::analysis::detail {
+
+namespace {
+
+bool isResponseOver(const PointFinding& finding)
+{
+    return finding.verdict == Verdict::Over &&
+           (finding.finding == Finding::Leak || finding.finding == Finding::Shared);
+}
+
+int standingAnswers(const model::Job& job, model::PointId point)
+{
+    int answers = 0;
+    for (const model::Round& round : job.rounds)
+        for (const model::Reading* reading : job.standing(round.id))
+            if (reading->point == point && reading->outcome == model::Outcome::Value)
+                ++answers;
+    return answers;
+}
+
+} // namespace
+
+Answer everyPointHasState(const ReviewGround& ground)
+{
+    const auto open =
+        ground.pointsWhere([](const PointFinding& f) { return f.finding == Finding::NotSprayed; });
+    if (!open.empty())
+        return {CheckState::Stops, "Not sprayed, and no reason given: " + ground.text(open) + ".", open};
+    const auto voided = ground.pointsWhere([](const PointFinding& f) { return f.finding == Finding::Void; });
+    if (!voided.empty())
+        return {CheckState::Stops, "Void and not repeated: " + ground.text(voided) + ".", voided};
+    const auto leftOut = ground.pointsWhere([](const PointFinding& f) {
+        return f.finding == Finding::NotAccessible || f.finding == Finding::NotTested;
+    });
+    if (!leftOut.empty())
+        return {CheckState::NeedsWord, "Left out with a reason: " + ground.text(leftOut) + ".", leftOut};
+    if (ground.findings.empty())
+        return {CheckState::Stops, "There are no points."};
+    return {CheckState::InOrder, fmt::format("All {} points have an answer.", ground.findings.size())};
+}
+
+Answer kindsPresent(const ReviewGround& ground)
+{
+    const auto& joints = ground.job.sketch.joints;
+    if (std::none_of(joints.begin(), joints.end(), [](const model::Joint& j) { return j.isSetup; }))
+        return {CheckState::NeedsWord,
+                "No joint of the test set-up is on the sketch; its own leaks would be read as the object's."};
+    return {CheckState::InOrder, "The test set-up is on the sketch."};
+}
+
+Answer readingsWhole(const ReviewGround& ground)
+{
+    const SprayTiming timing = sprayTiming(ground.job, ground.object);
+    std::vector<model::PointId> points;
+    std::string first;
+    for (const PointFinding& finding : ground.findings) {
+        const model::Reading* reading = finding.reading ? ground.job.reading(*finding.reading) : nullptr;
+        const auto found = reading == nullptr ? std::vector<std::string>() : gaps(*reading, timing.response);
+        if (found.empty())
+            continue;
+        points.push_back(finding.point);
+        if (first.empty())
+            first = found.front();
+    }
+    if (!points.empty())
+        return {CheckState::NeedsWord, fmt::format("{}: {}.", ground.text(points), first), points};
+    return {CheckState::InOrder, "Every reading that counts has its background and enough dwell."};
+}
+
+Answer responsesConfirmed(const ReviewGround& ground)
+{
+    const auto points = ground.pointsWhere([&](const PointFinding& finding) {
+        if (!isResponseOver(finding) || finding.judgedByPerson)
+            return false;
+        const model::Reading* reading = finding.reading ? ground.job.reading(*finding.reading) : nullptr;
+        return reading != nullptr && !reading->confirmed && standingAnswers(ground.job, finding.point) < 2;
+    });
+    if (!points.empty())
+        return {CheckState::NeedsWord,
+                "Answered once only: " + ground.text(points) + "; a leak counts when it answers twice.",
+                points};
+    return {CheckState::InOrder, "Every response over the limit answered twice or was judged."};
+}
+
+Answer permeationProven(const ReviewGround& ground)
+{
+    const auto points = ground.pointsWhere([&](const PointFinding& finding) {
+        if (finding.finding != Finding::Permeation)
+            return false;
+        const model::Reading* reading = finding.reading ? ground.job.reading(*finding.reading) : nullptr;
+        return reading == nullptr || !reading->delay;
+    });
+    if (!points.empty())
+        return {CheckState::NeedsWord,
+                "Called permeation without a recorded delay: " + ground.text(points) + ".", points};
+    return {CheckState::InOrder, "Delay recorded wherever permeation is claimed."};
+}
+
+Answer correctedCompared(const ReviewGround& ground)
+{
+    const auto points = ground.pointsWhere([](const PointFinding& f) {
+        const bool answered = f.finding == Finding::Leak || f.finding == Finding::Shared;
+        return answered && f.asRead && !f.rate && !f.bound && !f.judgedByPerson;
+    });
+    if (!points.empty())
+        return {CheckState::NeedsWord, "Only the shown value is known at " + ground.text(points) + ".",
+                points};
+    return {CheckState::InOrder, "Every figure compared with the limit is on the chamber, with its range."};
+}
+
+Answer noOutliers(const ReviewGround& ground)
+{
+    std::vector<model::PointId> points;
+    for (const model::Round& round : ground.job.rounds)
+        for (const model::Reading* reading : ground.job.standing(round.id))
+            if (reading->outcome == model::Outcome::Value && reading->peak && !reading->confirmed &&
+                slip(ground.job, round.id, reading->point, *reading->peak, reading->background) &&
+                std::find(points.begin(), points.end(), reading->point) == points.end())
+                points.push_back(reading->point);
+    if (!points.empty())
+        return {CheckState::NeedsWord, "Look again at the number typed for " + ground.text(points) + ".",
+                points};
+    return {CheckState::InOrder, "No value stands a thousand times off."};
+}
+
+Answer conditionsCovered(const ReviewGround& ground)
+{
+    std::vector<model::PointId> points;
+    for (const model::Round& round : ground.job.rounds) {
+        if (round.kind != model::RoundKind::AsFound)
+            continue;
+        for (const WalkStep& step : walk(ground.job, round.id)) {
+            const bool elsewhere = std::any_of(
+                ground.job.rounds.begin(), ground.job.rounds.end(), [&](const model::Round& other) {
+                    const auto standing = ground.job.standing(other.id);
+                    return std::any_of(standing.begin(), standing.end(), [&](const model::Reading* r) {
+                        return r->point == step.point && r->condition == step.condition;
+                    });
+                });
+            if (!step.isDone() && !elsewhere && step.condition != model::Condition::AtRest)
+                points.push_back(step.point);
+        }
+    }
+    if (!points.empty())
+        return {CheckState::Stops,
+                "Asked for in another condition and not sprayed so: " + ground.text(points) + ".", points};
+    return {CheckState::InOrder, "Every joint was sprayed in the conditions it asks for."};
+}
+
+Answer changesReasoned(const ReviewGround& ground)
+{
+    int changed = 0;
+    std::vector<model::PointId> without;
+    for (const model::Reading& reading : ground.job.readings) {
+        if (!reading.corrects)
+            continue;
+        ++changed;
+        if (reading.reason.empty())
+            without.push_back(reading.point);
+    }
+    if (!without.empty())
+        return {CheckState::NeedsWord, "Corrected without a reason: " + ground.text(without) + ".", without};
+    if (changed == 0 && ground.job.voids.empty())
+        return {CheckState::InOrder, "Nothing was corrected or made void."};
+    return {CheckState::InOrder,
+            fmt::format("{} corrected, {} void; the old entries stay, each with its reason.", changed,
+                        ground.job.voids.size())};
+}
+
+} // namespace sealwalk::analysis::detail

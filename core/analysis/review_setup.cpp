@@ -1,0 +1,183 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Checks of what was prepared.
+#include "core/analysis/background_series.h"
+#include "core/analysis/job_view.h"
+#include "core/analysis/review_ground.h"
+#include "core/analysis/spray_timing.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <set>
+
+namespace sealwalk::analysis::detail {
+
+namespace {
+
+bool hasCheck(const model::Job& job, model::CalibrationMoment moment)
+{
+    return std::any_of(job.calibrations.begin(), job.calibrations.end(),
+                       [&](const model::Calibration& c) { return c.moment == moment; });
+}
+
+} // namespace
+
+Answer rightObject(const ReviewGround& ground)
+{
+    if (ground.object.name.empty() || ground.object.tag.empty())
+        return {CheckState::NeedsWord, "The object has no tag; a report on it could be taken for another's."};
+    if (ground.job.setup.procedure.empty())
+        return {CheckState::NeedsWord, "No procedure is named."};
+    return {CheckState::InOrder,
+            fmt::format("{} {}, procedure {}, sketch revision {}.", ground.object.name, ground.object.tag,
+                        ground.job.setup.procedure, ground.job.sketch.revision)};
+}
+
+Answer limitAgreed(const ReviewGround& ground)
+{
+    const model::Setup& setup = ground.job.setup;
+    if (!setup.pointLimit && setup.kindLimits.empty())
+        return {CheckState::Stops, "No limit is set; nothing can be accepted or rejected."};
+    if (setup.limitAgreedBy.empty())
+        return {CheckState::NeedsWord, "Nobody is named who agreed the limit."};
+    return {CheckState::InOrder, fmt::format("Agreed by {}, as {}, in {}.", setup.limitAgreedBy,
+                                             model::name(setup.gasBasis), setup.unit)};
+}
+
+Answer referenceInDate(const ReviewGround& ground)
+{
+    const auto& calibrations = ground.job.calibrations;
+    if (calibrations.empty())
+        return {CheckState::Stops, "No reference leak was used; readings have no figure on the chamber."};
+    for (const model::Calibration& check : calibrations) {
+        if (check.leak.dueDate && check.at > *check.leak.dueDate)
+            return {CheckState::Stops, fmt::format("Reference leak {} was past its date of {}.",
+                                                   check.leak.serial, check.leak.dueDate->date())};
+    }
+    for (const model::Calibration& check : calibrations)
+        if (check.leak.certificate.empty() || !check.leak.certificateDate.isSet())
+            return {CheckState::NeedsWord,
+                    fmt::format("Reference leak {} has no certificate in the record.", check.leak.serial)};
+    return {CheckState::InOrder,
+            fmt::format("Reference leak {}, certificate {} of {}.", calibrations.front().leak.serial,
+                        calibrations.front().leak.certificate,
+                        calibrations.front().leak.certificateDate.date())};
+}
+
+Answer checkedBeforeAndAfter(const ReviewGround& ground)
+{
+    const model::Job& job = ground.job;
+    if (!hasCheck(job, model::CalibrationMoment::Before))
+        return {CheckState::Stops, "There is no check with a reference leak before the readings."};
+    if (!hasCheck(job, model::CalibrationMoment::After)) {
+        if (job.setup.noCheckAfterReason.empty())
+            return {CheckState::Stops, "The check afterwards is missing, and no reason is given."};
+        return {CheckState::NeedsWord, "No check afterwards: " + job.setup.noCheckAfterReason + "."};
+    }
+    for (const CheckView& check : checks(job)) {
+        if (!check.change)
+            continue;
+        if (check.change->steadiness == Steadiness::Lost || check.change->steadiness == Steadiness::Grown)
+            return {CheckState::NeedsWord, fmt::format("The factor changed by {:+.0f} %. {}",
+                                                       check.change->change * 100.0, check.change->advice)};
+    }
+    for (const CheckView& check : checks(job))
+        if (!check.factor)
+            return {CheckState::NeedsWord,
+                    "A check is not usable: " +
+                        (check.notes.empty() ? std::string("no reason known") : check.notes.front())};
+    return {CheckState::InOrder, fmt::format("{} checks, steady.", job.calibrations.size())};
+}
+
+Answer sensitiveEnough(const ReviewGround& ground)
+{
+    const SprayTiming timing = sprayTiming(ground.job, ground.object);
+    const auto places = sensitivities(ground.job, timing.dwell);
+    if (places.empty())
+        return {CheckState::Stops, "The smallest detectable leak is not known."};
+    for (const PlaceSensitivity& place : places) {
+        if (place.cannotPass)
+            return {CheckState::Stops,
+                    fmt::format("At {} the smallest detectable leak is above the limit. {}",
+                                place.place.empty() ? "the object" : place.place, place.advice)};
+        if (!place.smallestDetectable)
+            return {CheckState::NeedsWord,
+                    "Without a quiet watch of the background nobody knows what could be seen."};
+    }
+    return {CheckState::InOrder, places.front().advice};
+}
+
+Answer backgroundQuiet(const ReviewGround& ground)
+{
+    if (ground.job.backgrounds.empty())
+        return {CheckState::NeedsWord, "The background was not watched."};
+    for (const model::BackgroundWatch& watch : ground.job.backgrounds) {
+        const auto summary = summariseBackground(watch.times, watch.values);
+        if (!summary)
+            return {CheckState::NeedsWord,
+                    "A background watch cannot be used: " + summary.error().message + "."};
+        if (!summary->warnings.empty())
+            return {CheckState::NeedsWord,
+                    "Background watch of " + watch.at.timeOfDay() + ": " + summary->warnings.front() + "."};
+    }
+    return {CheckState::InOrder, fmt::format("{} quiet watches.", ground.job.backgrounds.size())};
+}
+
+Answer objectDry(const ReviewGround& ground)
+{
+    if (!ground.job.setup.dried)
+        return {CheckState::NeedsWord, "It is not recorded that the object was dry; liquid plugs leaks."};
+    return {CheckState::InOrder, "Recorded as dry."};
+}
+
+Answer deviationsApproved(const ReviewGround& ground)
+{
+    std::vector<model::PointId> without;
+    for (const model::Concession& concession : ground.job.concessions)
+        if (concession.grantedBy.empty() || concession.reason.empty())
+            without.insert(without.end(), concession.points.begin(), concession.points.end());
+    if (!without.empty())
+        return {CheckState::Stops, "A concession for " + ground.text(without) + " names nobody or no reason.",
+                without};
+    for (const model::Concession& concession : ground.job.concessions)
+        if (concession.until && ground.options.now > *concession.until)
+            return {CheckState::NeedsWord, "A concession ran out on " + concession.until->date() + ".",
+                    concession.points};
+    return {CheckState::InOrder,
+            ground.job.concessions.empty()
+                ? std::string("No concessions.")
+                : fmt::format("{} concessions, each with name and reason.", ground.job.concessions.size())};
+}
+
+Answer testerQualified(const ReviewGround& ground)
+{
+    std::set<std::string> testers;
+    for (const model::Reading& reading : ground.job.readings)
+        testers.insert(reading.by);
+    std::string unknown;
+    for (const std::string& name : testers) {
+        const auto person = std::find_if(ground.options.people.begin(), ground.options.people.end(),
+                                         [&](const model::Person& p) { return p.name == name; });
+        if (person == ground.options.people.end() || person->qualification.empty())
+            unknown +=
+                (unknown.empty() ? "" : ", ") + (name.empty() ? std::string("somebody unnamed") : name);
+    }
+    if (!unknown.empty())
+        return {CheckState::NeedsWord, "No qualification is recorded for " + unknown + "."};
+    return {CheckState::InOrder, testers.empty() ? "No readings yet." : "Qualifications are on record."};
+}
+
+Answer sheetsReadable(const ReviewGround& ground)
+{
+    for (const model::Sheet& sheet : ground.job.sketch.sheets)
+        if (sheet.seenFrom.empty())
+            return {CheckState::NeedsWord,
+                    "Sheet " + sheet.name +
+                        " does not say which side it is seen from; clock positions can be read wrong."};
+    if (ground.job.sketch.sheets.empty())
+        return {CheckState::Stops, "There is no sheet."};
+    return {CheckState::InOrder,
+            fmt::format("{} sheets, each with its side.", ground.job.sketch.sheets.size())};
+}
+
+} // namespace sealwalk::analysis::detail

@@ -1,0 +1,88 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/analysis/round_summary.h"
+
+#include "core/analysis/job_findings.h"
+
+#include <map>
+
+namespace sealwalk::analysis {
+
+namespace {
+
+bool hasAnswer(const PointFinding& finding)
+{
+    return finding.finding != Finding::NotSprayed;
+}
+
+int gravity(const PointFinding& finding)
+{
+    switch (finding.verdict) {
+    case Verdict::Over:
+        return 3;
+    case Verdict::CannotSay:
+        return 2;
+    case Verdict::NoAnswer:
+        return 1;
+    case Verdict::Within:
+        return 0;
+    }
+    return 0;
+}
+
+LeakRate weight(const PointFinding& finding)
+{
+    return finding.rate    ? *finding.rate
+           : finding.bound ? *finding.bound
+                           : finding.asRead.value_or(LeakRate());
+}
+
+/// What a later round makes of what was known of a point.
+const PointFinding& joined(const PointFinding& known, const PointFinding& later, model::RoundKind kind)
+{
+    if (!hasAnswer(later))
+        return known;
+    if (!hasAnswer(known) || known.finding == Finding::Void)
+        return later;
+    if (later.finding == Finding::Void)
+        return known;
+    if (kind == model::RoundKind::AfterRepair || kind == model::RoundKind::Repeat)
+        return later;
+    return isWorse(later, known) ? later : known;
+}
+
+} // namespace
+
+bool isWorse(const PointFinding& a, const PointFinding& b)
+{
+    if (gravity(a) != gravity(b))
+        return gravity(a) > gravity(b);
+    return weight(a) > weight(b);
+}
+
+std::vector<PointFinding> summarise(const model::Job& job, const model::TestObject& object, Standing standing)
+{
+    std::map<int, PointFinding> byNumber;
+    for (const model::TestPoint* point : job.sketch.activePoints()) {
+        PointFinding finding;
+        finding.point = point->id;
+        finding.number = point->number;
+        byNumber.emplace(point->number, finding);
+    }
+    for (const model::Round& round : job.rounds) {
+        if (standing == Standing::AsFound && round.kind == model::RoundKind::AfterRepair)
+            continue;
+        for (const PointFinding& later : jobFindings(job, object, round.id)) {
+            PointFinding& known = byNumber[later.number];
+            const bool temporary = known.temporaryRepair || later.temporaryRepair;
+            known = PointFinding(joined(known, later, round.kind));
+            known.temporaryRepair = temporary;
+        }
+    }
+    std::vector<PointFinding> findings;
+    findings.reserve(byNumber.size());
+    for (auto& entry : byNumber)
+        findings.push_back(std::move(entry.second));
+    return findings;
+}
+
+} // namespace sealwalk::analysis
