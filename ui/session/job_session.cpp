@@ -2,6 +2,7 @@
 #include "ui/session/job_session.h"
 
 #include "core/analysis/job_findings.h"
+#include "core/analysis/round_summary.h"
 #include "core/base/contract.h"
 #include "core/storage/history_store.h"
 #include "ui/session/newest_wins.h"
@@ -37,7 +38,7 @@ tl::unexpected<Error> noJob()
 
 JobSession::JobSession(QObject* parent)
     : QObject(parent)
-    , m_findingsWork(std::make_unique<NewestWins<std::vector<analysis::PointFinding>>>([this](auto findings) {
+    , m_findingsWork(std::make_unique<NewestWins<Findings>>([this](Findings findings) {
         m_findings = std::move(findings);
         emit findingsChanged();
     }))
@@ -139,7 +140,7 @@ Status JobSession::openJob(model::JobId id)
     m_object = std::move(*object);
     m_edits.clear();
     m_selected = {};
-    m_findings.clear();
+    m_findings = {};
     m_mark = mark.value_or(0);
     // The round goes on where it stopped: the last one opened.
     m_round = m_job->rounds.empty() ? model::RoundId() : m_job->rounds.back().id;
@@ -158,7 +159,7 @@ void JobSession::closeJob()
     m_edits.clear();
     m_round = {};
     m_selected = {};
-    m_findings.clear();
+    m_findings = {};
     emit jobChanged();
 }
 
@@ -303,7 +304,7 @@ void JobSession::setCurrentRound(model::RoundId round)
     if (round == m_round)
         return;
     m_round = round;
-    m_findings.clear();
+    m_findings = {};
     emit roundChanged();
     requestFindings();
 }
@@ -329,7 +330,7 @@ Status JobSession::openRound(model::RoundKind kind, const std::string& title,
         return fail(stored.error());
     m_job->rounds.push_back(*stored);
     m_round = stored->id;
-    m_findings.clear();
+    m_findings = {};
     return afterStoring({}, &JobSession::roundChanged);
 }
 
@@ -422,9 +423,10 @@ std::unordered_set<model::PointId> JobSession::pointsWithReadings() const
 
 const analysis::PointFinding* JobSession::finding(model::PointId point) const
 {
-    const auto found = std::find_if(m_findings.begin(), m_findings.end(),
+    const auto& all = m_findings.round;
+    const auto found = std::find_if(all.begin(), all.end(),
                                     [&](const analysis::PointFinding& f) { return f.point == point; });
-    return found == m_findings.end() ? nullptr : &*found;
+    return found == all.end() ? nullptr : &*found;
 }
 
 Status JobSession::judge(model::Judgement judgement)
@@ -610,7 +612,9 @@ void JobSession::startFindings()
     if (!m_job)
         return;
     m_findingsWork->request([job = *m_job, object = *m_object, round = m_round] {
-        return analysis::jobFindings(job, object, round);
+        return Findings{analysis::jobFindings(job, object, round),
+                        analysis::summarise(job, object, analysis::Standing::AsFound),
+                        analysis::summarise(job, object, analysis::Standing::AsLeft)};
     });
 }
 

@@ -111,7 +111,10 @@ public:
 
     // Judge and repair
     /// Worked out in the background for the current round; empty until the first answer.
-    [[nodiscard]] const std::vector<analysis::PointFinding>& findings() const { return m_findings; }
+    [[nodiscard]] const std::vector<analysis::PointFinding>& findings() const { return m_findings.round; }
+    /// Over all rounds of the job.
+    [[nodiscard]] const std::vector<analysis::PointFinding>& asFound() const { return m_findings.asFound; }
+    [[nodiscard]] const std::vector<analysis::PointFinding>& asLeft() const { return m_findings.asLeft; }
     [[nodiscard]] const analysis::PointFinding* finding(model::PointId point) const;
     Status judge(model::Judgement judgement);
     Status concede(model::Concession concession);
@@ -167,8 +170,14 @@ private:
     model::RoundId m_round;
     model::PointId m_selected;
     QString m_logger;
-    std::vector<analysis::PointFinding> m_findings;
-    std::unique_ptr<NewestWins<std::vector<analysis::PointFinding>>> m_findingsWork;
+    struct Findings
+    {
+        std::vector<analysis::PointFinding> round;
+        std::vector<analysis::PointFinding> asFound;
+        std::vector<analysis::PointFinding> asLeft;
+    };
+    Findings m_findings;
+    std::unique_ptr<NewestWins<Findings>> m_findingsWork;
     std::int64_t m_mark = 0;
     QTimer m_watch;         ///< looks for another window's changes
     QTimer m_findingsTimer; ///< gathers changes of a large job before work starts
