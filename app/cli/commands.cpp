@@ -6,12 +6,8 @@ namespace sealwalk::cli {
 std::vector<AddCommand> allCommands()
 {
     return {
-        addConvert,
-        addAir,
-        addRespond,
-        addSources,
-        addPlan,
-        addRise,
+        addConvert, addAir,  addRespond, addSources,  addPlan,   addRise,  addDemo,
+        addList,    addShow, addLog,     addFindings, addBackup, addCheck,
     };
 }
 

@@ -14,6 +14,13 @@ void addRespond(CLI::App& root, Work& chosen);
 void addSources(CLI::App& root, Work& chosen);
 void addPlan(CLI::App& root, Work& chosen);
 void addRise(CLI::App& root, Work& chosen);
+void addDemo(CLI::App& root, Work& chosen);
+void addList(CLI::App& root, Work& chosen);
+void addShow(CLI::App& root, Work& chosen);
+void addLog(CLI::App& root, Work& chosen);
+void addFindings(CLI::App& root, Work& chosen);
+void addBackup(CLI::App& root, Work& chosen);
+void addCheck(CLI::App& root, Work& chosen);
 
 std::vector<AddCommand> allCommands();
 
