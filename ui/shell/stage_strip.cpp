@@ -8,6 +8,8 @@
 #include <QHBoxLayout>
 #include <QPainter>
 
+#include <algorithm>
+
 namespace sealwalk::ui {
 
 namespace {
@@ -38,10 +40,20 @@ StageStrip::StageStrip(QWidget* parent)
 void StageStrip::addStage(Stage stage)
 {
     auto* field = new StageField(stage, this);
-    if (stage == Stage::History && !m_fields.empty())
-        m_row->insertSpacing(m_row->count() - 1, kHistoryGap);
-    m_row->insertWidget(m_row->count() - 1, field);
-    m_fields.push_back(field);
+    // Pages may arrive in any order; the fields stand in the order of the work.
+    const auto after = std::find_if(m_fields.begin(), m_fields.end(),
+                                    [&](const StageField* other) { return other->stage() > stage; });
+    m_fields.insert(after, field);
+    while (m_row->count() > 0)
+        delete m_row->takeAt(0);
+    for (StageField* each : m_fields) {
+        if (each->stage() == Stage::History && m_fields.size() > 1)
+            m_row->addSpacing(kHistoryGap);
+        m_row->addWidget(each);
+    }
+    m_row->addStretch(1);
+    for (std::size_t i = 1; i < m_fields.size(); ++i)
+        setTabOrder(m_fields[i - 1], m_fields[i]);
     connect(field, &StageField::clicked, this, [this, field] {
         // The page decides what is chosen; a click alone does not.
         field->setChecked(!field->isChecked());
