@@ -55,8 +55,7 @@ Result<Edit> paste(const model::Sketch& sketch, const Clip& clip, model::SheetId
         next.points.push_back(
             {model::PointId::create(), giveNumber(next), newId[point.joint], point.along, {}, false});
     return difference(sketch, next,
-                      fmt::format("{} pasted",
- clip.joints.size() == 1
+                      fmt::format("{} pasted", clip.joints.size() == 1
                                                    ? called(next.joints.back())
                                                    : fmt::format("{} joints", clip.joints.size())));
 }

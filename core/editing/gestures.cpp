@@ -54,28 +54,24 @@ geometry::FreePath paleCircle(geometry::Point centre, double radius)
 
 Result<Edit> drawFlange(const model::Sketch& sketch, const Flange& flange)
 {
-    if (!(flange.outerRadius > flange.sealRadius))
+    const auto* ring = std::get_if<geometry::Ring>(&flange.joint.shape);
+    if (ring == nullptr || !(flange.outerRadius > ring->radius))
         return fail(ErrorCode::BadInput, "a flange must be wider than the ring that seals it");
     if (flange.bolts < 0 || flange.bolts > 64)
         return fail(ErrorCode::BadInput, "a flange has 0 to 64 bolts");
     model::Sketch next = sketch;
-    model::Sheet* sheet = find(next, flange.sheet);
+    model::Sheet* sheet = find(next, flange.joint.sheet);
     if (sheet == nullptr)
         return unknownSheet();
-    sheet->outlines.push_back(paleCircle(flange.centre, flange.outerRadius));
-    const double onCircle = (flange.sealRadius + flange.outerRadius) / 2.0;
-    const double hole = (flange.outerRadius - flange.sealRadius) / 5.0;
+    sheet->outlines.push_back(paleCircle(ring->centre, flange.outerRadius));
+    const double onCircle = (ring->radius + flange.outerRadius) / 2.0;
+    const double hole = (flange.outerRadius - ring->radius) / 5.0;
     for (int i = 0; i < flange.bolts; ++i) {
         const double angle = kLap * (i + 0.5) / flange.bolts; // holes straddle the centre lines, as is common
         sheet->outlines.push_back(
-            paleCircle(flange.centre + onCircle * geometry::Vector{std::cos(angle), std::sin(angle)}, hole));
+            paleCircle(ring->centre + onCircle * geometry::Vector{std::cos(angle), std::sin(angle)}, hole));
     }
-    model::Joint joint;
-    joint.sheet = flange.sheet;
-    joint.kind = flange.kind;
-    joint.name = flange.name.empty() ? "" : freeName(sketch, flange.name);
-    joint.shape = geometry::Ring{flange.centre, flange.sealRadius};
-    if (const Status drawn = draw(next, joint, flange.laying); !drawn)
+    if (const Status drawn = draw(next, flange.joint, flange.laying); !drawn)
         return fail(drawn.error());
     return difference(sketch, next, fmt::format("{} drawn with its flange", called(next.joints.back())));
 }
@@ -84,30 +80,28 @@ Result<Edit> drawDoor(const model::Sketch& sketch, const Door& door)
 {
     if (!(door.margin > 0.0))
         return fail(ErrorCode::BadInput, "a door must be larger than the seal that closes it");
+    const auto* seal = std::get_if<geometry::RoundedRectangle>(&door.joint.shape);
+    if (seal == nullptr)
+        return fail(ErrorCode::BadInput, "the seal of a door is a rounded rectangle");
+    if (const std::string wrong = geometry::complaint(door.joint.shape); !wrong.empty())
+        return fail(ErrorCode::BadInput, wrong);
     model::Sketch next = sketch;
-    model::Sheet* sheet = find(next, door.sheet);
+    model::Sheet* sheet = find(next, door.joint.sheet);
     if (sheet == nullptr)
         return unknownSheet();
-    if (const std::string wrong = geometry::complaint(geometry::Shape(door.seal)); !wrong.empty())
-        return fail(ErrorCode::BadInput, wrong);
-    const double width = door.seal.width + 2.0 * door.margin;
-    const double height = door.seal.height + 2.0 * door.margin;
+    const double width = seal->width + 2.0 * door.margin;
+    const double height = seal->height + 2.0 * door.margin;
     const double side = door.hingesLeft ? -1.0 : 1.0;
-    const geometry::Point centre = door.seal.centre;
-    std::vector<geometry::Shape> pale{box(centre, width, height, door.seal.cornerRadius + door.margin)};
+    const geometry::Point centre = seal->centre;
+    std::vector<geometry::Shape> pale{box(centre, width, height, seal->cornerRadius + door.margin)};
     for (const double up : {-0.27, 0.27})
         pale.push_back(box(centre + geometry::Vector{side * (width / 2.0 + 0.05 * width), up * height},
                            0.12 * width, 0.09 * height, 0.01 * width));
     pale.push_back(box(centre - geometry::Vector{side * (width / 2.0 - door.margin / 2.0), 0.0},
                        0.7 * door.margin, 0.18 * height, 0.3 * door.margin));
     for (const geometry::Shape& shape : pale)
-        sheet->outlines.push_back(paleLine(geometry::turned(shape, centre, door.seal.rotation)));
-    model::Joint joint;
-    joint.sheet = door.sheet;
-    joint.kind = model::JointKind::OringSeal;
-    joint.name = freeName(sketch, door.name);
-    joint.shape = door.seal;
-    if (const Status drawn = draw(next, joint, door.laying); !drawn)
+        sheet->outlines.push_back(paleLine(geometry::turned(shape, centre, seal->rotation)));
+    if (const Status drawn = draw(next, door.joint, door.laying); !drawn)
         return fail(drawn.error());
     return difference(sketch, next, fmt::format("{} drawn with its door", called(next.joints.back())));
 }

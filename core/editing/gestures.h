@@ -8,11 +8,7 @@ namespace sealwalk::editing {
 
 struct Flange
 {
-    model::SheetId sheet;
-    std::string name; ///< empty: by its kind
-    model::JointKind kind = model::JointKind::MetalGasketFlange;
-    geometry::Point centre;
-    double sealRadius = 50.0;  ///< mm, of the ring that seals
+    model::Joint joint;        ///< its shape is the ring that seals
     double outerRadius = 75.0; ///< mm, above the seal's
     int bolts = 8;             ///< 0 … 64, drawn as pale holes; none for a clamped flange
     std::optional<Laying> laying = Laying{};
@@ -23,9 +19,7 @@ Result<Edit> drawFlange(const model::Sketch& sketch, const Flange& flange);
 
 struct Door
 {
-    model::SheetId sheet;
-    std::string name = "Door seal";
-    geometry::RoundedRectangle seal;
+    model::Joint joint;   ///< its shape is the rounded rectangle that seals
     double margin = 40.0; ///< mm from the seal to the edge of the leaf, > 0
     bool hingesLeft = true;
     std::optional<Laying> laying = Laying{};

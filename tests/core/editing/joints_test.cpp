@@ -184,7 +184,7 @@ TEST(Gestures, DrawAFlangeADoorAndARowOfPortsInOneStep)
 {
     const model::Sketch empty = withSheet();
     Flange flange;
-    flange.sheet = empty.sheets[0].id;
+    flange.joint = jointOn(empty, Ring{{0.0, 0.0}, 50.0}, "Flange");
     flange.laying = byNumber(8);
     const model::Sketch withFlange = done(empty, drawFlange(empty, flange));
     EXPECT_EQ(withFlange.joints.size(), 1u);
@@ -192,8 +192,7 @@ TEST(Gestures, DrawAFlangeADoorAndARowOfPortsInOneStep)
     EXPECT_EQ(withFlange.sheets[0].outlines.size(), 9u); // rim and eight holes
 
     Door door;
-    door.sheet = empty.sheets[0].id;
-    door.seal = {{0.0, 0.0}, 860.0, 1060.0, 110.0, 0.0};
+    door.joint = jointOn(empty, RoundedRectangle{{0.0, 0.0}, 860.0, 1060.0, 110.0, 0.0}, "Door seal");
     door.laying = byNumber(16);
     const model::Sketch withDoor = done(empty, drawDoor(empty, door));
     EXPECT_EQ(withDoor.points.size(), 16u);
@@ -208,7 +207,7 @@ TEST(Gestures, DrawAFlangeADoorAndARowOfPortsInOneStep)
     EXPECT_EQ(withRow.joints[0].group, withRow.joints[2].group);
     EXPECT_EQ(withRow.points.size(), 12u);
 
-    flange.outerRadius = flange.sealRadius;
+    flange.outerRadius = 50.0;
     EXPECT_FALSE(drawFlange(empty, flange).has_value());
     door.margin = 0.0;
     EXPECT_FALSE(drawDoor(empty, door).has_value());

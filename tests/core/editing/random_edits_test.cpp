@@ -149,8 +149,8 @@ Result<Edit> Hand::gesture(const model::Sketch& s, const PointSet& readings)
         return paste(s, m_clip, sheet, {20.0, 20.0});
     case 26: {
         Flange flange;
-        flange.sheet = sheet;
-        flange.centre = at;
+        flange.joint = jointOn(s, geometry::Ring{at, 50.0});
+        flange.joint.sheet = sheet;
         flange.bolts = upTo(10);
         return drawFlange(s, flange);
     }

@@ -1,0 +1,115 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/sketch/picture_file.h"
+
+#include <gtest/gtest.h>
+
+#include <QFile>
+#include <QImage>
+#include <QPainter>
+#include <QPdfWriter>
+#include <QTemporaryDir>
+
+namespace sealwalk::ui {
+namespace {
+
+class PictureFiles : public ::testing::Test
+{
+protected:
+    QString path(const char* name) const { return m_folder.filePath(QString::fromLatin1(name)); }
+    QString write(const char* name, const QByteArray& bytes) const
+    {
+        QFile file(path(name));
+        EXPECT_TRUE(file.open(QIODevice::WriteOnly));
+        file.write(bytes);
+        return path(name);
+    }
+
+private:
+    QTemporaryDir m_folder;
+};
+
+TEST_F(PictureFiles, KeepASmallPhotoAsItIs)
+{
+    QImage image(300, 200, QImage::Format_RGB32);
+    image.fill(Qt::darkCyan);
+    image.save(path("a.png"));
+    const Result<PictureFile> read = readPicture(path("a.png"));
+    ASSERT_TRUE(read.has_value());
+    EXPECT_EQ(read->extension, "png");
+    EXPECT_EQ(read->size, QSizeF(300, 200));
+    QFile file(path("a.png"));
+    ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+    EXPECT_EQ(static_cast<std::size_t>(file.size()), read->bytes.size());
+    EXPECT_EQ(decodePicture(read->bytes, read->extension)->image.size(), QSize(300, 200));
+}
+
+TEST_F(PictureFiles, ScaleALargeOneDown)
+{
+    QImage image(6000, 3000, QImage::Format_Grayscale8);
+    image.fill(200);
+    image.save(path("large.jpg"));
+    const Result<PictureFile> read = readPicture(path("large.jpg"));
+    ASSERT_TRUE(read.has_value());
+    EXPECT_EQ(read->extension, "jpg");
+    EXPECT_EQ(read->size, QSizeF(kLongestSide, kLongestSide / 2.0));
+}
+
+TEST_F(PictureFiles, TakeASvgAndAPageOfAPdf)
+{
+    const QString svg = write("d.svg", "<svg xmlns='http://www.w3.org/2000/svg' width='120' height='80'>"
+                                       "<rect width='60' height='80' fill='black'/></svg>");
+    const Result<PictureFile> drawing = readPicture(svg);
+    ASSERT_TRUE(drawing.has_value());
+    EXPECT_EQ(drawing->extension, "svg");
+    const Result<DecodedPicture> decoded = decodePicture(drawing->bytes, "svg");
+    ASSERT_TRUE(decoded.has_value());
+    EXPECT_EQ(decoded->size, QSizeF(120, 80));
+    EXPECT_GT(decoded->image.width(), 1000) << "sharp when zoomed";
+    {
+        QPdfWriter writer(path("p.pdf"));
+        QPainter painter(&writer);
+        painter.drawText(500, 500, QStringLiteral("one"));
+        writer.newPage();
+        painter.fillRect(0, 0, writer.width(), writer.height(), Qt::black);
+    }
+    EXPECT_EQ(pagesOf(path("p.pdf")).value(), 2);
+    EXPECT_EQ(pagesOf(svg).value(), 1);
+    const Result<PictureFile> page = readPicture(path("p.pdf"), 1);
+    ASSERT_TRUE(page.has_value());
+    EXPECT_EQ(page->extension, "png");
+    const QImage image = decodePicture(page->bytes, "png")->image;
+    EXPECT_EQ(qGray(image.pixel(image.width() / 2, image.height() / 2)), 0) << "the second page is black";
+    EXPECT_EQ(readPicture(path("p.pdf"), 2).error().message, "\"p.pdf\" has pages 1 to 2 only");
+}
+
+TEST_F(PictureFiles, RefuseWhatIsNoPictureWithASentence)
+{
+    QImage image(40, 40, QImage::Format_RGB32);
+    image.fill(Qt::red);
+    image.save(path("good.png"));
+    QFile good(path("good.png"));
+    ASSERT_TRUE(good.open(QIODevice::ReadOnly));
+    const QByteArray half = good.readAll().left(60);
+    const struct
+    {
+        QString file;
+        ErrorCode code;
+    } rows[] = {
+        {path("missing.png"), ErrorCode::NotFound},
+        {write("empty.png", ""), ErrorCode::DamagedFile},
+        {write("text.png", "this is no picture at all"), ErrorCode::BadInput},
+        {write("half.png", half), ErrorCode::DamagedFile},
+        {write("broken.svg", "<svg xmlns='http://www.w3.org/2000/svg'><rect"), ErrorCode::DamagedFile},
+        {write("broken.pdf", "%PDF-1.7\nnothing"), ErrorCode::DamagedFile},
+        {path("."), ErrorCode::BadInput},
+    };
+    for (const auto& row : rows) {
+        const Result<PictureFile> read = readPicture(row.file);
+        ASSERT_FALSE(read.has_value()) << row.file.toStdString();
+        EXPECT_EQ(read.error().code, row.code) << read.error().message;
+        EXPECT_FALSE(read.error().message.empty());
+    }
+}
+
+} // namespace
+} // namespace sealwalk::ui

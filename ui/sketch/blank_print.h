@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The blank numbered sheet for paper: the drawing, and a table to fill in by hand.
+#pragma once
+
+#include "core/model/sketch.h"
+
+#include <QString>
+
+class QPagedPaintDevice;
+
+namespace sealwalk::ui {
+
+class UnderlayImages;
+
+struct BlankSheet
+{
+    const model::Sketch* sketch = nullptr;
+    model::SheetId sheet;
+    QString heading; ///< "Box coater 2, job 164"
+    QString unit;    ///< "mbar·l/s", as the detector shows
+};
+
+/// Prints one sheet with the points on it, over as many pages as its table needs. `images` may be nullptr.
+void printBlank(QPagedPaintDevice& device, const BlankSheet& blank, const UnderlayImages* images);
+
+} // namespace sealwalk::ui

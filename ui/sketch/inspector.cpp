@@ -1,0 +1,104 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/sketch/inspector.h"
+
+#include "core/editing/reminders.h"
+#include "ui/render/icon.h"
+#include "ui/session/job_session.h"
+#include "ui/sketch/joint_list.h"
+#include "ui/sketch/joint_panel.h"
+#include "ui/sketch/points_panel.h"
+#include "ui/sketch/several_panel.h"
+#include "ui/sketch/sheet_panel.h"
+#include "ui/sketch/sketch_desk.h"
+#include "ui/widgets/heading.h"
+
+#include <QLabel>
+#include <QVBoxLayout>
+
+namespace sealwalk::ui {
+
+Inspector::Inspector(SketchDesk& desk, QWidget* parent)
+    : QScrollArea(parent)
+    , m_desk(desk)
+{
+    setFixedWidth(322);
+    setWidgetResizable(true);
+    setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    setFrameShape(QFrame::NoFrame);
+    setFocusPolicy(Qt::NoFocus);
+    auto* body = new QWidget(this);
+    body->setProperty("ground", QStringLiteral("panel"));
+    body->setAttribute(Qt::WA_StyledBackground);
+    auto* column = new QVBoxLayout(body);
+    column->setContentsMargins(14, 4, 14, 8);
+    column->setSpacing(0);
+    m_sheet = new SheetPanel(desk, body);
+    m_joint = new JointPanel(desk, body);
+    m_several = new SeveralPanel(desk, body);
+    m_points = new PointsPanel(desk, body);
+    for (QWidget* panel : std::initializer_list<QWidget*>{m_sheet, m_joint, m_several, m_points})
+        column->addWidget(panel);
+    m_listHead = new Heading(tr("On this sheet"), {}, body);
+    column->addWidget(m_listHead);
+    m_list = new JointList(desk, body);
+    column->addWidget(m_list, 1);
+    m_reminder = quietLabel({}, body);
+    m_reminder->setWordWrap(true);
+    m_reminder->setTextFormat(Qt::RichText);
+    m_reminder->setTextInteractionFlags(Qt::LinksAccessibleByMouse | Qt::LinksAccessibleByKeyboard);
+    m_reminder->setContentsMargins(0, 8, 0, 0);
+    connect(m_reminder, &QLabel::linkActivated, this, &Inspector::remindersWanted);
+    column->addWidget(m_reminder);
+    setWidget(body);
+    connect(m_sheet, &SheetPanel::pictureWanted, this, &Inspector::pictureWanted);
+    for (const auto signal : {&SketchDesk::sketchChanged, &SketchDesk::chosenChanged,
+                              &SketchDesk::sheetChanged, &SketchDesk::layingChanged})
+        connect(&desk, signal, this, &Inspector::refresh);
+    connect(&desk.session(), &JobSession::setupChanged, this, &Inspector::refresh);
+    refresh();
+}
+
+void Inspector::refresh()
+{
+    m_sheet->refresh();
+    m_joint->refresh();
+    m_several->refresh();
+    m_points->refresh();
+    const auto joints = m_desk.sketch().jointsOn(m_desk.sheet());
+    int points = 0;
+    for (const model::TestPoint& point : m_desk.sketch().points)
+        if (!point.retired)
+            for (const model::Joint* joint : joints)
+                points += joint->id == point.joint ? 1 : 0;
+    m_listHead->setAside((joints.size() == 1 ? tr("1 joint, ") : tr("%1 joints, ").arg(joints.size())) +
+                         (points == 1 ? tr("1 point") : tr("%1 points").arg(points)));
+    refreshReminder();
+}
+
+void Inspector::refreshReminder()
+{
+    const model::Joint* joint = m_desk.chosenJoint();
+    const std::vector<editing::Reminder> all = editing::reminders(m_desk.sketch());
+    QStringList missing;
+    const auto add = [&](const editing::Reminder& reminder) {
+        const QString what =
+            QString::fromUtf8(reminder.what.data(), static_cast<qsizetype>(reminder.what.size()));
+        if (!reminder.onSketch && missing.size() < 2 && !missing.contains(what))
+            missing.append(what);
+    };
+    if (joint != nullptr)
+        for (const editing::Reminder& own : editing::reminders(joint->kind))
+            for (const editing::Reminder& reminder : all)
+                if (reminder.what == own.what)
+                    add(reminder);
+    for (const editing::Reminder& reminder : all)
+        add(reminder);
+    m_reminder->setVisible(m_desk.sheetInView() != nullptr);
+    if (missing.isEmpty())
+        m_reminder->setText(tr("What is often forgotten is drawn. <a href=\"list\">The list</a>"));
+    else
+        m_reminder->setText(tr("Often forgotten: %1. <a href=\"list\">Go through the list</a>")
+                                .arg(missing.join(QStringLiteral("; "))));
+}
+
+} // namespace sealwalk::ui

@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The right-hand side: what is chosen, its points, the list of joints, what is often forgotten.
+#pragma once
+
+#include <QScrollArea>
+
+class QLabel;
+
+namespace sealwalk::ui {
+
+class Heading;
+class JointList;
+class JointPanel;
+class PointsPanel;
+class SeveralPanel;
+class SheetPanel;
+class SketchDesk;
+
+class Inspector : public QScrollArea
+{
+    Q_OBJECT
+
+public:
+    explicit Inspector(SketchDesk& desk, QWidget* parent = nullptr);
+
+signals:
+    void pictureWanted();
+    void remindersWanted();
+
+private:
+    void refresh();
+    void refreshReminder();
+
+    SketchDesk& m_desk;
+    JointPanel* m_joint = nullptr;
+    PointsPanel* m_points = nullptr;
+    SeveralPanel* m_several = nullptr;
+    SheetPanel* m_sheet = nullptr;
+    Heading* m_listHead = nullptr;
+    JointList* m_list = nullptr;
+    QLabel* m_reminder = nullptr;
+};
+
+} // namespace sealwalk::ui

@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A field for one number, with decimal comma or point; what is no number goes back to what it was.
+#pragma once
+
+#include <QLineEdit>
+
+#include <optional>
+
+namespace sealwalk::ui {
+
+class NumberField : public QLineEdit
+{
+    Q_OBJECT
+
+public:
+    NumberField(const QString& name, int width, QWidget* parent = nullptr);
+
+    void setNumber(std::optional<double> number);
+    [[nodiscard]] std::optional<double> number() const { return m_number; }
+
+signals:
+    /// Another number was entered; none: the field was emptied.
+    void edited(std::optional<double> number);
+    /// What stands in the field at this moment, while it is typed.
+    void typing(double number);
+    void refused(const QString& sentence);
+
+private:
+    void finish();
+    std::optional<double> m_number;
+};
+
+/// A number as it is typed, with decimal comma or point; none when it is no finite number.
+std::optional<double> readNumber(const QString& text);
+
+} // namespace sealwalk::ui

@@ -1,0 +1,193 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/sketch/path_tool.h"
+
+#include "core/editing/joints.h"
+#include "ui/sketch/draw_tool.h"
+#include "ui/sketch/sketch_desk.h"
+
+#include <QCoreApplication>
+
+#include <cmath>
+#include <numbers>
+
+namespace sealwalk::ui {
+
+namespace {
+
+QString words(const char* text)
+{
+    return QCoreApplication::translate("SketchTools", text);
+}
+
+constexpr double kDegree = std::numbers::pi / 180.0;
+
+} // namespace
+
+QString PathTool::title() const
+{
+    if (m_line == Line::Hose)
+        return words("Hose");
+    return m_line == Line::Closed ? words("Closed path") : words("Open path");
+}
+
+std::vector<KeyHint> PathTool::hints() const
+{
+    return {{words("click"), words("node after node")},
+            {words("Shift"), words("straight and 45°")},
+            {QStringLiteral("0–9"), words("length, Tab, angle")},
+            {words("Backspace"), words("last node away")},
+            {words("Enter"), m_nodes.empty() ? words("lay points") : words("finish")},
+            {words("Esc"), words("leave it")}};
+}
+
+geometry::Point PathTool::taken(const Hand& hand)
+{
+    SnapWish wish;
+    wish.reach = hand.reach;
+    wish.grid = hand.grid;
+    wish.off = hand.alt();
+    wish.onlyStraight = hand.shift();
+    if (!m_nodes.empty())
+        wish.anchor = m_nodes.back();
+    for (std::size_t i = 1; i < m_nodes.size(); ++i)
+        wish.lengths.push_back(geometry::distance(m_nodes[i - 1], m_nodes[i]));
+    if (m_line == Line::Closed && m_nodes.size() >= 3 &&
+        geometry::distance(hand.place, m_nodes.front()) <= hand.reach)
+        return m_nodes.front();
+    const Snapped snapped = m_snapper.snap(hand.place, wish);
+    m_guides = snapped.guides;
+    return snapped.place;
+}
+
+Result<editing::Edit> PathTool::drawing(std::vector<geometry::Point> nodes) const
+{
+    geometry::FreePath path{std::move(nodes), m_line == Line::Closed, m_line == Line::Hose};
+    model::Joint joint = newJoint(desk(), m_joint, path);
+    if (m_line == Line::Hose)
+        joint.kind = model::JointKind::Hose;
+    else if (m_line == Line::Closed && joint.kind == model::JointKind::WeldSeam)
+        joint.kind = model::JointKind::OringSeal;
+    joint.requiredConditions = editing::usualConditions(joint.kind);
+    return editing::addJoint(desk().sketch(), joint);
+}
+
+void PathTool::preview(std::optional<geometry::Point> next)
+{
+    std::vector<geometry::Point> nodes = m_nodes;
+    if (next && (nodes.empty() || geometry::distance(nodes.back(), *next) > 0.0))
+        nodes.push_back(*next);
+    // Two nodes of a closed path are not a path yet, but are shown as its first side.
+    if (m_line == Line::Closed && nodes.size() == 2)
+        nodes.push_back(nodes.front() + 0.5 * (nodes.back() - nodes.front()));
+    if (nodes.size() < 2)
+        m_pending.reset();
+    else
+        m_pending = drawing(std::move(nodes));
+}
+
+Verdict PathTool::press(const Hand& hand)
+{
+    if (m_nodes.empty()) {
+        m_snapper = Snapper(desk().sketch(), desk().sheet(), {});
+        m_joint = model::JointId::create();
+        m_fresh = {};
+    }
+    const geometry::Point node = taken(hand);
+    if (m_line == Line::Closed && m_nodes.size() >= 3 && node == m_nodes.front())
+        return finish();
+    return addNode(node);
+}
+
+Verdict PathTool::addNode(geometry::Point node)
+{
+    if (m_nodes.empty() || geometry::distance(m_nodes.back(), node) > 1e-6)
+        m_nodes.push_back(node);
+    m_typed.reset();
+    preview(std::nullopt);
+    return changed();
+}
+
+Verdict PathTool::move(const Hand& hand, bool)
+{
+    if (m_nodes.empty() || m_typed)
+        return {};
+    m_next = taken(hand);
+    preview(m_next);
+    return changed();
+}
+
+Verdict PathTool::doubleClick(const Hand&)
+{
+    return finish(); // the first click of the two has set the last node
+}
+
+Verdict PathTool::key(const QKeyEvent& event, const Hand&)
+{
+    if (event.key() != Qt::Key_Backspace || m_nodes.empty())
+        return {};
+    m_nodes.pop_back();
+    preview(m_next);
+    return changed();
+}
+
+Verdict PathTool::finish()
+{
+    const std::size_t least = m_line == Line::Closed ? 3 : 2;
+    if (m_nodes.size() < least) {
+        desk().say(Severity::Caution,
+                   m_line == Line::Closed
+                       ? words("A closed path needs at least three nodes; click the next one.")
+                       : words("An open path needs at least two nodes; click the next one."));
+        return changed();
+    }
+    m_pending = drawing(m_nodes);
+    m_nodes.clear();
+    m_typed.reset();
+    m_fresh = m_joint;
+    return commitPending({m_joint});
+}
+
+Verdict PathTool::confirm(const Hand&)
+{
+    if (m_typed)
+        return addNode(*m_typed);
+    if (!m_nodes.empty())
+        return finish();
+    const model::Joint* joint = desk().sketch().joint(m_fresh);
+    if (joint != nullptr && desk().sketch().pointsOn(joint->id).empty())
+        return {VerdictKind::Commit,
+                editing::layPoints(desk().sketch(), joint->id, desk().laying(), desk().withReadings()),
+                {}};
+    return {};
+}
+
+Verdict PathTool::cancel()
+{
+    m_fresh = {};
+    m_typed.reset();
+    if (m_nodes.empty())
+        return {VerdictKind::Done, std::nullopt, {}};
+    m_nodes.clear();
+    return revert();
+}
+
+std::vector<Size> PathTool::sizes() const
+{
+    if (m_nodes.empty())
+        return {};
+    const geometry::Vector way = m_next - m_nodes.back();
+    const double angle = way.length() > 0.0 ? std::atan2(way.y, way.x) / kDegree : 0.0;
+    return {{words("length"), {}, way.length()}, {words("angle"), QStringLiteral("∠"), angle, true}};
+}
+
+Verdict PathTool::typed(const std::vector<double>& values, const SizeEntry&, const Hand&)
+{
+    if (m_nodes.empty() || values.size() < 2)
+        return {};
+    const double angle = values[1] * kDegree;
+    m_typed = m_nodes.back() + values[0] * geometry::Vector{std::cos(angle), std::sin(angle)};
+    preview(m_typed);
+    return changed();
+}
+
+} // namespace sealwalk::ui

@@ -1,0 +1,257 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/sketch/points_panel.h"
+
+#include "core/editing/points.h"
+#include "core/editing/sheets.h"
+#include "ui/render/icon.h"
+#include "ui/session/job_session.h"
+#include "ui/sketch/number_field.h"
+#include "ui/sketch/overlay_painter.h"
+#include "ui/sketch/sketch_desk.h"
+#include "ui/widgets/heading.h"
+#include "ui/widgets/switch_row.h"
+
+#include <QComboBox>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QLocale>
+#include <QPushButton>
+#include <QSignalBlocker>
+#include <QVBoxLayout>
+
+#include <algorithm>
+#include <cmath>
+
+namespace sealwalk::ui {
+
+using editing::Laying;
+
+QStringList usualSides()
+{
+    return {PointsPanel::tr("the front"), PointsPanel::tr("outside"), PointsPanel::tr("inside"),
+            PointsPanel::tr("the rear"),  PointsPanel::tr("above"),   PointsPanel::tr("below")};
+}
+
+PointsPanel::PointsPanel(SketchDesk& desk, QWidget* parent)
+    : QWidget(parent)
+    , m_desk(desk)
+{
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    m_head = new Heading(tr("Points along it"), {}, this);
+    column->addWidget(m_head);
+    m_pointRow = pointRow();
+    column->addWidget(m_pointRow);
+
+    m_by = new SwitchRow(tr("Lay by"), {tr("number"), tr("pitch")}, this);
+    m_by->setObjectName(QStringLiteral("lay-by"));
+    connect(m_by, &SwitchRow::currentChanged, this, [this](int index) {
+        Laying laying = m_desk.laying();
+        laying.by = index == 0 ? Laying::By::Number : Laying::By::Pitch;
+        m_desk.setLaying(laying);
+    });
+    column->addWidget(formRow(tr("Lay by"), {m_by}, this));
+
+    m_count = new NumberField(tr("Number of points"), 64, this);
+    m_count->setObjectName(QStringLiteral("lay-count"));
+    m_every = quietLabel({}, this);
+    m_every->setTextFormat(Qt::RichText);
+    connect(m_count, &NumberField::typing, this, &PointsPanel::layingEdited);
+    connect(m_count, &QLineEdit::returnPressed, this, &PointsPanel::lay);
+    QWidget* countRow = formRow(tr("Number"), {m_count, m_every}, this);
+    m_countName = countRow->findChild<QLabel*>();
+    column->addWidget(countRow);
+
+    m_first = new NumberField(tr("First number"), 64, this);
+    m_first->setObjectName(QStringLiteral("lay-first"));
+    QLabel* never = quietLabel(tr("numbers are never used twice"), this);
+    never->setWordWrap(true);
+    connect(m_first, &NumberField::edited, this, [this](std::optional<double> number) {
+        Laying laying = m_desk.laying();
+        laying.first = number ? std::optional(static_cast<int>(std::lround(*number))) : std::nullopt;
+        m_desk.setLaying(laying);
+    });
+    column->addWidget(formRow(tr("First"), {m_first, never}, this));
+
+    m_sense = new SwitchRow(tr("Sense"), {tr("clockwise"), tr("other way")}, this);
+    m_sense->setObjectName(QStringLiteral("sense"));
+    connect(m_sense, &SwitchRow::currentChanged, this, [this](int index) { reverse(index == 0); });
+    column->addWidget(formRow(tr("Sense"), {m_sense}, this));
+
+    m_seenFrom = new QComboBox(this);
+    m_seenFrom->setEditable(true);
+    m_seenFrom->setInsertPolicy(QComboBox::NoInsert);
+    m_seenFrom->setAccessibleName(tr("Side the sheet is seen from"));
+    m_seenFrom->addItems(usualSides());
+    connect(m_seenFrom, &QComboBox::activated, this, [this] { seenFromEdited(); });
+    connect(m_seenFrom->lineEdit(), &QLineEdit::editingFinished, this, &PointsPanel::seenFromEdited);
+    column->addWidget(formRow(tr("Seen from"), {m_seenFrom}, this));
+
+    auto* buttons = new QHBoxLayout;
+    buttons->setContentsMargins(0, 8, 0, 8);
+    buttons->setSpacing(8);
+    m_lay = new QPushButton(this);
+    m_lay->setObjectName(QStringLiteral("lay"));
+    m_lay->setProperty("kind", QStringLiteral("primary"));
+    connect(m_lay, &QPushButton::clicked, this, &PointsPanel::lay);
+    m_undo = new QPushButton(render::icon(QStringLiteral("undo")), tr("Undo"), this);
+    m_undo->setObjectName(QStringLiteral("undo"));
+    connect(m_undo, &QPushButton::clicked, &m_desk, &SketchDesk::undo);
+    buttons->addWidget(m_lay, 1);
+    buttons->addWidget(m_undo);
+    column->addLayout(buttons);
+    for (NumberField* field : {m_count, m_first})
+        connect(field, &NumberField::refused, &m_desk,
+                [this](const QString& sentence) { m_desk.say(Severity::Caution, sentence); });
+    refresh();
+}
+
+QWidget* PointsPanel::pointRow()
+{
+    m_place = new QLineEdit(this);
+    m_place->setObjectName(QStringLiteral("point-place"));
+    m_place->setAccessibleName(tr("Place of the chosen point"));
+    connect(m_place, &QLineEdit::editingFinished, this, [this] {
+        if (m_place->isModified())
+            m_desk.commit(editing::setPlace(m_desk.sketch(), m_desk.chosenPoint(),
+                                            m_place->text().trimmed().toStdString()));
+        m_place->setModified(false);
+    });
+    m_retire = new QPushButton(this);
+    connect(m_retire, &QPushButton::clicked, this, [this] {
+        const model::TestPoint* point = m_desk.sketch().point(m_desk.chosenPoint());
+        if (point != nullptr)
+            m_desk.commit(point->retired
+                              ? editing::restore(m_desk.sketch(), point->id)
+                              : editing::retire(m_desk.sketch(), point->id, m_desk.withReadings()));
+    });
+    QWidget* row = formRow(tr("Point"), {m_place, m_retire}, this);
+    m_pointName = row->findChild<QLabel*>();
+    return row;
+}
+
+Laying PointsPanel::typedLaying() const
+{
+    Laying laying = m_desk.laying();
+    if (const auto typed = readNumber(m_count->text())) {
+        if (laying.by == Laying::By::Number)
+            laying.number = static_cast<int>(std::clamp(std::round(*typed), -1e6, 1e6));
+        else
+            laying.pitch = *typed;
+    }
+    return laying;
+}
+
+void PointsPanel::layingEdited(double typed)
+{
+    (void)typed;
+    m_desk.setLaying(typedLaying());
+}
+
+void PointsPanel::lay()
+{
+    const model::Joint* joint = m_desk.chosenJoint();
+    if (joint == nullptr)
+        return;
+    m_desk.setLaying(typedLaying());
+    if (m_desk.commit(
+            editing::layPoints(m_desk.sketch(), joint->id, m_desk.laying(), m_desk.withReadings()))) {
+        Laying laying = m_desk.laying();
+        laying.first.reset();
+        m_desk.setLaying(laying);
+    }
+}
+
+void PointsPanel::reverse(bool clockwise)
+{
+    const model::Joint* joint = m_desk.chosenJoint();
+    if (joint == nullptr || joint->clockwise == clockwise)
+        return;
+    if (!m_desk.commit(editing::reverseSense(m_desk.sketch(), joint->id, m_desk.withReadings())))
+        refresh();
+}
+
+void PointsPanel::seenFromEdited()
+{
+    const model::Sheet* sheet = m_desk.sheetInView();
+    const std::string side = m_seenFrom->currentText().trimmed().toStdString();
+    if (sheet == nullptr || sheet->seenFrom == side)
+        return;
+    model::Sheet changed = *sheet;
+    changed.seenFrom = side;
+    m_desk.commit(editing::changeSheet(m_desk.sketch(), changed));
+}
+
+void PointsPanel::refresh()
+{
+    const model::Joint* joint = m_desk.chosenJoint();
+    setVisible(joint != nullptr);
+    if (joint == nullptr)
+        return;
+    setEnabled(m_desk.isOpenForWork());
+    const double length = geometry::outline(joint->shape).length();
+    m_head->setAside(length > 0.0 ? tr("%1 m").arg(QLocale().toString(length / 1000.0, 'f', 2))
+                                  : tr("one place"));
+    const Laying& laying = m_desk.laying();
+    const bool byNumber = laying.by == Laying::By::Number;
+    {
+        const QSignalBlocker quiet(m_by);
+        m_by->setCurrent(byNumber ? 0 : 1);
+    }
+    m_countName->setText(byNumber ? tr("Number") : tr("Pitch"));
+    m_count->setAccessibleName(byNumber ? tr("Number of points") : tr("Pitch in millimetres"));
+    m_count->setNumber(byNumber ? laying.number : laying.pitch);
+    const Result<int> count = editing::countOf(laying, length);
+    if (!count)
+        m_every->setText(tr("1 to %1 points").arg(editing::kMostPoints));
+    else if (byNumber)
+        m_every->setText(length > 0.0
+                             ? tr("= every <b>%1</b>").arg(millimetresText(std::round(length / *count)))
+                             : QString());
+    else
+        m_every->setText(*count == 1 ? tr("mm = <b>1</b> point") : tr("mm = <b>%1</b> points").arg(*count));
+    const std::size_t present = m_desk.sketch().pointsOn(joint->id).size();
+    m_first->setPlaceholderText(QString::number(m_desk.sketch().lastNumber + 1));
+    m_first->setNumber(laying.first ? std::optional<double>(*laying.first) : std::nullopt);
+    {
+        const QSignalBlocker quiet(m_sense);
+        const bool open = !geometry::outline(joint->shape).isClosed();
+        const QStringList words = open ? QStringList{tr("as drawn"), tr("other way")}
+                                       : QStringList{tr("clockwise"), tr("other way")};
+        if (m_sense->button(0)->text() != words.first())
+            m_sense->setWords(words);
+        m_sense->setCurrent(joint->clockwise ? 0 : 1);
+    }
+    if (const model::Sheet* sheet = m_desk.sheetInView();
+        sheet != nullptr && !m_seenFrom->lineEdit()->hasFocus())
+        m_seenFrom->setEditText(QString::fromStdString(sheet->seenFrom));
+    m_lay->setEnabled(count.has_value());
+    m_lay->setText(present == 0 ? (count.value_or(0) == 1 ? tr("Lay 1 point")
+                                                          : tr("Lay %1 points").arg(count.value_or(0)))
+                                : (count.value_or(0) == 1 ? tr("Lay 1 point anew")
+                                                          : tr("Lay %1 points anew").arg(count.value_or(0))));
+    m_undo->setEnabled(m_desk.session().hasJob() && m_desk.session().edits().canUndo());
+    m_undo->setToolTip(QString::fromStdString(m_desk.session().edits().undoText()));
+    refreshPoint();
+}
+
+void PointsPanel::refreshPoint()
+{
+    const model::TestPoint* point = m_desk.sketch().point(m_desk.chosenPoint());
+    m_pointRow->setVisible(point != nullptr);
+    if (point == nullptr)
+        return;
+    m_pointName->setText(tr("Point %1").arg(point->number));
+    if (!(m_place->hasFocus() && m_place->isModified()))
+        m_place->setText(QString::fromStdString(point->place));
+    model::TestPoint automatic = *point;
+    automatic.place.clear();
+    m_place->setPlaceholderText(QString::fromStdString(model::placeText(m_desk.sketch(), automatic)));
+    m_retire->setText(point->retired                              ? tr("Bring back")
+                      : m_desk.withReadings().contains(point->id) ? tr("Retire")
+                                                                  : tr("Delete"));
+}
+
+} // namespace sealwalk::ui

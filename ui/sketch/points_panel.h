@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// How points lie along the chosen joint: by number or pitch, from where, in which sense; the chosen point.
+#pragma once
+
+#include "core/editing/laying.h"
+
+#include <QWidget>
+
+class QComboBox;
+class QLabel;
+class QLineEdit;
+class QPushButton;
+
+namespace sealwalk::ui {
+
+class Heading;
+class NumberField;
+class SketchDesk;
+class SwitchRow;
+
+class PointsPanel : public QWidget
+{
+    Q_OBJECT
+
+public:
+    explicit PointsPanel(SketchDesk& desk, QWidget* parent = nullptr);
+    void refresh();
+
+private:
+    QWidget* pointRow();
+    void showCount(double typed);
+    void layingEdited(double typed);
+    void lay();
+    void reverse(bool clockwise);
+    void seenFromEdited();
+    void refreshPoint();
+    [[nodiscard]] editing::Laying typedLaying() const;
+
+    SketchDesk& m_desk;
+    Heading* m_head = nullptr;
+    SwitchRow* m_by = nullptr;
+    QLabel* m_countName = nullptr;
+    NumberField* m_count = nullptr;
+    QLabel* m_every = nullptr;
+    NumberField* m_first = nullptr;
+    SwitchRow* m_sense = nullptr;
+    QComboBox* m_seenFrom = nullptr;
+    QPushButton* m_lay = nullptr;
+    QPushButton* m_undo = nullptr;
+    QWidget* m_pointRow = nullptr;
+    QLabel* m_pointName = nullptr;
+    QLineEdit* m_place = nullptr;
+    QPushButton* m_retire = nullptr;
+};
+
+/// Sides a sheet is usually seen from.
+QStringList usualSides();
+
+} // namespace sealwalk::ui

@@ -1,0 +1,223 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/sketch/sketch_desk.h"
+
+#include "ui/session/job_session.h"
+
+#include <algorithm>
+
+namespace sealwalk::ui {
+
+SketchDesk::SketchDesk(JobSession& session, QObject* parent)
+    : QObject(parent)
+    , m_session(session)
+{
+    connect(&session, &JobSession::jobChanged, this, &SketchDesk::takeJob);
+    connect(&session, &JobSession::sketchChanged, this, &SketchDesk::takeSketch);
+    connect(&session, &JobSession::readingStored, this,
+            [this](model::PointId point) { m_withReadings.insert(point); });
+    connect(&session, &JobSession::recordsChanged, this, &SketchDesk::takeReadings);
+    connect(&session, &JobSession::stateChanged, this, &SketchDesk::sketchChanged);
+    connect(&session, &JobSession::selectionChanged, this, [this](model::PointId point) {
+        if (point != m_point && sketch().point(point) != nullptr)
+            choosePoint(point);
+    });
+    takeJob();
+}
+
+const model::Sketch& SketchDesk::sketch() const
+{
+    static const model::Sketch kNone;
+    return m_session.hasJob() ? m_session.job().sketch : kNone;
+}
+
+bool SketchDesk::isOpenForWork() const
+{
+    return m_session.hasJob() && m_session.job().isOpenForWork();
+}
+
+void SketchDesk::takeJob()
+{
+    m_sheet = {};
+    m_chosen.clear();
+    m_point = {};
+    m_nextName.clear();
+    takeReadings();
+    if (!sketch().sheets.empty())
+        m_sheet = sketch().sheets.front().id;
+    emit sheetChanged();
+    emit chosenChanged();
+    emit sketchChanged();
+}
+
+void SketchDesk::takeReadings()
+{
+    m_withReadings = m_session.hasJob() ? m_session.pointsWithReadings() : editing::PointSet();
+}
+
+void SketchDesk::takeSketch()
+{
+    const model::Sketch& now = sketch();
+    if (now.sheet(m_sheet) == nullptr) {
+        m_sheet = now.sheets.empty() ? model::SheetId{} : now.sheets.back().id;
+        emit sheetChanged();
+    }
+    const auto gone = [&](model::JointId id) {
+        const model::Joint* joint = now.joint(id);
+        return joint == nullptr || joint->sheet != m_sheet;
+    };
+    const std::size_t before = m_chosen.size();
+    std::erase_if(m_chosen, gone);
+    const bool pointGone = !m_point.isNil() && now.point(m_point) == nullptr;
+    if (pointGone)
+        m_point = {};
+    emit sketchChanged();
+    if (before != m_chosen.size() || pointGone)
+        emit chosenChanged();
+}
+
+void SketchDesk::setSheet(model::SheetId sheet)
+{
+    if (sheet == m_sheet)
+        return;
+    m_sheet = sheet;
+    m_chosen.clear();
+    m_point = {};
+    emit sheetChanged();
+    emit chosenChanged();
+}
+
+const model::Joint* SketchDesk::chosenJoint() const
+{
+    return m_chosen.size() == 1 ? sketch().joint(m_chosen.front()) : nullptr;
+}
+
+bool SketchDesk::isChosen(model::JointId joint) const
+{
+    return std::find(m_chosen.begin(), m_chosen.end(), joint) != m_chosen.end();
+}
+
+void SketchDesk::choose(std::vector<model::JointId> joints)
+{
+    if (joints == m_chosen && m_point.isNil())
+        return;
+    m_chosen = std::move(joints);
+    m_point = {};
+    emit chosenChanged();
+}
+
+void SketchDesk::choosePoint(model::PointId id)
+{
+    const model::TestPoint* point = sketch().point(id);
+    const model::Joint* joint = point == nullptr ? nullptr : sketch().joint(point->joint);
+    if (joint == nullptr)
+        return;
+    if (joint->sheet != m_sheet) {
+        m_sheet = joint->sheet;
+        emit sheetChanged();
+    }
+    m_chosen = {joint->id};
+    m_point = id;
+    emit chosenChanged();
+    m_session.select(id);
+}
+
+void SketchDesk::chooseNothing()
+{
+    choose({});
+}
+
+std::vector<model::JointId> SketchDesk::withGroup(model::JointId id) const
+{
+    const model::Joint* joint = sketch().joint(id);
+    if (joint == nullptr || joint->group.empty())
+        return {id};
+    std::vector<model::JointId> ids;
+    for (const model::Joint& other : sketch().joints)
+        if (other.group == joint->group && other.sheet == joint->sheet)
+            ids.push_back(other.id);
+    return ids;
+}
+
+void SketchDesk::setLaying(const editing::Laying& laying)
+{
+    m_laying = laying;
+    emit layingChanged();
+}
+
+model::JointKind SketchDesk::kindFor(const geometry::Shape& shape) const
+{
+    if (std::holds_alternative<geometry::Ring>(shape))
+        return m_ringKind;
+    if (std::holds_alternative<geometry::RoundedRectangle>(shape))
+        return m_boxKind;
+    return std::holds_alternative<geometry::Spot>(shape) ? m_spotKind : m_pathKind;
+}
+
+void SketchDesk::setKindFor(const geometry::Shape& shape, model::JointKind kind)
+{
+    if (std::holds_alternative<geometry::Ring>(shape))
+        m_ringKind = kind;
+    else if (std::holds_alternative<geometry::RoundedRectangle>(shape))
+        m_boxKind = kind;
+    else if (std::holds_alternative<geometry::Spot>(shape))
+        m_spotKind = kind;
+    else
+        m_pathKind = kind;
+}
+
+void SketchDesk::setNextName(std::string name, bool isSetup)
+{
+    m_nextName = std::move(name);
+    m_nextIsSetup = isSetup;
+}
+
+bool SketchDesk::commit(const Result<editing::Edit>& edit)
+{
+    if (!edit) {
+        say(Severity::Caution, QString::fromStdString(edit.error().message));
+        return false;
+    }
+    if (edit->isEmpty())
+        return true;
+    if (const Status done = m_session.edit(*edit); !done) {
+        say(Severity::Error, QString::fromStdString(done.error().message));
+        return false;
+    }
+    QString what = QString::fromStdString(edit->what);
+    if (!what.isEmpty())
+        what[0] = what[0].toUpper();
+    say(Severity::News, what + QLatin1Char('.'), tr("Ctrl+Z takes the whole gesture back"));
+    return true;
+}
+
+void SketchDesk::undo()
+{
+    const std::string what = m_session.edits().undoText();
+    if (const Status done = m_session.undo(); !done)
+        say(Severity::Caution, QString::fromStdString(done.error().message));
+    else
+        say(Severity::News, tr("Taken back: %1.").arg(QString::fromStdString(what)),
+            tr("Ctrl+Shift+Z brings it again"));
+}
+
+void SketchDesk::redo()
+{
+    const std::string what = m_session.edits().redoText();
+    if (const Status done = m_session.redo(); !done)
+        say(Severity::Caution, QString::fromStdString(done.error().message));
+    else
+        say(Severity::News, tr("Done again: %1.").arg(QString::fromStdString(what)));
+}
+
+void SketchDesk::setShowsRetired(bool shows)
+{
+    m_showsRetired = shows;
+    emit viewChanged();
+}
+
+void SketchDesk::say(Severity severity, const QString& text, const QString& aside)
+{
+    emit noteRequested(severity, text, aside);
+}
+
+} // namespace sealwalk::ui
