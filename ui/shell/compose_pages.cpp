@@ -4,6 +4,7 @@
 #include "ui/history/history_page.h"
 #include "ui/shell/main_window.h"
 #include "ui/shell/opening.h"
+#include "ui/sketch/sketch_page.h"
 #include "ui/spray/spray_page.h"
 
 namespace sealwalk::ui {
@@ -13,6 +14,8 @@ void composePages(MainWindow& window)
     HistoryPage& history = window.historyPage();
     window.addPage(Stage::History, &history);
     QObject::connect(&history, &HistoryPage::jobFileWanted, &window, [&window] { chooseAndOpen(window); });
+
+    window.addPage(Stage::Sketch, new SketchPage(window.session(), &window));
 
     auto* spray = new SprayPage(window.session(), &window);
     window.addPage(Stage::Spray, spray);
