@@ -5,10 +5,28 @@ namespace sealwalk::cli {
 
 std::vector<AddCommand> allCommands()
 {
+    // One a line, so that two changes can meet here.
+    // clang-format off
     return {
-        addConvert, addAir,  addRespond, addSources,  addPlan,   addRise,  addDemo,
-        addList,    addShow, addLog,     addFindings, addBackup, addCheck,
+        addConvert,
+        addAir,
+        addRespond,
+        addSources,
+        addPlan,
+        addRise,
+        addDemo,
+        addList,
+        addShow,
+        addLog,
+        addFindings,
+        addTable,
+        addPack,
+        addUnpack,
+        addVerify,
+        addBackup,
+        addCheck,
     };
+    // clang-format on
 }
 
 } // namespace sealwalk::cli

@@ -167,17 +167,17 @@ void checkForm(std::string_view bytes, const Contents& contents, Verification& r
 {
     const Result<std::string> job = canonicalJson(contents.document);
     if (!job || *job != contents.jobText)
-        result.problems.emplace_back("job.json is not in canonical form; its content reads the same");
+        result.form.emplace_back("job.json is not in canonical form; its content reads the same");
     const Result<std::string> signatures =
         canonicalJson(signaturesToJson(contents.file.record.job.signatures));
     if (!signatures || *signatures != contents.signaturesText)
-        result.problems.emplace_back("signatures.json is not in canonical form; its content reads the same");
+        result.form.emplace_back("signatures.json is not in canonical form; its content reads the same");
     const Result<std::string> packed =
         packArchive(inOrder(contents.jobText, contents.file.pictures, contents.signaturesText));
     if (!packed || *packed == bytes)
         return;
     const auto [ours, theirs] = std::mismatch(packed->begin(), packed->end(), bytes.begin(), bytes.end());
-    result.problems.push_back(
+    result.form.push_back(
         fmt::format("the packing of the file differs from its canonical form at byte {}; the "
                     "members' contents are unchanged",
                     ours - packed->begin()));

@@ -38,11 +38,13 @@ struct CheckedSignature
 
 struct Verification
 {
-    std::vector<std::string> problems; ///< one sentence each
-    std::vector<std::string> notes;    ///< worth knowing, nothing wrong
+    std::vector<std::string>
+        problems;                  ///< one sentence each: the content is not what it was, or not to be had
+    std::vector<std::string> form; ///< packing or spelling differ from the one form; the content is unchanged
+    std::vector<std::string> notes; ///< worth knowing, nothing wrong
     std::vector<CheckedSignature> signatures;
 
-    [[nodiscard]] bool ok() const { return problems.empty(); }
+    [[nodiscard]] bool ok() const { return problems.empty() && form.empty(); }
 };
 
 /// Whether every signature holds, every approval is covered by one, and the state is what the review says.

@@ -2,7 +2,7 @@
 #include "core/exchange/archive.h"
 #include "core/exchange/canonical_json.h"
 #include "core/exchange/job_file.h"
-#include "tests/core/exchange/signed_job.h"
+#include "tests/support/signed_job.h"
 
 #include <gtest/gtest.h>
 #include <nlohmann/json.hpp>
@@ -33,7 +33,9 @@ std::string says(const Result<Verification>& result)
 {
     if (!result)
         return result.error().message;
-    return result->problems.empty() ? "" : result->problems.front();
+    if (!result->problems.empty())
+        return result->problems.front();
+    return result->form.empty() ? "" : result->form.front();
 }
 
 // Property: what goes in comes out, and one content has one file.
@@ -74,6 +76,7 @@ TEST(JobFileTampering, TenThousandFlippedBitsAreNoticed)
         }
         EXPECT_TRUE(*read == signedExample())
             << "byte " << byte << " changed the content, and it still reads";
+        EXPECT_TRUE(result->problems.empty()) << result->problems.front();
         EXPECT_NE(says(result).find("contents are unchanged"), std::string::npos) << says(result);
         ++packingOnly;
     }

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/job_signing.h"
-#include "tests/core/exchange/signed_job.h"
+#include "tests/support/signed_job.h"
 
 #include <gtest/gtest.h>
 

@@ -1,0 +1,95 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/cli/commands.h"
+#include "app/cli/history.h"
+#include "app/cli/verification.h"
+#include "core/exchange/files.h"
+
+#include <CLI/CLI.hpp>
+#include <fmt/format.h>
+
+#include <filesystem>
+#include <memory>
+
+namespace sealwalk::cli {
+
+namespace {
+
+using exchange::Verification;
+using storage::HistoryStore;
+
+/// Whether the argument means a file rather than a job of the history.
+bool meansFile(const std::string& argument)
+{
+    return argument.find('/') != std::string::npos || argument.ends_with(".sealjob") ||
+           std::filesystem::is_regular_file(argument);
+}
+
+Result<Verdict> verifyFile(const std::string& path, const Console& console)
+{
+    const Result<std::string> bytes = exchange::readFile(path);
+    if (!bytes)
+        return fail(bytes.error());
+    Result<Verification> result = exchange::verifyJobFile(*bytes);
+    if (!result)
+        return fail(result.error().in(path));
+    // Keys can be compared only where people are known; a file is checked without a history as well.
+    auto store = openHistory(console, HistoryStore::Mode::ReadOnly);
+    if (!store && !console.history.empty())
+        return fail(store.error());
+    std::vector<model::Person> people;
+    if (store)
+        people = store->people().value_or(std::vector<model::Person>{});
+    checkKeys(*result, people);
+    return answerVerification(console, *result,
+                              path + (result->ok() ? ": whole and unchanged" : ": not what it was"));
+}
+
+Result<Verdict> verifyJob(const std::string& job, const Console& console)
+{
+    const auto store = openHistory(console, HistoryStore::Mode::ReadOnly);
+    if (!store)
+        return fail(store.error());
+    const Result<exchange::JobRecord> record = loadJob(*store, job);
+    if (!record)
+        return fail(record.error());
+    const auto people = store->people();
+    if (!people)
+        return fail(people.error());
+    std::vector<std::string> missing;
+    const std::vector<model::Picture> pictures = loadPictures(*store, record->job, missing);
+    Verification result = exchange::verifyRecord(*record, exchange::namesOf(pictures));
+    result.problems.insert(result.problems.begin(), missing.begin(), missing.end());
+    if (const Status fits = exchange::checkRecord(*record); !fits)
+        result.problems.push_back(fits.error().message);
+    checkKeys(result, *people);
+    if (!record->job.signatures.empty())
+        if (const auto then = exchange::objectFromText(record->job.signatures.back().object);
+            then && then->name != record->object.name)
+            result.notes.push_back(
+                fmt::format("when this was signed the object was called \"{}\"; now it is \"{}\"", then->name,
+                            record->object.name));
+    const std::string what = fmt::format("job {} of {}", record->job.number, record->object.name);
+    return answerVerification(console, result,
+                              what + (result.ok() ? ": as it was recorded" : ": not what it was"));
+}
+
+} // namespace
+
+void addVerify(CLI::App& root, Work& chosen)
+{
+    auto* command =
+        root.add_subcommand("verify", "whether a job file, or a job of the history, is what was signed");
+    auto what = std::make_shared<std::string>();
+    command->add_option("what", *what, "job file (.sealjob), or number or UUID of a job")->required();
+    command->footer("Example:\n  sealwalk-cli demo -o demo.sealwalk\n"
+                    "  sealwalk-cli verify 1 --history demo.sealwalk\n"
+                    "  sealwalk-cli pack 1 -o job-1.sealjob --history demo.sealwalk\n"
+                    "  sealwalk-cli verify job-1.sealjob --history demo.sealwalk");
+    command->callback([what, &chosen] {
+        chosen = [what](const Console& console) {
+            return meansFile(*what) ? verifyFile(*what, console) : verifyJob(*what, console);
+        };
+    });
+}
+
+} // namespace sealwalk::cli

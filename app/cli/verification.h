@@ -1,0 +1,21 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The answer that pack, unpack and verify share.
+#pragma once
+
+#include "app/cli/command.h"
+#include "core/exchange/job_signing.h"
+
+#include <string>
+#include <vector>
+
+namespace sealwalk::cli {
+
+/// Compares signing keys with those `people` of a history are known by: another key than a person's own is a
+/// problem, an unknown one a note.
+void checkKeys(exchange::Verification& result, const std::vector<model::Person>& people);
+
+/// Prints `done` with what was found; {"ok", "signatures", "problems"} with --json. Answers No when not ok.
+Verdict answerVerification(const Console& console, const exchange::Verification& result,
+                           const std::string& done);
+
+} // namespace sealwalk::cli
