@@ -122,6 +122,21 @@ std::vector<ReviewCheck> reviewChecks(const model::Job& job, const model::TestOb
     return checks;
 }
 
+std::optional<std::string> whyNotApprove(const model::Job& job, const model::Person& person,
+                                         bool onePersonHistory)
+{
+    if (!person.active)
+        return person.name + " no longer signs in this history";
+    if (person.publicKey.empty())
+        return person.name + " has no signing key yet";
+    if (onePersonHistory)
+        return std::nullopt;
+    for (const model::Reading& reading : job.readings)
+        if (reading.by == person.name)
+            return person.name + " made readings of this job; somebody else has to approve it";
+    return std::nullopt;
+}
+
 bool isReadyToSign(const std::vector<ReviewCheck>& checks)
 {
     return std::all_of(checks.begin(), checks.end(),

@@ -58,6 +58,11 @@ struct ReviewOptions
 std::vector<ReviewCheck> reviewChecks(const model::Job& job, const model::TestObject& object,
                                       const std::vector<PointFinding>& asLeft, const ReviewOptions& options);
 
+/// Why this person may not approve this job; none: they may. Who made a reading does not approve it, unless
+/// the history is kept by one person.
+std::optional<std::string> whyNotApprove(const model::Job& job, const model::Person& person,
+                                         bool onePersonHistory);
+
 /// Whether nothing stops a signature and every word that is needed was given.
 bool isReadyToSign(const std::vector<ReviewCheck>& checks);
 

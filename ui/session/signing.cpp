@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/session/signing.h"
 
+#include "core/analysis/review_checks.h"
 #include "core/exchange/signing.h"
 #include "core/storage/history_store.h"
 #include "ui/session/job_session.h"
@@ -12,6 +13,9 @@
 namespace sealwalk::ui {
 
 namespace {
+
+constexpr const char* kOnePersonSetting = "one person";
+constexpr const char* kYes = "yes";
 
 Result<model::Person> findPerson(const JobSession& session, model::PersonId id)
 {
@@ -116,6 +120,10 @@ void Signing::approve(model::PersonId id, const QString& passphrase, const std::
         finish(fail(!person ? person.error() : !names ? names.error() : mark.error()));
         return;
     }
+    if (const auto why = analysis::whyNotApprove(m_session.job(), *person, isOnePersonHistory())) {
+        finish(fail(ErrorCode::NotAllowed, *why));
+        return;
+    }
     exchange::JobRecord record{m_session.object(), m_session.job()};
     model::ReviewEntry entry;
     entry.id = model::ReviewId::create();
@@ -139,6 +147,16 @@ void Signing::approve(model::PersonId id, const QString& passphrase, const std::
             return [error = signature.error()]() -> Status { return fail(error); };
         return [this, entry, signature = *signature, mark] { return m_session.sign(entry, signature, mark); };
     });
+}
+
+bool Signing::isOnePersonHistory() const
+{
+    return m_session.history().setting(kOnePersonSetting).value_or("") == kYes;
+}
+
+Status Signing::setOnePersonHistory(bool one)
+{
+    return m_session.history().putSetting(kOnePersonSetting, one ? kYes : "");
 }
 
 Result<exchange::Verification> Signing::verify() const

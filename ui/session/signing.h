@@ -33,6 +33,9 @@ public:
     /// Approves the submitted job as it is shown now and closes it. Refused when anything was stored
     /// meanwhile.
     void approve(model::PersonId person, const QString& passphrase, const std::string& statement);
+    /// Whether the tester may approve too, because nobody else works in this history.
+    [[nodiscard]] bool isOnePersonHistory() const;
+    Status setOnePersonHistory(bool one);
     [[nodiscard]] bool isBusy() const { return m_busy; }
 
     /// Whether the open job is still what was signed.

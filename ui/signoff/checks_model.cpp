@@ -1,0 +1,128 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/signoff/checks_model.h"
+
+#include <algorithm>
+
+namespace sealwalk::ui {
+
+using analysis::CheckState;
+
+void ChecksModel::setChecks(std::vector<analysis::ReviewCheck> checks, const model::Sketch& sketch)
+{
+    beginResetModel();
+    m_checks = std::move(checks);
+    m_sketch = sketch;
+    m_rows.clear();
+    for (const CheckState state : {CheckState::Stops, CheckState::NeedsWord, CheckState::InOrder}) {
+        if (count(state) == 0)
+            continue;
+        m_rows.push_back({state, std::nullopt});
+        for (std::size_t i = 0; i < m_checks.size(); ++i)
+            if (m_checks[i].state == state)
+                m_rows.push_back({state, i});
+    }
+    endResetModel();
+}
+
+const analysis::ReviewCheck* ChecksModel::check(int row) const
+{
+    if (row < 0 || row >= rowCount())
+        return nullptr;
+    const auto& found = m_rows[static_cast<std::size_t>(row)].check;
+    return found ? &m_checks[*found] : nullptr;
+}
+
+int ChecksModel::count(CheckState state) const
+{
+    return static_cast<int>(std::count_if(m_checks.begin(), m_checks.end(),
+                                          [&](const auto& check) { return check.state == state; }));
+}
+
+int ChecksModel::openWords() const
+{
+    return static_cast<int>(std::count_if(m_checks.begin(), m_checks.end(), [](const auto& check) {
+        return check.state == CheckState::NeedsWord && check.wordGiven.empty();
+    }));
+}
+
+bool ChecksModel::isReady() const
+{
+    return !m_checks.empty() && analysis::isReadyToSign(m_checks);
+}
+
+int ChecksModel::rowOf(std::string_view word) const
+{
+    for (int row = 0; row < rowCount(); ++row)
+        if (const auto* found = check(row); found != nullptr && found->word == word)
+            return row;
+    return -1;
+}
+
+int ChecksModel::rowCount(const QModelIndex& parent) const
+{
+    return parent.isValid() ? 0 : static_cast<int>(m_rows.size());
+}
+
+QString ChecksModel::headOf(CheckState state) const
+{
+    switch (state) {
+    case CheckState::Stops:
+        return tr("Stops a sign-off");
+    case CheckState::NeedsWord:
+        return tr("Needs a word");
+    case CheckState::InOrder:
+        return tr("In order");
+    }
+    return {};
+}
+
+QString ChecksModel::asideOf(const analysis::ReviewCheck& check) const
+{
+    constexpr std::size_t kMostNamed = 3;
+    if (check.points.empty())
+        return {};
+    QStringList numbers;
+    for (std::size_t i = 0; i < std::min(check.points.size(), kMostNamed); ++i)
+        if (const model::TestPoint* point = m_sketch.point(check.points[i]))
+            numbers << QString::number(point->number);
+    if (check.points.size() > kMostNamed)
+        numbers << QStringLiteral("…");
+    return numbers.join(QLatin1Char(' '));
+}
+
+QVariant ChecksModel::data(const QModelIndex& index, int role) const
+{
+    if (!index.isValid() || index.row() >= rowCount())
+        return {};
+    const Row& row = m_rows[static_cast<std::size_t>(index.row())];
+    const analysis::ReviewCheck* found = check(index.row());
+    switch (role) {
+    case IsHeadRole:
+        return found == nullptr;
+    case StateRole:
+        return static_cast<int>(row.state);
+    case QuestionRole:
+        return found == nullptr ? headOf(row.state) : QString::fromStdString(found->question);
+    case AnswerRole:
+        return found == nullptr ? QString() : QString::fromStdString(found->answer);
+    case AsideRole:
+        return found == nullptr ? QString::number(count(row.state)) : asideOf(*found);
+    case SettledRole:
+        return found != nullptr && found->state == CheckState::NeedsWord && !found->wordGiven.empty();
+    case Qt::DisplayRole:
+    case Qt::AccessibleTextRole:
+        return found == nullptr ? headOf(row.state)
+                                : tr("%1: %2 %3")
+                                      .arg(headOf(row.state), QString::fromStdString(found->question),
+                                           QString::fromStdString(found->answer));
+    default:
+        return {};
+    }
+}
+
+Qt::ItemFlags ChecksModel::flags(const QModelIndex& index) const
+{
+    return check(index.row()) == nullptr ? Qt::ItemIsEnabled : Qt::ItemIsEnabled | Qt::ItemIsSelectable;
+}
+
+} // namespace sealwalk::ui

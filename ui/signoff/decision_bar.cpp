@@ -1,0 +1,171 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/signoff/decision_bar.h"
+
+#include "ui/render/icon.h"
+#include "ui/render/theme.h"
+
+#include <QComboBox>
+#include <QGridLayout>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPlainTextEdit>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+namespace sealwalk::ui {
+
+namespace {
+
+constexpr int kHeight = 118;
+
+QLabel* caption(const QString& text, QWidget* buddy, QWidget* parent)
+{
+    auto* label = new QLabel(text, parent);
+    label->setBuddy(buddy);
+    return label;
+}
+
+} // namespace
+
+DecisionBar::DecisionBar(QWidget* parent)
+    : QWidget(parent)
+    , m_verdict(new QLabel(this))
+    , m_claim(new QLabel(this))
+    , m_refusal(new QLabel(this))
+    , m_remarks(new QPlainTextEdit(this))
+    , m_submit(new QPushButton(tr("Send for review"), this))
+    , m_sendBack(new QPushButton(render::icon(QStringLiteral("undo")), tr("Send back"), this))
+    , m_person(new QComboBox(this))
+    , m_addPerson(new QPushButton(tr("New person …"), this))
+    , m_passphrase(new QLineEdit(this))
+    , m_approve(new QPushButton(render::icon(QStringLiteral("sign")), tr("Approve and lock"), this))
+    , m_signing(new QWidget(this))
+{
+    setMinimumHeight(kHeight);
+    m_verdict->setFont(render::font(render::TextSize::Title, render::Weight::Bold));
+    m_verdict->setWordWrap(true);
+    m_claim->setWordWrap(true);
+    m_claim->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    m_refusal->setWordWrap(true);
+    m_remarks->setObjectName(QStringLiteral("reviewRemarks"));
+    m_remarks->setAccessibleName(tr("Remarks that go with the job"));
+    m_remarks->setTabChangesFocus(true);
+    m_remarks->setFixedHeight(56);
+    m_passphrase->setEchoMode(QLineEdit::Password);
+    m_passphrase->setObjectName(QStringLiteral("passphrase"));
+    m_passphrase->setAccessibleName(tr("Passphrase of the reviewer's key"));
+    m_person->setObjectName(QStringLiteral("reviewer"));
+    m_person->setAccessibleName(tr("Reviewer"));
+    m_submit->setObjectName(QStringLiteral("submit"));
+    m_sendBack->setObjectName(QStringLiteral("sendBack"));
+    m_approve->setObjectName(QStringLiteral("approve"));
+
+    auto* row = new QHBoxLayout(this);
+    row->setContentsMargins(render::kGapBlock, render::kGapNear, render::kGapBlock, render::kGapNear);
+    row->setSpacing(render::kGapBlock);
+    auto* says = new QVBoxLayout;
+    says->addWidget(m_verdict);
+    says->addWidget(m_claim);
+    says->addStretch();
+    row->addLayout(says, 5);
+    auto* remarks = new QVBoxLayout;
+    remarks->addWidget(caption(tr("Remarks that go with the job"), m_remarks, this));
+    remarks->addWidget(m_remarks);
+    remarks->addStretch();
+    row->addLayout(remarks, 4);
+    row->addWidget(m_submit, 0, Qt::AlignVCenter);
+    row->addWidget(m_sendBack, 0, Qt::AlignVCenter);
+
+    auto* signing = new QGridLayout(m_signing);
+    signing->setContentsMargins(0, 0, 0, 0);
+    signing->addWidget(caption(tr("Reviewer"), m_person, m_signing), 0, 0);
+    signing->addWidget(m_person, 0, 1);
+    signing->addWidget(m_addPerson, 0, 2);
+    signing->addWidget(caption(tr("Passphrase"), m_passphrase, m_signing), 1, 0);
+    signing->addWidget(m_passphrase, 1, 1);
+    signing->addWidget(m_approve, 1, 2);
+    signing->addWidget(m_refusal, 2, 0, 1, 3);
+    row->addWidget(m_signing, 5);
+
+    connect(m_submit, &QPushButton::clicked, this,
+            [this] { emit submitWanted(m_remarks->toPlainText().trimmed()); });
+    connect(m_sendBack, &QPushButton::clicked, this,
+            [this] { emit sendBackWanted(m_person->currentText(), m_remarks->toPlainText().trimmed()); });
+    connect(m_addPerson, &QPushButton::clicked, this, &DecisionBar::personWanted);
+    const auto approve = [this] {
+        const auto id = model::PersonId::parse(m_person->currentData().toString().toStdString());
+        if (id && m_approve->isEnabled())
+            emit approveWanted(*id, m_passphrase->text());
+    };
+    connect(m_approve, &QPushButton::clicked, this, approve);
+    connect(m_passphrase, &QLineEdit::returnPressed, this, approve);
+    connect(m_passphrase, &QLineEdit::textChanged, this, [this] { refresh(); });
+    connect(m_person, &QComboBox::currentIndexChanged, this, [this] { refresh(); });
+}
+
+void DecisionBar::show(const Shown& shown)
+{
+    m_shown = shown;
+    refresh();
+}
+
+void DecisionBar::setPeople(const std::vector<model::Person>& people)
+{
+    const QString chosen = m_person->currentData().toString();
+    m_person->clear();
+    for (const model::Person& person : people)
+        if (person.active && !person.publicKey.empty())
+            m_person->addItem(QString::fromStdString(person.name), QString::fromStdString(person.id.text()));
+    if (const int index = m_person->findData(chosen); index >= 0)
+        m_person->setCurrentIndex(index);
+    refresh();
+}
+
+void DecisionBar::setBusy(bool busy)
+{
+    m_busy = busy;
+    refresh();
+}
+
+void DecisionBar::refuse(const QString& sentence)
+{
+    m_passphrase->clear();
+    m_refusal->setText(sentence);
+    m_passphrase->setFocus();
+}
+
+void DecisionBar::clearAfterSuccess()
+{
+    m_passphrase->clear();
+    m_remarks->clear();
+    m_refusal->clear();
+}
+
+void DecisionBar::refresh()
+{
+    const model::JobState state = m_shown.state;
+    const bool isSigned = state == model::JobState::Signed;
+    const bool submitted = state == model::JobState::Submitted;
+    m_verdict->setText(isSigned ? m_shown.certificate : m_shown.verdict);
+    m_verdict->setForegroundRole(QPalette::WindowText);
+    QPalette palette = this->palette();
+    if (isSigned && !m_shown.certificateHolds)
+        palette.setColor(QPalette::WindowText, render::Theme::of(this).colour(render::Role::Over));
+    m_verdict->setPalette(palette);
+    QPalette refusal = this->palette();
+    refusal.setColor(QPalette::WindowText, render::Theme::of(this).colour(render::Role::Over));
+    m_refusal->setPalette(refusal);
+    m_claim->setText(m_shown.claim);
+    m_submit->setVisible(state == model::JobState::Open || state == model::JobState::Returned);
+    m_submit->setEnabled(!m_busy);
+    m_sendBack->setVisible(submitted);
+    m_sendBack->setEnabled(!m_busy);
+    m_remarks->setEnabled(!isSigned);
+    m_signing->setVisible(submitted);
+    m_approve->setEnabled(submitted && m_shown.ready && !m_busy && m_person->count() > 0 &&
+                          !m_passphrase->text().isEmpty());
+    m_approve->setText(m_busy ? tr("Sealing …") : tr("Approve and lock"));
+}
+
+} // namespace sealwalk::ui

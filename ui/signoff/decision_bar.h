@@ -1,0 +1,66 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The bottom of the review: what can be claimed, and the three ways out - send for review, send back, approve
+// and lock.
+#pragma once
+
+#include "core/base/error.h"
+#include "core/model/job.h"
+
+#include <QWidget>
+
+class QComboBox;
+class QLabel;
+class QLineEdit;
+class QPlainTextEdit;
+class QPushButton;
+
+namespace sealwalk::ui {
+
+class DecisionBar : public QWidget
+{
+    Q_OBJECT
+
+public:
+    explicit DecisionBar(QWidget* parent = nullptr);
+
+    struct Shown
+    {
+        model::JobState state = model::JobState::Open;
+        bool ready = false; ///< nothing stops, every word was given
+        QString verdict;    ///< "Cannot be signed yet: 3 stops are open"
+        QString claim;
+        QString certificate; ///< of a signed job: who, when, fingerprint, whether unchanged
+        bool certificateHolds = true;
+    };
+    void show(const Shown& shown);
+    void setPeople(const std::vector<model::Person>& people);
+    void setBusy(bool busy);
+    /// After a refusal: the passphrase goes, the sentence stands beneath.
+    void refuse(const QString& sentence);
+    void clearAfterSuccess();
+
+signals:
+    void submitWanted(const QString& text);
+    void sendBackWanted(const QString& by, const QString& remark);
+    void approveWanted(sealwalk::model::PersonId person, const QString& passphrase);
+    void personWanted(); ///< add somebody who signs
+
+private:
+    void refresh();
+
+    Shown m_shown;
+    bool m_busy = false;
+    QLabel* m_verdict;
+    QLabel* m_claim;
+    QLabel* m_refusal;
+    QPlainTextEdit* m_remarks;
+    QPushButton* m_submit;
+    QPushButton* m_sendBack;
+    QComboBox* m_person;
+    QPushButton* m_addPerson;
+    QLineEdit* m_passphrase;
+    QPushButton* m_approve;
+    QWidget* m_signing;
+};
+
+} // namespace sealwalk::ui

@@ -1,0 +1,188 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/signoff/evidence_panel.h"
+
+#include "core/quantities/leak_rate_unit.h"
+#include "core/report/map_builder.h"
+#include "core/report/rate_text.h"
+#include "ui/render/icon.h"
+#include "ui/render/sheet_view.h"
+#include "ui/render/theme.h"
+
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QTableWidget>
+#include <QVBoxLayout>
+
+namespace sealwalk::ui {
+
+namespace {
+
+QString placeWord(analysis::CheckPlace place)
+{
+    switch (place) {
+    case analysis::CheckPlace::Prepare:
+        return EvidencePanel::tr("Go to Prepare");
+    case analysis::CheckPlace::Sketch:
+        return EvidencePanel::tr("Go to Sketch");
+    case analysis::CheckPlace::Spray:
+        return EvidencePanel::tr("Go to Spray");
+    case analysis::CheckPlace::Judge:
+        return EvidencePanel::tr("Go to Judge");
+    case analysis::CheckPlace::History:
+        return EvidencePanel::tr("Go to History");
+    }
+    return {};
+}
+
+QString shownIn(const std::optional<LeakRate>& rate, const std::string& unitId)
+{
+    const auto unit = leakRateUnit(unitId);
+    const auto number = unit && rate ? numberIn(*rate, *unit) : Result<double>(0.0);
+    return unit && rate && number ? QString::fromStdString(report::screenRate(*number)) : QStringLiteral("–");
+}
+
+} // namespace
+
+EvidencePanel::EvidencePanel(JobSession& session, QWidget* parent)
+    : QWidget(parent)
+    , m_session(session)
+    , m_title(new QLabel(this))
+    , m_answer(new QLabel(this))
+    , m_given(new QLabel(this))
+    , m_sheet(new render::SheetView(this))
+    , m_readings(new QTableWidget(this))
+    , m_word(new QLineEdit(this))
+    , m_add(new QPushButton(render::icon(QStringLiteral("remark")), tr("Add word"), this))
+    , m_jump(new QPushButton(this))
+{
+    m_title->setFont(render::font(render::TextSize::Title, render::Weight::Bold));
+    m_title->setWordWrap(true);
+    m_answer->setWordWrap(true);
+    m_given->setWordWrap(true);
+    m_sheet->setFocusPolicy(Qt::ClickFocus);
+    m_readings->setColumnCount(6);
+    m_readings->setHorizontalHeaderLabels(
+        {tr("Time"), tr("Condition"), tr("Background"), tr("Highest"), tr("By"), tr("Standing")});
+    m_readings->verticalHeader()->hide();
+    m_readings->horizontalHeader()->setStretchLastSection(true);
+    m_readings->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    m_readings->setSelectionMode(QAbstractItemView::NoSelection);
+    m_readings->setFocusPolicy(Qt::NoFocus);
+    m_readings->setAccessibleName(tr("Readings of the point"));
+    m_readings->setFixedHeight(132);
+    m_word->setPlaceholderText(tr("Why it may stand, or what is to be done"));
+    m_word->setAccessibleName(tr("Word on this question"));
+    m_word->setObjectName(QStringLiteral("reviewWord"));
+
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(render::kGapApart, render::kGapApart, render::kGapApart, render::kGapNear);
+    column->setSpacing(render::kGapNear);
+    column->addWidget(m_title);
+    column->addWidget(m_sheet, 1);
+    column->addWidget(m_readings);
+    column->addWidget(m_answer);
+    column->addWidget(m_given);
+    auto* row = new QHBoxLayout;
+    row->addWidget(m_word, 1);
+    row->addWidget(m_add);
+    row->addWidget(m_jump);
+    column->addLayout(row);
+
+    const auto give = [this] {
+        const QString text = m_word->text().trimmed();
+        if (text.isEmpty() || m_check.isEmpty())
+            return;
+        m_word->clear();
+        emit wordGiven(m_check, text, m_point);
+    };
+    connect(m_add, &QPushButton::clicked, this, give);
+    connect(m_word, &QLineEdit::returnPressed, this, give);
+    connect(m_jump, &QPushButton::clicked, this, [this] { emit jumpWanted(m_place, m_point); });
+    connect(m_sheet, &render::SheetView::pointClicked, this, &EvidencePanel::showPoint);
+}
+
+void EvidencePanel::setCheck(const analysis::ReviewCheck* check)
+{
+    m_check = check == nullptr
+                  ? QString()
+                  : QString::fromUtf8(check->word.data(), static_cast<qsizetype>(check->word.size()));
+    m_title->setText(check == nullptr ? QString() : QString::fromStdString(check->question));
+    m_answer->setText(check == nullptr ? QString() : QString::fromStdString(check->answer));
+    m_given->setText(check == nullptr || check->wordGiven.empty()
+                         ? QString()
+                         : tr("Answered: %1").arg(QString::fromStdString(check->wordGiven)));
+    m_given->setVisible(!m_given->text().isEmpty());
+    m_word->setEnabled(check != nullptr);
+    m_add->setEnabled(check != nullptr);
+    m_place = check == nullptr ? analysis::CheckPlace::Judge : check->place;
+    m_jump->setText(placeWord(m_place));
+    m_jump->setEnabled(check != nullptr);
+    showPoint(check == nullptr || check->points.empty() ? model::PointId() : check->points.front());
+}
+
+void EvidencePanel::focusRemark()
+{
+    m_word->setFocus();
+}
+
+void EvidencePanel::showPoint(model::PointId point)
+{
+    m_point = point;
+    if (!m_session.hasJob() || m_session.job().sketch.sheets.empty()) {
+        m_sheet->setContent(std::make_shared<report::MapContent>());
+        m_readings->setVisible(false);
+        return;
+    }
+    const model::Sketch& sketch = m_session.job().sketch;
+    const model::TestPoint* known = sketch.point(point);
+    const model::Joint* joint = known == nullptr ? nullptr : sketch.joint(known->joint);
+    report::MapOptions options;
+    options.now = Timestamp::now();
+    if (const auto unit = leakRateUnit(m_session.job().setup.unit)) {
+        options.shownPerSi = numberIn(pascalCubicMetresPerSecond(1.0), *unit).value_or(options.shownPerSi);
+        options.unit = unitOf(*unit).symbol;
+    }
+    m_sheet->setContent(std::make_shared<report::MapContent>(report::mapOf(
+        m_session.job(), m_session.object(), joint == nullptr ? sketch.sheets.front().id : joint->sheet,
+        m_session.asLeft(), options)));
+    m_sheet->setSelected(known == nullptr ? std::nullopt : std::optional(point));
+    if (known != nullptr)
+        m_sheet->reveal(point);
+    fillReadings(point);
+}
+
+void EvidencePanel::fillReadings(model::PointId point)
+{
+    const model::Job& job = m_session.job();
+    m_readings->setRowCount(0);
+    for (const model::Reading& reading : job.readings) {
+        if (reading.point != point)
+            continue;
+        const int row = m_readings->rowCount();
+        m_readings->insertRow(row);
+        const std::string& unit = job.setup.detectorUnit;
+        const QString highest = reading.outcome == model::Outcome::Value
+                                    ? shownIn(reading.peak, unit)
+                                    : QString::fromUtf8(model::name(reading.outcome).data());
+        QString standing = tr("stands");
+        if (const model::Reading* later = job.correctionOf(reading.id))
+            standing = tr("corrected: %1").arg(QString::fromStdString(later->reason));
+        else if (job.isVoid(reading.id))
+            standing = tr("void");
+        const QStringList cells{QString::fromStdString(reading.at.date() + " " + reading.at.timeOfDay()),
+                                QString::fromUtf8(model::name(reading.condition).data()),
+                                shownIn(reading.background, unit),
+                                highest,
+                                QString::fromStdString(reading.by),
+                                standing};
+        for (int column = 0; column < cells.size(); ++column)
+            m_readings->setItem(row, column, new QTableWidgetItem(cells[column]));
+    }
+    m_readings->resizeColumnsToContents();
+    m_readings->setVisible(m_readings->rowCount() > 0);
+}
+
+} // namespace sealwalk::ui

@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What stands behind the chosen question: its answer in full, the point on its sheet, the point's readings.
+#pragma once
+
+#include "core/analysis/review_checks.h"
+#include "ui/session/job_session.h"
+
+#include <QWidget>
+
+class QLabel;
+class QLineEdit;
+class QPushButton;
+class QTableWidget;
+
+namespace sealwalk::render {
+class SheetView;
+}
+
+namespace sealwalk::ui {
+
+class EvidencePanel : public QWidget
+{
+    Q_OBJECT
+
+public:
+    explicit EvidencePanel(JobSession& session, QWidget* parent = nullptr);
+    void setCheck(const analysis::ReviewCheck* check);
+    void focusRemark();
+    [[nodiscard]] QPushButton& jumpButton() const { return *m_jump; }
+
+signals:
+    /// The reviewer's or tester's word on the check shown.
+    void wordGiven(const QString& check, const QString& text, sealwalk::model::PointId point);
+    void jumpWanted(sealwalk::analysis::CheckPlace place, sealwalk::model::PointId point);
+
+private:
+    void showPoint(model::PointId point);
+    void fillReadings(model::PointId point);
+
+    JobSession& m_session;
+    QLabel* m_title;
+    QLabel* m_answer;
+    QLabel* m_given;
+    render::SheetView* m_sheet;
+    QTableWidget* m_readings;
+    QLineEdit* m_word;
+    QPushButton* m_add;
+    QPushButton* m_jump;
+    QString m_check;
+    analysis::CheckPlace m_place = analysis::CheckPlace::Judge;
+    model::PointId m_point;
+};
+
+} // namespace sealwalk::ui

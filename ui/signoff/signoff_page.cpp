@@ -1,0 +1,270 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/signoff/signoff_page.h"
+
+#include "core/analysis/claim.h"
+#include "core/storage/history_store.h"
+#include "ui/render/icon.h"
+#include "ui/render/theme.h"
+#include "ui/signoff/checks_delegate.h"
+#include "ui/signoff/checks_model.h"
+#include "ui/signoff/decision_bar.h"
+#include "ui/signoff/evidence_panel.h"
+#include "ui/signoff/person_dialog.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QListView>
+#include <QPushButton>
+#include <QShortcut>
+#include <QVBoxLayout>
+
+namespace sealwalk::ui {
+
+namespace {
+
+constexpr int kListWidth = 540;
+
+/// The latest earlier job of the same object.
+std::optional<model::Job> lastJobOf(const JobSession& session)
+{
+    const auto rows = session.history().jobsOf(session.job().object);
+    if (!rows)
+        return std::nullopt;
+    for (const storage::JobRow& row : *rows) // newest first
+        if (row.id != session.job().id && row.opened < session.job().opened)
+            if (auto job = session.history().job(row.id))
+                return std::move(*job);
+    return std::nullopt;
+}
+
+} // namespace
+
+SignoffPage::SignoffPage(JobSession& session, QWidget* parent)
+    : QWidget(parent)
+    , m_session(session)
+    , m_signing(new Signing(session, this))
+    , m_checks(new ChecksModel(this))
+    , m_count(new QLabel(this))
+    , m_list(new QListView(this))
+    , m_evidence(new EvidencePanel(session, this))
+    , m_decision(new DecisionBar(this))
+{
+    auto* left = new QWidget(this);
+    left->setFixedWidth(kListWidth);
+    auto* title = new QLabel(tr("Review"), left);
+    title->setFont(render::font(render::TextSize::Title, render::Weight::Bold));
+    auto* draft = new QPushButton(render::icon(QStringLiteral("print")), tr("Draft report"), left);
+    draft->setObjectName(QStringLiteral("draftReport"));
+    auto* head = new QHBoxLayout;
+    head->setContentsMargins(render::kGapApart, render::kGapNear, render::kGapApart, render::kGapNear);
+    head->addWidget(title);
+    head->addWidget(m_count, 1);
+    head->addWidget(draft);
+    auto* leftColumn = new QVBoxLayout(left);
+    leftColumn->setContentsMargins(0, 0, 0, 0);
+    leftColumn->setSpacing(0);
+    leftColumn->addLayout(head);
+    m_list->setModel(m_checks);
+    m_list->setItemDelegate(new ChecksDelegate(m_list));
+    m_list->setFrameShape(QFrame::NoFrame);
+    m_list->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
+    m_list->setAccessibleName(tr("Questions before a signature"));
+    m_list->setObjectName(QStringLiteral("checks"));
+    leftColumn->addWidget(m_list, 1);
+
+    auto* top = new QHBoxLayout;
+    top->setSpacing(0);
+    top->addWidget(left);
+    top->addWidget(m_evidence, 1);
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    column->addLayout(top, 1);
+    column->addWidget(m_decision);
+
+    connect(m_list->selectionModel(), &QItemSelectionModel::currentChanged, this,
+            [this](const QModelIndex& now) { choose(now.row()); });
+    connect(m_list, &QListView::activated, this, [this](const QModelIndex& index) {
+        if (const auto* check = m_checks->check(index.row()))
+            jump(check->place, check->points.empty() ? model::PointId() : check->points.front());
+    });
+    connect(m_evidence, &EvidencePanel::wordGiven, this, &SignoffPage::giveWord);
+    connect(m_evidence, &EvidencePanel::jumpWanted, this, &SignoffPage::jump);
+    connect(m_decision, &DecisionBar::submitWanted, this, &SignoffPage::submit);
+    connect(m_decision, &DecisionBar::sendBackWanted, this, &SignoffPage::sendBack);
+    connect(m_decision, &DecisionBar::personWanted, this, &SignoffPage::addPerson);
+    connect(m_decision, &DecisionBar::approveWanted, this,
+            [this](model::PersonId person, const QString& passphrase) {
+                m_signing->approve(person, passphrase, m_claim);
+            });
+    connect(m_signing, &Signing::busyChanged, this, [this] { m_decision->setBusy(m_signing->isBusy()); });
+    connect(m_signing, &Signing::finished, this, &SignoffPage::onSigningFinished);
+    connect(draft, &QPushButton::clicked, this, &SignoffPage::reportWanted);
+    const auto key = [this](const QKeySequence& keys, auto act) {
+        auto* shortcut = new QShortcut(keys, this);
+        shortcut->setContext(Qt::WidgetWithChildrenShortcut);
+        connect(shortcut, &QShortcut::activated, this, act);
+    };
+    key(QKeySequence(QStringLiteral("Ctrl+B")), [this] {
+        if (auto* button = m_decision->findChild<QPushButton*>(QStringLiteral("sendBack")))
+            button->click();
+    });
+    key(QKeySequence(QStringLiteral("Ctrl+Return")), [this] {
+        if (auto* button = m_decision->findChild<QPushButton*>(QStringLiteral("approve")))
+            button->click();
+    });
+    key(QKeySequence(QStringLiteral("Ctrl+M")), [this] { m_evidence->focusRemark(); });
+    for (const auto signal : {&JobSession::findingsChanged, &JobSession::recordsChanged,
+                              &JobSession::setupChanged, &JobSession::stateChanged, &JobSession::jobChanged})
+        connect(&m_session, signal, this, [this] {
+            if (isVisible())
+                refresh();
+        });
+}
+
+void SignoffPage::showEvent(QShowEvent* event)
+{
+    QWidget::showEvent(event);
+    refresh();
+    m_list->setFocus();
+}
+
+void SignoffPage::refresh()
+{
+    if (!m_session.hasJob()) {
+        m_checks->setChecks({}, {});
+        m_evidence->setCheck(nullptr);
+        refreshDecision();
+        return;
+    }
+    const auto* chosen = m_checks->check(m_list->currentIndex().row());
+    const std::string word = chosen == nullptr ? std::string() : std::string(chosen->word);
+    analysis::ReviewOptions options;
+    options.people = m_session.people().value_or(std::vector<model::Person>());
+    options.lastJob = lastJobOf(m_session);
+    options.now = Timestamp::now();
+    m_checks->setChecks(
+        analysis::reviewChecks(m_session.job(), m_session.object(), m_session.asLeft(), options),
+        m_session.job().sketch);
+    m_decision->setPeople(options.people);
+    m_claim = analysis::claimOf(m_session.job(), m_session.asLeft(), m_session.job().setup.unit).text();
+    const int row = word.empty() ? 1 : m_checks->rowOf(word);
+    m_list->setCurrentIndex(m_checks->index(row < 0 ? 1 : row));
+    choose(m_list->currentIndex().row());
+    m_count->setText(tr("%1 questions, %2 in order")
+                         .arg(m_checks->count(analysis::CheckState::Stops) +
+                              m_checks->count(analysis::CheckState::NeedsWord) +
+                              m_checks->count(analysis::CheckState::InOrder))
+                         .arg(m_checks->count(analysis::CheckState::InOrder)));
+    refreshDecision();
+}
+
+void SignoffPage::refreshDecision()
+{
+    DecisionBar::Shown shown;
+    if (m_session.hasJob()) {
+        shown.state = m_session.job().state;
+        shown.ready = m_checks->isReady();
+        const int stops = m_checks->count(analysis::CheckState::Stops);
+        const int words = m_checks->openWords();
+        shown.verdict = stops > 0   ? tr("Cannot be signed yet: %n stop(s) open", nullptr, stops)
+                        : words > 0 ? tr("%n question(s) want a word", nullptr, words)
+                                    : tr("Ready to be signed");
+        shown.claim = tr("Statement so far: “%1”").arg(QString::fromStdString(m_claim));
+        if (shown.state == model::JobState::Signed) {
+            const auto verified = m_signing->verify();
+            shown.certificateHolds = verified && verified->ok();
+            if (!verified)
+                shown.certificate = QString::fromStdString(verified.error().message);
+            else if (!verified->ok())
+                shown.certificate = tr("Changed since it was signed: %1")
+                                        .arg(QString::fromStdString(verified->problems.front()));
+            for (const model::Signature& signature : m_session.job().signatures) {
+                if (!shown.certificateHolds)
+                    break;
+                shown.certificate = tr("Signed by %1, %2 %3, unchanged")
+                                        .arg(QString::fromStdString(signature.name),
+                                             QString::fromStdString(signature.at.date()),
+                                             QString::fromStdString(signature.at.timeOfDay()));
+                shown.claim = tr("“%1”\nFingerprint %2 …")
+                                  .arg(QString::fromStdString(signature.statement),
+                                       QString::fromStdString(signature.digest.substr(0, 16)));
+            }
+        }
+    }
+    m_decision->show(shown);
+}
+
+void SignoffPage::choose(int row)
+{
+    m_evidence->setCheck(m_checks->check(row));
+}
+
+void SignoffPage::jump(analysis::CheckPlace place, model::PointId point)
+{
+    if (!point.isNil())
+        m_session.select(point);
+    emit placeWanted(place);
+}
+
+void SignoffPage::giveWord(const QString& check, const QString& text, model::PointId point)
+{
+    const Status stored =
+        m_session.remark(m_session.logger().toStdString(), text.toStdString(),
+                         point.isNil() ? std::nullopt : std::optional(point), check.toStdString());
+    if (!stored)
+        emit failed(stored.error());
+}
+
+void SignoffPage::submit(const QString& text)
+{
+    const Status stored = m_session.submit(text.toStdString());
+    if (!stored) {
+        emit failed(stored.error());
+        return;
+    }
+    m_decision->clearAfterSuccess();
+    emit noteRequested(Severity::News,
+                       tr("Sent for review. Nothing can be added until it is returned or signed."));
+}
+
+void SignoffPage::sendBack(const QString& by, const QString& remark)
+{
+    if (remark.isEmpty()) {
+        emit noteRequested(Severity::Caution,
+                           tr("Say in the remarks what is to be done; a job goes back with a reason."));
+        return;
+    }
+    const Status stored = m_session.sendBack(
+        by.isEmpty() ? m_session.logger().toStdString() : by.toStdString(), remark.toStdString());
+    if (!stored) {
+        emit failed(stored.error());
+        return;
+    }
+    m_decision->clearAfterSuccess();
+    emit noteRequested(Severity::News, tr("Sent back with your remarks."));
+}
+
+void SignoffPage::addPerson()
+{
+    PersonDialog dialog(m_signing->isOnePersonHistory(), this);
+    if (dialog.exec() != QDialog::Accepted)
+        return;
+    if (const Status kept = m_signing->setOnePersonHistory(dialog.onePersonHistory()); !kept)
+        emit failed(kept.error());
+    m_signing->createPerson(dialog.person(), dialog.passphrase());
+}
+
+void SignoffPage::onSigningFinished(const std::optional<Error>& problem)
+{
+    if (problem) {
+        m_decision->refuse(QString::fromStdString(problem->message));
+        return;
+    }
+    m_decision->clearAfterSuccess();
+    refresh();
+    if (m_session.hasJob() && m_session.job().state == model::JobState::Signed)
+        emit noteRequested(Severity::News, tr("Approved and locked."));
+}
+
+} // namespace sealwalk::ui

@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The sign-off stage: exceptions first, evidence beside them, the decision below. Composition only.
+#pragma once
+
+#include "core/analysis/review_checks.h"
+#include "ui/session/job_session.h"
+#include "ui/session/signing.h"
+#include "ui/widgets/note.h"
+
+#include <QWidget>
+
+class QLabel;
+class QListView;
+
+namespace sealwalk::ui {
+
+class ChecksModel;
+class DecisionBar;
+class EvidencePanel;
+
+class SignoffPage : public QWidget
+{
+    Q_OBJECT
+
+public:
+    explicit SignoffPage(JobSession& session, QWidget* parent = nullptr);
+
+signals:
+    void noteRequested(sealwalk::ui::Severity severity, const QString& text);
+    void failed(const sealwalk::Error& error);
+    /// Where an exception is mended.
+    void placeWanted(sealwalk::analysis::CheckPlace place);
+    void reportWanted();
+
+protected:
+    void showEvent(QShowEvent* event) override;
+
+private:
+    void refresh();
+    void refreshDecision();
+    void choose(int row);
+    void jump(analysis::CheckPlace place, model::PointId point);
+    void giveWord(const QString& check, const QString& text, model::PointId point);
+    void submit(const QString& text);
+    void sendBack(const QString& by, const QString& remark);
+    void addPerson();
+    void onSigningFinished(const std::optional<Error>& problem);
+
+    JobSession& m_session;
+    Signing* m_signing;
+    ChecksModel* m_checks;
+    QLabel* m_count;
+    QListView* m_list;
+    EvidencePanel* m_evidence;
+    DecisionBar* m_decision;
+    std::string m_claim;
+};
+
+} // namespace sealwalk::ui
