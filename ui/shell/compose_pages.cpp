@@ -4,10 +4,32 @@
 #include "ui/history/history_page.h"
 #include "ui/shell/main_window.h"
 #include "ui/shell/opening.h"
+#include "ui/signoff/signoff_page.h"
 #include "ui/sketch/sketch_page.h"
 #include "ui/spray/spray_page.h"
 
 namespace sealwalk::ui {
+
+namespace {
+
+Stage stageOf(analysis::CheckPlace place)
+{
+    switch (place) {
+    case analysis::CheckPlace::Prepare:
+        return Stage::Prepare;
+    case analysis::CheckPlace::Sketch:
+        return Stage::Sketch;
+    case analysis::CheckPlace::Spray:
+        return Stage::Spray;
+    case analysis::CheckPlace::Judge:
+        return Stage::Judge;
+    case analysis::CheckPlace::History:
+        return Stage::History;
+    }
+    return Stage::Judge;
+}
+
+} // namespace
 
 void composePages(MainWindow& window)
 {
@@ -21,6 +43,11 @@ void composePages(MainWindow& window)
     window.addPage(Stage::Spray, spray);
     QObject::connect(spray, &SprayPage::sketchWanted, &window, [&window] { window.showStage(Stage::Sketch); });
     QObject::connect(spray, &SprayPage::prepareWanted, &window, [&window] { window.showStage(Stage::Prepare); });
+
+    auto* signoff = new SignoffPage(window.session(), &window);
+    window.addPage(Stage::SignOff, signoff);
+    QObject::connect(signoff, &SignoffPage::placeWanted, &window,
+                     [&window](analysis::CheckPlace place) { window.showStage(stageOf(place)); });
 
     window.showStage(Stage::History);
 }

@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/judge/findings_filter.h"
+
+#include "ui/judge/findings_model.h"
+
+namespace sealwalk::ui {
+
+FindingsFilter::FindingsFilter(QObject* parent)
+    : QSortFilterProxyModel(parent)
+{
+    setSortRole(FindingsModel::SortRole);
+    setDynamicSortFilter(true);
+}
+
+void FindingsFilter::setShown(Show show)
+{
+    m_show = show;
+    invalidateFilter();
+}
+
+void FindingsFilter::setTyped(const QString& text)
+{
+    m_typed = text.trimmed();
+    invalidateFilter();
+}
+
+bool FindingsFilter::filterAcceptsRow(int row, const QModelIndex& parent) const
+{
+    constexpr int kQuiet = 4; // within, and nothing to tell
+    const QModelIndex first = sourceModel()->index(row, 0, parent);
+    const int gravity = first.data(FindingsModel::GravityRole).toInt();
+    const auto verdict = static_cast<analysis::Verdict>(first.data(FindingsModel::VerdictRole).toInt());
+    const bool shown = m_show == Everything    ? true
+                       : m_show == Over        ? verdict == analysis::Verdict::Over
+                       : m_show == CannotSay   ? verdict == analysis::Verdict::CannotSay
+                       : m_show == NoAnswer    ? verdict == analysis::Verdict::NoAnswer
+                                               : gravity < kQuiet;
+    if (!shown || m_typed.isEmpty())
+        return shown;
+    for (int column = 0; column < sourceModel()->columnCount(); ++column)
+        if (sourceModel()->index(row, column, parent).data().toString().contains(m_typed, Qt::CaseInsensitive))
+            return true;
+    return false;
+}
+
+} // namespace sealwalk::ui
