@@ -7,7 +7,7 @@ std::vector<AddCommand> allCommands()
 {
     // One a line, so that two changes can meet here.
     // clang-format off
-    return {
+    std::vector<AddCommand> commands = {
         addConvert,
         addAir,
         addRespond,

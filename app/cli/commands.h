@@ -25,6 +25,7 @@ void addPack(CLI::App& root, Work& chosen);
 void addUnpack(CLI::App& root, Work& chosen);
 void addVerify(CLI::App& root, Work& chosen);
 void addTable(CLI::App& root, Work& chosen);
+void addMap(CLI::App& root, Work& chosen); ///< only where Qt was built in
 
 std::vector<AddCommand> allCommands();
 

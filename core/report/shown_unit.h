@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The unit a job is shown in, as a factor and its spellings.
+#pragma once
+
+#include "core/model/job.h"
+#include "core/report/map_builder.h"
+
+#include <optional>
+#include <string>
+
+namespace sealwalk::report {
+
+struct ShownUnit
+{
+    double perSi = 10.0;             ///< number shown = SI value times this
+    std::string symbol = "mbar·l/s"; ///< in print and on the screen
+    std::string spoken = "millibar litre per second";
+
+    [[nodiscard]] double number(LeakRate rate) const { return rate.si() * perSi; }
+    /// "4.6 × 10⁻⁴", without the unit.
+    [[nodiscard]] std::string print(LeakRate rate) const;
+    /// "4.6 × 10⁻⁴ mbar·l/s"
+    [[nodiscard]] std::string printWithUnit(LeakRate rate) const;
+};
+
+/// @param unit  any spelling of a unit of leak rate; one that is not known, or that cannot be converted,
+/// falls
+///              back to mbar·l/s. Standard volumes and masses are those of helium at the job's room
+///              temperature.
+ShownUnit shownUnit(const model::Setup& setup, const std::string& unit = {});
+
+/// The largest of the smallest detectable leaks of the job's places: nothing is claimed below it anywhere.
+/// None when no place has one.
+std::optional<LeakRate> worstDetectable(const model::Job& job);
+
+/// Map options that show `unit`.
+MapOptions mapOptions(const ShownUnit& unit);
+
+} // namespace sealwalk::report

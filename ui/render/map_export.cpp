@@ -1,0 +1,268 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/render/map_export.h"
+
+#include "ui/render/decade_ruler.h"
+#include "ui/render/sheet_picture.h"
+
+#include <QBuffer>
+#include <QPainter>
+#include <QSaveFile>
+#include <QSvgGenerator>
+#include <QtMath>
+
+#include <algorithm>
+#include <cmath>
+
+namespace sealwalk::render {
+
+namespace {
+
+constexpr double kWidth = 760.0;
+constexpr double kMargin = 24.0;
+constexpr double kHead = 46.0;
+constexpr double kSheetHead = 26.0;
+constexpr double kSheetFoot = 26.0;
+constexpr double kTallest = 620.0; // of one sheet
+constexpr double kRuler = 62.0;
+constexpr double kSpace = 16.0;
+constexpr int kLegendColumns = 3;
+constexpr double kMetresPerInch = 0.0254;
+constexpr double kPixelsPerInch = 96.0;
+
+const Theme& paper()
+{
+    return Theme::named(ThemeName::Paper);
+}
+
+BandStyle printStyle()
+{
+    return BandStyle::print(kPixelsPerInch / 25.4);
+}
+
+/// One sheet laid out to a width.
+struct LaidSheet
+{
+    std::unique_ptr<SheetPicture> picture;
+    double height = 0.0; ///< frame and texts included
+};
+
+LaidSheet layOut(const std::shared_ptr<const report::MapContent>& content, double width)
+{
+    const BandStyle style = printStyle();
+    const geometry::Box box = content->bounds();
+    const auto scaleFor = [&](double labelsX, double labelsY) {
+        const double x = (width - 16.0 - labelsX) / std::max(1.0, box.width());
+        const double y = (kTallest - labelsY) / std::max(1.0, box.height());
+        return std::max(1e-3, std::min(x, y));
+    };
+    LaidSheet laid;
+    double scale = scaleFor(0.0, 0.0);
+    laid.picture = std::make_unique<SheetPicture>(content, scale, style);
+    const QRectF all = laid.picture->bounds();
+    scale = scaleFor(std::max(0.0, all.width() - box.width() * scale),
+                     std::max(0.0, all.height() - box.height() * scale));
+    laid.picture = std::make_unique<SheetPicture>(content, scale, style);
+    laid.height = kSheetHead + laid.picture->bounds().height() + 12.0 + kSheetFoot;
+    return laid;
+}
+
+void paintSheet(QPainter& painter, const LaidSheet& laid, const QImage& underlay, const QRectF& frame)
+{
+    const Theme& theme = paper();
+    const report::MapContent& content = laid.picture->content();
+    painter.setPen(QPen(theme.colour(Role::SheetUnder), 1.0));
+    painter.setBrush(Qt::NoBrush);
+    painter.drawRect(frame);
+    painter.setPen(theme.colour(Role::Ink));
+    painter.setFont(fontOfPixels(11, Weight::Bold));
+    painter.drawText(QPointF(frame.left() + 10, frame.top() + 18), QString::fromStdString(content.title));
+    const QRectF bounds = laid.picture->bounds();
+    painter.save();
+    painter.translate(frame.center().x() - bounds.center().x(),
+                      frame.top() + kSheetHead - bounds.top() + 4.0);
+    if (!underlay.isNull() && content.underlay) {
+        const model::Underlay& under = *content.underlay;
+        const double scale = laid.picture->unitsPerMillimetre();
+        const double k = under.millimetresPerPixel * scale;
+        painter.save();
+        painter.setOpacity(under.opacity);
+        painter.translate(QPointF(under.corner.x, -under.corner.y) * scale);
+        painter.rotate(-qRadiansToDegrees(under.rotation));
+        painter.drawImage(QRectF(0, -underlay.height() * k, underlay.width() * k, underlay.height() * k),
+                          underlay);
+        painter.restore();
+    }
+    laid.picture->paint(painter, theme);
+    painter.restore();
+    paintScaleBar(painter, theme, QPointF(frame.left() + 12, frame.bottom() - 9),
+                  laid.picture->unitsPerMillimetre(), laid.picture->style(), content);
+}
+
+struct LegendRow
+{
+    report::PointState state;
+    report::Teeth teeth;
+    double rate; ///< mbar·l/s; 0: none
+    const char* words;
+    bool temporary = false;
+};
+
+constexpr LegendRow kLegend[] = {
+    {report::PointState::LeakOver, report::Teeth::Full, 4e-5, "leak, over the limit"},
+    {report::PointState::LeakCannotSay, report::Teeth::Few, 1.1e-6, "leak, limit: cannot say"},
+    {report::PointState::Shared, report::Teeth::Full, 6e-6, "shared by two neighbours"},
+    {report::PointState::Echo, report::Teeth::None, 3e-5, "echo of a larger leak, as read"},
+    {report::PointState::EchoTakenOut, report::Teeth::None, 0, "echo, taken out"},
+    {report::PointState::Masked, report::Teeth::None, 0, "masked by a larger leak"},
+    {report::PointState::LeakWithin, report::Teeth::None, 6e-8, "leak within the limit"},
+    {report::PointState::Clear, report::Teeth::None, 0, "clear: no response"},
+    {report::PointState::BelowDetectable, report::Teeth::None, 0, "no response, too blind"},
+    {report::PointState::Permeation, report::Teeth::None, 3e-7, "permeation"},
+    {report::PointState::Void, report::Teeth::None, 0, "void: reading not used"},
+    {report::PointState::NotAccessible, report::Teeth::None, 0, "not accessible"},
+    {report::PointState::NotSprayed, report::Teeth::None, 0, "not sprayed"},
+    {report::PointState::RepairedAwaiting, report::Teeth::None, 0, "repaired, awaiting re-test"},
+    {report::PointState::LeakWithin, report::Teeth::None, 0, "tab T on a mark: temporary repair", true},
+};
+constexpr double kLegendRow = 23.0;
+
+Status save(const std::filesystem::path& file, const QByteArray& bytes)
+{
+    QSaveFile out(QString::fromStdString(file.string()));
+    if (!out.open(QIODevice::WriteOnly) || out.write(bytes) != bytes.size() || !out.commit())
+        return fail(ErrorCode::MachineFailed,
+                    "\"" + file.string() + "\" could not be written: " + out.errorString().toStdString());
+    return {};
+}
+
+} // namespace
+
+double legendHeight(int columns)
+{
+    const int rows = (static_cast<int>(std::size(kLegend)) + columns - 1) / columns;
+    return rows * kLegendRow;
+}
+
+double paintLegend(QPainter& painter, QPointF corner, double width, int columns)
+{
+    const Theme& theme = paper();
+    const BandStyle style = printStyle().scaled(0.75);
+    const report::MapScale scale;
+    int index = 0;
+    for (const LegendRow& row : kLegend) {
+        const QPointF at = corner + QPointF((index % columns) * width / columns,
+                                            (index / columns) * kLegendRow + kLegendRow / 2.0);
+        ++index;
+        paintPlate(painter, theme, {row.state, row.teeth, row.temporary, false}, at + QPointF(11, 0), 14.0);
+        if (!row.temporary) {
+            report::MapStretch stretch;
+            stretch.state = row.state;
+            stretch.teeth = row.teeth;
+            if (row.rate > 0.0)
+                stretch.rate = millibarLitresPerSecond(row.rate);
+            painter.setRenderHint(QPainter::Antialiasing);
+            paintBand(painter, theme, style, lookOf(stretch, scale, style),
+                      QPolygonF{at + QPointF(26, 0), at + QPointF(70, 0)});
+        }
+        painter.setFont(fontOfPixels(10));
+        painter.setPen(theme.colour(Role::Ink));
+        painter.drawText(at + QPointF(row.temporary ? 34 : 77, 3.6), QString::fromUtf8(row.words));
+    }
+    return legendHeight(columns);
+}
+
+QSizeF mapPageSize(const MapPage& page)
+{
+    double height = kMargin + kHead;
+    for (const auto& sheet : page.sheets)
+        height += layOut(sheet, kWidth - 2.0 * kMargin).height + kSpace;
+    height += kRuler + kSpace + legendHeight(kLegendColumns) + kMargin;
+    return {kWidth, std::ceil(height)};
+}
+
+void paintMapPage(QPainter& painter, const MapPage& page)
+{
+    const Theme& theme = paper();
+    painter.setRenderHint(QPainter::Antialiasing);
+    double y = kMargin;
+    painter.setPen(theme.colour(Role::Ink));
+    painter.setFont(fontOfPixels(16, Weight::Bold));
+    painter.drawText(QPointF(kMargin, y + 14), QString::fromStdString(page.title));
+    painter.setFont(fontOfPixels(11));
+    painter.setPen(theme.colour(Role::InkSoft));
+    painter.drawText(QPointF(kMargin, y + 31), QString::fromStdString(page.subtitle));
+    y += kHead;
+    const double width = kWidth - 2.0 * kMargin;
+    for (std::size_t i = 0; i < page.sheets.size(); ++i) {
+        const LaidSheet laid = layOut(page.sheets[i], width);
+        paintSheet(painter, laid, i < page.underlays.size() ? page.underlays[i] : QImage(),
+                   QRectF(kMargin, y, width, laid.height));
+        y += laid.height + kSpace;
+    }
+    if (!page.sheets.empty()) {
+        const report::MapScale& scale = page.sheets.front()->scale;
+        BandStyle style = printStyle();
+        paintLevelRuler(painter, theme, scale, QRectF(kMargin, y, width - 96.0, kRuler - 4.0), style);
+        painter.setFont(fontOfPixels(10));
+        painter.setPen(theme.colour(Role::InkSoft));
+        painter.drawText(QRectF(kMargin + width - 92.0, y, 92.0, kRuler), Qt::AlignRight | Qt::AlignVCenter,
+                         QString::fromStdString(scale.unit + (scale.gas.empty() ? "" : ' ' + scale.gas)));
+    }
+    y += kRuler + kSpace;
+    paintLegend(painter, QPointF(kMargin, y), width, kLegendColumns);
+}
+
+QImage underlayOf(const model::Sheet& sheet,
+                  const std::function<Result<model::Picture>(const std::string& sha256)>& pictures)
+{
+    if (!sheet.underlay || sheet.underlay->picture.empty())
+        return {};
+    const Result<model::Picture> picture = pictures(sheet.underlay->picture);
+    if (!picture)
+        return {};
+    return QImage::fromData(picture->bytes.data(), static_cast<int>(picture->bytes.size()));
+}
+
+Status writeMapSvg(const MapPage& page, const std::filesystem::path& file)
+{
+    const QSizeF size = mapPageSize(page);
+    QByteArray bytes;
+    QBuffer buffer(&bytes);
+    QSvgGenerator generator;
+    generator.setOutputDevice(&buffer);
+    generator.setResolution(static_cast<int>(kPixelsPerInch));
+    generator.setSize(size.toSize());
+    generator.setViewBox(QRectF(QPointF(), size));
+    generator.setTitle(QString::fromStdString(page.title));
+    generator.setDescription(QString::fromStdString(page.subtitle));
+    QPainter painter(&generator);
+    painter.fillRect(QRectF(QPointF(), size), paper().colour(Role::Sheet));
+    paintMapPage(painter, page);
+    painter.end();
+    return save(file, bytes);
+}
+
+Status writeMapPng(const MapPage& page, const std::filesystem::path& file, double dotsPerInch)
+{
+    const QSizeF size = mapPageSize(page);
+    const double factor = dotsPerInch / kPixelsPerInch;
+    QImage image((size * factor).toSize(), QImage::Format_RGB32);
+    if (image.isNull())
+        return fail(ErrorCode::MachineFailed,
+                    "the picture is too large for this machine's memory; ask for fewer dots per inch");
+    image.fill(paper().colour(Role::Sheet));
+    QPainter painter(&image);
+    painter.scale(factor, factor);
+    paintMapPage(painter, page);
+    painter.end();
+    const int dotsPerMetre = static_cast<int>(std::lround(dotsPerInch / kMetresPerInch));
+    image.setDotsPerMeterX(dotsPerMetre);
+    image.setDotsPerMeterY(dotsPerMetre);
+    QByteArray bytes;
+    QBuffer buffer(&bytes);
+    if (!image.save(&buffer, "PNG"))
+        return fail(ErrorCode::MachineFailed, "the picture could not be packed as PNG");
+    return save(file, bytes);
+}
+
+} // namespace sealwalk::render

@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The leak map as a picture of its own: sheets with titles, scale, limit and marks. Always on paper colours.
+#pragma once
+
+#include "core/base/result.h"
+#include "core/model/picture.h"
+#include "core/report/map_content.h"
+
+#include <QImage>
+#include <QSizeF>
+
+#include <filesystem>
+#include <functional>
+#include <memory>
+#include <string>
+#include <vector>
+
+class QPainter;
+
+namespace sealwalk::render {
+
+struct MapPage
+{
+    std::string title;    ///< object and job
+    std::string subtitle; ///< round, moment, date
+    std::vector<std::shared_ptr<const report::MapContent>> sheets;
+    std::vector<QImage> underlays; ///< one per sheet, null where there is none; or empty
+};
+
+/// Size the page wants, px at 96 per inch.
+QSizeF mapPageSize(const MapPage& page);
+void paintMapPage(QPainter& painter, const MapPage& page);
+
+/// Scalable; text stays text, sized in px. Replaces the file only when all of it was written.
+Status writeMapSvg(const MapPage& page, const std::filesystem::path& file);
+/// @param dotsPerInch  72 to 1200; kept in the file as its physical size
+Status writeMapPng(const MapPage& page, const std::filesystem::path& file, double dotsPerInch = 192.0);
+
+/// The picture under a sheet; null when it has none, or none that can be shown (PDF pages: the first).
+QImage underlayOf(const model::Sheet& sheet,
+                  const std::function<Result<model::Picture>(const std::string& sha256)>& pictures);
+
+/// The marks with their words, in `columns` columns; returns the height taken.
+double paintLegend(QPainter& painter, QPointF corner, double width, int columns);
+double legendHeight(int columns);
+
+} // namespace sealwalk::render
