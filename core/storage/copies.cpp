@@ -45,6 +45,28 @@ private:
     fs::path m_path;
 };
 
+/// A reader's connection refuses every write, also that of a copy; the copy is no write to the history.
+class CopyAllowed
+{
+public:
+    explicit CopyAllowed(SQLite::Database& database)
+        : m_database(database)
+        , m_before(database.execAndGet("PRAGMA query_only").getInt())
+    {
+        m_database.exec("PRAGMA query_only = OFF");
+    }
+    CopyAllowed(const CopyAllowed&) = delete;
+    CopyAllowed& operator=(const CopyAllowed&) = delete;
+    ~CopyAllowed()
+    {
+        m_database.tryExec(m_before != 0 ? "PRAGMA query_only = ON" : "PRAGMA query_only = OFF");
+    }
+
+private:
+    SQLite::Database& m_database;
+    int m_before;
+};
+
 } // namespace
 
 Status HistoryStore::backup(const fs::path& target) const
@@ -61,6 +83,7 @@ Status HistoryStore::backup(const fs::path& target) const
             return fail(ErrorCode::MachineFailed, target.string() + ": its folder may not be written");
         const Partial partial(target.string() + fmt::format(".{}.partial", ::getpid()));
         {
+            const CopyAllowed allowed(m_connection->database);
             SQLite::Statement into(m_connection->database, "VACUUM INTO ?");
             into.bind(1, partial.path().string());
             into.exec();

@@ -45,6 +45,15 @@ struct ObjectRow
     bool operator==(const ObjectRow&) const = default;
 };
 
+/// A temporary repair that nothing has made good yet.
+struct OpenRepair
+{
+    model::JobId job;
+    int jobNumber = 0;
+    model::Repair repair;
+    bool operator==(const OpenRepair&) const = default;
+};
+
 /// What the detector feed showed during one spray.
 struct Trace
 {
@@ -90,6 +99,8 @@ public:
     [[nodiscard]] Result<std::vector<JobRow>> jobs(const std::string& typed = {}) const;
     [[nodiscard]] Result<std::vector<JobRow>> jobsOf(model::ObjectId object) const;
     [[nodiscard]] Result<model::TestObject> object(model::ObjectId id) const;
+    /// Of all jobs on the object, the oldest first.
+    [[nodiscard]] Result<std::vector<OpenRepair>> openTemporaryRepairs(model::ObjectId object) const;
     Status addObject(const model::TestObject& object);
     Status changeObject(const model::TestObject& object);
     /// The whole record of one job.

@@ -56,12 +56,11 @@ std::vector<JobRow> jobRows(SQLite::Statement& select)
     return rows;
 }
 
-/// A temporary repair is open until one of its own job, or of a later one, has made it good.
-constexpr const char* kOpenTemporary =
-    "(SELECT count(*) FROM repair JOIN job AS j ON j.id = repair.job "
-    "WHERE j.object = object.id AND NOT repair.permanent AND repair.made_good_by IS NULL AND NOT EXISTS "
-    "(SELECT 1 FROM repair AS later JOIN job AS k ON k.id = later.job "
-    "WHERE k.object = object.id AND instr(later.makes_good, repair.uuid)))";
+/// A temporary repair is open until one of its own job, or of another on the object, has made it good;
+/// `repair` belongs to the job `j`.
+constexpr const char* kIsOpen = "NOT repair.permanent AND repair.made_good_by IS NULL AND NOT EXISTS "
+                                "(SELECT 1 FROM repair AS later JOIN job AS k ON k.id = later.job "
+                                "WHERE k.object = j.object AND instr(later.makes_good, repair.uuid))";
 
 } // namespace
 
@@ -70,10 +69,11 @@ Result<std::vector<ObjectRow>> HistoryStore::objects(const std::string& typed) c
     return m_connection->read([&]() -> Result<std::vector<ObjectRow>> {
         SQLite::Statement select(
             m_connection->database,
-            std::string(
-                "SELECT uuid, name, tag, place, (SELECT count(*) FROM job WHERE object = object.id), ") +
-                kOpenTemporary +
-                ", (SELECT opened FROM job WHERE object = object.id ORDER BY opened DESC LIMIT 1), "
+            std::string("SELECT uuid, name, tag, place, (SELECT count(*) FROM job WHERE object = object.id), "
+                        "(SELECT count(*) FROM repair JOIN job AS j ON j.id = repair.job "
+                        "WHERE j.object = object.id AND ") +
+                kIsOpen +
+                "), (SELECT opened FROM job WHERE object = object.id ORDER BY opened DESC LIMIT 1), "
                 "(SELECT opened_offset FROM job WHERE object = object.id ORDER BY opened DESC LIMIT 1) "
                 "FROM object ORDER BY name, id");
         const std::vector<std::string> words = typedWords(typed);
@@ -119,6 +119,33 @@ Result<std::vector<JobRow>> HistoryStore::jobsOf(model::ObjectId object) const
                                      "WHERE job.object = ? ORDER BY job.opened DESC, job.number DESC");
         select.bind(1, m_connection->objectKey(object));
         return jobRows(select);
+    });
+}
+
+Result<std::vector<OpenRepair>> HistoryStore::openTemporaryRepairs(model::ObjectId object) const
+{
+    return m_connection->read([&]() -> Result<std::vector<OpenRepair>> {
+        SQLite::Database& database = m_connection->database;
+        std::vector<OpenRepair> open;
+        SQLite::Statement jobs(database,
+                               "SELECT id, uuid, number FROM job WHERE object = ? ORDER BY opened, id");
+        jobs.bind(1, m_connection->objectKey(object));
+        while (jobs.executeStep()) {
+            JobKey key = 0;
+            OpenRepair found;
+            ColumnReader read(jobs);
+            read("id", key);
+            read("uuid", found.job);
+            read("number", found.jobNumber);
+            const std::string isOpen = std::string("AND id IN (SELECT repair.id FROM repair JOIN job AS j "
+                                                   "ON j.id = repair.job WHERE ") +
+                                       kIsOpen + ")";
+            for (model::Repair& repair : loadRows<model::Repair>(database, key, isOpen)) {
+                found.repair = std::move(repair);
+                open.push_back(found);
+            }
+        }
+        return open;
     });
 }
 

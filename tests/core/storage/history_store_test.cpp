@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/storage/history_store.h"
-#include "tests/core/storage/samples.h"
+#include "tests/core/storage/opened_history.h"
 #include "tests/core/storage/scratch_folder.h"
 
 #include <gtest/gtest.h>
@@ -12,44 +12,6 @@ using namespace model;
 using storage::HistoryStore;
 using Mode = HistoryStore::Mode;
 
-HistoryStore created(const std::filesystem::path& file)
-{
-    Result<HistoryStore> store = HistoryStore::open(file, Mode::Create);
-    EXPECT_TRUE(store) << store.error().message;
-    return std::move(*store);
-}
-
-HistoryStore reopened(const std::filesystem::path& file)
-{
-    Result<HistoryStore> store = HistoryStore::open(file, Mode::ReadWrite);
-    EXPECT_TRUE(store) << store.error().message;
-    return std::move(*store);
-}
-
-/// A history with one job, its sketch of four points and one round.
-struct Opened
-{
-    explicit Opened(const std::filesystem::path& file)
-        : store(created(file))
-    {
-        EXPECT_TRUE(store.addObject(sampleObject()));
-        job = *store.createJob(sampleObject().id, "yearly", moment(0));
-        job.sketch = sampleSketch(4);
-        EXPECT_EQ(store.saveSketch(job.id, job.sketch, 1), 2);
-        Round wanted;
-        wanted.points = {job.sketch.points[0].id, job.sketch.points[1].id};
-        wanted.by = "Ada";
-        wanted.opened = moment(5);
-        round = *store.addRound(job.id, wanted);
-    }
-
-    Reading add() { return *store.addReading(job.id, sampleReading(round.id, job.sketch.points[0].id)); }
-
-    HistoryStore store;
-    Job job;
-    Round round;
-};
-
 // Property: what goes in comes out, field by field, also after the file was closed.
 TEST(HistoryStore, GivesTheWholeRecordBackAsItWas)
 {
@@ -57,12 +19,12 @@ TEST(HistoryStore, GivesTheWholeRecordBackAsItWas)
     const auto file = folder / "a.sealwalk";
     const Job job = wholeJob();
     {
-        HistoryStore store = created(file);
+        HistoryStore store = openAt(file, Mode::Create);
         const Status taken = store.importJob(sampleObject(), job, {samplePicture()});
         ASSERT_TRUE(taken) << taken.error().message;
         EXPECT_EQ(store.job(job.id), job);
     }
-    const HistoryStore store = reopened(file);
+    const HistoryStore store = openAt(file, Mode::ReadWrite);
     EXPECT_EQ(store.job(job.id), job);
     EXPECT_EQ(store.object(sampleObject().id), sampleObject());
     EXPECT_EQ(store.picture(samplePicture().sha256), samplePicture());
@@ -73,7 +35,7 @@ TEST(HistoryStore, GivesTheWholeRecordBackAsItWas)
 TEST(HistoryStore, BuildsAJobStepByStep)
 {
     const ScratchFolder folder;
-    Opened opened(folder / "a.sealwalk");
+    OpenedHistory opened(folder / "a.sealwalk");
     EXPECT_EQ(opened.job.number, 1);
     EXPECT_EQ(opened.job.setup.pointLimit, sampleObject().pointLimit);
     EXPECT_EQ(opened.round.number, 1);
@@ -96,7 +58,7 @@ TEST(HistoryStore, BuildsAJobStepByStep)
 TEST(HistoryStore, StartsANewJobWithTheLatestSketchOfItsObject)
 {
     const ScratchFolder folder;
-    Opened opened(folder / "a.sealwalk");
+    OpenedHistory opened(folder / "a.sealwalk");
     const Job next = *opened.store.createJob(sampleObject().id, "again", moment(1000));
     EXPECT_EQ(next.number, 2);
     EXPECT_EQ(next.sketch.points, opened.job.sketch.points);

@@ -1,0 +1,190 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/core/storage/opened_history.h"
+#include "tests/core/storage/scratch_folder.h"
+#include "tests/support/random_job.h"
+
+#include <gtest/gtest.h>
+
+#include <limits>
+
+namespace sealwalk::tests {
+namespace {
+
+using namespace model;
+using storage::HistoryStore;
+
+// Property: any consistent job comes back field by field.
+TEST(Entries, RoundTripAnyJob)
+{
+    const ScratchFolder folder;
+    HistoryStore store = openAt(folder / "a.sealwalk", HistoryStore::Mode::Create);
+    for (std::uint64_t seed = 1; seed <= 40; ++seed) {
+        RandomJob sample = randomJob(seed);
+        sample.job.number = 1000 + static_cast<int>(seed);
+        const Status taken = store.importJob(sample.object, sample.job, {});
+        ASSERT_TRUE(taken) << seed << ": " << taken.error().message;
+        EXPECT_EQ(store.job(sample.job.id), sample.job) << seed;
+        EXPECT_EQ(store.object(sample.object.id), sample.object) << seed;
+    }
+}
+
+// Property: nothing of a refused record is stored.
+TEST(Entries, RefuseWhatDoesNotBelong)
+{
+    const ScratchFolder folder;
+    OpenedHistory opened(folder / "a.sealwalk");
+    const Job before = *opened.store.job(opened.job.id);
+    const PointId point = opened.job.sketch.points[0].id;
+    Reading stranger = sampleReading(RoundId::create(), point);
+    EXPECT_EQ(opened.store.addReading(opened.job.id, stranger).error().code, ErrorCode::NotFound);
+    stranger = sampleReading(opened.round.id, PointId::create());
+    EXPECT_EQ(opened.store.addReading(opened.job.id, stranger).error().code, ErrorCode::NotFound);
+    stranger = sampleReading(opened.round.id, point);
+    stranger.corrects = ReadingId::create();
+    EXPECT_EQ(opened.store.addReading(opened.job.id, stranger).error().code, ErrorCode::NotFound);
+    stranger = sampleReading(opened.round.id, point);
+    stranger.peak = LeakRate::fromSi(std::numeric_limits<double>::quiet_NaN());
+    EXPECT_EQ(opened.store.addReading(opened.job.id, stranger).error().code, ErrorCode::BadInput);
+    EXPECT_EQ(opened.store.addReading(JobId::create(), stranger).error().code, ErrorCode::NotFound);
+    EXPECT_FALSE(opened.store.addVoid(opened.job.id, {{ReadingId::create(), "why", "Ada", moment(1)}}));
+    BackgroundWatch watch = wholeJob().backgrounds[0];
+    watch.times.pop_back();
+    EXPECT_FALSE(opened.store.addBackground(opened.job.id, watch));
+    RiseTest rise = wholeJob().riseTests[0];
+    rise.temperatures.pop_back();
+    EXPECT_FALSE(opened.store.addRiseTest(opened.job.id, rise));
+    Repair repair = wholeJob().repairs[0];
+    repair.due.reset();
+    EXPECT_FALSE(opened.store.putRepair(opened.job.id, repair)) << "temporary without a date";
+    EXPECT_EQ(*opened.store.job(opened.job.id), before);
+}
+
+// Property: a batch of marks is one transaction.
+TEST(Entries, AVoidBatchIsWholeOrNothing)
+{
+    const ScratchFolder folder;
+    OpenedHistory opened(folder / "a.sealwalk");
+    const Reading reading = opened.add();
+    EXPECT_FALSE(opened.store.addVoid(opened.job.id, {{reading.id, "moved", "Ada", moment(1)},
+                                                      {ReadingId::create(), "moved", "Ada", moment(1)}}));
+    EXPECT_TRUE(opened.store.job(opened.job.id)->voids.empty());
+    EXPECT_TRUE(opened.store.addVoid(opened.job.id, {{reading.id, "moved", "Ada", moment(1)}}));
+    EXPECT_EQ(opened.store.job(opened.job.id)->voids.size(), 1U);
+}
+
+// Property
+TEST(Entries, KeepReadingsWhileTheSketchIsDrawnAnew)
+{
+    const ScratchFolder folder;
+    OpenedHistory opened(folder / "a.sealwalk");
+    const Reading reading = opened.add(2);
+    Sketch without = opened.job.sketch;
+    without.points.erase(without.points.begin() + 1);
+    const auto refused = opened.store.saveSketch(opened.job.id, without, 2);
+    ASSERT_FALSE(refused);
+    EXPECT_EQ(refused.error().code, ErrorCode::NotAllowed);
+    EXPECT_NE(refused.error().message.find("point 2"), std::string::npos) << refused.error().message;
+    Sketch retired = opened.job.sketch;
+    retired.points[1].retired = true;
+    retired.points.erase(retired.points.begin()); // called in the round, but without a reading
+    ASSERT_TRUE(opened.store.saveSketch(opened.job.id, retired, 2));
+    const Job job = *opened.store.job(opened.job.id);
+    EXPECT_EQ(job.readings, std::vector<Reading>{reading});
+    EXPECT_EQ(job.rounds[0].points, std::vector<PointId>{reading.point});
+    // Taken back, the round calls the point again.
+    ASSERT_TRUE(opened.store.saveSketch(opened.job.id, opened.job.sketch, 3));
+    EXPECT_EQ(opened.store.job(opened.job.id)->rounds[0].points, opened.round.points);
+}
+
+// Property
+TEST(Entries, RefuseASketchThatBreaksItsPromises)
+{
+    const ScratchFolder folder;
+    OpenedHistory opened(folder / "a.sealwalk");
+    Sketch twice = opened.job.sketch;
+    twice.points[1].number = twice.points[0].number;
+    const auto refused = opened.store.saveSketch(opened.job.id, twice, 2);
+    ASSERT_FALSE(refused);
+    EXPECT_EQ(refused.error().code, ErrorCode::BadInput);
+    EXPECT_EQ(opened.store.job(opened.job.id)->sketch, opened.job.sketch);
+}
+
+// Property
+TEST(Entries, ImportGivesAnotherNumberWhenItsOwnIsTaken)
+{
+    const ScratchFolder folder;
+    HistoryStore store = openAt(folder / "a.sealwalk", HistoryStore::Mode::Create);
+    Job first = wholeJob();
+    first.openedAs = 0;
+    ASSERT_TRUE(store.importJob(sampleObject(), first, {samplePicture()}));
+    EXPECT_EQ(store.importJob(sampleObject(), first, {}).error().code, ErrorCode::Conflict);
+    Job second = first;
+    second.id = fixedId<JobId>(6);
+    ASSERT_TRUE(store.importJob(sampleObject(), second, {}));
+    const Job stored = *store.job(second.id);
+    EXPECT_EQ(stored.number, 119);
+    EXPECT_EQ(stored.openedAs, 118);
+    EXPECT_EQ(*store.findJob("119"), second.id);
+    EXPECT_EQ(*store.findJob(second.id.text()), second.id);
+    EXPECT_EQ(store.findJob("7").error().code, ErrorCode::NotFound);
+    EXPECT_EQ(store.findJob("seven").error().code, ErrorCode::BadInput);
+}
+
+// Property: a refused import leaves nothing, not even its object.
+TEST(Entries, ImportIsWholeOrNothing)
+{
+    const ScratchFolder folder;
+    HistoryStore store = openAt(folder / "a.sealwalk", HistoryStore::Mode::Create);
+    Job job = wholeJob();
+    job.readings[1].round = RoundId::create();
+    EXPECT_FALSE(store.importJob(sampleObject(), job, {samplePicture()}));
+    job = wholeJob();
+    job.readings[1].sequence = 1;
+    EXPECT_FALSE(store.importJob(sampleObject(), job, {}));
+    Picture wrong = samplePicture();
+    wrong.bytes.push_back('d');
+    EXPECT_FALSE(store.importJob(sampleObject(), wholeJob(), {wrong}));
+    EXPECT_TRUE(store.objects()->empty());
+    EXPECT_TRUE(store.jobs()->empty());
+    EXPECT_FALSE(store.picture(samplePicture().sha256));
+}
+
+// Published: FIPS 180-4, SHA-256 of "abc".
+TEST(Entries, PicturesAreNamedByTheirContent)
+{
+    const ScratchFolder folder;
+    HistoryStore store = openAt(folder / "a.sealwalk", HistoryStore::Mode::Create);
+    EXPECT_EQ(store.addPicture(samplePicture().bytes, "png"), samplePicture().sha256);
+    EXPECT_EQ(store.addPicture(samplePicture().bytes, "png"), samplePicture().sha256) << "twice is once";
+    EXPECT_EQ(store.picture(samplePicture().sha256), samplePicture());
+    EXPECT_FALSE(store.addPicture({}, "png"));
+}
+
+// Property
+TEST(Entries, TracesPeopleAndSettingsComeBack)
+{
+    const ScratchFolder folder;
+    OpenedHistory opened(folder / "a.sealwalk");
+    ASSERT_TRUE(opened.store.addTrace(opened.job.id, "t-1", {0.0, 0.25}, {1e-9F, 2e-9F}));
+    EXPECT_EQ(opened.store.trace(opened.job.id, "t-1"), (storage::Trace{{0.0, 0.25}, {1e-9F, 2e-9F}}));
+    EXPECT_FALSE(opened.store.trace(opened.job.id, "t-2"));
+    Person person;
+    person.id = fixedId<PersonId>(9);
+    person.name = "Brook";
+    ASSERT_TRUE(opened.store.putPerson(person));
+    person.publicKey = std::string(64, 'a');
+    ASSERT_TRUE(opened.store.putPerson(person)) << "a first key";
+    EXPECT_EQ(opened.store.people(), std::vector<Person>{person});
+    Person other = person;
+    other.publicKey = std::string(64, 'b');
+    EXPECT_EQ(opened.store.putPerson(other).error().code, ErrorCode::Conflict);
+    person.active = false;
+    EXPECT_TRUE(opened.store.putPerson(person));
+    EXPECT_EQ(opened.store.setting("language"), "");
+    ASSERT_TRUE(opened.store.putSetting("language", "de"));
+    ASSERT_TRUE(opened.store.putSetting("language", "en"));
+    EXPECT_EQ(opened.store.setting("language"), "en");
+}
+
+} // namespace
+} // namespace sealwalk::tests

@@ -1,0 +1,29 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Files of every released version, opened for ever. A new version adds its file and row; none is ever
+// changed.
+#include "tests/core/storage/opened_history.h"
+#include "tests/core/storage/scratch_folder.h"
+
+#include <gtest/gtest.h>
+
+namespace sealwalk::tests {
+namespace {
+
+// Regression: the files hold wholeJob() and sampleObject() as they were written then.
+TEST(ReleasedFiles, OpenWithEverythingInThem)
+{
+    for (const char* name : {"history_version_1.sealwalk"}) {
+        const ScratchFolder folder;
+        const std::filesystem::path file = folder / name;
+        writeBytes(file, bytesOf(std::filesystem::path(SEALWALK_TEST_DATA) / name));
+        const storage::HistoryStore store = openAt(file, storage::HistoryStore::Mode::ReadWrite);
+        EXPECT_EQ(store.job(wholeJob().id), wholeJob()) << name;
+        EXPECT_EQ(store.object(sampleObject().id), sampleObject()) << name;
+        EXPECT_EQ(store.picture(samplePicture().sha256), samplePicture()) << name;
+        EXPECT_EQ(store.setting("language"), "en") << name;
+        EXPECT_EQ(store.check(), std::vector<std::string>{}) << name;
+    }
+}
+
+} // namespace
+} // namespace sealwalk::tests
