@@ -16,7 +16,7 @@ namespace sealwalk::analysis {
 namespace {
 
 constexpr std::array<double, 4> kBeliefBySources = {0.2, 0.4, 0.3, 0.1}; // none, one, two, three
-constexpr double kBeliefNoLeak = 0.1;
+constexpr double kBeliefNoLeak = 0.03;
 constexpr double kWorthKeeping = 16.0; // in log evidence below the best; the rest weighs below 1e-7 each
 constexpr std::size_t kPairsExtended = 24;
 constexpr std::size_t kReadingsKept = 24;
@@ -64,7 +64,7 @@ public:
 private:
     static double firstUsefulTime(const CompressedRise& rise)
     {
-        return rise.length > 0.0 && rise.bins.size() > 1 ? rise.bins[1].time / rise.length : 0.1;
+        return 0.25 * rise.bins[1].time / rise.length;
     }
 
     void consider(std::array<int, 3> shapes, int count)
