@@ -104,10 +104,12 @@ void draw(RiseCurves& curves, const CompressedRise& rise, const RisePosterior& p
         sum += reading.weight;
     std::vector<double> outgassing(rise.bins.size(), 0.0);
     for (const RiseReading& reading : posterior.readings)
-        for (const RiseSource& source : reading.sources)
+        for (const RiseSource& source : reading.sources) {
+            const SourceCurve curve(source.shape);
+            const double amount = reading.weight / sum * source.rise;
             for (std::size_t i = 0; i < rise.bins.size(); ++i)
-                outgassing[i] += reading.weight / sum * source.rise *
-                                 sourceShare(source.shape, rise.bins[i].time / rise.length);
+                outgassing[i] += amount * curve.share(rise.bins[i].time / rise.length);
+        }
     double offset = 0.0;
     double weights = 0.0;
     for (std::size_t i = 0; i < rise.bins.size(); ++i) {

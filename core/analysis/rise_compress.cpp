@@ -155,12 +155,13 @@ CompressedRise compressRise(std::span<const double> time, std::span<const double
     const double floor =
         std::max({0.1 * largest, 3e-6 * (*highest - *lowest), 1e-12 * std::abs(*highest), 1e-300});
 
-    const double widest = result.length / 100.0;
+    const double widest = result.length / 80.0;
+    const double narrowest = result.length / 2000.0;
     std::size_t i = 0;
     while (i < time.size()) {
         RiseBin bin;
         const double start = time[i];
-        const double limit = std::min(widest, 0.07 * (start - time.front()));
+        const double limit = std::clamp(0.09 * (start - time.front()), narrowest, widest);
         double sumT = 0.0;
         double sumP = 0.0;
         std::size_t n = 0;

@@ -2,6 +2,7 @@
 #include "core/analysis/rise_ensemble.h"
 
 #include "core/analysis/rise_projection.h"
+#include "core/analysis/rise_refine.h"
 #include "core/base/contract.h"
 
 #include <algorithm>
@@ -17,9 +18,10 @@ namespace {
 
 constexpr std::array<double, 4> kBeliefBySources = {0.2, 0.4, 0.3, 0.1}; // none, one, two, three
 constexpr double kBeliefNoLeak = 0.03;
-constexpr double kWorthKeeping = 16.0; // in log evidence below the best; the rest weighs below 1e-7 each
+constexpr double kWorthKeeping = 10.0; // in log evidence below the best
+constexpr double kHopeless = 30.0;     // the same, by misfit alone
 constexpr std::size_t kPairsExtended = 24;
-constexpr std::size_t kReadingsKept = 24;
+constexpr std::size_t kReadingsKept = 12;
 
 /// A reading before it is weighed.
 struct Candidate
@@ -27,6 +29,7 @@ struct Candidate
     std::array<int, 3> shapes = {-1, -1, -1};
     int count = 0;
     ProjectedFit fit;
+    double misfit = 0.0; // chi square at the best leak the reading allows
     double logEvidence = -std::numeric_limits<double>::infinity();
     double mass = 0.0; // of the normal distribution of the leak inside its allowed stretch
     double weight = 0.0;
@@ -49,6 +52,7 @@ class Ensemble
 public:
     Ensemble(const CompressedRise& rise, const EnsembleOptions& options)
         : m_options(options)
+        , m_rise(rise)
         , m_shapes(sourceShapes(firstUsefulTime(rise)))
         , m_projection(rise, m_shapes)
     {}
@@ -56,6 +60,7 @@ public:
     RisePosterior run()
     {
         collect();
+        refine();
         measureInflation();
         weigh();
         return summarise();
@@ -67,13 +72,25 @@ private:
         return 0.25 * rise.bins[1].time / rise.length;
     }
 
+    /// Adds the candidate unless no leak of 0 or more goes with sources of 0 or more.
+    void keep(Candidate candidate)
+    {
+        const ProjectedFit& f = candidate.fit;
+        const double from = std::max(0.0, f.leakFrom);
+        if (!(f.leakTo > from))
+            return;
+        const double off = std::max({from - f.leak, f.leak - f.leakTo, 0.0}) / f.leakUncertainty;
+        candidate.misfit = f.chiSquare + off * off;
+        m_candidates.push_back(candidate);
+    }
+
     void consider(std::array<int, 3> shapes, int count)
     {
         Candidate candidate;
         candidate.shapes = shapes;
         candidate.count = count;
         if (m_projection.fit({shapes.data(), static_cast<std::size_t>(count)}, candidate.fit))
-            m_candidates.push_back(candidate);
+            keep(candidate);
     }
 
     void collect()
@@ -93,10 +110,9 @@ private:
         std::vector<std::size_t> best(m_candidates.size() - pairsFrom);
         std::iota(best.begin(), best.end(), pairsFrom);
         const std::size_t keep = std::min(kPairsExtended, best.size());
-        std::partial_sort(best.begin(), best.begin() + static_cast<std::ptrdiff_t>(keep), best.end(),
-                          [&](std::size_t a, std::size_t b) {
-                              return m_candidates[a].fit.chiSquare < m_candidates[b].fit.chiSquare;
-                          });
+        std::partial_sort(
+            best.begin(), best.begin() + static_cast<std::ptrdiff_t>(keep), best.end(),
+            [&](std::size_t a, std::size_t b) { return m_candidates[a].misfit < m_candidates[b].misfit; });
         best.resize(keep);
         for (const std::size_t pair : best) {
             const std::array<int, 3> shapes = m_candidates[pair].shapes;
@@ -106,41 +122,100 @@ private:
         }
     }
 
+    /// The best of one and of two sources with their time constants set free. A refined reading stands beside
+    /// those of the grid with the belief of the one it came from; its shapes are added to the list.
+    void refine()
+    {
+        for (int count = 1; count <= 2; ++count) {
+            const Candidate* best = nullptr;
+            for (const Candidate& c : m_candidates)
+                if (c.count == count && (!best || c.misfit < best->misfit))
+                    best = &c;
+            if (!best)
+                continue;
+            std::vector<SourceShape> shapes;
+            for (int i = 0; i < count; ++i)
+                shapes.push_back(shapeOf(*best, i));
+            const auto refined = refineReading(m_rise, shapes, best->fit);
+            if (!refined)
+                continue;
+            Candidate candidate = *best;
+            candidate.fit = refined->fit;
+            for (std::size_t i = 0; i < refined->shapes.size(); ++i) {
+                candidate.shapes[i] = static_cast<int>(m_shapes.size());
+                m_shapes.push_back(refined->shapes[i]);
+            }
+            keep(candidate);
+        }
+    }
+
+    [[nodiscard]] const SourceShape& shapeOf(const Candidate& c, int source) const
+    {
+        return m_shapes[static_cast<std::size_t>(c.shapes[static_cast<std::size_t>(source)])];
+    }
+
     void measureInflation()
     {
-        const auto best = std::min_element(
-            m_candidates.begin(), m_candidates.end(),
-            [](const Candidate& a, const Candidate& b) { return a.fit.chiSquare < b.fit.chiSquare; });
+        if (m_candidates.empty())
+            return;
+        const auto best =
+            std::min_element(m_candidates.begin(), m_candidates.end(),
+                             [](const Candidate& a, const Candidate& b) { return a.misfit < b.misfit; });
         // A source costs its amount and its time constant; no record is left without a degree of freedom.
         const double freedom =
             std::max(1.0, static_cast<double>(m_projection.bins()) - 2.0 - 2.0 * best->count);
-        const double birge = std::max(1.0, best->fit.chiSquare / freedom);
-        const double rho = m_projection.residualCorrelation(
-            best->fit, {best->shapes.data(), static_cast<std::size_t>(best->count)});
+        const double birge = std::max(1.0, best->misfit / freedom);
+        const double rho = residualCorrelation(*best);
         const double significant = 2.0 / std::sqrt(static_cast<double>(m_projection.bins()));
         const double correlated = rho > significant ? std::min((1.0 + rho) / (1.0 - rho), 12.0) : 1.0;
         const double few = 1.0 + 5.0 / freedom;
         m_inflation = birge * correlated * few * m_options.tempering;
     }
 
+    /// Correlation of neighbouring residuals.
+    [[nodiscard]] double residualCorrelation(const Candidate& c) const
+    {
+        const RiseReading reading = readingOf(c, c.fit.leak);
+        std::vector<double> rest;
+        for (const RiseBin& bin : m_rise.bins)
+            rest.push_back(bin.pressure - reading.start - reading.leak * bin.time / m_rise.length);
+        for (const RiseSource& source : reading.sources) {
+            const SourceCurve curve(source.shape);
+            for (std::size_t i = 0; i < rest.size(); ++i)
+                rest[i] -= source.rise * curve.share(m_rise.bins[i].time / m_rise.length);
+        }
+        double square = 0.0;
+        double shifted = 0.0;
+        for (std::size_t i = 0; i < rest.size(); ++i) {
+            rest[i] /= m_rise.bins[i].uncertainty;
+            square += rest[i] * rest[i];
+            if (i > 0)
+                shifted += rest[i] * rest[i - 1];
+        }
+        return square > 0.0 ? std::clamp(shifted / square, -1.0, 0.99) : 0.0;
+    }
+
     void weigh()
     {
+        // Most candidates are hopeless by their misfit alone; belief and width differ by far less than this.
+        double least = std::numeric_limits<double>::infinity();
+        for (const Candidate& c : m_candidates)
+            least = std::min(least, c.misfit);
+        const double hopeless = least + 2.0 * m_inflation * kHopeless;
         const double range = m_projection.rise();
         double best = -std::numeric_limits<double>::infinity();
         for (Candidate& c : m_candidates) {
             const ProjectedFit& f = c.fit;
+            if (c.misfit > hopeless)
+                continue;
             const double u = std::sqrt(m_inflation) * f.leakUncertainty;
             const double from = std::max(0.0, f.leakFrom);
-            if (!(f.leakTo > from))
-                continue;
             c.mass = normalMass((from - f.leak) / u, (f.leakTo - f.leak) / u);
             if (!(c.mass > 1e-12))
                 continue;
             double logPrior = std::log(kBeliefBySources[static_cast<std::size_t>(c.count)]);
             for (int i = 0; i < c.count; ++i)
-                logPrior +=
-                    std::log(m_shapes[static_cast<std::size_t>(c.shapes[static_cast<std::size_t>(i)])].prior *
-                             (i + 1));
+                logPrior += std::log(shapeOf(c, i).prior * (i + 1));
             const double width = std::sqrt(2.0 * std::numbers::pi * m_inflation);
             double occam = std::log(width * f.leakUncertainty * c.mass / range);
             for (int i = 0; i < c.count; ++i)
@@ -184,7 +259,7 @@ private:
             high = std::max(high,
                             std::min(c.fit.leakTo, std::max(0.0, c.fit.leak) + 12.0 * std::sqrt(m_inflation) *
                                                                                    c.fit.leakUncertainty));
-        for (int i = 0; i < 60 && high - low > 1e-7 * high; ++i) {
+        for (int i = 0; i < 60 && high - low > 1e-6 * high; ++i) {
             const double middle = 0.5 * (low + high);
             (belowOrAt(middle) < share ? low : high) = middle;
         }
@@ -229,14 +304,14 @@ private:
         for (int i = 0; i < c.count; ++i) {
             const auto k = static_cast<std::size_t>(i);
             const double amount = c.fit.sources[k] + c.fit.sourcePerLeak[k] * (reading.leak - c.fit.leak);
-            reading.sources.push_back(
-                {m_shapes[static_cast<std::size_t>(c.shapes[k])], std::max(0.0, amount)});
+            reading.sources.push_back({shapeOf(c, i), std::max(0.0, amount)});
         }
         reading.start = m_projection.startOf(reading.leak, reading.sources);
         return reading;
     }
 
     EnsembleOptions m_options;
+    const CompressedRise& m_rise;
     std::vector<SourceShape> m_shapes;
     RiseProjection m_projection;
     std::vector<Candidate> m_candidates;
@@ -258,7 +333,7 @@ double outgassingRate(const RisePosterior& posterior, double x)
     for (const RiseReading& reading : posterior.readings) {
         sum += reading.weight;
         for (const RiseSource& source : reading.sources)
-            rate += reading.weight * source.rise * sourceShareRate(source.shape, x);
+            rate += reading.weight * source.rise * SourceCurve(source.shape).rate(x);
     }
     return sum > 0.0 ? rate / sum : 0.0;
 }

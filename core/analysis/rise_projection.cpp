@@ -3,6 +3,8 @@
 
 #include "core/analysis/rise_ensemble.h"
 
+#include <Eigen/Core>
+
 #include <algorithm>
 #include <cmath>
 #include <limits>
@@ -111,17 +113,17 @@ RiseProjection::RiseProjection(const CompressedRise& rise, const std::vector<Sou
     m_columns.resize(m_shapes * n);
     for (std::size_t s = 0; s < m_shapes; ++s) {
         double* values = m_columns.data() + s * n;
-        const double end = sourceValue(shapes[s], 1.0);
+        const SourceCurve curve(shapes[s]);
         for (std::size_t i = 0; i < n; ++i)
-            values[i] = m_weight[i] * sourceValue(shapes[s], m_x[i]) / end;
+            values[i] = m_weight[i] * curve.share(m_x[i]);
         m_lineOf.push_back(takeOut(values));
         m_product.push_back(dot(values, m_residue.data(), n));
     }
     m_gram.resize(m_shapes * m_shapes);
-    for (std::size_t a = 0; a < m_shapes; ++a)
-        for (std::size_t b = 0; b <= a; ++b)
-            m_gram[a * m_shapes + b] = m_gram[b * m_shapes + a] =
-                dot(m_columns.data() + a * n, m_columns.data() + b * n, n);
+    const auto rows = static_cast<Eigen::Index>(n);
+    const auto count = static_cast<Eigen::Index>(m_shapes);
+    const Eigen::Map<const Eigen::MatrixXd> columns(m_columns.data(), rows, count);
+    Eigen::Map<Eigen::MatrixXd>(m_gram.data(), count, count).noalias() = columns.transpose() * columns;
 }
 
 bool RiseProjection::fit(std::span<const int> shapes, ProjectedFit& result) const
@@ -178,34 +180,21 @@ bool RiseProjection::fit(std::span<const int> shapes, ProjectedFit& result) cons
     return result.leakTo > result.leakFrom;
 }
 
-double RiseProjection::residualCorrelation(const ProjectedFit& fit, std::span<const int> shapes) const
-{
-    std::vector<double> residual = m_residue;
-    for (std::size_t i = 0; i < shapes.size(); ++i) {
-        const double* values = column(shapes[i]);
-        for (std::size_t k = 0; k < residual.size(); ++k)
-            residual[k] -= fit.sources[i] * values[k];
-    }
-    double square = 0.0;
-    double shifted = 0.0;
-    for (std::size_t k = 0; k < residual.size(); ++k) {
-        square += residual[k] * residual[k];
-        if (k > 0)
-            shifted += residual[k] * residual[k - 1];
-    }
-    return square > 0.0 ? std::clamp(shifted / square, -1.0, 0.99) : 0.0;
-}
-
 double RiseProjection::startOf(double leak, const std::vector<RiseSource>& sources) const
 {
+    std::vector<double> rest = m_y;
+    for (std::size_t i = 0; i < rest.size(); ++i)
+        rest[i] -= leak * m_x[i];
+    for (const RiseSource& source : sources) {
+        const SourceCurve curve(source.shape);
+        for (std::size_t i = 0; i < rest.size(); ++i)
+            rest[i] -= source.rise * curve.share(m_x[i]);
+    }
     double sum = 0.0;
     double weights = 0.0;
-    for (std::size_t i = 0; i < m_x.size(); ++i) {
-        double rest = m_y[i] - leak * m_x[i];
-        for (const RiseSource& source : sources)
-            rest -= source.rise * sourceShare(source.shape, m_x[i]);
+    for (std::size_t i = 0; i < rest.size(); ++i) {
         const double w = m_weight[i] * m_weight[i];
-        sum += w * rest;
+        sum += w * rest[i];
         weights += w;
     }
     return m_first + sum / weights;

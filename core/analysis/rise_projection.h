@@ -39,23 +39,16 @@ public:
     [[nodiscard]] std::size_t bins() const { return m_x.size(); }
     /// Scale of all amounts: the largest change of pressure in the record, Pa.
     [[nodiscard]] double rise() const { return m_rise; }
-    /// Correlation of neighbouring residuals of a fit.
-    [[nodiscard]] double residualCorrelation(const ProjectedFit& fit, std::span<const int> shapes) const;
     /// Pressure at the first sample that fits best beside a leak and sources held as given.
     [[nodiscard]] double startOf(double leak, const std::vector<RiseSource>& sources) const;
 
 private:
-    [[nodiscard]] const double* column(int shape) const
-    {
-        return m_columns.data() + static_cast<std::size_t>(shape) * bins();
-    }
-
     std::vector<double> m_x;
     std::vector<double> m_y;       // Pa above the first bin
     std::vector<double> m_weight;  // root of the weight
     std::vector<double> m_columns; // shape after shape, weighted, start and line taken out
     std::vector<double> m_residue; // the record, weighted, start and line taken out
-    std::vector<double> m_gram;    // of m_columns
+    std::vector<double> m_gram;    // of m_columns, symmetric
     std::vector<double> m_product; // m_columns with m_residue
     std::vector<double> m_lineOf;  // slope of the line taken out of each shape
     std::size_t m_shapes = 0;

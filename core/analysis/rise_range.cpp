@@ -73,7 +73,7 @@ std::optional<Duration> enoughLonger(const CompressedRise& rise, const RisePoste
     const auto pressure = [&](double x) {
         double value = reading.start + leak * x;
         for (const RiseSource& source : reading.sources)
-            value += source.rise * sourceShare(source.shape, x);
+            value += source.rise * SourceCurve(source.shape).share(x);
         return value;
     };
     for (const double factor : {1.25, 1.5, 2.0, 2.5, 3.0, 4.0, 6.0, 8.0, 12.0}) {

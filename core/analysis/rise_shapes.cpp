@@ -30,9 +30,7 @@ void addGrid(std::vector<SourceShape>& shapes, SourceKind kind, double b, double
     }
 }
 
-} // namespace
-
-double sourceValue(const SourceShape& shape, double x)
+double valueOf(const SourceShape& shape, double x)
 {
     switch (shape.kind) {
     case SourceKind::Exponential:
@@ -49,30 +47,49 @@ double sourceValue(const SourceShape& shape, double x)
     return 0.0;
 }
 
-double sourceShare(const SourceShape& shape, double x)
+double rateOf(const SourceShape& shape, double x)
 {
-    return sourceValue(shape, x) / sourceValue(shape, 1.0);
-}
-
-double sourceShareRate(const SourceShape& shape, double x)
-{
-    const double end = sourceValue(shape, 1.0);
     switch (shape.kind) {
     case SourceKind::Exponential:
-        return std::exp(-x / shape.a) / shape.a / end;
+        return std::exp(-x / shape.a) / shape.a;
     case SourceKind::Hyperbolic:
-        return shape.a / ((x + shape.a) * (x + shape.a)) / end;
+        return shape.a / ((x + shape.a) * (x + shape.a));
     case SourceKind::Logarithmic:
-        return 1.0 / (x + shape.a) / end;
+        return 1.0 / (x + shape.a);
     case SourceKind::PowerLaw:
-        return std::pow(1.0 + x / shape.a, -shape.b) / shape.a / end;
+        return std::pow(1.0 + x / shape.a, -shape.b) / shape.a;
     case SourceKind::Stretched: {
-        constexpr double kStretch = 0.005;
-        const double from = std::max(0.0, x - kStretch);
-        return (sourceValue(shape, x + kStretch) - sourceValue(shape, from)) / (x + kStretch - from) / end;
+        constexpr double kSoonest = 0.005; // the rate is infinite at 0
+        const double late = std::max(x, kSoonest);
+        const double power = std::pow(late / shape.a, shape.b);
+        return shape.b * power / late * std::exp(-power);
     }
     }
     return 0.0;
+}
+
+} // namespace
+
+SourceCurve::SourceCurve(const SourceShape& shape)
+    : m_shape(shape)
+    , m_end(valueOf(shape, 1.0))
+    , m_endRate(rateOf(shape, 1.0) / m_end)
+{}
+
+double SourceCurve::share(double x) const
+{
+    return valueOf(m_shape, x) / m_end;
+}
+
+double SourceCurve::rate(double x) const
+{
+    return rateOf(m_shape, x) / m_end;
+}
+
+double SourceCurve::timeSlope(double x, double shareThere) const
+{
+    // Every shape is a function of x/a alone, so d/d(ln a) of its value is -x times its rate.
+    return x > 0.0 ? m_endRate * shareThere - x * rate(x) : 0.0;
 }
 
 std::vector<SourceShape> sourceShapes(double shortest)
@@ -80,12 +97,12 @@ std::vector<SourceShape> sourceShapes(double shortest)
     const double fast = std::clamp(shortest, 0.004, 0.1);
     std::vector<SourceShape> shapes;
     addGrid(shapes, SourceKind::Exponential, 1.0, fast, kLongest, 1.3, 0.35);
-    addGrid(shapes, SourceKind::Hyperbolic, 1.0, fast, 3.0, 1.6, 0.15);
-    addGrid(shapes, SourceKind::Logarithmic, 1.0, fast, kLongest, 1.8, 0.15);
-    for (const double b : {0.5, 0.75, 1.25, 1.6})
-        addGrid(shapes, SourceKind::PowerLaw, b, fast, kLongest, 2.2, 0.05);
+    addGrid(shapes, SourceKind::Hyperbolic, 1.0, fast, 3.0, 1.7, 0.15);
+    addGrid(shapes, SourceKind::Logarithmic, 1.0, fast, kLongest, 2.0, 0.15);
+    for (const double b : {0.5, 0.8, 1.4})
+        addGrid(shapes, SourceKind::PowerLaw, b, fast, kLongest, 2.4, 0.07);
     for (const double b : {0.5, 0.7})
-        addGrid(shapes, SourceKind::Stretched, b, 3.0 * fast, 3.0, 1.6, 0.075);
+        addGrid(shapes, SourceKind::Stretched, b, 3.0 * fast, 3.0, 1.9, 0.07);
     double sum = 0.0;
     for (const SourceShape& shape : shapes)
         sum += shape.prior;

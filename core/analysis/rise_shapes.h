@@ -26,15 +26,23 @@ struct SourceShape
     double prior = 0.0; ///< share of belief before the record is seen; all shapes sum to 1
 };
 
-/// Value before normalisation at `x` (time in lengths of the record, 0 or more).
-double sourceValue(const SourceShape& shape, double x);
+/// The curve of one shape, 0 at 0 and 1 at x = 1; x is time in lengths of the record.
+class SourceCurve
+{
+public:
+    explicit SourceCurve(const SourceShape& shape);
 
-/// The same, divided by its value at x = 1.
-double sourceShare(const SourceShape& shape, double x);
+    [[nodiscard]] double share(double x) const;
+    /// Per length of the record; that of x = 0.005 where it is infinite at 0.
+    [[nodiscard]] double rate(double x) const;
+    /// Derivative of share() with respect to the logarithm of the time constant; `shareThere` is share(x).
+    [[nodiscard]] double timeSlope(double x, double shareThere) const;
 
-/// Rate of sourceShare at `x`, per length of the record; taken over a short stretch where it is infinite at
-/// 0.
-double sourceShareRate(const SourceShape& shape, double x);
+private:
+    SourceShape m_shape;
+    double m_end = 1.0;     // value at x = 1 before it is made 1
+    double m_endRate = 0.0; // rate there
+};
 
 /// The shapes tried on a record whose first useful time is `shortest` lengths of the record (0 < shortest <
 /// 1).
