@@ -20,13 +20,14 @@ constexpr std::array<double, 4> kBeliefBySources = {0.2, 0.4, 0.3, 0.1}; // none
 constexpr double kBeliefNoLeak = 0.03;
 constexpr double kWorthKeeping = 10.0; // in log evidence below the best
 constexpr double kHopeless = 30.0;     // the same, by misfit alone
-constexpr std::size_t kPairsExtended = 24;
+constexpr std::size_t kPairsExtended = 12;
 constexpr std::size_t kReadingsKept = 12;
 
 /// A reading before it is weighed.
 struct Candidate
 {
-    std::array<int, 3> shapes = {-1, -1, -1};
+    std::array<int, 3> grid = {-1, -1, -1};   // its shapes, or those it was refined from
+    std::array<int, 3> shapes = {-1, -1, -1}; // the same, or the refined ones behind the grid's
     int count = 0;
     ProjectedFit fit;
     double misfit = 0.0; // chi square at the best leak the reading allows
@@ -87,6 +88,7 @@ private:
     void consider(std::array<int, 3> shapes, int count)
     {
         Candidate candidate;
+        candidate.grid = shapes;
         candidate.shapes = shapes;
         candidate.count = count;
         if (m_projection.fit({shapes.data(), static_cast<std::size_t>(count)}, candidate.fit))
@@ -213,13 +215,16 @@ private:
             c.mass = normalMass((from - f.leak) / u, (f.leakTo - f.leak) / u);
             if (!(c.mass > 1e-12))
                 continue;
+            std::array<double, 3> widths = {};
+            if (!m_projection.widths({c.grid.data(), static_cast<std::size_t>(c.count)}, widths))
+                continue;
             double logPrior = std::log(kBeliefBySources[static_cast<std::size_t>(c.count)]);
             for (int i = 0; i < c.count; ++i)
                 logPrior += std::log(shapeOf(c, i).prior * (i + 1));
             const double width = std::sqrt(2.0 * std::numbers::pi * m_inflation);
             double occam = std::log(width * f.leakUncertainty * c.mass / range);
             for (int i = 0; i < c.count; ++i)
-                occam += std::log(std::min(1.0, width * f.sourceWidth[static_cast<std::size_t>(i)] / range));
+                occam += std::log(std::min(1.0, width * widths[static_cast<std::size_t>(i)] / range));
             c.logEvidence = logPrior + occam - 0.5 * f.chiSquare / m_inflation;
             best = std::max(best, c.logEvidence);
         }

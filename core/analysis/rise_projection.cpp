@@ -126,26 +126,39 @@ RiseProjection::RiseProjection(const CompressedRise& rise, const std::vector<Sou
     Eigen::Map<Eigen::MatrixXd>(m_gram.data(), count, count).noalias() = columns.transpose() * columns;
 }
 
+bool RiseProjection::widths(std::span<const int> shapes, std::array<double, 3>& result) const
+{
+    const int n = static_cast<int>(shapes.size());
+    double held[3][3] = {}; // normal matrix with the leak held
+    for (int i = 0; i < n; ++i)
+        for (int j = 0; j <= i; ++j) {
+            const auto a = static_cast<std::size_t>(shapes[static_cast<std::size_t>(i)]);
+            const auto b = static_cast<std::size_t>(shapes[static_cast<std::size_t>(j)]);
+            held[i][j] = m_gram[a * m_shapes + b] + m_lineNorm * m_lineNorm * m_lineOf[a] * m_lineOf[b];
+        }
+    SmallCholesky cholesky;
+    if (!cholesky.factor(held, n))
+        return false;
+    for (int i = 0; i < n; ++i)
+        result[static_cast<std::size_t>(i)] = 1.0 / cholesky.l[i][i];
+    return true;
+}
+
 bool RiseProjection::fit(std::span<const int> shapes, ProjectedFit& result) const
 {
     const int n = static_cast<int>(shapes.size());
     double gram[3][3] = {};
-    double held[3][3] = {}; // the same with the leak held
     double product[3] = {};
     double lines[3] = {};
     for (int i = 0; i < n; ++i) {
         const auto a = static_cast<std::size_t>(shapes[static_cast<std::size_t>(i)]);
         product[i] = m_product[a];
         lines[i] = m_lineOf[a];
-        for (int j = 0; j <= i; ++j) {
-            const auto b = static_cast<std::size_t>(shapes[static_cast<std::size_t>(j)]);
-            gram[i][j] = gram[j][i] = m_gram[a * m_shapes + b];
-            held[i][j] = held[j][i] = gram[i][j] + m_lineNorm * m_lineNorm * lines[i] * m_lineOf[b];
-        }
+        for (int j = 0; j <= i; ++j)
+            gram[i][j] = m_gram[a * m_shapes + static_cast<std::size_t>(shapes[static_cast<std::size_t>(j)])];
     }
     SmallCholesky cholesky;
-    SmallCholesky heldCholesky;
-    if (!cholesky.factor(gram, n) || !heldCholesky.factor(held, n))
+    if (!cholesky.factor(gram, n))
         return false;
     double amounts[3] = {};
     double spread[3] = {};
@@ -169,7 +182,6 @@ bool RiseProjection::fit(std::span<const int> shapes, ProjectedFit& result) cons
         const double perLeak = -spread[i] / variance;
         result.sources[k] = amounts[i];
         result.sourcePerLeak[k] = perLeak;
-        result.sourceWidth[k] = 1.0 / heldCholesky.l[i][i];
         if (perLeak < 0.0)
             result.leakTo = std::min(result.leakTo, result.leak - amounts[i] / perLeak);
         else if (perLeak > 0.0)

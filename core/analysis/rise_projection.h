@@ -25,7 +25,6 @@ struct ProjectedFit
     double leakTo = 0.0;
     std::array<double, 3> sources = {};       ///< best amounts
     std::array<double, 3> sourcePerLeak = {}; ///< change of the best amount with the leak
-    std::array<double, 3> sourceWidth = {};   ///< standard deviations, given the leak and the sources before
 };
 
 class RiseProjection
@@ -35,6 +34,9 @@ public:
 
     /// Fits the shapes of these indices, at most 3. False: they cannot be told apart on this record.
     bool fit(std::span<const int> shapes, ProjectedFit& result) const;
+
+    /// Standard deviations of the amounts, each given the leak and the sources after it; false as in fit().
+    bool widths(std::span<const int> shapes, std::array<double, 3>& result) const;
 
     [[nodiscard]] std::size_t bins() const { return m_x.size(); }
     /// Scale of all amounts: the largest change of pressure in the record, Pa.

@@ -15,7 +15,7 @@ namespace sealwalk::analysis {
 struct RefinedReading
 {
     std::vector<SourceShape> shapes;
-    ProjectedFit fit; ///< its uncertainties allow for the time constants; sourceWidth is left as it was
+    ProjectedFit fit; ///< its uncertainties allow for the time constants
 };
 
 /// Fits start, leak, amounts and time constants together, beginning at `from`. Nothing when the record does

@@ -15,7 +15,7 @@ constexpr double kLongest = 10.0; // lengths of the record; slower than that no 
 /// in it as readily as in a quick one would leave every record undecided.
 double beliefInTime(double a)
 {
-    constexpr double kExpected = 1.0; // lengths of the record
+    constexpr double kExpected = 1.5; // lengths of the record
     const double slower = a / kExpected;
     return 1.0 / (1.0 + slower * slower);
 }
