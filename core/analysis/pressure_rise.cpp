@@ -143,13 +143,13 @@ Result<RiseSummary> analyseRise(const RiseRecord& record, const RiseOptions& opt
                     "the pressure is the same in all samples, so the gauge does not resolve the "
                     "rise; run on longer or use a finer gauge");
     const CompressedRise rise = compressRise(record.time, pressure);
-    const RisePosterior posterior = weighReadings(rise);
-    if (posterior.readings.empty())
-        return fail(ErrorCode::NoAnswer,
-                    "the pressure falls over the record, which no gas coming in can do: the gauge "
-                    "drifts, the chamber cools or a valve to the pump is open");
     const RangeOptions allowances{.temperatureLogged = !record.temperature.empty(),
                                   .volumeUncertainty = options.volumeUncertainty};
+    const RisePosterior posterior = weighReadings(rise);
+    if (posterior.readings.empty() || fallsBeyondDoubt(rise, allowances))
+        return fail(ErrorCode::NoAnswer,
+                    "the pressure falls over the record, which no gas coming in can do: the "
+                    "gauge drifts, the chamber cools or a valve to the pump is open");
     const LeakRange range = leakRange(rise, posterior, allowances);
 
     RiseSummary summary;

@@ -157,6 +157,8 @@ CompressedRise compressRise(std::span<const double> time, std::span<const double
 
     const double widest = result.length / 80.0;
     const double narrowest = result.length / 2000.0;
+    const std::size_t most =
+        std::max<std::size_t>(1, time.size() / 70); // or a huge gap would leave a bin on either side
     std::size_t i = 0;
     while (i < time.size()) {
         RiseBin bin;
@@ -165,7 +167,7 @@ CompressedRise compressRise(std::span<const double> time, std::span<const double
         double sumT = 0.0;
         double sumP = 0.0;
         std::size_t n = 0;
-        for (; i < time.size() && (n == 0 || time[i] - start < limit); ++i, ++n) {
+        for (; i < time.size() && (n == 0 || (time[i] - start < limit && n < most)); ++i, ++n) {
             sumT += time[i] - time.front();
             sumP += pressure[i];
         }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/analysis/rise_range.h"
 
+#include "core/analysis/rise_laws.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -23,9 +25,32 @@ constexpr double kTailDoubtUp = 0.8;   // of the sources' rate at the end
 constexpr double kTailDoubtDown = 0.6; // of the same
 constexpr double kCompanion = 0.02;    // of what the sources add over the record, downwards only
 // u(Q) <= Q/3, the usual rule of the trade, is high/low <= (1 + 2/3)/(1 - 2/3).
-// more.
 constexpr double kWidestSeparable = 5.0;
 constexpr double kNoLeakShare = 0.10; // of the rise: a bound as low as this says "no leak found"
+
+struct Span
+{
+    double lowest;
+    double highest;
+};
+
+Span spanOf(const CompressedRise& rise)
+{
+    Span span{rise.bins.front().pressure, rise.bins.front().pressure};
+    for (const RiseBin& bin : rise.bins) {
+        span.lowest = std::min(span.lowest, bin.pressure);
+        span.highest = std::max(span.highest, bin.pressure);
+    }
+    return span;
+}
+
+/// What the room may have done to the pressure over the record, Pa, standard.
+double thermalDoubt(const CompressedRise& rise, const RangeOptions& options)
+{
+    const double drift = kRoomDrift * std::min(1.0, rise.length / kRoomHour);
+    const double left = options.temperatureLogged ? kLoggedShare * drift : drift;
+    return std::max(0.0, spanOf(rise).highest) * left / kRoomKelvin;
+}
 
 /// What the exhausting sources add over the record, Pa, average of the readings.
 double sourceRise(const RisePosterior& posterior)
@@ -45,17 +70,10 @@ double sourceRise(const RisePosterior& posterior)
 LeakRange leakRange(const CompressedRise& rise, const RisePosterior& posterior, const RangeOptions& options)
 {
     LeakRange range;
-    double highest = 0.0;
-    double lowest = rise.bins.front().pressure;
-    for (const RiseBin& bin : rise.bins) {
-        highest = std::max(highest, bin.pressure);
-        lowest = std::min(lowest, bin.pressure);
-    }
-    range.rise = highest - lowest;
+    const Span span = spanOf(rise);
+    range.rise = span.highest - span.lowest;
     range.middle = posterior.middle;
-    const double drift = kRoomDrift * std::min(1.0, rise.length / kRoomHour) *
-                         (options.temperatureLogged ? kLoggedShare : 1.0);
-    range.thermal = highest * drift / kRoomKelvin;
+    range.thermal = thermalDoubt(rise, options);
     const double gauge = kGaugeDrift * range.rise;
     const double relative = std::hypot(kShapeDoubt, options.volumeUncertainty) * posterior.middle;
     const double fixed = std::hypot(range.thermal, gauge, relative);
@@ -76,6 +94,24 @@ LeakRange leakRange(const CompressedRise& rise, const RisePosterior& posterior, 
     if (range.verdict == RiseVerdict::NotSeparable)
         range.low = 0.0;
     return range;
+}
+
+bool fallsBeyondDoubt(const CompressedRise& rise, const RangeOptions& options)
+{
+    std::vector<double> time;
+    std::vector<double> pressure;
+    for (const RiseBin& bin : rise.bins) {
+        time.push_back(bin.time);
+        pressure.push_back(bin.pressure);
+    }
+    const auto line = fitLine(time, pressure);
+    if (!line)
+        return false;
+    constexpr double kSure = 3.0; // standard uncertainties
+    const Span span = spanOf(rise);
+    const double gauge = kGaugeDrift * (span.highest - span.lowest);
+    const double noise = line->uncertainty(1) * rise.length;
+    return line->parameters[1] * rise.length < -kSure * std::hypot(thermalDoubt(rise, options), gauge, noise);
 }
 
 std::optional<Duration> enoughLonger(const CompressedRise& rise, const RisePosterior& posterior,

@@ -28,6 +28,9 @@ struct LeakRange
 
 LeakRange leakRange(const CompressedRise& rise, const RisePosterior& posterior, const RangeOptions& options);
 
+/// The pressure falls by more than noise, gauge and room explain: no gas coming in does that.
+bool fallsBeyondDoubt(const CompressedRise& rise, const RangeOptions& options);
+
 /// How much longer the test would have to run until it separates, if the sources go on as now believed: the
 /// record is carried on without noise and judged again. Nothing when even twelve times the length would not
 /// do.
