@@ -27,6 +27,10 @@ std::vector<AddCommand> allCommands()
         addCheck,
     };
     // clang-format on
+#ifdef SEALWALK_WITH_QT
+    commands.push_back(addMap);
+#endif
+    return commands;
 }
 
 } // namespace sealwalk::cli
