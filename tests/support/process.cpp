@@ -5,7 +5,9 @@
 #include <sys/wait.h>
 #include <unistd.h>
 
+#include <algorithm>
 #include <array>
+#include <climits>
 #include <csignal>
 #include <cstdlib>
 
@@ -87,7 +89,9 @@ ProcessResult runProcess(const std::vector<std::string>& arguments, const std::s
         if (ends[1].revents != 0)
             errOpen = drain(err.read, result.err);
         if (ends[2].revents != 0) {
-            const ssize_t count = write(in.write, input.data() + written, input.size() - written);
+            // No more than a pipe takes without blocking, or both sides wait for each other.
+            const std::size_t chunk = std::min<std::size_t>(PIPE_BUF, input.size() - written);
+            const ssize_t count = write(in.write, input.data() + written, chunk);
             written = count > 0 ? written + static_cast<std::size_t>(count) : input.size();
         }
     }
