@@ -370,7 +370,7 @@ void SketchCanvas::fit()
         }
     }
     const double left = rulerWidth();
-    m_view.fit(box, QRectF(rect()).adjusted(left + 30.0, left + 30.0, -kRoomForFigures, -60.0));
+    m_view.fit(box, QRectF(rect()).adjusted(left + 30.0, left + 44.0, -kRoomForFigures, -64.0));
     m_fitted = true;
     viewChanged();
 }

@@ -204,8 +204,9 @@ void SketchCanvas::paintChosen(QPainter& painter, const model::Sketch& shown, co
     }
     if (!joint.locked && m_desk.isOpenForWork())
         overlay.handles(joint.shape, kHandleAir);
-    m_plates = overlay.dimensions(joint.shape, m_entry);
-    if (!m_desk.isOpenForWork() || joint.locked)
+    const bool typedHere = m_tool && m_tool->sizesAreOfChosen();
+    m_plates = overlay.dimensions(joint.shape, typedHere ? m_entry : SizeEntry());
+    if (!typedHere || !m_desk.isOpenForWork() || joint.locked)
         m_plates.clear(); // shown, not to be typed over
 }
 

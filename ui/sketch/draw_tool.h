@@ -19,6 +19,7 @@ public:
     Verdict cancel() override;
     [[nodiscard]] std::vector<Size> sizes() const override;
     Verdict typed(const std::vector<double>& values, const SizeEntry& entry, const Hand& hand) override;
+    [[nodiscard]] bool sizesAreOfChosen() const override { return !m_shape && fresh() != nullptr; }
     [[nodiscard]] std::optional<geometry::Shape> sizedShape() const override;
     Verdict key(const QKeyEvent& event, const Hand& hand) override;
 

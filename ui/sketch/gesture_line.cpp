@@ -6,6 +6,8 @@
 #include <QLocale>
 #include <QPainter>
 
+#include <cmath>
+
 namespace sealwalk::ui {
 
 using render::Role;
@@ -17,7 +19,9 @@ constexpr double kKeyHeight = 20.0;
 
 QString figure(double value)
 {
-    return QLocale().toString(value + 0.0, 'f', 0).replace(QLatin1Char('-'), QChar(0x2212));
+    QLocale locale;
+    locale.setNumberOptions(QLocale::OmitGroupSeparator);
+    return locale.toString(std::round(value) + 0.0, 'f', 0).replace(QLatin1Char('-'), QChar(0x2212));
 }
 
 } // namespace

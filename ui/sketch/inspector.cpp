@@ -46,7 +46,9 @@ Inspector::Inspector(SketchDesk& desk, QWidget* parent)
     m_reminder->setWordWrap(true);
     m_reminder->setTextFormat(Qt::RichText);
     m_reminder->setTextInteractionFlags(Qt::LinksAccessibleByMouse | Qt::LinksAccessibleByKeyboard);
-    m_reminder->setContentsMargins(0, 8, 0, 0);
+    m_reminder->setContentsMargins(0, 6, 0, 0);
+    m_reminder->setFixedSize(290, 56);
+    m_reminder->setAlignment(Qt::AlignTop);
     connect(m_reminder, &QLabel::linkActivated, this, &Inspector::remindersWanted);
     column->addWidget(m_reminder);
     setWidget(body);

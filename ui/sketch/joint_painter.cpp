@@ -8,6 +8,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
+#include <numeric>
 #include <unordered_map>
 
 namespace sealwalk::ui {
@@ -44,14 +46,19 @@ QPen pen(const QColor& colour, double width, Qt::PenCapStyle cap = Qt::FlatCap)
     return {colour, width, Qt::SolidLine, cap};
 }
 
-/// Dash lengths are given in device units; QPen counts in pen widths.
-QPen dashed(const QColor& colour, double width, const QList<double>& dashes,
+/// Dash lengths are given in device units; QPen counts in pen widths. Round a closed joint they are stretched
+/// a little, so that the last one meets the first.
+QPen dashed(const DrawnJoint& joint, const QColor& colour, double width, const QList<double>& dashes,
             Qt::PenCapStyle cap = Qt::FlatCap)
 {
     QPen result(colour, width, Qt::CustomDashLine, cap);
+    const double period = std::accumulate(dashes.begin(), dashes.end(), 0.0);
+    double stretch = 1.0;
+    if (joint.closed && joint.length > period)
+        stretch = joint.length / (std::round(joint.length / period) * period);
     QList<qreal> pattern;
     for (const double dash : dashes)
-        pattern.append(dash / width);
+        pattern.append(dash * stretch / width);
     result.setDashPattern(pattern);
     return result;
 }
@@ -67,31 +74,31 @@ void paintKind(QPainter& painter, const DrawnJoint& joint, const QColor& ink, do
         stroke(painter, joint, pen(ink, 1.0 * u));
         break;
     case Kind::ClampedFlange: // claws
-        stroke(painter, joint, dashed(ink, (kBody + 5.0) * u, {2.5 * u, 21.5 * u}));
+        stroke(painter, joint, dashed(joint, ink, (kBody + 5.0) * u, {2.5 * u, 21.5 * u}));
         break;
     case Kind::WeldSeam: // beads
-        stroke(painter, joint, dashed(ink, (kBody + 1.0) * u, {1.0 * u, 5.0 * u}));
+        stroke(painter, joint, dashed(joint, ink, (kBody + 1.0) * u, {1.0 * u, 5.0 * u}));
         break;
     case Kind::BrazedJoint: // a fillet, dotted
-        stroke(painter, joint, dashed(ink, 3.0 * u, {0.01 * u, 6.0 * u}, Qt::RoundCap));
+        stroke(painter, joint, dashed(joint, ink, 3.0 * u, {0.01 * u, 6.0 * u}, Qt::RoundCap));
         break;
     case Kind::ThreadedFitting: // turns of a thread
-        stroke(painter, joint, dashed(ink, 3.0 * u, {1.2 * u, 2.4 * u}));
+        stroke(painter, joint, dashed(joint, ink, 3.0 * u, {1.2 * u, 2.4 * u}));
         break;
     case Kind::Feedthrough: // pins
-        stroke(painter, joint, dashed(ink, 4.5 * u, {0.01 * u, 12.0 * u}, Qt::RoundCap));
+        stroke(painter, joint, dashed(joint, ink, 4.5 * u, {0.01 * u, 12.0 * u}, Qt::RoundCap));
         break;
     case Kind::Valve:
-        stroke(painter, joint, dashed(ink, 1.4 * u, {8.0 * u, 3.0 * u, 1.5 * u, 3.0 * u}));
+        stroke(painter, joint, dashed(joint, ink, 1.4 * u, {8.0 * u, 3.0 * u, 1.5 * u, 3.0 * u}));
         break;
     case Kind::Bellows: // pleats
-        stroke(painter, joint, dashed(ink, (kBody + 5.0) * u, {1.0 * u, 3.0 * u}));
+        stroke(painter, joint, dashed(joint, ink, (kBody + 5.0) * u, {1.0 * u, 3.0 * u}));
         break;
     case Kind::Hose: // ribs, farther apart
-        stroke(painter, joint, dashed(ink, (kBody + 3.0) * u, {1.0 * u, 9.0 * u}));
+        stroke(painter, joint, dashed(joint, ink, (kBody + 3.0) * u, {1.0 * u, 9.0 * u}));
         break;
     case Kind::Viewport: // glass
-        stroke(painter, joint, dashed(ink, 2.0 * u, {10.0 * u, 4.0 * u}));
+        stroke(painter, joint, dashed(joint, ink, 2.0 * u, {10.0 * u, 4.0 * u}));
         break;
     }
 }
@@ -134,7 +141,15 @@ DrawnJoint laidOut(const model::Sketch& sketch, const model::Joint& joint,
     }
     for (const geometry::Point& vertex : path.vertices())
         drawn.line.append(onScreen(vertex, scale));
+    drawn.length = drawn.spot ? 2.0 * std::numbers::pi * drawn.radius : path.length() * scale;
     const QPointF middle = onScreen(path.bounds().centre(), scale);
+    if (!drawn.closed && !drawn.spot) {
+        const geometry::Station half = path.at(path.length() / 2.0);
+        drawn.middle = onScreen(half.place, scale);
+        drawn.aside = QPointF(half.left().x, -half.left().y);
+        if (QPointF::dotProduct(drawn.aside, middle - drawn.middle) >= 0.0)
+            drawn.aside = -drawn.aside;
+    }
     drawn.bounds = drawn.line.boundingRect();
 
     const auto active =
@@ -197,7 +212,7 @@ void paintBand(QPainter& painter, const render::Theme& theme, const DrawnJoint& 
         stroke(painter, joint, pen(halo, 15.0 * u));
     }
     const QColor ink = theme.colour(Role::InkSoft);
-    stroke(painter, joint, dashed(ink, full, {5.0 * u, 4.0 * u}));
+    stroke(painter, joint, dashed(joint, ink, full, {5.0 * u, 4.0 * u}));
     QColor inside = theme.colour(Role::Sheet);
     if (look.chosen)
         inside = theme.colour(Role::AccentWash);
@@ -249,12 +264,16 @@ void paintMarks(QPainter& painter, const render::Theme& theme, const DrawnJoint&
     painter.setPen(theme.colour(Role::InkSoft));
     const QRectF box =
         joint.line.boundingRect().adjusted(-joint.radius, -joint.radius, joint.radius, joint.radius);
-    // Inside a large joint, above a small one.
-    const bool large = joint.closed && box.height() > 170.0 * u && box.width() > 120.0 * u;
-    const QPointF at = large ? QPointF(box.center().x() + 0.2 * box.width() / 2.0, box.bottom() - 52.0 * u)
-                             : QPointF(box.center().x(), box.top() - 14.0 * u);
     const QString label =
         joint.locked ? joint.name + QCoreApplication::translate("SketchPainter", " (locked)") : joint.name;
+    const double wide = QFontMetricsF(text).horizontalAdvance(label);
+    // Inside a large joint, above a small one, beside an open one where its numbers are not.
+    const bool large = joint.closed && box.height() > 170.0 * u && box.width() > 120.0 * u;
+    QPointF at(box.center().x(), box.top() - (look.chosen ? 26.0 : 14.0) * u);
+    if (large)
+        at = QPointF(box.center().x() + 0.1 * box.width(), box.bottom() - 52.0 * u);
+    else if (!joint.closed && !joint.spot)
+        at = joint.middle + joint.aside * (16.0 * u + std::abs(joint.aside.x()) * wide / 2.0);
     painter.drawText(QRectF(at - QPointF(150.0 * u, 8.0 * u), QSizeF(300.0 * u, 16.0 * u)), Qt::AlignCenter,
                      label);
 }

@@ -39,6 +39,9 @@ struct DrawnJoint
     bool closed = false;
     bool spot = false;
     double radius = 0.0; ///< of a spot, px
+    double length = 0.0; ///< px along it
+    QPointF middle;      ///< of an open joint: half way along
+    QPointF aside;       ///< of an open joint: unit vector to the side its numbers are not on
     std::vector<DrawnPoint> points;
     std::vector<QPointF> cuts; ///< between stretches: pairs of places across the band
     QRectF bounds;             ///< everything painted

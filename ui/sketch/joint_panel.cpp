@@ -47,7 +47,8 @@ JointPanel::JointPanel(SketchDesk& desk, QWidget* parent)
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
-    column->addWidget(new Heading(tr("Joint"), {}, this));
+    m_head = new Heading(tr("Joint"), {}, this);
+    column->addWidget(m_head);
 
     m_name = new QLineEdit(this);
     m_name->setObjectName(QStringLiteral("joint-name"));
@@ -90,9 +91,6 @@ JointPanel::JointPanel(SketchDesk& desk, QWidget* parent)
                               {m_material, quietLabel(tr("cord"), this), m_cord, quietLabel(tr("mm"), this)},
                               this));
 
-    m_limit = quietLabel({}, this);
-    column->addWidget(formRow(tr("Limit"), {m_limit}, this));
-
     m_conditions = new QComboBox(this);
     m_conditions->setAccessibleName(tr("Conditions each point is sprayed in"));
     m_conditions->addItems({tr("as it stands"), tr("at rest and flexed"), tr("at rest and extended"),
@@ -123,7 +121,7 @@ JointPanel::JointPanel(SketchDesk& desk, QWidget* parent)
         });
     });
     auto* checks = new QHBoxLayout;
-    checks->setContentsMargins(0, 4, 0, 4);
+    checks->setContentsMargins(0, 2, 0, 0);
     checks->setSpacing(12);
     for (QCheckBox* check : {m_setup, m_locked, m_smooth})
         checks->addWidget(check);
@@ -178,12 +176,11 @@ void JointPanel::showLimit(const model::Joint& joint)
     const std::optional<LeakRate> limit =
         own != setup.kindLimits.end() ? std::optional(own->second) : setup.pointLimit;
     if (!limit) {
-        m_limit->setText(tr("none set yet; Prepare asks for it"));
+        m_head->setAside(tr("no limit set yet"));
         return;
     }
     // Limits are kept in helium; the unit of the job is what everybody reads.
-    m_limit->setText(tr("%1 mbar·l/s He").arg(rateParts(inMillibarLitresPerSecond(*limit)).rich()));
-    m_limit->setTextFormat(Qt::RichText);
+    m_head->setAside(tr("limit %1 mbar·l/s He").arg(rateParts(inMillibarLitresPerSecond(*limit)).rich()));
 }
 
 } // namespace sealwalk::ui

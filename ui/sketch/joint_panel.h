@@ -10,11 +10,11 @@
 
 class QCheckBox;
 class QComboBox;
-class QLabel;
 class QLineEdit;
 
 namespace sealwalk::ui {
 
+class Heading;
 class NumberField;
 class SketchDesk;
 
@@ -35,7 +35,7 @@ private:
     QComboBox* m_kind = nullptr;
     QLineEdit* m_material = nullptr;
     NumberField* m_cord = nullptr;
-    QLabel* m_limit = nullptr;
+    Heading* m_head = nullptr;
     QComboBox* m_conditions = nullptr;
     QCheckBox* m_setup = nullptr;
     QCheckBox* m_locked = nullptr;

@@ -28,7 +28,8 @@ NoSheet::NoSheet(SketchDesk& desk, QWidget* parent)
     m_new->setObjectName(QStringLiteral("first-sheet"));
     m_picture = new QPushButton(render::icon(QStringLiteral("photo")), tr("From a photo or drawing"), this);
     for (QPushButton* button : {m_new, m_picture}) {
-        button->setFixedSize(320, 56);
+        button->setFixedWidth(320);
+        button->setStyleSheet(QStringLiteral("min-height: 54px"));
         button->setIconSize(QSize(24, 24));
         column->addWidget(button, 0, Qt::AlignHCenter);
     }

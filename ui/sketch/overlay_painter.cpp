@@ -8,6 +8,7 @@
 #include <QPainter>
 #include <QPainterPath>
 
+#include <algorithm>
 #include <cmath>
 
 namespace sealwalk::ui {
@@ -27,7 +28,9 @@ QString millimetresText(double value)
 {
     const double rounded = std::round(value * 10.0) / 10.0;
     const bool whole = std::abs(rounded - std::round(rounded)) < 1e-9;
-    return QLocale().toString(rounded, 'f', whole ? 0 : 1) + QStringLiteral(" mm");
+    QLocale locale;
+    locale.setNumberOptions(QLocale::OmitGroupSeparator);
+    return locale.toString(rounded, 'f', whole ? 0 : 1) + QStringLiteral(" mm");
 }
 
 void OverlayPainter::handles(const geometry::Shape& shape, double airPixels)
@@ -86,7 +89,10 @@ void OverlayPainter::startAndSense(const model::Joint& joint, const QString& wor
     m_painter.setBrush(Qt::NoBrush);
     m_painter.drawLine(tail, tip);
     m_painter.drawPolyline(QPolygonF{tip - way * 4.0 + aside * 4.0, tip, tip - way * 4.0 - aside * 4.0});
-    if (words.isEmpty())
+    // On a small joint the words would cover its numbers; mark and arrow say it as well.
+    constexpr double kLeastRoom = 170.0;
+    const geometry::Box box = path.bounds();
+    if (words.isEmpty() || std::min(box.width(), box.height()) * m_view.scale() < kLeastRoom)
         return;
     m_painter.setFont(render::font(render::TextSize::Caption));
     const QPointF text = at - outward * 34.0;

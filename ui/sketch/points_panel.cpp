@@ -11,6 +11,7 @@
 #include "ui/widgets/heading.h"
 #include "ui/widgets/switch_row.h"
 
+#include <QAbstractButton>
 #include <QComboBox>
 #include <QHBoxLayout>
 #include <QLabel>
@@ -26,6 +27,18 @@
 namespace sealwalk::ui {
 
 using editing::Laying;
+
+namespace {
+
+/// Each word takes an equal share of the row.
+void fillRow(SwitchRow& row)
+{
+    row.setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+    for (int i = 0; i < row.count(); ++i)
+        row.button(i)->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+}
+
+} // namespace
 
 QStringList usualSides()
 {
@@ -52,6 +65,7 @@ PointsPanel::PointsPanel(SketchDesk& desk, QWidget* parent)
         laying.by = index == 0 ? Laying::By::Number : Laying::By::Pitch;
         m_desk.setLaying(laying);
     });
+    fillRow(*m_by);
     column->addWidget(formRow(tr("Lay by"), {m_by}, this));
 
     m_count = new NumberField(tr("Number of points"), 64, this);
@@ -68,6 +82,8 @@ PointsPanel::PointsPanel(SketchDesk& desk, QWidget* parent)
     m_first->setObjectName(QStringLiteral("lay-first"));
     QLabel* never = quietLabel(tr("numbers are never used twice"), this);
     never->setWordWrap(true);
+    never->setFixedHeight(32);
+    never->setMinimumWidth(110);
     connect(m_first, &NumberField::edited, this, [this](std::optional<double> number) {
         Laying laying = m_desk.laying();
         laying.first = number ? std::optional(static_cast<int>(std::lround(*number))) : std::nullopt;
@@ -77,6 +93,7 @@ PointsPanel::PointsPanel(SketchDesk& desk, QWidget* parent)
 
     m_sense = new SwitchRow(tr("Sense"), {tr("clockwise"), tr("other way")}, this);
     m_sense->setObjectName(QStringLiteral("sense"));
+    fillRow(*m_sense);
     connect(m_sense, &SwitchRow::currentChanged, this, [this](int index) { reverse(index == 0); });
     column->addWidget(formRow(tr("Sense"), {m_sense}, this));
 
@@ -90,7 +107,7 @@ PointsPanel::PointsPanel(SketchDesk& desk, QWidget* parent)
     column->addWidget(formRow(tr("Seen from"), {m_seenFrom}, this));
 
     auto* buttons = new QHBoxLayout;
-    buttons->setContentsMargins(0, 8, 0, 8);
+    buttons->setContentsMargins(0, 6, 0, 2);
     buttons->setSpacing(8);
     m_lay = new QPushButton(this);
     m_lay->setObjectName(QStringLiteral("lay"));
@@ -220,8 +237,10 @@ void PointsPanel::refresh()
         const bool open = !geometry::outline(joint->shape).isClosed();
         const QStringList words = open ? QStringList{tr("as drawn"), tr("other way")}
                                        : QStringList{tr("clockwise"), tr("other way")};
-        if (m_sense->button(0)->text() != words.first())
+        if (m_sense->button(0)->text() != words.first()) {
             m_sense->setWords(words);
+            fillRow(*m_sense);
+        }
         m_sense->setCurrent(joint->clockwise ? 0 : 1);
     }
     if (const model::Sheet* sheet = m_desk.sheetInView();

@@ -23,6 +23,7 @@ public:
     Verdict confirm(const Hand& hand) override;
     Verdict cancel() override;
     [[nodiscard]] std::vector<Size> sizes() const override;
+    [[nodiscard]] bool sizesAreOfChosen() const override { return true; }
     Verdict typed(const std::vector<double>& values, const SizeEntry& entry, const Hand& hand) override;
 
     /// The frame being drawn round joints to choose them.

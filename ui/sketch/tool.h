@@ -86,6 +86,8 @@ public:
     /// The edit the gesture would make if it ended now; none: nothing to show.
     [[nodiscard]] const std::optional<Result<editing::Edit>>& pending() const { return m_pending; }
     [[nodiscard]] const std::vector<Guide>& guides() const { return m_guides; }
+    /// Whether the sizes are those of the chosen joint, and stand on its dimension lines.
+    [[nodiscard]] virtual bool sizesAreOfChosen() const { return false; }
     /// The shape the sizes belong to, when it is not the chosen joint's.
     [[nodiscard]] virtual std::optional<geometry::Shape> sizedShape() const { return std::nullopt; }
 

@@ -45,9 +45,9 @@ const Row& rowOf(ToolId id)
 QFrame* gap(QWidget* parent)
 {
     auto* line = new QFrame(parent);
-    line->setFrameShape(QFrame::HLine);
-    line->setFixedHeight(13);
-    line->setForegroundRole(QPalette::Mid);
+    line->setFixedHeight(1);
+    line->setAutoFillBackground(true);
+    line->setBackgroundRole(QPalette::Mid);
     return line;
 }
 
@@ -74,8 +74,11 @@ ToolRail::ToolRail(QWidget* parent)
     column->setContentsMargins(10, 8, 10, 8);
     column->setSpacing(2);
     for (const Row& row : kRows) {
-        if (row.id == ToolId::AddPoint || row.id == ToolId::Underlay)
+        if (row.id == ToolId::AddPoint || row.id == ToolId::Underlay) {
+            column->addSpacing(5);
             column->addWidget(gap(this));
+            column->addSpacing(5);
+        }
         add(column, row.id, QString::fromLatin1(row.icon));
     }
     column->addStretch(1);
