@@ -27,6 +27,11 @@ nlohmann::ordered_json signatureDocument(const exchange::CheckedSignature& check
 
 } // namespace
 
+std::string counted(std::size_t number, const char* thing)
+{
+    return fmt::format("{} {}{}", number, thing, number == 1 ? "" : "s");
+}
+
 void checkKeys(exchange::Verification& result, const std::vector<model::Person>& people)
 {
     for (exchange::CheckedSignature& checked : result.signatures) {

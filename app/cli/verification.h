@@ -14,6 +14,9 @@ namespace sealwalk::cli {
 /// problem, an unknown one a note.
 void checkKeys(exchange::Verification& result, const std::vector<model::Person>& people);
 
+/// "1 reading", "2 readings".
+std::string counted(std::size_t number, const char* thing);
+
 /// Prints `done` with what was found; {"ok", "signatures", "problems"} with --json. Answers No when not ok.
 Verdict answerVerification(const Console& console, const exchange::Verification& result,
                            const std::string& done);

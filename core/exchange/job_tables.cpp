@@ -67,8 +67,8 @@ std::vector<std::string> headNotes(const JobRecord& record, LeakRateUnit unit)
         fmt::format(", job {}, opened {}, {}", job.number, job.opened.date(), model::name(job.state)));
     if (job.setup.pointLimit)
         if (const Result<double> limit = numberIn(*job.setup.pointLimit, unit))
-            notes.push_back(
-                fmt::format("limit of one point: {} {}", tableNumber(*limit), unitOf(unit).symbol));
+            notes.push_back(fmt::format("limit of one point: {} {}", tableNumber(*limit, CellKind::Rate),
+                                        unitOf(unit).symbol));
     if (record.object.invented)
         notes.emplace_back("invented data, for demonstration");
     return notes;

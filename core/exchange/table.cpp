@@ -18,13 +18,13 @@ std::string heading(const TableColumn& column)
     return column.unit.empty() ? column.title : column.title + " (" + column.unit + ")";
 }
 
-std::string tableNumber(double number)
+std::string tableNumber(double number, CellKind kind)
 {
-    // A unit's factor leaves dust in the last digits (3.2000000000000003e-7); no reading has more than three.
-    constexpr int kDigits = 6;
+    // A unit's factor leaves dust in the last digits (3.2000000000000003e-7), and no rate is known to four.
+    const int digits = kind == CellKind::Rate ? 4 : 6;
     std::array<char, 32> buffer{};
     const auto end = std::to_chars(buffer.data(), buffer.data() + buffer.size(), number,
-                                   std::chars_format::scientific, kDigits - 1)
+                                   std::chars_format::scientific, digits - 1)
                          .ptr;
     double rounded = 0.0;
     std::from_chars(buffer.data(), end, rounded);

@@ -67,7 +67,8 @@ std::string heading(const TableColumn& column);
 /// columns of numbers. The error names table, row and column.
 Status checkTable(const Table& table);
 
-/// Six significant digits, shortest form, C locale: "3.2e-7", "1013.25".
-std::string tableNumber(double number);
+/// Shortest form of `number` rounded to what its kind can carry (rates four significant digits, others six),
+/// in the C locale: "3.2e-7", "1013.25".
+std::string tableNumber(double number, CellKind kind);
 
 } // namespace sealwalk::exchange

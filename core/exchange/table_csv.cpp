@@ -21,10 +21,10 @@ std::string field(const std::string& text)
     return quoted + "\"";
 }
 
-std::string field(const TableCell& cell)
+std::string field(const TableCell& cell, CellKind kind)
 {
     if (const auto* number = std::get_if<double>(&cell))
-        return tableNumber(*number);
+        return tableNumber(*number, kind);
     if (const auto* text = std::get_if<std::string>(&cell))
         return field(*text);
     return {};
@@ -42,12 +42,12 @@ Result<std::string> csvOf(const Table& table)
     out += "\r\n";
     for (const TableRow& row : table.rows) {
         // A row of one empty cell would be an empty line, which readers skip.
-        if (row.cells.size() == 1 && field(row.cells[0]).empty()) {
+        if (row.cells.size() == 1 && field(row.cells[0], table.columns[0].kind).empty()) {
             out += "\"\"\r\n";
             continue;
         }
         for (std::size_t c = 0; c < row.cells.size(); ++c)
-            out += (c > 0 ? "," : "") + field(row.cells[c]);
+            out += (c > 0 ? "," : "") + field(row.cells[c], table.columns[c].kind);
         out += "\r\n";
     }
     return out;

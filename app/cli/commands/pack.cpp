@@ -43,11 +43,12 @@ Result<Verdict> packJob(const Arguments& arguments, const Console& console)
     checkKeys(result, *people);
     if (const Status written = exchange::writeFile(arguments.file, *bytes); !written)
         return fail(written.error());
-    return answerVerification(console, result,
-                              fmt::format("job {} of {}: {} readings, {} pictures, {} signatures in {}",
-                                          file.record.job.number, file.record.object.name,
-                                          file.record.job.readings.size(), file.pictures.size(),
-                                          file.record.job.signatures.size(), arguments.file));
+    return answerVerification(
+        console, result,
+        fmt::format("job {} of {}: {}, {}, {} in {}", file.record.job.number, file.record.object.name,
+                    counted(file.record.job.readings.size(), "reading"),
+                    counted(file.pictures.size(), "picture"),
+                    counted(file.record.job.signatures.size(), "signature"), arguments.file));
 }
 
 } // namespace
@@ -58,10 +59,10 @@ void addPack(CLI::App& root, Work& chosen)
         root.add_subcommand("pack", "one job with its object, pictures and signatures into a job file");
     auto arguments = std::make_shared<Arguments>();
     command->add_option("job", arguments->job, "number or UUID of the job")->required();
-    command->add_option("-o,--output", arguments->file, "job file to write, such as job-12.sealjob")
+    command->add_option("-o,--output", arguments->file, "job file to write, such as job-118.sealjob")
         ->required();
     command->footer("Example:\n  sealwalk-cli demo -o demo.sealwalk\n"
-                    "  sealwalk-cli pack 1 -o job-1.sealjob --history demo.sealwalk");
+                    "  sealwalk-cli pack 118 -o job-118.sealjob --history demo.sealwalk");
     command->callback([arguments, &chosen] {
         chosen = [arguments](const Console& console) { return packJob(*arguments, console); };
     });

@@ -84,7 +84,7 @@ void addTable(CLI::App& root, Work& chosen)
     command->add_flag("--readings", arguments->readings,
                       "the CSV holds the readings instead of the findings");
     command->footer("Example:\n  sealwalk-cli demo -o demo.sealwalk\n"
-                    "  sealwalk-cli table 2 --csv findings.csv --xlsx job.xlsx --history demo.sealwalk");
+                    "  sealwalk-cli table 164 --csv findings.csv --xlsx job.xlsx --history demo.sealwalk");
     command->callback([arguments, &chosen] {
         chosen = [arguments](const Console& console) { return writeTable(*arguments, console); };
     });

@@ -128,8 +128,8 @@ void addUnpack(CLI::App& root, Work& chosen)
     auto file = std::make_shared<std::string>();
     command->add_option("file", *file, "job file (.sealjob)")->required();
     command->footer("Example:\n  sealwalk-cli demo -o demo.sealwalk\n"
-                    "  sealwalk-cli pack 1 -o job-1.sealjob --history demo.sealwalk\n"
-                    "  sealwalk-cli unpack job-1.sealjob --history other.sealwalk");
+                    "  sealwalk-cli pack 118 -o job-118.sealjob --history demo.sealwalk\n"
+                    "  sealwalk-cli unpack job-118.sealjob --history other.sealwalk");
     command->callback(
         [file, &chosen] { chosen = [file](const Console& console) { return unpackFile(*file, console); }; });
 }

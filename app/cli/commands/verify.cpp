@@ -82,9 +82,9 @@ void addVerify(CLI::App& root, Work& chosen)
     auto what = std::make_shared<std::string>();
     command->add_option("what", *what, "job file (.sealjob), or number or UUID of a job")->required();
     command->footer("Example:\n  sealwalk-cli demo -o demo.sealwalk\n"
-                    "  sealwalk-cli verify 1 --history demo.sealwalk\n"
-                    "  sealwalk-cli pack 1 -o job-1.sealjob --history demo.sealwalk\n"
-                    "  sealwalk-cli verify job-1.sealjob --history demo.sealwalk");
+                    "  sealwalk-cli verify 118 --history demo.sealwalk\n"
+                    "  sealwalk-cli pack 118 -o job-118.sealjob --history demo.sealwalk\n"
+                    "  sealwalk-cli verify job-118.sealjob --history demo.sealwalk");
     command->callback([what, &chosen] {
         chosen = [what](const Console& console) {
             return meansFile(*what) ? verifyFile(*what, console) : verifyJob(*what, console);

@@ -57,11 +57,12 @@ TEST(TableCsv, AnEmptyCellAloneIsStillARow)
 
 TEST(Table, NumbersAreShortAndKnowNoLocale)
 {
-    EXPECT_EQ(tableNumber(0.1 * 3.2e-7), "3.2e-8");
-    EXPECT_EQ(tableNumber(1013.25), "1013.25");
-    EXPECT_EQ(tableNumber(12), "12");
-    EXPECT_EQ(tableNumber(-4.6e-4), "-0.00046");
-    EXPECT_EQ(tableNumber(0), "0");
+    EXPECT_EQ(tableNumber(0.1 * 3.2e-7, CellKind::Rate), "3.2e-8");
+    EXPECT_EQ(tableNumber(3.72364e-9, CellKind::Rate), "3.724e-9");
+    EXPECT_EQ(tableNumber(1013.25, CellKind::Plain), "1013.25");
+    EXPECT_EQ(tableNumber(12, CellKind::Whole), "12");
+    EXPECT_EQ(tableNumber(-4.6e-4, CellKind::Plain), "-0.00046");
+    EXPECT_EQ(tableNumber(0, CellKind::Plain), "0");
 }
 
 TEST(Table, RefusesWhatNoReaderCouldMakeSenseOf)
