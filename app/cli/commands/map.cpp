@@ -120,7 +120,7 @@ void addMap(CLI::App& root, Work& chosen)
     command->add_flag("--as-left", arguments->asLeft, "after repairs (default: as found)");
     command->add_flag("--echoes-out", arguments->echoesTakenOut, "echoes taken out (default: as read)");
     command->footer("Example:\n  sealwalk-cli demo -o demo.sealwalk\n"
-                    "  sealwalk-cli map 2 --svg map.svg --history demo.sealwalk");
+                    "  sealwalk-cli map 164 --svg map.svg --history demo.sealwalk");
     command->callback([&chosen, arguments] {
         chosen = [arguments](const Console& console) { return run(*arguments, console); };
     });
