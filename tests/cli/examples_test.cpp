@@ -37,8 +37,8 @@ TEST(Examples, OfEveryCommandRunInAnEmptyFolder)
         ASSERT_NE(example, std::string::npos) << name;
         std::string pattern = (fs::temp_directory_path() / "sealwalk-example-XXXXXX").string();
         ASSERT_NE(mkdtemp(pattern.data()), nullptr);
-        const std::string script = "set -e; export XDG_DATA_HOME='" + pattern + "'; cd '" + pattern +
-                                   "'; PATH=\"" SEALWALK_BIN ":$PATH\"\n" +
+        const std::string script = "set -e; export XDG_DATA_HOME='" + pattern + "' XDG_RUNTIME_DIR='" +
+                                   pattern + "'; cd '" + pattern + "'; PATH=\"" SEALWALK_BIN ":$PATH\"\n" +
                                    help.substr(help.find('\n', example) + 1);
         const ProcessResult result = runProcess({"/bin/sh", "-c", script});
         EXPECT_EQ(result.status, 0) << name << ":\n" << script << result.out << result.err;
