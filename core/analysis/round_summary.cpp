@@ -2,6 +2,7 @@
 #include "core/analysis/round_summary.h"
 
 #include "core/analysis/job_findings.h"
+#include "core/base/contract.h"
 
 #include <map>
 
@@ -59,8 +60,24 @@ bool isWorse(const PointFinding& a, const PointFinding& b)
     return weight(a) > weight(b);
 }
 
+std::vector<std::vector<PointFinding>> findingsByRound(const model::Job& job, const model::TestObject& object)
+{
+    std::vector<std::vector<PointFinding>> byRound;
+    byRound.reserve(job.rounds.size());
+    for (const model::Round& round : job.rounds)
+        byRound.push_back(jobFindings(job, object, round.id));
+    return byRound;
+}
+
 std::vector<PointFinding> summarise(const model::Job& job, const model::TestObject& object, Standing standing)
 {
+    return summarise(job, findingsByRound(job, object), standing);
+}
+
+std::vector<PointFinding> summarise(const model::Job& job,
+                                    const std::vector<std::vector<PointFinding>>& byRound, Standing standing)
+{
+    SEALWALK_EXPECT(byRound.size() == job.rounds.size());
     std::map<int, PointFinding> byNumber;
     for (const model::TestPoint* point : job.sketch.activePoints()) {
         PointFinding finding;
@@ -68,10 +85,11 @@ std::vector<PointFinding> summarise(const model::Job& job, const model::TestObje
         finding.number = point->number;
         byNumber.emplace(point->number, finding);
     }
-    for (const model::Round& round : job.rounds) {
+    for (std::size_t i = 0; i < byRound.size(); ++i) {
+        const model::Round& round = job.rounds[i];
         if (standing == Standing::AsFound && round.kind == model::RoundKind::AfterRepair)
             continue;
-        for (const PointFinding& later : jobFindings(job, object, round.id)) {
+        for (const PointFinding& later : byRound[i]) {
             PointFinding& known = byNumber[later.number];
             const bool temporary = known.temporaryRepair || later.temporaryRepair;
             known = PointFinding(joined(known, later, round.kind));

@@ -20,17 +20,19 @@ constexpr double kPlate = 16.0;
 constexpr double kGlyph = 22.0;
 
 /// Text with every exponent in bold: "3.5e−4 … 6.0e−4".
-void paintWithRates(QPainter& painter, const QRectF& where, const QString& text, const QColor& ink, bool strong,
-                    Qt::Alignment alignment)
+void paintWithRates(QPainter& painter, const QRectF& where, const QString& text, const QColor& ink,
+                    bool strong, Qt::Alignment alignment)
 {
     QTextDocument document;
-    document.setDefaultFont(render::font(TextSize::Text, strong ? render::Weight::Bold : render::Weight::Normal));
+    document.setDefaultFont(
+        render::font(TextSize::Text, strong ? render::Weight::Bold : render::Weight::Normal));
     document.setDocumentMargin(0);
     document.setDefaultStyleSheet(QStringLiteral("body { color: %1 }").arg(ink.name()));
     document.setHtml(QStringLiteral("<body>%1</body>").arg(render::rateHtml(text)));
     painter.save();
     painter.setClipRect(where);
-    const double left = (alignment & Qt::AlignRight) != 0 ? where.right() - document.idealWidth() : where.left();
+    const double left =
+        (alignment & Qt::AlignRight) != 0 ? where.right() - document.idealWidth() : where.left();
     painter.translate(left, where.center().y() - document.size().height() / 2.0);
     document.drawContents(&painter);
     painter.restore();
@@ -38,7 +40,8 @@ void paintWithRates(QPainter& painter, const QRectF& where, const QString& text,
 
 } // namespace
 
-void FindingsDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const
+void FindingsDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
+                             const QModelIndex& index) const
 {
     const int column = index.column();
     if (column == FindingsModel::RepairColumn) {
@@ -59,8 +62,9 @@ void FindingsDelegate::paint(QPainter* painter, const QStyleOptionViewItem& opti
     const auto words = [&](const QRectF& where, const QString& shown, Role ink, render::Weight weight) {
         painter->setFont(render::font(TextSize::Text, weight));
         painter->setPen(theme.colour(ink));
-        painter->drawText(where, static_cast<int>(Qt::AlignVCenter | Qt::AlignLeft),
-                          painter->fontMetrics().elidedText(shown, Qt::ElideRight, static_cast<int>(where.width())));
+        painter->drawText(
+            where, static_cast<int>(Qt::AlignVCenter | Qt::AlignLeft),
+            painter->fontMetrics().elidedText(shown, Qt::ElideRight, static_cast<int>(where.width())));
     };
     switch (column) {
     case FindingsModel::PointColumn:
@@ -78,7 +82,8 @@ void FindingsDelegate::paint(QPainter* painter, const QStyleOptionViewItem& opti
         look.state = static_cast<report::PointState>(index.data(FindingsModel::StateRole).toInt());
         look.teeth = static_cast<report::Teeth>(index.data(FindingsModel::TeethRole).toInt());
         look.temporary = index.data(FindingsModel::TemporaryRole).toBool();
-        render::paintPlate(*painter, theme, look, QPointF(cell.left() + kPlate / 2 + 2, cell.center().y()), kPlate);
+        render::paintPlate(*painter, theme, look, QPointF(cell.left() + kPlate / 2 + 2, cell.center().y()),
+                           kPlate);
         words(cell.adjusted(kPlate + render::kGapNear, 0, 0, 0), text, Role::Ink, render::Weight::Normal);
         break;
     }

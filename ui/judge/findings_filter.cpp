@@ -30,15 +30,19 @@ bool FindingsFilter::filterAcceptsRow(int row, const QModelIndex& parent) const
     const QModelIndex first = sourceModel()->index(row, 0, parent);
     const int gravity = first.data(FindingsModel::GravityRole).toInt();
     const auto verdict = static_cast<analysis::Verdict>(first.data(FindingsModel::VerdictRole).toInt());
-    const bool shown = m_show == Everything    ? true
-                       : m_show == Over        ? verdict == analysis::Verdict::Over
-                       : m_show == CannotSay   ? verdict == analysis::Verdict::CannotSay
-                       : m_show == NoAnswer    ? verdict == analysis::Verdict::NoAnswer
-                                               : gravity < kQuiet;
+    const bool shown = m_show == Everything  ? true
+                       : m_show == Over      ? verdict == analysis::Verdict::Over
+                       : m_show == CannotSay ? verdict == analysis::Verdict::CannotSay
+                       : m_show == NoAnswer  ? verdict == analysis::Verdict::NoAnswer
+                                             : gravity < kQuiet;
     if (!shown || m_typed.isEmpty())
         return shown;
     for (int column = 0; column < sourceModel()->columnCount(); ++column)
-        if (sourceModel()->index(row, column, parent).data().toString().contains(m_typed, Qt::CaseInsensitive))
+        if (sourceModel()
+                ->index(row, column, parent)
+                .data()
+                .toString()
+                .contains(m_typed, Qt::CaseInsensitive))
             return true;
     return false;
 }

@@ -11,7 +11,14 @@ class FindingsFilter : public QSortFilterProxyModel
     Q_OBJECT
 
 public:
-    enum Show { NeedsDecision, Over, CannotSay, NoAnswer, Everything };
+    enum Show
+    {
+        NeedsDecision,
+        Over,
+        CannotSay,
+        NoAnswer,
+        Everything
+    };
 
     explicit FindingsFilter(QObject* parent = nullptr);
     void setShown(Show show);

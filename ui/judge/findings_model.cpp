@@ -14,7 +14,8 @@ using analysis::Finding;
 using analysis::PointFinding;
 using analysis::Verdict;
 
-void FindingsModel::setFindings(std::vector<PointFinding> findings, const model::Job& job, const report::MapScale& scale)
+void FindingsModel::setFindings(std::vector<PointFinding> findings, const model::Job& job,
+                                const report::MapScale& scale)
 {
     beginResetModel();
     m_findings = std::move(findings);
@@ -112,7 +113,8 @@ QString FindingsModel::rangeText(const PointFinding& finding) const
         return rate(*finding.low) + QStringLiteral(" … ") + rate(*finding.high);
     if (finding.bound) {
         const QString bound = rate(*finding.bound);
-        return finding.finding == Finding::Echo ? tr("own part below %1").arg(bound) : tr("below %1").arg(bound);
+        return finding.finding == Finding::Echo ? tr("own part below %1").arg(bound)
+                                                : tr("below %1").arg(bound);
     }
     if (finding.asRead)
         return tr("%1 as shown").arg(rate(*finding.asRead));
@@ -139,9 +141,11 @@ QString FindingsModel::text(const PointFinding& finding, int column) const
     case ShareColumn: {
         const auto share = m_shares.find("point " + std::to_string(finding.number));
         if (share != m_shares.end())
-            return tr("%1 %").arg(QLocale().toString(share->second * 100.0, 'f', share->second < 0.095 ? 1 : 0));
-        return finding.verdict == Verdict::NoAnswer || finding.finding == Finding::Masked ? QStringLiteral("?")
-                                                                                          : QStringLiteral("–");
+            return tr("%1 %").arg(
+                QLocale().toString(share->second * 100.0, 'f', share->second < 0.095 ? 1 : 0));
+        return finding.verdict == Verdict::NoAnswer || finding.finding == Finding::Masked
+                   ? QStringLiteral("?")
+                   : QStringLiteral("–");
     }
     default:
         return {};
@@ -218,7 +222,8 @@ QVariant FindingsModel::data(const QModelIndex& index, int role) const
 bool FindingsModel::setData(const QModelIndex& index, const QVariant& value, int role)
 {
     const PointFinding* found = finding(index.row());
-    if (found == nullptr || role != Qt::CheckStateRole || index.column() != RepairColumn || !isRepairable(*found))
+    if (found == nullptr || role != Qt::CheckStateRole || index.column() != RepairColumn ||
+        !isRepairable(*found))
         return false;
     if (value.toInt() == Qt::Checked)
         m_ticked.insert(found->point);

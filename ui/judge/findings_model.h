@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The findings as a table. A thin view: every figure comes from the findings, every word from their enumerations.
+// The findings as a table. A thin view: every figure comes from the findings, every word from their
+// enumerations.
 #pragma once
 
 #include "core/analysis/leak_balance.h"
@@ -19,14 +20,34 @@ class FindingsModel : public QAbstractTableModel
     Q_OBJECT
 
 public:
-    enum Column { PointColumn, JointColumn, FindingColumn, RateColumn, RangeColumn, LimitColumn, ShareColumn, RepairColumn };
+    enum Column
+    {
+        PointColumn,
+        JointColumn,
+        FindingColumn,
+        RateColumn,
+        RangeColumn,
+        LimitColumn,
+        ShareColumn,
+        RepairColumn
+    };
     static constexpr int kColumns = RepairColumn + 1;
-    enum Role { SortRole = Qt::UserRole + 1, VerdictRole, StateRole, PlaceRole, GravityRole, TemporaryRole, TeethRole };
+    enum Role
+    {
+        SortRole = Qt::UserRole + 1,
+        VerdictRole,
+        StateRole,
+        PlaceRole,
+        GravityRole,
+        TemporaryRole,
+        TeethRole
+    };
 
     using QAbstractTableModel::QAbstractTableModel;
 
     /// @param content  of any sheet: scale and unit, and the state each finding is drawn in
-    void setFindings(std::vector<analysis::PointFinding> findings, const model::Job& job, const report::MapScale& scale);
+    void setFindings(std::vector<analysis::PointFinding> findings, const model::Job& job,
+                     const report::MapScale& scale);
     /// Shares of the located sum, by "point N".
     void setBalance(const analysis::LeakBalance& balance);
     [[nodiscard]] const analysis::PointFinding* finding(int row) const;

@@ -63,7 +63,8 @@ QString verdictWord(analysis::Verdict verdict)
 int gravityOf(const analysis::PointFinding& finding)
 {
     const bool story = finding.temporaryRepair || finding.concession || finding.awaitsRetest ||
-                       finding.finding == analysis::Finding::Echo || finding.finding == analysis::Finding::Permeation;
+                       finding.finding == analysis::Finding::Echo ||
+                       finding.finding == analysis::Finding::Permeation;
     switch (finding.verdict) {
     case analysis::Verdict::Over:
         return 0;

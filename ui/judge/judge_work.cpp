@@ -12,14 +12,15 @@ JudgeWork::JudgeWork(JobSession& session, QObject* parent)
         m_figures = std::move(figures);
         emit changed();
     })
-{
-}
+{}
 
-void JudgeWork::request(const std::vector<analysis::PointFinding>& findings, const std::set<model::PointId>& ticked)
+void JudgeWork::request(const std::vector<analysis::PointFinding>& findings,
+                        const std::set<model::PointId>& ticked)
 {
     if (!m_session.hasJob())
         return;
-    const model::RoundId round = m_session.currentRound() == nullptr ? model::RoundId() : m_session.currentRound()->id;
+    const model::RoundId round =
+        m_session.currentRound() == nullptr ? model::RoundId() : m_session.currentRound()->id;
     m_work.request([job = m_session.job(), object = m_session.object(), round, findings,
                     marks = std::vector<model::PointId>(ticked.begin(), ticked.end())] {
         JudgeFigures figures;

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/session/job_session.h"
 
-#include "core/analysis/job_findings.h"
 #include "core/analysis/round_summary.h"
 #include "core/base/contract.h"
 #include "core/storage/history_store.h"
@@ -612,9 +611,14 @@ void JobSession::startFindings()
     if (!m_job)
         return;
     m_findingsWork->request([job = *m_job, object = *m_object, round = m_round] {
-        return Findings{analysis::jobFindings(job, object, round),
-                        analysis::summarise(job, object, analysis::Standing::AsFound),
-                        analysis::summarise(job, object, analysis::Standing::AsLeft)};
+        const auto byRound = analysis::findingsByRound(job, object);
+        Findings findings;
+        for (std::size_t i = 0; i < byRound.size(); ++i)
+            if (job.rounds[i].id == round)
+                findings.round = byRound[i];
+        findings.asFound = analysis::summarise(job, byRound, analysis::Standing::AsFound);
+        findings.asLeft = analysis::summarise(job, byRound, analysis::Standing::AsLeft);
+        return findings;
     });
 }
 

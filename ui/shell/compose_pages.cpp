@@ -2,6 +2,7 @@
 #include "ui/shell/compose_pages.h"
 
 #include "ui/history/history_page.h"
+#include "ui/judge/judge_page.h"
 #include "ui/shell/main_window.h"
 #include "ui/shell/opening.h"
 #include "ui/signoff/signoff_page.h"
@@ -41,8 +42,14 @@ void composePages(MainWindow& window)
 
     auto* spray = new SprayPage(window.session(), &window);
     window.addPage(Stage::Spray, spray);
-    QObject::connect(spray, &SprayPage::sketchWanted, &window, [&window] { window.showStage(Stage::Sketch); });
-    QObject::connect(spray, &SprayPage::prepareWanted, &window, [&window] { window.showStage(Stage::Prepare); });
+    QObject::connect(spray, &SprayPage::sketchWanted, &window,
+                     [&window] { window.showStage(Stage::Sketch); });
+    QObject::connect(spray, &SprayPage::prepareWanted, &window,
+                     [&window] { window.showStage(Stage::Prepare); });
+
+    auto* judge = new JudgePage(window.session(), &window);
+    window.addPage(Stage::Judge, judge);
+    QObject::connect(judge, &JudgePage::sprayWanted, &window, [&window] { window.showStage(Stage::Spray); });
 
     auto* signoff = new SignoffPage(window.session(), &window);
     window.addPage(Stage::SignOff, signoff);

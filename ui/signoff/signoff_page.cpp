@@ -64,6 +64,7 @@ SignoffPage::SignoffPage(JobSession& session, QWidget* parent)
     leftColumn->setContentsMargins(0, 0, 0, 0);
     leftColumn->setSpacing(0);
     leftColumn->addLayout(head);
+    setFocusProxy(m_list);
     m_list->setModel(m_checks);
     m_list->setItemDelegate(new ChecksDelegate(m_list));
     m_list->setFrameShape(QFrame::NoFrame);

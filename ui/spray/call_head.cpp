@@ -59,7 +59,7 @@ void CallHead::paintEvent(QPaintEvent*)
                                       render::Weight::Bold);
     painter.setFont(number);
     const double right = std::min(kNumberWidth, width) + render::kGapFar;
-    painter.drawText(QRectF(0, -8, kNumberWidth, kHeight), Qt::AlignLeft | Qt::AlignVCenter, m_number);
+    painter.drawText(QRectF(0, 0, kNumberWidth, kHeight), Qt::AlignLeft | Qt::AlignVCenter, m_number);
 
     const double room = this->width() - right;
     const auto line = [&](TextSize size, render::Weight weight, Role role, double top, const QString& text) {

@@ -81,9 +81,8 @@ CallPanel::CallPanel(JobSession& session, SprayController& controller, QWidget* 
     connect(m_field, &EntryField::enterPressed, &m_controller, &SprayController::enter);
     connect(m_field, &EntryField::exponentStepped, &m_controller, &SprayController::stepExponent);
     connect(m_field, &EntryField::command, this, &CallPanel::runCommand);
-    connect(m_field, &EntryField::lettersRefused, &m_controller, [this] {
-        m_controller.refuse(tr("Esc clears the number first."));
-    });
+    connect(m_field, &EntryField::lettersRefused, &m_controller,
+            [this] { m_controller.refuse(tr("Esc clears the number first.")); });
     connect(m_legend, &KeyLegend::pressed, this, [this](int key) {
         if (key == Qt::Key_Return)
             m_controller.enter();

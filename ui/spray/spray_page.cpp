@@ -111,6 +111,7 @@ void SprayPage::refresh()
     const bool hasRound = m_session.currentRound() != nullptr;
     m_call->setVisible(hasRound);
     m_start->setVisible(!hasRound);
+    setFocusProxy(hasRound ? static_cast<QWidget*>(m_call) : m_startButton);
     if (!hasRound) {
         const bool hasPoints = m_session.hasJob() && !m_session.job().sketch.activePoints().empty();
         const bool hasLimit = m_session.hasJob() && m_session.job().setup.pointLimit.has_value();
@@ -262,10 +263,7 @@ void SprayPage::resizeEvent(QResizeEvent* event)
 void SprayPage::showEvent(QShowEvent* event)
 {
     QWidget::showEvent(event);
-    if (m_session.currentRound() != nullptr)
-        m_call->setFocus();
-    else
-        m_startButton->setFocus();
+    focusProxy()->setFocus();
 }
 
 } // namespace sealwalk::ui

@@ -121,7 +121,7 @@ void WalkDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
 
 QSize WalkDelegate::sizeHint(const QStyleOptionViewItem&, const QModelIndex&) const
 {
-    return {286, render::kWalkRow};
+    return {1, render::kWalkRow}; // as wide as the list
 }
 
 } // namespace sealwalk::ui

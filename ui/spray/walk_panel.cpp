@@ -85,6 +85,7 @@ WalkPanel::WalkPanel(JobSession& session, SprayController& controller, QWidget* 
     m_list->setFocusPolicy(Qt::NoFocus); // the keys belong to the field; a click still calls a point
     m_list->setSelectionMode(QAbstractItemView::NoSelection);
     m_list->setUniformItemSizes(true);
+    m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_list->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
     m_list->setAccessibleName(tr("Order of the walk"));
     m_list->setObjectName(QStringLiteral("walkList"));

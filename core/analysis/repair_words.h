@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The words of repairs and the caution that belongs to each. Common practice; cautions defer to site rules
+// and licensed people.
+#pragma once
+
+#include "core/model/job.h"
+
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace sealwalk::analysis {
+
+/// Defects a technician sees, the usual first.
+std::span<const std::string_view> defectWords();
+/// What is done about them.
+std::span<const std::string_view> actionWords();
+
+/// Cautions for an action, by the words in it; at least one.
+std::vector<std::string> repairCautions(std::string_view action);
+
+/// Whether this action tightens, and one of the points was tightened before in this job.
+bool isTightenedAgain(const model::Job& job, const std::vector<model::PointId>& points,
+                      std::string_view action);
+
+/// Points to spray again with repaired ones: their neighbours on the joint, and the opposite side of a closed
+/// joint.
+std::vector<model::PointId> disturbedBy(const model::Sketch& sketch,
+                                        const std::vector<model::PointId>& repaired);
+
+} // namespace sealwalk::analysis

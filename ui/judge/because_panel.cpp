@@ -1,0 +1,88 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/judge/because_panel.h"
+
+#include "core/analysis/job_view.h"
+#include "core/report/rate_text.h"
+#include "ui/judge/findings_model.h"
+#include "ui/render/theme.h"
+
+#include <QLabel>
+#include <QLocale>
+#include <QTextBrowser>
+#include <QVBoxLayout>
+
+namespace sealwalk::ui {
+
+namespace {
+
+QString html(const std::string& text)
+{
+    return QString::fromStdString(text).toHtmlEscaped();
+}
+
+QString percent(double relative)
+{
+    return QLocale().toString(relative * 100.0, 'f', 0) + QStringLiteral(" %");
+}
+
+} // namespace
+
+BecausePanel::BecausePanel(JobSession& session, QWidget* parent)
+    : QWidget(parent)
+    , m_session(session)
+    , m_title(new QLabel(this))
+    , m_text(new QTextBrowser(this))
+{
+    m_title->setFont(render::font(render::TextSize::Title, render::Weight::Bold));
+    m_text->setFrameShape(QFrame::NoFrame);
+    m_text->setAccessibleName(tr("Because"));
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(render::kGapApart, render::kGapNear, render::kGapApart, render::kGapNear);
+    column->addWidget(m_title);
+    column->addWidget(m_text, 1);
+}
+
+QString BecausePanel::chainOf(const analysis::PointFinding& finding, const report::MapScale& scale) const
+{
+    const model::Reading* reading = finding.reading ? m_session.job().reading(*finding.reading) : nullptr;
+    if (reading == nullptr)
+        return {};
+    const analysis::CorrectedReading corrected = analysis::correctedReading(m_session.job(), *reading);
+    const auto rate = [&](LeakRate value) {
+        return QString::fromStdString(report::screenRate(scale.shown(value))) + QLatin1Char(' ') +
+               QString::fromStdString(scale.unit);
+    };
+    QString rows;
+    const auto row = [&](const QString& what, const QString& value, const QString& from) {
+        rows += QStringLiteral("<tr><td>%1</td><td align='right'><b>%2</b></td><td>%3</td></tr>")
+                    .arg(what, value, from);
+    };
+    row(tr("read"), html(reading->at.date() + " " + reading->at.timeOfDay()),
+        tr("by %1").arg(html(reading->by)));
+    if (corrected.net)
+        row(tr("highest less background"), rate(*corrected.net), tr("as shown"));
+    for (const analysis::FactorUsed& factor : corrected.factors)
+        row(html(factor.name), QStringLiteral("× ") + QLocale().toString(factor.multiplier, 'g', 3),
+            html(factor.from) + tr(", uncertain by %1").arg(percent(factor.relativeUncertainty)));
+    if (corrected.rate)
+        row(tr("this reading by itself"), rate(*corrected.rate), {});
+    if (corrected.smallestDetectable)
+        row(tr("smallest detectable then"), rate(*corrected.smallestDetectable), {});
+    return QStringLiteral("<table cellspacing='6'>%1</table>").arg(rows);
+}
+
+void BecausePanel::setFinding(const analysis::PointFinding* finding, const report::MapScale& scale)
+{
+    if (finding == nullptr || !m_session.hasJob()) {
+        m_title->setText(tr("Because"));
+        m_text->setHtml(tr("Choose a point."));
+        return;
+    }
+    m_title->setText(tr("%1: %2, because").arg(finding->number).arg(findingWord(finding->finding)));
+    QString text;
+    for (const std::string& sentence : finding->because)
+        text += QStringLiteral("<p>%1</p>").arg(html(sentence));
+    m_text->setHtml(text + chainOf(*finding, scale));
+}
+
+} // namespace sealwalk::ui

@@ -1,0 +1,394 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/judge/judge_page.h"
+
+#include "core/report/bars.h"
+#include "ui/judge/because_panel.h"
+#include "ui/judge/findings_delegate.h"
+#include "ui/judge/findings_filter.h"
+#include "ui/judge/findings_model.h"
+#include "ui/judge/judge_work.h"
+#include "ui/judge/map_options.h"
+#include "ui/judge/map_panel.h"
+#include "ui/judge/repair_dialog.h"
+#include "ui/judge/verdict_dialog.h"
+#include "ui/render/bar_chart.h"
+#include "ui/render/icon.h"
+#include "ui/render/theme.h"
+
+#include <QApplication>
+#include <QClipboard>
+#include <QComboBox>
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QShortcut>
+#include <QSplitter>
+#include <QStackedWidget>
+#include <QTableView>
+#include <QVBoxLayout>
+
+namespace sealwalk::ui {
+
+namespace {
+
+constexpr int kMapWidth = 572;
+
+report::MapScale scaleOf(const JobSession& session)
+{
+    if (!session.hasJob() || session.job().sketch.sheets.empty())
+        return {};
+    return report::mapOf(session.job(), session.object(), session.job().sketch.sheets.front().id, {},
+                         mapOptions(session, false))
+        .scale;
+}
+
+QLabel* heading(const QString& text, QWidget* parent)
+{
+    auto* label = new QLabel(text, parent);
+    label->setFont(render::font(render::TextSize::Title, render::Weight::Bold));
+    return label;
+}
+
+} // namespace
+
+JudgePage::JudgePage(JobSession& session, QWidget* parent)
+    : QWidget(parent)
+    , m_session(session)
+    , m_map(new MapPanel(session, this))
+    , m_model(new FindingsModel(this))
+    , m_filter(new FindingsFilter(this))
+    , m_work(new JudgeWork(session, this))
+{
+    auto* right = new QSplitter(Qt::Vertical, this);
+    right->addWidget(makeTable());
+    right->addWidget(makeLower());
+    right->setStretchFactor(0, 5);
+    right->setStretchFactor(1, 4);
+    right->setChildrenCollapsible(false);
+    auto* row = new QSplitter(Qt::Horizontal, this);
+    row->addWidget(m_map);
+    row->addWidget(right);
+    row->setStretchFactor(1, 1);
+    row->setSizes({kMapWidth, 794});
+    row->setChildrenCollapsible(false);
+    auto* all = new QVBoxLayout(this);
+    all->setContentsMargins(0, 0, 0, 0);
+    all->addWidget(row);
+    setFocusProxy(m_table);
+    makeKeys();
+
+    connect(m_map, &MapPanel::pointChosen, &m_session, &JobSession::select);
+    connect(m_map, &MapPanel::switched, this, &JudgePage::refresh);
+    connect(&m_session, &JobSession::selectionChanged, this, &JudgePage::choose);
+    connect(m_model, &FindingsModel::ticksChanged, this, &JudgePage::refreshFigures);
+    connect(m_work, &JudgeWork::changed, this, [this] {
+        if (m_work->figures().balance)
+            m_model->setBalance(m_work->figures().balance->balance);
+        refreshBecause();
+    });
+    for (const auto signal :
+         {&JobSession::findingsChanged, &JobSession::jobChanged, &JobSession::setupChanged})
+        connect(&m_session, signal, this, [this] {
+            if (isVisible())
+                refresh();
+        });
+}
+
+QWidget* JudgePage::makeTable()
+{
+    auto* part = new QWidget(this);
+    m_counts = new QLabel(part);
+    m_find = new QLineEdit(part);
+    m_find->setPlaceholderText(tr("Filter"));
+    m_find->setAccessibleName(tr("Filter the findings"));
+    m_find->setClearButtonEnabled(true);
+    m_find->setMaximumWidth(140);
+    m_show = new QComboBox(part);
+    m_show->setAccessibleName(tr("Which findings"));
+    m_show->addItems(
+        {tr("needs a decision"), tr("over"), tr("cannot say"), tr("no answer"), tr("all points")});
+    auto* head = new QHBoxLayout;
+    head->setContentsMargins(render::kGapApart, render::kGapNear, render::kGapApart, render::kGapNear);
+    head->addWidget(heading(tr("Findings"), part));
+    head->addSpacing(render::kGapNear);
+    head->addWidget(m_counts, 1);
+    head->addWidget(m_find);
+    head->addWidget(m_show);
+
+    m_table = new QTableView(part);
+    m_filter->setSourceModel(m_model);
+    m_table->setModel(m_filter);
+    m_table->setItemDelegate(new FindingsDelegate(m_table));
+    m_table->setSortingEnabled(true);
+    m_table->sortByColumn(FindingsModel::LimitColumn, Qt::AscendingOrder);
+    m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
+    m_table->setSelectionMode(QAbstractItemView::ExtendedSelection);
+    m_table->setShowGrid(false);
+    m_table->setFrameShape(QFrame::NoFrame);
+    m_table->setTabKeyNavigation(false);
+    m_table->verticalHeader()->hide();
+    m_table->verticalHeader()->setDefaultSectionSize(render::kTableRow);
+    m_table->setAccessibleName(tr("Findings"));
+    m_table->setObjectName(QStringLiteral("findings"));
+    QHeaderView* columns = m_table->horizontalHeader();
+    columns->setHighlightSections(false);
+    const std::array<int, FindingsModel::kColumns> widths{48, 176, 170, 72, 150, 112, 62, 48};
+    for (int column = 0; column < FindingsModel::kColumns; ++column)
+        columns->resizeSection(column, widths[static_cast<std::size_t>(column)]);
+    columns->setSectionResizeMode(FindingsModel::JointColumn, QHeaderView::Stretch);
+
+    auto* column = new QVBoxLayout(part);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    column->addLayout(head);
+    column->addWidget(m_table, 1);
+
+    connect(m_show, &QComboBox::currentIndexChanged, this,
+            [this](int index) { m_filter->setShown(static_cast<FindingsFilter::Show>(index)); });
+    connect(m_find, &QLineEdit::textChanged, m_filter, &FindingsFilter::setTyped);
+    connect(m_table->selectionModel(), &QItemSelectionModel::currentRowChanged, this, [this] {
+        if (const auto* finding = chosen()) {
+            m_session.select(finding->point);
+            m_map->choose(finding->point);
+        }
+        refreshBecause();
+    });
+    connect(m_table, &QTableView::activated, this, [this] { m_lower->setCurrentIndex(1); });
+    return part;
+}
+
+QWidget* JudgePage::makeLower()
+{
+    m_lower = new QStackedWidget(this);
+    auto* figures = new QWidget(m_lower);
+    m_balance = new render::BarChartView(figures);
+    m_load = new render::BarChartView(figures);
+    m_balanceText = new QLabel(figures);
+    m_loadText = new QLabel(figures);
+    for (QLabel* label : {m_balanceText, m_loadText})
+        label->setWordWrap(true);
+    m_repair = new QPushButton(render::icon(QStringLiteral("repair")), tr("Log repairs"), figures);
+    m_repair->setObjectName(QStringLiteral("logRepairs"));
+    auto* verdict = new QPushButton(tr("Verdict …"), figures);
+    verdict->setObjectName(QStringLiteral("verdict"));
+    auto* because = new QPushButton(tr("Because"), figures);
+
+    auto* balance = new QVBoxLayout;
+    balance->addWidget(heading(tr("Balance"), figures));
+    balance->addWidget(m_balanceText);
+    balance->addWidget(m_balance, 1);
+    auto* load = new QVBoxLayout;
+    load->addWidget(heading(tr("Load"), figures));
+    load->addWidget(m_loadText);
+    load->addWidget(m_load, 1);
+    auto* buttons = new QHBoxLayout;
+    buttons->addWidget(m_repair);
+    buttons->addWidget(verdict);
+    buttons->addWidget(because);
+    buttons->addStretch();
+    load->addLayout(buttons);
+    auto* row = new QHBoxLayout(figures);
+    row->setContentsMargins(render::kGapApart, render::kGapNear, render::kGapApart, render::kGapNear);
+    row->setSpacing(render::kGapBlock);
+    row->addLayout(balance, 1);
+    row->addLayout(load, 1);
+    m_because = new BecausePanel(m_session, m_lower);
+    m_lower->addWidget(figures);
+    m_lower->addWidget(m_because);
+
+    connect(m_repair, &QPushButton::clicked, this, &JudgePage::logRepairs);
+    connect(verdict, &QPushButton::clicked, this, &JudgePage::judgeByHand);
+    connect(because, &QPushButton::clicked, this, [this] { m_lower->setCurrentIndex(1); });
+    return m_lower;
+}
+
+void JudgePage::makeKeys()
+{
+    const auto key = [this](const QKeySequence& keys, QWidget* where, auto act) {
+        auto* shortcut = new QShortcut(keys, where);
+        shortcut->setContext(Qt::WidgetWithChildrenShortcut);
+        connect(shortcut, &QShortcut::activated, this, act);
+    };
+    key(Qt::Key_E, m_table, [this] { m_map->toggleEchoes(); });
+    key(Qt::Key_F, m_table, [this] { m_map->toggleStanding(); });
+    key(Qt::Key_G, m_table, [this] { logRepairs(); });
+    key(Qt::Key_J, m_table, [this] { judgeByHand(); });
+    for (int sheet = 0; sheet < 9; ++sheet)
+        key(QKeySequence(Qt::Key_1 + sheet), m_table, [this, sheet] { m_map->chooseSheet(sheet); });
+    key(Qt::Key_Space, m_table, [this] {
+        const QModelIndex cell = m_table->currentIndex().siblingAtColumn(FindingsModel::RepairColumn);
+        if (cell.isValid())
+            m_filter->setData(
+                cell, cell.data(Qt::CheckStateRole).toInt() == Qt::Checked ? Qt::Unchecked : Qt::Checked,
+                Qt::CheckStateRole);
+    });
+    key(QKeySequence::Copy, m_table, [this] { copyRows(); });
+    key(QKeySequence::Find, this, [this] { m_find->setFocus(); });
+    key(Qt::Key_Escape, this, [this] {
+        m_lower->setCurrentIndex(0);
+        m_table->setFocus();
+    });
+}
+
+void JudgePage::showEvent(QShowEvent* event)
+{
+    QWidget::showEvent(event);
+    refresh();
+}
+
+const std::vector<analysis::PointFinding>& JudgePage::findings() const
+{
+    return m_map->asLeft() ? m_session.asLeft() : m_session.asFound();
+}
+
+void JudgePage::refresh()
+{
+    if (!m_session.hasJob()) {
+        m_model->setFindings({}, model::Job(), {});
+        m_map->setFindings({});
+        return;
+    }
+    m_model->setFindings(findings(), m_session.job(), scaleOf(m_session));
+    m_map->setFindings(findings());
+    using analysis::Verdict;
+    m_counts->setText(tr("%1 over · %2 cannot say · %3 no answer · %4 within")
+                          .arg(m_model->count(Verdict::Over))
+                          .arg(m_model->count(Verdict::CannotSay))
+                          .arg(m_model->count(Verdict::NoAnswer))
+                          .arg(m_model->count(Verdict::Within)));
+    choose(m_session.selectedPoint());
+    if (!m_table->currentIndex().isValid() && m_filter->rowCount() > 0)
+        m_table->setCurrentIndex(m_filter->index(0, 0));
+    refreshFigures();
+}
+
+void JudgePage::refreshFigures()
+{
+    m_work->request(findings(), m_model->ticked());
+}
+
+const analysis::PointFinding* JudgePage::chosen() const
+{
+    const QModelIndex current = m_table->currentIndex();
+    return current.isValid() ? m_model->finding(m_filter->mapToSource(current).row()) : nullptr;
+}
+
+void JudgePage::choose(model::PointId point)
+{
+    m_map->choose(point);
+    const int row = m_model->rowOf(point);
+    const QModelIndex shown = row < 0 ? QModelIndex() : m_filter->mapFromSource(m_model->index(row, 0));
+    if (shown.isValid() && shown.row() != m_table->currentIndex().row())
+        m_table->setCurrentIndex(shown);
+    refreshBecause();
+}
+
+void JudgePage::refreshBecause()
+{
+    if (!m_session.hasJob())
+        return;
+    const report::MapScale scale = scaleOf(m_session);
+    const int row = m_model->rowOf(m_session.selectedPoint());
+    m_because->setFinding(row < 0 ? chosen() : m_model->finding(row), scale);
+    const JudgeFigures& figures = m_work->figures();
+    if (!figures.balance) {
+        m_balanceText->setText(QString::fromStdString(figures.problem));
+        m_balance->setFigure({});
+        m_load->setFigure({});
+        return;
+    }
+    const model::TestObject& object = m_session.object();
+    m_balanceText->setText(QString::fromStdString(figures.balance->balance.advice));
+    m_balance->setFigure(
+        report::balanceBars(figures.balance->balance, scale, m_session.job().setup.totalLimit));
+    QStringList notes{QString::fromStdString(figures.balance->effect.advice)};
+    for (const std::string& note : figures.balance->notes)
+        notes << QString::fromStdString(note);
+    m_loadText->setText(notes.join(QLatin1Char(' ')));
+    report::LoadOptions load;
+    load.balance = &figures.balance->balance;
+    load.effect = &figures.balance->effect;
+    for (const model::PointId point : m_model->ticked())
+        if (const model::TestPoint* known = m_session.job().sketch.point(point))
+            load.repaired.push_back("point " + std::to_string(known->number));
+    load.airSpeed = object.airSpeed;
+    load.wanted = object.wantedPressure;
+    load.scale = scale;
+    m_load->setFigure(report::loadBars(load));
+    m_repair->setText(m_model->ticked().empty()
+                          ? tr("Log repair")
+                          : tr("Log %n repair(s)", nullptr, static_cast<int>(m_model->ticked().size())));
+}
+
+void JudgePage::logRepairs()
+{
+    if (!m_session.hasJob())
+        return;
+    std::vector<model::PointId> points(m_model->ticked().begin(), m_model->ticked().end());
+    if (points.empty()) {
+        if (const auto* finding = chosen())
+            points.push_back(finding->point);
+        else
+            return;
+    }
+    RepairDialog dialog(m_session.job(), points, this);
+    if (dialog.exec() != QDialog::Accepted)
+        return;
+    const model::Repair repair = dialog.repair();
+    const auto stored = m_session.putRepair(repair);
+    if (!stored) {
+        emit failed(stored.error());
+        return;
+    }
+    std::vector<model::PointId> again = repair.points;
+    again.insert(again.end(), repair.disturbed.begin(), repair.disturbed.end());
+    m_model->untickAll();
+    const Status opened = m_session.openRound(model::RoundKind::AfterRepair, repair.action, again, *stored);
+    if (!opened) {
+        emit failed(opened.error());
+        return;
+    }
+    emit noteRequested(Severity::News, tr("Repair stored. The round that proves it calls %n point(s).",
+                                          nullptr, static_cast<int>(again.size())));
+    emit sprayWanted();
+}
+
+void JudgePage::judgeByHand()
+{
+    const analysis::PointFinding* finding = chosen();
+    if (finding == nullptr || !m_session.hasJob())
+        return;
+    VerdictDialog dialog(*finding, this);
+    if (dialog.exec() != QDialog::Accepted)
+        return;
+    if (auto judgement = dialog.judgement()) {
+        if (const model::Reading* reading =
+                finding->reading ? m_session.job().reading(*finding->reading) : nullptr)
+            judgement->round = reading->round;
+        if (const Status stored = m_session.judge(*judgement); !stored)
+            emit failed(stored.error());
+    }
+    if (const auto concession = dialog.concession())
+        if (const Status stored = m_session.concede(*concession); !stored)
+            emit failed(stored.error());
+}
+
+void JudgePage::copyRows() const
+{
+    QStringList lines;
+    QStringList head;
+    for (int column = 0; column < FindingsModel::RepairColumn; ++column)
+        head << m_model->headerData(column, Qt::Horizontal, Qt::DisplayRole).toString();
+    lines << head.join(QLatin1Char('\t'));
+    for (const QModelIndex& row : m_table->selectionModel()->selectedRows()) {
+        QStringList cells;
+        for (int column = 0; column < FindingsModel::RepairColumn; ++column)
+            cells << row.siblingAtColumn(column).data().toString();
+        lines << cells.join(QLatin1Char('\t'));
+    }
+    QApplication::clipboard()->setText(lines.join(QLatin1Char('\n')));
+}
+
+} // namespace sealwalk::ui

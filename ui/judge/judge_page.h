@@ -1,0 +1,76 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The judge stage: map and table as one, balance and load below. Composition only.
+#pragma once
+
+#include "ui/session/job_session.h"
+#include "ui/widgets/note.h"
+
+#include <QWidget>
+
+class QComboBox;
+class QLabel;
+class QLineEdit;
+class QPushButton;
+class QStackedWidget;
+class QTableView;
+
+namespace sealwalk::render {
+class BarChartView;
+}
+
+namespace sealwalk::ui {
+
+class BecausePanel;
+class FindingsFilter;
+class FindingsModel;
+class JudgeWork;
+class MapPanel;
+
+class JudgePage : public QWidget
+{
+    Q_OBJECT
+
+public:
+    explicit JudgePage(JobSession& session, QWidget* parent = nullptr);
+
+signals:
+    void noteRequested(sealwalk::ui::Severity severity, const QString& text);
+    void failed(const sealwalk::Error& error);
+    void sprayWanted(); ///< a round was opened
+
+protected:
+    void showEvent(QShowEvent* event) override;
+
+private:
+    QWidget* makeTable();
+    QWidget* makeLower();
+    void makeKeys();
+    void refresh();
+    void refreshFigures();
+    void refreshBecause();
+    void choose(model::PointId point);
+    [[nodiscard]] const analysis::PointFinding* chosen() const;
+    void logRepairs();
+    void judgeByHand();
+    void copyRows() const;
+    [[nodiscard]] const std::vector<analysis::PointFinding>& findings() const;
+
+    JobSession& m_session;
+    MapPanel* m_map;
+    FindingsModel* m_model;
+    FindingsFilter* m_filter;
+    JudgeWork* m_work;
+    QTableView* m_table = nullptr;
+    QComboBox* m_show = nullptr;
+    QLineEdit* m_find = nullptr;
+    QLabel* m_counts = nullptr;
+    QStackedWidget* m_lower = nullptr;
+    BecausePanel* m_because = nullptr;
+    QLabel* m_balanceText = nullptr;
+    QLabel* m_loadText = nullptr;
+    render::BarChartView* m_balance = nullptr;
+    render::BarChartView* m_load = nullptr;
+    QPushButton* m_repair = nullptr;
+};
+
+} // namespace sealwalk::ui

@@ -1,0 +1,173 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/judge/repair_dialog.h"
+
+#include "core/analysis/repair_words.h"
+
+#include <QComboBox>
+#include <QDateEdit>
+#include <QDialogButtonBox>
+#include <QFormLayout>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QRadioButton>
+#include <QSpinBox>
+
+#include <algorithm>
+
+namespace sealwalk::ui {
+
+namespace {
+
+QString numbersOf(const model::Job& job, const std::vector<model::PointId>& points)
+{
+    QStringList numbers;
+    for (const model::PointId id : points)
+        if (const model::TestPoint* point = job.sketch.point(id))
+            numbers << QString::number(point->number);
+    return numbers.join(QStringLiteral(", "));
+}
+
+QStringList texts(std::span<const std::string_view> words)
+{
+    QStringList result;
+    for (const std::string_view word : words)
+        result << QString::fromUtf8(word.data(), static_cast<qsizetype>(word.size()));
+    return result;
+}
+
+} // namespace
+
+QStringList RepairDialog::defects()
+{
+    return texts(analysis::defectWords());
+}
+
+QStringList RepairDialog::actions()
+{
+    return texts(analysis::actionWords());
+}
+
+RepairDialog::RepairDialog(const model::Job& job, const std::vector<model::PointId>& points, QWidget* parent)
+    : QDialog(parent)
+    , m_job(job)
+    , m_points(points)
+    , m_defect(new QComboBox(this))
+    , m_action(new QComboBox(this))
+    , m_material(new QLineEdit(this))
+    , m_permanent(new QRadioButton(tr("permanent"), this))
+    , m_temporary(new QRadioButton(tr("temporary"), this))
+    , m_owner(new QLineEdit(this))
+    , m_due(new QDateEdit(QDate::currentDate().addDays(30), this))
+    , m_cureHours(new QSpinBox(this))
+    , m_disturbed(new QLineEdit(this))
+    , m_note(new QLineEdit(this))
+    , m_caution(new QLabel(this))
+    , m_complaint(new QLabel(this))
+    , m_buttons(new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel, this))
+{
+    setWindowTitle(tr("Repair at %1").arg(numbersOf(job, points)));
+    setMinimumWidth(520);
+    for (QComboBox* box : {m_defect, m_action}) {
+        box->setEditable(true);
+        box->addItem(QString());
+    }
+    m_defect->addItems(defects());
+    m_action->addItems(actions());
+    m_defect->setObjectName(QStringLiteral("defect"));
+    m_action->setObjectName(QStringLiteral("action"));
+    m_permanent->setChecked(true);
+    m_due->setCalendarPopup(true);
+    m_due->setDisplayFormat(QStringLiteral("yyyy-MM-dd"));
+    m_cureHours->setRange(0, 24 * 30);
+    m_cureHours->setSuffix(tr(" h"));
+    m_disturbed->setText(numbersOf(job, neighbours()));
+    m_caution->setWordWrap(true);
+    m_complaint->setWordWrap(true);
+    m_buttons->button(QDialogButtonBox::Ok)->setText(tr("Store and open round"));
+
+    auto* form = new QFormLayout(this);
+    form->addRow(tr("&Defect seen"), m_defect);
+    form->addRow(tr("&What was done"), m_action);
+    form->addRow(tr("&Parts, material"), m_material);
+    auto* lasting = new QHBoxLayout;
+    lasting->addWidget(m_permanent);
+    lasting->addWidget(m_temporary);
+    lasting->addStretch();
+    form->addRow(tr("Lasting"), lasting);
+    form->addRow(tr("&Owner"), m_owner);
+    form->addRow(tr("D&ue"), m_due);
+    form->addRow(tr("May be sprayed &after"), m_cureHours);
+    form->addRow(tr("Spray again &too"), m_disturbed);
+    form->addRow(tr("&Note"), m_note);
+    form->addRow(m_caution);
+    form->addRow(m_complaint);
+    form->addRow(m_buttons);
+
+    connect(m_defect, &QComboBox::currentTextChanged, this, &RepairDialog::refresh);
+    connect(m_action, &QComboBox::currentTextChanged, this, &RepairDialog::refresh);
+    connect(m_owner, &QLineEdit::textChanged, this, &RepairDialog::refresh);
+    connect(m_temporary, &QRadioButton::toggled, this, &RepairDialog::refresh);
+    connect(m_buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
+    connect(m_buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+    refresh();
+}
+
+std::vector<model::PointId> RepairDialog::neighbours() const
+{
+    return analysis::disturbedBy(m_job.sketch, m_points);
+}
+
+void RepairDialog::refresh()
+{
+    const std::string action = m_action->currentText().trimmed().toStdString();
+    QStringList cautions;
+    for (const std::string& sentence : analysis::repairCautions(action))
+        cautions << QString::fromStdString(sentence);
+    if (analysis::isTightenedAgain(m_job, m_points, action))
+        cautions.prepend(
+            tr("This joint was tightened before. Is the cause known? Force does not seal a nick or a hair."));
+    m_caution->setText(cautions.join(QLatin1Char('\n')));
+    const bool temporary = m_temporary->isChecked();
+    m_owner->setEnabled(temporary);
+    m_due->setEnabled(temporary);
+    QString complaint;
+    if (m_defect->currentText().trimmed().isEmpty())
+        complaint = tr("Say what was seen, or \"nothing seen\".");
+    else if (action.empty())
+        complaint = tr("Say what was done.");
+    else if (temporary && m_owner->text().trimmed().isEmpty())
+        complaint = tr("A temporary repair needs an owner and a date.");
+    m_complaint->setText(complaint);
+    m_buttons->button(QDialogButtonBox::Ok)->setEnabled(complaint.isEmpty());
+}
+
+model::Repair RepairDialog::repair() const
+{
+    constexpr std::int64_t kMillisecondsPerHour = 3'600'000;
+    model::Repair repair;
+    repair.points = m_points;
+    for (const QString& number : m_disturbed->text().split(QLatin1Char(','), Qt::SkipEmptyParts))
+        if (const model::TestPoint* point = m_job.sketch.pointNumbered(number.trimmed().toInt()))
+            if (std::find(m_points.begin(), m_points.end(), point->id) == m_points.end())
+                repair.disturbed.push_back(point->id);
+    repair.defect = m_defect->currentText().trimmed().toStdString();
+    repair.action = m_action->currentText().trimmed().toStdString();
+    repair.material = m_material->text().trimmed().toStdString();
+    repair.permanent = m_permanent->isChecked();
+    if (!repair.permanent) {
+        repair.owner = m_owner->text().trimmed().toStdString();
+        if (const auto due = Timestamp::parseDate(m_due->date().toString(Qt::ISODate).toStdString()))
+            repair.due = *due;
+    }
+    if (m_cureHours->value() > 0) {
+        Timestamp from = Timestamp::now();
+        from.utcMilliseconds += m_cureHours->value() * kMillisecondsPerHour;
+        repair.sprayableFrom = from;
+    }
+    repair.note = m_note->text().trimmed().toStdString();
+    return repair;
+}
+
+} // namespace sealwalk::ui

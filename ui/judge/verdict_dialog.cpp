@@ -1,0 +1,108 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/judge/verdict_dialog.h"
+
+#include "ui/judge/findings_model.h"
+
+#include <QCheckBox>
+#include <QComboBox>
+#include <QDateEdit>
+#include <QDialogButtonBox>
+#include <QFormLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+
+namespace sealwalk::ui {
+
+namespace {
+
+constexpr int kDaysOfConcession = 180;
+
+QString wordOf(std::string_view text)
+{
+    return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
+}
+
+} // namespace
+
+VerdictDialog::VerdictDialog(const analysis::PointFinding& finding, QWidget* parent)
+    : QDialog(parent)
+    , m_finding(finding)
+    , m_word(new QComboBox(this))
+    , m_verdict(new QComboBox(this))
+    , m_reason(new QLineEdit(this))
+    , m_concede(new QCheckBox(tr("Accepted above the limit, by concession"), this))
+    , m_grantedBy(new QLineEdit(this))
+    , m_until(new QDateEdit(QDate::currentDate().addDays(kDaysOfConcession), this))
+    , m_buttons(new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel, this))
+{
+    setWindowTitle(tr("Verdict on point %1").arg(finding.number));
+    using analysis::Finding;
+    using analysis::Verdict;
+    for (const Finding word :
+         {Finding::Leak, Finding::Echo, Finding::Permeation, Finding::Clear, Finding::Masked})
+        m_word->addItem(findingWord(word), wordOf(model::name(word)));
+    for (const Verdict verdict : {Verdict::Over, Verdict::CannotSay, Verdict::Within})
+        m_verdict->addItem(verdictWord(verdict), wordOf(model::name(verdict)));
+    m_word->setCurrentIndex(std::max(0, m_word->findData(wordOf(model::name(finding.finding)))));
+    m_verdict->setCurrentIndex(std::max(0, m_verdict->findData(wordOf(model::name(finding.verdict)))));
+    m_until->setDisplayFormat(QStringLiteral("yyyy-MM-dd"));
+    m_until->setCalendarPopup(true);
+    m_reason->setObjectName(QStringLiteral("verdictReason"));
+
+    auto* form = new QFormLayout(this);
+    form->addRow(new QLabel(tr("Computed: %1, %2. Both stay in the record.")
+                                .arg(findingWord(finding.finding), verdictWord(finding.verdict)),
+                            this));
+    form->addRow(tr("&Finding"), m_word);
+    form->addRow(tr("&Verdict"), m_verdict);
+    form->addRow(tr("&Reason"), m_reason);
+    form->addRow(m_concede);
+    form->addRow(tr("&Granted by"), m_grantedBy);
+    form->addRow(tr("&Until"), m_until);
+    form->addRow(m_buttons);
+    for (QLineEdit* field : {m_reason, m_grantedBy})
+        connect(field, &QLineEdit::textChanged, this, &VerdictDialog::refresh);
+    connect(m_concede, &QCheckBox::toggled, this, &VerdictDialog::refresh);
+    connect(m_buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
+    connect(m_buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+    refresh();
+}
+
+void VerdictDialog::refresh()
+{
+    const bool concede = m_concede->isChecked();
+    m_grantedBy->setEnabled(concede);
+    m_until->setEnabled(concede);
+    const bool named = !concede || !m_grantedBy->text().trimmed().isEmpty();
+    m_buttons->button(QDialogButtonBox::Ok)->setEnabled(!m_reason->text().trimmed().isEmpty() && named);
+}
+
+std::optional<model::Judgement> VerdictDialog::judgement() const
+{
+    const std::string word = m_word->currentData().toString().toStdString();
+    const std::string verdict = m_verdict->currentData().toString().toStdString();
+    if (word == model::name(m_finding.finding) && verdict == model::name(m_finding.verdict))
+        return std::nullopt;
+    model::Judgement judgement;
+    judgement.point = m_finding.point;
+    judgement.finding = word;
+    judgement.verdict = verdict;
+    judgement.reason = m_reason->text().trimmed().toStdString();
+    return judgement;
+}
+
+std::optional<model::Concession> VerdictDialog::concession() const
+{
+    if (!m_concede->isChecked())
+        return std::nullopt;
+    model::Concession concession;
+    concession.points = {m_finding.point};
+    concession.grantedBy = m_grantedBy->text().trimmed().toStdString();
+    concession.reason = m_reason->text().trimmed().toStdString();
+    if (const auto until = Timestamp::parseDate(m_until->date().toString(Qt::ISODate).toStdString()))
+        concession.until = *until;
+    return concession;
+}
+
+} // namespace sealwalk::ui

@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A person's verdict over the computed one, or leave to accept a point above its limit. Both keep their
+// reason.
+#pragma once
+
+#include "core/analysis/point_finding.h"
+#include "core/model/repair.h"
+
+#include <QDialog>
+
+#include <optional>
+
+class QComboBox;
+class QDateEdit;
+class QDialogButtonBox;
+class QCheckBox;
+class QLineEdit;
+
+namespace sealwalk::ui {
+
+class VerdictDialog : public QDialog
+{
+    Q_OBJECT
+
+public:
+    VerdictDialog(const analysis::PointFinding& finding, QWidget* parent = nullptr);
+    /// Set when the verdict was changed.
+    [[nodiscard]] std::optional<model::Judgement> judgement() const;
+    /// Set when a concession was written.
+    [[nodiscard]] std::optional<model::Concession> concession() const;
+
+private:
+    void refresh();
+
+    analysis::PointFinding m_finding;
+    QComboBox* m_word;
+    QComboBox* m_verdict;
+    QLineEdit* m_reason;
+    QCheckBox* m_concede;
+    QLineEdit* m_grantedBy;
+    QDateEdit* m_until;
+    QDialogButtonBox* m_buttons;
+};
+
+} // namespace sealwalk::ui
