@@ -21,6 +21,14 @@ enum class Standing
 std::vector<PointFinding> summarise(const model::Job& job, const model::TestObject& object,
                                     Standing standing);
 
+/// The findings of every round, one list per round of the job in its order. Working them out is the long
+/// part.
+std::vector<std::vector<PointFinding>> findingsByRound(const model::Job& job,
+                                                       const model::TestObject& object);
+/// The same summary from findings worked out before by findingsByRound().
+std::vector<PointFinding> summarise(const model::Job& job,
+                                    const std::vector<std::vector<PointFinding>>& byRound, Standing standing);
+
 /// The worse of two findings of one point: more to do, or more leak.
 bool isWorse(const PointFinding& a, const PointFinding& b);
 
