@@ -169,6 +169,25 @@ TEST_F(JobFiles, ClashesOfNumbersAndNamesAreSaid)
         << "the number it was opened under goes on with it";
 }
 
+TEST_F(JobFiles, AWholeHistoryIsMergedOnceAndWhatIsThereStays)
+{
+    const JobFile second = exchange::unsignedFile(kSeed + 1);
+    {
+        auto store = HistoryStore::open(path("a.sealwalk"), HistoryStore::Mode::ReadWrite);
+        ASSERT_TRUE(store->importJob(second.record.object, second.record.job, second.pictures).has_value());
+    }
+    ASSERT_EQ(cli({"pack", m_number, "-o", path("j.sealjob")}, "a.sealwalk").status, 0);
+    ASSERT_EQ(cli({"unpack", path("j.sealjob")}, "b.sealwalk").status, 0);
+    const ProcessResult merged = runCli({"unpack", path("a.sealwalk"), "--history", path("b.sealwalk")});
+    EXPECT_EQ(merged.status, 0) << merged.err;
+    EXPECT_NE(merged.out.find("2 jobs from"), std::string::npos) << merged.out;
+    EXPECT_NE(merged.out.find("nothing was added"), std::string::npos) << merged.out;
+    EXPECT_EQ(jobsIn("b.sealwalk"), 2U);
+    EXPECT_EQ(cli({"unpack", path("a.sealwalk")}, "b.sealwalk").status, 0);
+    EXPECT_EQ(jobsIn("b.sealwalk"), 2U);
+    EXPECT_EQ(cli({"verify", second.record.job.id.text()}, "b.sealwalk").status, 0);
+}
+
 TEST_F(JobFiles, AChangedFileIsNotTakenIn)
 {
     ASSERT_EQ(cli({"pack", m_number, "-o", path("j.sealjob")}, "a.sealwalk").status, 0);

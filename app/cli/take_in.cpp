@@ -1,0 +1,100 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/cli/take_in.h"
+
+#include "app/cli/history.h"
+#include "app/cli/verification.h"
+#include "core/exchange/job_import.h"
+
+#include <fmt/format.h>
+
+#include <utility>
+
+namespace sealwalk::cli {
+
+namespace {
+
+using exchange::JobFile;
+using exchange::JobRecord;
+using exchange::Verification;
+using storage::HistoryStore;
+
+/// The job is in the history already: says whether it is the same, and changes nothing.
+Result<TakenIn> answerKnown(const HistoryStore& store, const JobFile& file, Verification result)
+{
+    const Result<JobRecord> here = loadJob(store, file.record.job.id.text());
+    if (!here)
+        return fail(here.error());
+    if (exchange::isSameJob(*here, file.record))
+        return TakenIn{std::move(result),
+                       fmt::format("this job is in the history already, as number {}; nothing was added",
+                                   here->job.number)};
+    result.problems.push_back(fmt::format(
+        "this job is in the history already, as number {}, and differs: {} readings, {} turns of review and "
+        "{} signatures here, {}, {} and {} in the file; nothing was changed",
+        here->job.number, here->job.readings.size(), here->job.review.size(), here->job.signatures.size(),
+        file.record.job.readings.size(), file.record.job.review.size(), file.record.job.signatures.size()));
+    return TakenIn{std::move(result), fmt::format("job {} was not taken in", file.record.job.number)};
+}
+
+/// What a person should know about the object and the point numbers before two jobs are compared.
+Status addNotes(const HistoryStore& store, const JobRecord& record, std::vector<std::string>& notes)
+{
+    const auto objects = store.objects();
+    if (!objects)
+        return fail(objects.error());
+    for (const storage::ObjectRow& row : *objects) {
+        const bool sameName = row.name == record.object.name && row.tag == record.object.tag;
+        if (row.id != record.object.id && sameName)
+            notes.push_back(
+                fmt::format("another object here is called \"{}\" too; they are kept apart", row.name));
+    }
+    const auto object = store.object(record.object.id);
+    if (!object)
+        return {}; // not known here yet
+    for (std::string& sentence : exchange::objectDifferences(*object, record.object))
+        notes.push_back(std::move(sentence));
+    const auto jobs = store.jobsOf(record.object.id);
+    if (!jobs)
+        return fail(jobs.error());
+    if (jobs->empty())
+        return {};
+    const auto latest = store.job(jobs->front().id);
+    if (!latest)
+        return fail(latest.error());
+    const std::vector<int> clashing = exchange::clashingPoints(latest->sketch, record.job.sketch);
+    if (!clashing.empty())
+        notes.push_back(
+            fmt::format("point numbers {} mean other places in this job than in job {}; points are "
+                        "compared by identity, not by number",
+                        fmt::join(clashing, ", "), latest->number));
+    return {};
+}
+
+} // namespace
+
+Result<TakenIn> takeIn(HistoryStore& store, const JobFile& file, Verification result)
+{
+    const auto people = store.people();
+    if (!people)
+        return fail(people.error());
+    checkKeys(result, *people);
+    const int number = file.record.job.number;
+    if (!result.ok())
+        return TakenIn{std::move(result), fmt::format("job {} was not taken in", number)};
+    if (store.findJob(file.record.job.id.text()))
+        return answerKnown(store, file, std::move(result));
+    if (const Status said = addNotes(store, file.record, result.notes); !said)
+        return fail(said.error());
+    if (const Status taken = store.importJob(file.record.object, file.record.job, file.pictures); !taken)
+        return fail(taken.error().in(fmt::format("job {}", number)));
+    const Result<model::Job> here = store.job(file.record.job.id);
+    if (!here)
+        return fail(here.error());
+    if (here->number != number)
+        result.notes.push_back(fmt::format("number {} is taken here; the job is number {} in this history",
+                                           number, here->number));
+    return TakenIn{std::move(result), fmt::format("job {} of {} is in {}", here->number,
+                                                  file.record.object.name, store.file().string())};
+}
+
+} // namespace sealwalk::cli
