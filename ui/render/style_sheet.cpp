@@ -79,6 +79,7 @@ QToolButton[role="switch"] { border-radius: 0; padding: 0 10px; }
 #noteLine[severity="caution"] { background: @unsureWash; }
 #noteLine[severity="error"] { background: @overWash; }
 #keyCard { border: 1px solid @edge; }
+QFrame[role="line"] { background: @line; border: 0; }
 QFrame[role="caution"] { background: @unsureWash; border: 1px solid @unsure; }
 QComboBox::drop-down { width: 20px; border: 0; }
 QComboBox::down-arrow { image: url(:/sealwalk/icons/drop-down.svg); width: 10px; height: 10px; }

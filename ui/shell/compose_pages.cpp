@@ -3,6 +3,7 @@
 
 #include "ui/history/history_page.h"
 #include "ui/judge/judge_page.h"
+#include "ui/prepare/prepare_page.h"
 #include "ui/shell/main_window.h"
 #include "ui/shell/opening.h"
 #include "ui/signoff/signoff_page.h"
@@ -37,6 +38,14 @@ void composePages(MainWindow& window)
     HistoryPage& history = window.historyPage();
     window.addPage(Stage::History, &history);
     QObject::connect(&history, &HistoryPage::jobFileWanted, &window, [&window] { chooseAndOpen(window); });
+
+    auto* prepare = new PreparePage(window.session(), &window);
+    window.addPage(Stage::Prepare, prepare);
+    QObject::connect(prepare, &PreparePage::goOn, &window, [&window] {
+        const bool points =
+            window.session().hasJob() && !window.session().job().sketch.activePoints().empty();
+        window.showStage(points ? Stage::Spray : Stage::Sketch);
+    });
 
     window.addPage(Stage::Sketch, new SketchPage(window.session(), &window));
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/widgets/heading.h"
 
+#include <QComboBox>
 #include <QHBoxLayout>
 #include <QLabel>
 
@@ -49,11 +50,16 @@ QWidget* formRow(const QString& label, const std::vector<QWidget*>& fields, QWid
     name->setFixedWidth(kLabelWidth);
     name->setWordWrap(true);
     layout->addWidget(name);
+    bool fills = false;
     for (QWidget* field : fields) {
         layout->addWidget(field);
+        const QSizePolicy::Policy wide = field->sizePolicy().horizontalPolicy();
+        fills = fills || wide == QSizePolicy::Expanding || qobject_cast<QComboBox*>(field) != nullptr;
         if (name->buddy() == nullptr && field->focusPolicy() != Qt::NoFocus)
             name->setBuddy(field);
     }
+    if (!fills)
+        layout->addStretch(1);
     return row;
 }
 

@@ -95,6 +95,8 @@ void QuantityEdit::setPlaceholder(const QString& text)
 void QuantityEdit::setFieldWidth(int pixels)
 {
     m_field->setFixedWidth(pixels);
+    m_narrow = true;
+    showBelow();
 }
 
 void QuantityEdit::setSi(std::optional<double> si)
@@ -198,6 +200,8 @@ QString QuantityEdit::outOfRange(double si) const
 
 void QuantityEdit::showBelow()
 {
+    if (m_narrow) // what stands behind the field keeps close to it, until a sentence needs the room
+        setSizePolicy(isWrong() ? QSizePolicy::Preferred : QSizePolicy::Maximum, QSizePolicy::Preferred);
     if (isWrong()) {
         showComplaint(m_below, m_field, m_complaint);
         return;

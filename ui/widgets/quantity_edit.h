@@ -73,6 +73,7 @@ private:
     Range m_range;
     std::optional<double> m_si;
     QString m_complaint;
+    bool m_narrow = false; ///< the field has a width of its own
 };
 
 } // namespace sealwalk::ui

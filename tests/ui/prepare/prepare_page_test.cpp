@@ -1,0 +1,274 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/model/cautions.h"
+#include "core/storage/history_store.h"
+#include "ui/prepare/caution_words.h"
+#include "ui/prepare/prepare_page.h"
+#include "ui/prepare/rise_panel.h"
+#include "ui/prepare/verdict_box.h"
+#include "ui/session/job_session.h"
+#include "ui/widgets/quantity_edit.h"
+
+#include <gtest/gtest.h>
+
+#include <QApplication>
+#include <QCheckBox>
+#include <QDate>
+#include <QDialog>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPlainTextEdit>
+#include <QPushButton>
+#include <QSignalSpy>
+#include <QTemporaryDir>
+#include <QTimer>
+#include <QtTest>
+
+#include <cmath>
+#include <functional>
+
+namespace sealwalk::ui {
+
+namespace {
+
+class PreparePageTest : public ::testing::Test
+{
+protected:
+    void SetUp() override
+    {
+        ASSERT_TRUE(session.openHistory(m_folder.filePath(QStringLiteral("p.sealwalk")).toStdString(), true));
+        model::TestObject object;
+        object.id = model::ObjectId::create();
+        object.name = "Box coater 2";
+        object.volume = litres(480);
+        ASSERT_TRUE(session.createObject(object));
+        page = std::make_unique<PreparePage>(session);
+        ASSERT_TRUE(session.createJob(object.id, "fault search"));
+        page->resize(1366, 644);
+        page->show();
+        ASSERT_TRUE(QTest::qWaitForWindowExposed(page.get()));
+    }
+
+    [[nodiscard]] QuantityEdit* edit(const char* name) const
+    {
+        for (QuantityEdit* candidate : page->findChildren<QuantityEdit*>())
+            if (candidate->field()->accessibleName() == QString::fromUtf8(name))
+                return candidate;
+        ADD_FAILURE() << "no field " << name;
+        return nullptr;
+    }
+
+    void type(const char* name, const char* text) const
+    {
+        const QuantityEdit* field = edit(name);
+        ASSERT_NE(field, nullptr);
+        field->field()->setFocus();
+        field->field()->selectAll();
+        QTest::keyClicks(field->field(), QString::fromUtf8(text));
+        QTest::keyClick(field->field(), Qt::Key_Return);
+    }
+
+    /// Presses the button and lets `act` work in the dialog that opens.
+    void inDialog(const char* button, const std::function<void(QDialog&)>& act)
+    {
+        bool came = false;
+        QTimer::singleShot(0, page.get(), [&] {
+            auto* dialog = qobject_cast<QDialog*>(QApplication::activeModalWidget());
+            ASSERT_NE(dialog, nullptr);
+            came = true;
+            act(*dialog);
+            if (dialog->isVisible()) {
+                ADD_FAILURE() << "the dialog did not take its entries";
+                dialog->reject();
+            }
+        });
+        page->findChild<QPushButton*>(QString::fromLatin1(button))->click();
+        EXPECT_TRUE(came) << button;
+    }
+
+    static void typeIn(QDialog& dialog, const char* name, const QString& text)
+    {
+        for (QLineEdit* field : dialog.findChildren<QLineEdit*>())
+            if (field->accessibleName() == QString::fromUtf8(name)) {
+                field->setFocus();
+                field->selectAll();
+                QTest::keyClicks(field, text);
+                QTest::keyClick(field, Qt::Key_Tab);
+                return;
+            }
+        ADD_FAILURE() << "no field " << name;
+    }
+
+    static void store(QDialog& dialog) { dialog.findChild<QPushButton*>(QStringLiteral("store"))->click(); }
+
+    [[nodiscard]] std::string verdict() const
+    {
+        return page->findChild<VerdictBox*>()->sentence().toStdString();
+    }
+
+    void enterCalibration()
+    {
+        inDialog("enterCheck", [](QDialog& dialog) {
+            typeIn(dialog, "certified value", QStringLiteral("1e-7"));
+            typeIn(dialog, "date of the certificate", QDate::currentDate().toString(Qt::ISODate));
+            typeIn(dialog, "shown with the leak shut", QStringLiteral("1e-9"));
+            typeIn(dialog, "shown with the leak open", QStringLiteral("6.3e-8"));
+            typeIn(dialog, "response to 63 %", QStringLiteral("2.4"));
+            store(dialog);
+        });
+    }
+
+    void enterBackground()
+    {
+        inDialog("enterBackground", [](QDialog& dialog) {
+            QString lines;
+            for (int i = 0; i < 30; ++i)
+                lines += i % 2 == 0 ? QStringLiteral("1.1e-9\n") : QStringLiteral("9e-10\n");
+            dialog.findChild<QPlainTextEdit*>()->setPlainText(lines);
+            store(dialog);
+        });
+    }
+
+    QTemporaryDir m_folder;
+    JobSession session;
+    std::unique_ptr<PreparePage> page;
+};
+
+} // namespace
+
+// Property: from nothing known to a verdict, each step through the fields a person uses.
+TEST_F(PreparePageTest, ComesFromNothingKnownToAVerdict)
+{
+    EXPECT_EQ(verdict(), "Not known yet what can be seen");
+    EXPECT_EQ(page->progressText(), QStringLiteral("limit missing"));
+    type("limit for one joint", "1e-6");
+    EXPECT_EQ(page->progressText(), QStringLiteral("calibration missing"));
+    enterCalibration();
+    EXPECT_EQ(page->progressText(), QStringLiteral("background missing"));
+    enterBackground();
+    EXPECT_EQ(page->progressText(), QStringLiteral("ready to start"));
+    EXPECT_EQ(verdict().find("Good to start"), 0U) << verdict();
+    type("limit for one joint", "1e-9");
+    EXPECT_EQ(verdict().find("Cannot pass anything"), 0U) << verdict();
+    type("limit for one joint", "3e-9");
+    EXPECT_EQ(verdict().find("Start with care"), 0U) << verdict();
+    ASSERT_EQ(session.job().calibrations.size(), 1U);
+    EXPECT_EQ(session.job().calibrations[0].leak.entered, "1e-7");
+    ASSERT_TRUE(session.job().calibrations[0].response);
+    EXPECT_DOUBLE_EQ(inSeconds(*session.job().calibrations[0].response), 2.4);
+}
+
+// Property: what is entered is on disk at once, in SI, and comes back in another window.
+TEST_F(PreparePageTest, KeepsEveryFieldAtOnce)
+{
+    type("volume", "0.5 m3");
+    type("limit for all together", "5e-5");
+    type("helium speed of the detector", "2 l/s");
+    type("helium speed of the pump in parallel", "18");
+    type("bore of the hose", "25");
+    type("length of the hose", "120 cm");
+    type("helium share at the joint", "50 %");
+    type("helium flow", "0.03");
+    type("room temperature", "21.4");
+    JobSession again;
+    ASSERT_TRUE(again.openHistory(session.historyFile(), false));
+    ASSERT_TRUE(again.openJob(session.job().id));
+    const model::Setup& setup = again.job().setup;
+    EXPECT_NEAR(inLitres(setup.volume.value_or(Volume())), 500.0, 1e-9);
+    EXPECT_NEAR(inMillibarLitresPerSecond(setup.totalLimit.value_or(LeakRate())), 5e-5, 1e-15);
+    EXPECT_NEAR(inLitresPerSecond(setup.detectorSpeed.value_or(PumpingSpeed())), 2.0, 1e-12);
+    EXPECT_NEAR(inLitresPerSecond(setup.auxiliarySpeed.value_or(PumpingSpeed())), 18.0, 1e-12);
+    EXPECT_NEAR(inMillimetres(setup.hoseDiameter.value_or(Length())), 25.0, 1e-9);
+    EXPECT_NEAR(inMillimetres(setup.hoseLength.value_or(Length())), 1200.0, 1e-9);
+    EXPECT_NEAR(setup.heliumShare.si(), 0.5, 1e-12);
+    EXPECT_NEAR(setup.heliumFlow.value_or(0.0), 0.03, 1e-12);
+    EXPECT_NEAR(inDegreesCelsius(setup.roomTemperature), 21.4, 1e-9);
+}
+
+// Property: a wrong entry is explained, changes nothing, and stays to be mended.
+TEST_F(PreparePageTest, ExplainsAWrongEntryAndKeepsWhatWasThere)
+{
+    type("limit for one joint", "1e-6");
+    type("limit for one joint", "480 l");
+    EXPECT_TRUE(edit("limit for one joint")->isWrong());
+    EXPECT_EQ(edit("limit for one joint")->text(), QStringLiteral("480 l"));
+    ASSERT_TRUE(session.job().setup.pointLimit);
+    EXPECT_NEAR(inMillibarLitresPerSecond(*session.job().setup.pointLimit), 1e-6, 1e-18);
+    type("helium share at the joint", "120 %");
+    EXPECT_TRUE(edit("helium share at the joint")->isWrong());
+}
+
+// Property: the unit shown can change at any time; the value stays, what was typed with a unit stays.
+TEST_F(PreparePageTest, ShowsAnotherUnitWithoutChangingTheValue)
+{
+    type("limit for one joint", "1e-6");
+    type("limit for all together", "5e-5 mbar l/s");
+    model::Setup setup = session.job().setup;
+    setup.unit = "Pa m3/s";
+    ASSERT_TRUE(session.changeSetup(setup));
+    EXPECT_EQ(edit("limit for one joint")->text(), QString::fromUtf8("1e-7 Pa·m³/s"));
+    EXPECT_EQ(edit("limit for all together")->text(), QStringLiteral("5e-5 mbar l/s"));
+    EXPECT_NEAR(session.job().setup.pointLimit->si(), 1e-7, 1e-19);
+}
+
+// Property: cautions are ticked by name and time; without a name they are not.
+TEST_F(PreparePageTest, TicksCautionsOnlyWithAName)
+{
+    auto* tick = page->findChild<QCheckBox*>(QStringLiteral("cautionsRead"));
+    QSignalSpy notes(page.get(), &PreparePage::noteRequested);
+    tick->click();
+    EXPECT_FALSE(tick->isChecked());
+    EXPECT_EQ(notes.count(), 1);
+    EXPECT_TRUE(session.job().setup.cautions.empty());
+    session.setLogger(QStringLiteral("A. Brandt"));
+    tick->click();
+    EXPECT_TRUE(tick->isChecked());
+    ASSERT_EQ(session.job().setup.cautions.size(), model::cautions().size());
+    EXPECT_EQ(session.job().setup.cautions[0].by, "A. Brandt");
+    EXPECT_TRUE(session.job().setup.cautions[0].at.isSet());
+    tick->click();
+    EXPECT_TRUE(session.job().setup.cautions.empty());
+}
+
+// Property: a record made of a known leak and known outgassing comes back told apart.
+TEST_F(PreparePageTest, JudgesAPressureRise)
+{
+    QString record = QStringLiteral("time_s,pressure_mbar\n");
+    // 480 l with 2e-4 mbar l/s of leak, and walls that give 5e-3 mbar in all with a time of 300 s.
+    for (int t = 0; t <= 3600; t += 20) {
+        const double pressure = 1e-4 + 2e-4 / 480.0 * t + 5e-3 * (1.0 - std::exp(-t / 300.0));
+        record += QStringLiteral("%1,%2\n").arg(t).arg(pressure, 0, 'e', 6);
+    }
+    QSignalSpy judged(page->findChild<RisePanel*>(), &RisePanel::judged);
+    inDialog("enterRise", [&](QDialog& dialog) {
+        auto* values = dialog.findChild<QPlainTextEdit*>();
+        values->setPlainText(QStringLiteral("time_s,pressure_mbar\n0,1\nx,2\n"));
+        EXPECT_FALSE(dialog.findChild<QPushButton*>(QStringLiteral("store"))->isEnabled());
+        values->setPlainText(record);
+        store(dialog);
+    });
+    ASSERT_EQ(session.job().riseTests.size(), 1U);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return judged.count() > 0; }, 60000));
+    EXPECT_EQ(page->findChild<QLabel*>(QStringLiteral("riseVerdict"))->text(),
+              QStringLiteral("A leak and outgassing, told apart"));
+}
+
+// Property: a submitted job is shown and cannot be changed.
+TEST_F(PreparePageTest, CannotBeChangedOnceSubmitted)
+{
+    session.setLogger(QStringLiteral("A. Brandt"));
+    ASSERT_TRUE(session.submit("done"));
+    EXPECT_FALSE(edit("limit for one joint")->isEnabled());
+    EXPECT_FALSE(page->findChild<QPushButton*>(QStringLiteral("enterCheck"))->isEnabled());
+    EXPECT_FALSE(page->findChild<QCheckBox*>(QStringLiteral("cautionsRead"))->isEnabled());
+}
+
+// Property: without a catalogue the cautions are the core's own words.
+TEST(CautionWords, AreThoseOfTheCore)
+{
+    for (const model::Caution& caution : model::cautions()) {
+        EXPECT_EQ(cautionTitle(caution).toStdString(), caution.title);
+        EXPECT_EQ(cautionText(caution).toStdString(), caution.text);
+    }
+}
+
+} // namespace sealwalk::ui

@@ -1,0 +1,254 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/prepare/asked_column.h"
+
+#include "ui/prepare/kind_limits_dialog.h"
+#include "ui/prepare/setup_binder.h"
+#include "ui/prepare/shown.h"
+#include "ui/session/job_session.h"
+#include "ui/widgets/heading.h"
+
+#include <QComboBox>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+namespace sealwalk::ui {
+
+namespace {
+
+constexpr int kWide = 130;
+constexpr int kMiddle = 104;
+
+QLineEdit* lineEdit(const QString& name, QWidget* parent)
+{
+    auto* edit = new QLineEdit(parent);
+    edit->setAccessibleName(name);
+    return edit;
+}
+
+} // namespace
+
+AskedColumn::AskedColumn(JobSession& session, QWidget* parent)
+    : QWidget(parent)
+    , m_session(session)
+{
+    m_binder = new SetupBinder(session, this);
+    connect(m_binder, &SetupBinder::failed, this, &AskedColumn::failed);
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(16, 4, 16, 16);
+    column->setSpacing(0);
+    buildObject(*column);
+    buildLimits(*column);
+    buildDetector(*column);
+    buildHelium(*column);
+    column->addStretch(1);
+}
+
+QuantityEdit* AskedColumn::quantity(const QString& name, const char* unit, int width)
+{
+    auto* edit = new QuantityEdit(name, readUnit(unit).value(), this);
+    edit->setFieldWidth(width);
+    edit->setRange({.above = 0.0});
+    connect(edit->field(), &QLineEdit::returnPressed, this, [this, edit] { focusNextEmpty(edit); });
+    return edit;
+}
+
+QuantityEdit* AskedColumn::number(const QString& name, const QString& suffix, int width)
+{
+    auto* edit = new QuantityEdit(name, suffix, this);
+    edit->setFieldWidth(width);
+    edit->setRange({.above = 0.0});
+    return edit;
+}
+
+void AskedColumn::buildObject(QVBoxLayout& column)
+{
+    column.addWidget(new Heading(tr("Object and purpose"), tr("changed here, kept at once"), this));
+    m_object = new QLabel(this);
+    m_object->setProperty("role", QStringLiteral("strong"));
+    column.addWidget(formRow(tr("Test object"), {m_object}, this));
+    QLineEdit* purpose = lineEdit(tr("purpose"), this);
+    m_binder->bind(purpose, &model::Setup::purpose);
+    column.addWidget(formRow(tr("Purpose"), {purpose}, this));
+    QLineEdit* touched = lineEdit(tr("last touched"), this);
+    touched->setPlaceholderText(tr("what was worked on last: look there first"));
+    m_binder->bind(touched, &model::Setup::lastTouched);
+    column.addWidget(formRow(tr("Last touched"), {touched}, this));
+    m_volume = quantity(tr("volume"), "l", kWide);
+    m_binder->bind(m_volume, &model::Setup::volume);
+    QuantityEdit* room = quantity(tr("room temperature"), "degC", kMiddle);
+    room->setRange({});
+    m_binder->bind(
+        room, [](const model::Setup& setup) { return std::optional(setup.roomTemperature.si()); },
+        [](model::Setup& setup, std::optional<double> si) {
+            setup.roomTemperature = si ? Temperature::fromSi(*si) : degreesCelsius(20.0);
+        });
+    column.addWidget(formRow(tr("Volume"), {m_volume, quietLabel(tr("room"), this), room}, this));
+    QLineEdit* state = lineEdit(tr("condition of the object"), this);
+    state->setPlaceholderText(tr("cleaned, dried, valves, temperature"));
+    m_binder->bind(state, &model::Setup::objectState);
+    column.addWidget(formRow(tr("Condition"), {state}, this));
+}
+
+void AskedColumn::buildLimits(QVBoxLayout& column)
+{
+    column.addWidget(new Heading(tr("Limits"), tr("before the first reading"), this));
+    QuantityEdit* one = quantity(tr("limit for one joint"), "mbar l/s", kWide);
+    one->setObjectName(QStringLiteral("pointLimit"));
+    m_binder->bind(one, &model::Setup::pointLimit);
+    auto* kinds = new QPushButton(tr("By kind …"), this);
+    kinds->setToolTip(tr("A limit of its own for O-ring seals, welds, hoses …"));
+    connect(kinds, &QPushButton::clicked, this, &AskedColumn::askKindLimits);
+    column.addWidget(formRow(tr("One joint"), {one, quietLabel(tr("helium"), this), kinds}, this));
+    m_kindLimits = quietLabel({}, this, QStringLiteral("caption"));
+    m_kindLimits->setWordWrap(true);
+    column.addWidget(m_kindLimits);
+    QuantityEdit* all = quantity(tr("limit for all together"), "mbar l/s", kWide);
+    m_binder->bind(all, &model::Setup::totalLimit);
+    column.addWidget(formRow(tr("All together"), {all, quietLabel(tr("as air"), this)}, this));
+    m_wanted = quantity(tr("base pressure wanted"), "mbar", kWide);
+    connect(m_wanted, &QuantityEdit::edited, this, [this](std::optional<double> si) {
+        model::TestObject object = m_session.object();
+        object.wantedPressure = si ? std::optional(Pressure::fromSi(*si)) : std::nullopt;
+        if (const Status stored = m_session.changeObject(object); !stored)
+            emit failed(stored.error());
+    });
+    column.addWidget(formRow(tr("Base pressure"), {m_wanted, quietLabel(tr("wanted"), this)}, this));
+    QLineEdit* agreed = lineEdit(tr("who agreed the limit"), this);
+    m_binder->bind(agreed, &model::Setup::limitAgreedBy);
+    column.addWidget(formRow(tr("Agreed by"), {agreed}, this));
+    m_rates = {one, all};
+    m_required = {m_volume, one};
+}
+
+void AskedColumn::buildDetector(QVBoxLayout& column)
+{
+    column.addWidget(new Heading(tr("Detector"), {}, this));
+    QLineEdit* detector = lineEdit(tr("detector"), this);
+    detector->setPlaceholderText(tr("its number, not its maker"));
+    m_binder->bind(detector, &model::Setup::detector);
+    column.addWidget(formRow(tr("Detector"), {detector}, this));
+    m_connection = new QComboBox(this);
+    m_connection->setEditable(true);
+    m_connection->setAccessibleName(tr("where it is connected"));
+    m_connection->addItems(
+        {tr("at the object, alone"), tr("foreline, pump in parallel"), tr("foreline, alone")});
+    m_binder->bind(m_connection->lineEdit(), &model::Setup::connection);
+    connect(m_connection, &QComboBox::activated, this, [this] {
+        const std::string chosen = m_connection->currentText().toStdString();
+        m_binder->change([&](model::Setup& setup) { setup.connection = chosen; });
+    });
+    column.addWidget(formRow(tr("Connected"), {m_connection}, this));
+    m_displayUnit = new QComboBox(this);
+    m_displayUnit->setAccessibleName(tr("unit of the display"));
+    for (const LeakRateUnit unit : allLeakRateUnits())
+        m_displayUnit->addItem(text(unitOf(unit).symbol), text(std::string(idOf(unit))));
+    connect(m_displayUnit, &QComboBox::activated, this, [this](int index) {
+        const std::string id = m_displayUnit->itemData(index).toString().toStdString();
+        m_binder->change([&](model::Setup& setup) { setup.detectorUnit = id; });
+    });
+    column.addWidget(formRow(tr("Display shows"), {m_displayUnit}, this));
+    m_rangeBottom = quantity(tr("lowest value it shows"), "mbar l/s", kWide);
+    m_binder->bind(m_rangeBottom, &model::Setup::rangeBottom);
+    m_rangeTop = quantity(tr("highest value it shows"), "mbar l/s", kWide);
+    m_binder->bind(m_rangeTop, &model::Setup::rangeTop);
+    column.addWidget(formRow(tr("Range"), {m_rangeBottom, quietLabel(tr("to"), this), m_rangeTop}, this));
+    QuantityEdit* speed = quantity(tr("helium speed of the detector"), "l/s", kMiddle);
+    m_binder->bind(speed, &model::Setup::detectorSpeed);
+    QuantityEdit* parallel = quantity(tr("helium speed of the pump in parallel"), "l/s", kMiddle);
+    parallel->setRange({.atLeast = 0.0});
+    m_binder->bind(parallel, &model::Setup::auxiliarySpeed);
+    column.addWidget(formRow(tr("Speeds"), {speed, quietLabel(tr("in parallel"), this), parallel}, this));
+    QuantityEdit* bore = quantity(tr("bore of the hose"), "mm", kMiddle);
+    m_binder->bind(bore, &model::Setup::hoseDiameter);
+    QuantityEdit* length = quantity(tr("length of the hose"), "m", kMiddle);
+    m_binder->bind(length, &model::Setup::hoseLength);
+    column.addWidget(formRow(tr("Hose"), {bore, quietLabel(tr("bore, long"), this), length}, this));
+    QuantityEdit* line = quantity(tr("pressure in the hose"), "mbar", kMiddle);
+    m_binder->bind(line, &model::Setup::linePressure);
+    QuantityEdit* response = quantity(tr("response time, if it is to be typed"), "s", kMiddle);
+    m_binder->bind(response, &model::Setup::response);
+    column.addWidget(formRow(tr("In the hose"), {line, quietLabel(tr("response"), this), response}, this));
+}
+
+void AskedColumn::buildHelium(QVBoxLayout& column)
+{
+    column.addWidget(new Heading(tr("Helium"), {}, this));
+    QuantityEdit* share = quantity(tr("helium share at the joint"), "%", kMiddle);
+    share->setRange({.above = 0.0, .atMost = 1.0});
+    m_binder->bind(
+        share, [](const model::Setup& setup) { return std::optional(setup.heliumShare.si()); },
+        [](model::Setup& setup, std::optional<double> si) {
+            setup.heliumShare = fraction(si.value_or(1.0));
+        });
+    QuantityEdit* flow = number(tr("helium flow"), tr("l/min"), kMiddle);
+    m_binder->bind(
+        flow, [](const model::Setup& setup) { return setup.heliumFlow; },
+        [](model::Setup& setup, std::optional<double> value) { setup.heliumFlow = value; });
+    column.addWidget(formRow(
+        tr("Share"), {share, quietLabel(tr("flow"), this), flow, quietLabel(tr("l/min"), this)}, this));
+    QuantityEdit* path = quantity(tr("assumed length of a leak channel"), "mm", kMiddle);
+    m_binder->bind(
+        path, [](const model::Setup& setup) { return std::optional(setup.leakPath.si()); },
+        [](model::Setup& setup, std::optional<double> si) {
+            setup.leakPath = si ? Length::fromSi(*si) : millimetres(5.0);
+        });
+    QuantityEdit* noise = number(tr("times the noise that counts as seen"), {}, kMiddle);
+    noise->setRange({.atLeast = 1.0, .atMost = 10.0});
+    m_binder->bind(
+        noise, [](const model::Setup& setup) { return std::optional(setup.noiseFactor); },
+        [](model::Setup& setup, std::optional<double> value) { setup.noiseFactor = value.value_or(3.0); });
+    column.addWidget(formRow(tr("Leak path"), {path, quietLabel(tr("× noise"), this), noise}, this));
+}
+
+void AskedColumn::refresh()
+{
+    if (!m_session.hasJob())
+        return;
+    const model::Setup& setup = m_session.job().setup;
+    const model::TestObject& object = m_session.object();
+    m_object->setText(text(object.tag.empty() ? object.name : object.name + "  " + object.tag));
+    for (QuantityEdit* edit : m_rates) {
+        edit->setFlowBasis(basisOf(setup));
+        edit->setUnit(shownUnit(setup));
+    }
+    m_rangeTop->setUnit(displayUnit(setup));
+    m_rangeBottom->setUnit(displayUnit(setup));
+    m_displayUnit->setCurrentIndex(m_displayUnit->findData(text(setup.detectorUnit)));
+    m_binder->show();
+    m_volume->setPlaceholder(object.volume ? tr("%1 l, the object's").arg(inLitres(*object.volume))
+                                           : QStringLiteral("480 l"));
+    m_wanted->setSi(object.wantedPressure ? std::optional(object.wantedPressure->si()) : std::nullopt);
+    QStringList kinds;
+    for (const auto& [kind, limit] : setup.kindLimits)
+        kinds.append(QStringLiteral("%1 %2").arg(text(std::string(model::name(kind))),
+                                                 plainRate(limit, shownUnit(setup), setup)));
+    m_kindLimits->setText(kinds.join(QStringLiteral(" · ")));
+    m_kindLimits->setVisible(!kinds.isEmpty());
+    setEnabled(m_session.job().isOpenForWork());
+}
+
+bool AskedColumn::focusNextEmpty(const QWidget* from)
+{
+    const bool volumeKnown = m_session.hasJob() && m_session.object().volume.has_value();
+    bool after = from == nullptr;
+    for (int pass = 0; pass < 2; ++pass)
+        for (QuantityEdit* edit : m_required) {
+            if (after && edit != from && !edit->si() && !(edit == m_volume && volumeKnown)) {
+                edit->setFocus();
+                return true;
+            }
+            after = after || edit == from;
+        }
+    return false;
+}
+
+void AskedColumn::askKindLimits()
+{
+    KindLimitsDialog dialog(m_session.job().setup, m_session.job().sketch, this);
+    if (dialog.exec() == QDialog::Accepted)
+        m_binder->change([&](model::Setup& setup) { setup.kindLimits = dialog.limits(); });
+}
+
+} // namespace sealwalk::ui

@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The background watched: trace, level, noise, drift.
+#pragma once
+
+#include "core/base/error.h"
+
+#include <QWidget>
+
+class QLabel;
+class QPushButton;
+
+namespace sealwalk::render {
+class PlotView;
+}
+
+namespace sealwalk::ui {
+
+class Heading;
+class JobSession;
+
+class BackgroundPanel : public QWidget
+{
+    Q_OBJECT
+
+public:
+    explicit BackgroundPanel(JobSession& session, QWidget* parent = nullptr);
+    void refresh();
+    void enterBackground();
+
+signals:
+    void failed(const sealwalk::Error& error);
+
+private:
+    JobSession& m_session;
+    Heading* m_heading = nullptr;
+    render::PlotView* m_plot = nullptr;
+    QLabel* m_figures = nullptr;
+    QLabel* m_notes = nullptr;
+    QPushButton* m_watch = nullptr;
+};
+
+} // namespace sealwalk::ui

@@ -1,0 +1,183 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/prepare/calibration_panel.h"
+
+#include "core/analysis/job_view.h"
+#include "ui/prepare/calibration_dialog.h"
+#include "ui/prepare/shown.h"
+#include "ui/session/job_session.h"
+#include "ui/widgets/heading.h"
+#include "ui/widgets/number_display.h"
+
+#include <QComboBox>
+#include <QGridLayout>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QSignalBlocker>
+#include <QVBoxLayout>
+
+namespace sealwalk::ui {
+
+namespace {
+
+constexpr int kRow = 24;
+
+QString momentWord(model::CalibrationMoment moment)
+{
+    switch (moment) {
+    case model::CalibrationMoment::Before:
+        return CalibrationPanel::tr("before");
+    case model::CalibrationMoment::During:
+        return CalibrationPanel::tr("during");
+    case model::CalibrationMoment::After:
+        return CalibrationPanel::tr("after");
+    }
+    return {};
+}
+
+QString nameOf(const model::Calibration& check)
+{
+    const QString kind = check.kind == model::CalibrationKind::SystemCheck
+                             ? CalibrationPanel::tr("system check")
+                             : CalibrationPanel::tr("detector check");
+    const QString place = check.place.empty() ? QString() : QStringLiteral(", ") + text(check.place);
+    return QStringLiteral("%1 %2, %3%4")
+        .arg(text(check.at.timeOfDay()).left(5), kind, momentWord(check.moment), place);
+}
+
+} // namespace
+
+CalibrationPanel::CalibrationPanel(JobSession& session, QWidget* parent)
+    : QWidget(parent)
+    , m_session(session)
+{
+    m_heading = new Heading(tr("Calibration"), {}, this);
+    m_table = new QWidget(this);
+    m_table->setProperty("ground", QStringLiteral("field"));
+    m_table->setAttribute(Qt::WA_StyledBackground);
+    m_grid = new QGridLayout(m_table);
+    m_grid->setContentsMargins(7, 0, 7, 0);
+    m_grid->setHorizontalSpacing(12);
+    m_grid->setVerticalSpacing(0);
+    m_grid->setColumnStretch(0, 3);
+    m_grid->setColumnStretch(2, 2);
+    m_notes = quietLabel({}, this, QStringLiteral("caption"));
+    m_notes->setWordWrap(true);
+    m_enter = new QPushButton(tr("Enter a reference &leak …"), this);
+    m_enter->setObjectName(QStringLiteral("enterCheck"));
+    m_which = new QComboBox(this);
+    m_which->setAccessibleName(tr("which check"));
+    auto* row = new QHBoxLayout;
+    row->addWidget(m_enter);
+    row->addWidget(m_which, 1);
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(6);
+    column->addWidget(m_heading);
+    column->addWidget(m_table);
+    column->addWidget(m_notes);
+    column->addLayout(row);
+    connect(m_enter, &QPushButton::clicked, this, &CalibrationPanel::enterCheck);
+    connect(m_which, &QComboBox::currentIndexChanged, this, &CalibrationPanel::showCheck);
+}
+
+void CalibrationPanel::refresh()
+{
+    if (!m_session.hasJob())
+        return;
+    const model::Job& job = m_session.job();
+    {
+        const QSignalBlocker quiet(m_which);
+        const int before = m_which->count();
+        const int chosen = m_which->currentIndex();
+        m_which->clear();
+        const auto views = analysis::checks(job);
+        for (const analysis::CheckView& view : views)
+            for (const model::Calibration& check : job.calibrations)
+                if (check.id == view.calibration)
+                    m_which->addItem(nameOf(check));
+        m_which->setCurrentIndex(m_which->count() == before && chosen >= 0 ? chosen : m_which->count() - 1);
+    }
+    m_which->setVisible(m_which->count() > 1);
+    m_enter->setEnabled(job.isOpenForWork());
+    showCheck(m_which->currentIndex());
+}
+
+void CalibrationPanel::clearRows()
+{
+    while (QLayoutItem* item = m_grid->takeAt(0)) {
+        delete item->widget();
+        delete item;
+    }
+}
+
+void CalibrationPanel::addRow(const QString& what, const QString& figure, const QString& remark)
+{
+    const int row = m_grid->rowCount();
+    auto* name = new QLabel(what, m_table);
+    auto* value = new QLabel(figure, m_table);
+    value->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
+    value->setAccessibleName(what);
+    auto* aside = quietLabel(remark, m_table);
+    for (QLabel* label : {name, value, aside})
+        label->setMinimumHeight(kRow);
+    m_grid->addWidget(name, row, 0);
+    m_grid->addWidget(value, row, 1);
+    m_grid->addWidget(aside, row, 2);
+}
+
+void CalibrationPanel::showCheck(int index)
+{
+    clearRows();
+    const model::Job& job = m_session.job();
+    const auto views = analysis::checks(job);
+    if (index < 0 || static_cast<std::size_t>(index) >= views.size()) {
+        m_heading->setAside({});
+        addRow(tr("no reference leak entered yet"), {}, {});
+        m_notes->setText(tr("Without one no reading becomes a leak rate, and nothing can be passed."));
+        return;
+    }
+    const analysis::CheckView& view = views[static_cast<std::size_t>(index)];
+    const auto found = std::find_if(job.calibrations.begin(), job.calibrations.end(),
+                                    [&](const auto& check) { return check.id == view.calibration; });
+    const model::Calibration& check = *found;
+    const Unit unit = shownUnit(job.setup);
+    const auto celsius = [](Temperature t) { return localised(roundedText(inDegreesCelsius(t), 3)); };
+    m_heading->setAside(tr("reference leak %1, %2").arg(text(check.leak.serial), unitText(unit)));
+    addRow(tr("certificate, at %1 °C").arg(celsius(check.leak.certificateTemperature)),
+           richRate(check.leak.value, unit, job.setup), text(check.leak.certificateDate.date()));
+    if (view.reference)
+        addRow(tr("today, at %1 °C").arg(celsius(check.roomTemperature)),
+               richRate(*view.reference, unit, job.setup), tr("corrected for age and room"));
+    addRow(tr("shown, less background"), richRate(check.shown - check.background, unit, job.setup),
+           text(check.at.timeOfDay()).left(5));
+    if (view.factor) {
+        const double multiplier = view.factor->coefficient;
+        const double range = 100.0 * view.factor->relativeUncertainty();
+        addRow(tr("factor to the chamber"),
+               QStringLiteral("<b>%1</b>").arg(localised(roundedText(multiplier, 3))),
+               tr("± %1 %%2")
+                   .arg(localised(roundedText(range, 2)),
+                        check.place.empty() ? QString() : tr(", at %1").arg(text(check.place))));
+    }
+    if (check.response)
+        addRow(tr("response, 63 %"), secondsText(*check.response), tr("measured"));
+    QStringList notes;
+    for (const std::string& note : view.notes)
+        notes.append(text(note));
+    m_notes->setText(notes.join(QStringLiteral("; ")));
+    m_notes->setVisible(!notes.isEmpty());
+}
+
+void CalibrationPanel::enterCheck()
+{
+    if (!m_session.hasJob() || !m_session.job().isOpenForWork())
+        return;
+    CalibrationDialog dialog(m_session.job(), m_session.logger(), this);
+    if (dialog.exec() != QDialog::Accepted)
+        return;
+    if (const Status stored = m_session.addCalibration(dialog.calibration()); !stored)
+        emit failed(stored.error());
+}
+
+} // namespace sealwalk::ui

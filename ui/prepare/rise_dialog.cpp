@@ -1,0 +1,124 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/prepare/rise_dialog.h"
+
+#include "core/exchange/rise_file.h"
+#include "ui/prepare/shown.h"
+#include "ui/widgets/below_field.h"
+#include "ui/widgets/heading.h"
+#include "ui/widgets/quantity_edit.h"
+
+#include <QComboBox>
+#include <QDialogButtonBox>
+#include <QFile>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPlainTextEdit>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+namespace sealwalk::ui {
+
+namespace {
+
+constexpr int kWidth = 500;
+constexpr int kHeight = 460;
+constexpr qint64 kLargestFile = 64 << 20;
+
+} // namespace
+
+RiseDialog::RiseDialog(const model::Job& job, QWidget* parent)
+    : QDialog(parent)
+{
+    setObjectName(QStringLiteral("riseDialog"));
+    setWindowTitle(tr("Pressure rise"));
+    resize(kWidth, kHeight);
+    m_test.source = "typed";
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(20, 8, 20, 16);
+    column->addWidget(new Heading(windowTitle(), tr("the object valved off and left alone"), this));
+    QLabel* how =
+        quietLabel(tr("A head line such as time_s,pressure_mbar (or time_min, pressure_Pa; a third column "
+                      "temperature_degC helps), then the numbers."),
+                   this);
+    how->setWordWrap(true);
+    column->addWidget(how);
+    m_values = new QPlainTextEdit(this);
+    m_values->setAccessibleName(tr("record"));
+    m_values->setPlaceholderText(QStringLiteral("time_min,pressure_mbar\n0,1.0e-5\n1,3.1e-5"));
+    m_values->setTabChangesFocus(true);
+    column->addWidget(m_values, 1);
+    auto* file = new QPushButton(tr("From a &file …"), this);
+    m_moment = new QComboBox(this);
+    m_moment->setAccessibleName(tr("when"));
+    m_moment->addItems({tr("as found"), tr("as left"), tr("between repairs")});
+    m_moment->setCurrentIndex(job.repairs.empty() ? 0 : 1);
+    column->addWidget(formRow(tr("Record"), {file, m_moment}, this));
+    m_base = new QuantityEdit(tr("pressure before valving off"), readUnit("mbar").value(), this);
+    m_base->setRange({.above = 0.0});
+    m_gauge = new QLineEdit(this);
+    m_gauge->setAccessibleName(tr("gauge"));
+    column->addWidget(formRow(tr("Before"), {m_base, quietLabel(tr("gauge"), this), m_gauge}, this));
+    m_says = makeBelowField(this);
+    column->addWidget(m_says);
+    auto* buttons = new QDialogButtonBox(this);
+    m_keep = buttons->addButton(tr("Store the record"), QDialogButtonBox::AcceptRole);
+    m_keep->setObjectName(QStringLiteral("store"));
+    m_keep->setProperty("kind", QStringLiteral("primary"));
+    m_keep->setEnabled(false);
+    buttons->addButton(tr("Cancel"), QDialogButtonBox::RejectRole);
+    column->addWidget(buttons);
+    connect(m_values, &QPlainTextEdit::textChanged, this, &RiseDialog::read);
+    connect(file, &QPushButton::clicked, this, &RiseDialog::takeFile);
+    connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
+    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+    m_values->setFocus();
+}
+
+model::RiseTest RiseDialog::test() const
+{
+    model::RiseTest test = m_test;
+    test.id = model::RiseTestId::create();
+    test.at = Timestamp::now();
+    test.moment = static_cast<model::TestMoment>(m_moment->currentIndex());
+    if (m_base->si())
+        test.basePressure = Pressure::fromSi(*m_base->si());
+    test.gauge = m_gauge->text().trimmed().toStdString();
+    return test;
+}
+
+void RiseDialog::read()
+{
+    const QString typed = m_values->toPlainText();
+    const auto record = exchange::parseRise(typed.toStdString());
+    m_keep->setEnabled(record.has_value());
+    if (!record) {
+        showComplaint(m_says, m_values, typed.trimmed().isEmpty() ? QString() : text(record.error().message));
+        return;
+    }
+    m_test.times = record->time;
+    m_test.pressures = record->pressure;
+    m_test.temperatures = record->temperature;
+    const double span = record->time.back() - record->time.front();
+    showHint(m_says, m_values,
+             tr("%n sample(s) over %1", nullptr, static_cast<int>(record->time.size()))
+                 .arg(secondsText(seconds(span))));
+}
+
+void RiseDialog::takeFile()
+{
+    const QString name = QFileDialog::getOpenFileName(this, tr("A pressure-rise record"), {},
+                                                      tr("Records (*.csv *.txt);;All files (*)"));
+    if (name.isEmpty())
+        return;
+    QFile file(name);
+    if (!file.open(QIODevice::ReadOnly) || file.size() > kLargestFile) {
+        showComplaint(m_says, m_values, tr("%1 cannot be read: %2").arg(name, file.errorString()));
+        return;
+    }
+    m_test.source = QFileInfo(name).fileName().toStdString();
+    m_values->setPlainText(QString::fromUtf8(file.readAll()));
+}
+
+} // namespace sealwalk::ui

@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A pressure-rise record typed, pasted or taken from a file, and when it was made.
+#pragma once
+
+#include "core/model/job.h"
+
+#include <QDialog>
+
+class QComboBox;
+class QLabel;
+class QLineEdit;
+class QPlainTextEdit;
+class QPushButton;
+
+namespace sealwalk::ui {
+
+class QuantityEdit;
+
+class RiseDialog : public QDialog
+{
+    Q_OBJECT
+
+public:
+    explicit RiseDialog(const model::Job& job, QWidget* parent = nullptr);
+    [[nodiscard]] model::RiseTest test() const;
+
+private:
+    void read();
+    void takeFile();
+
+    model::RiseTest m_test;
+    QPlainTextEdit* m_values = nullptr;
+    QComboBox* m_moment = nullptr;
+    QuantityEdit* m_base = nullptr;
+    QLineEdit* m_gauge = nullptr;
+    QLabel* m_says = nullptr;
+    QPushButton* m_keep = nullptr;
+};
+
+} // namespace sealwalk::ui
