@@ -268,6 +268,13 @@ void CalibrationDialog::tryAccept()
             return;
         }
     }
+    for (DateField* field : {m_date, m_due}) {
+        field->commit();
+        if (field->isWrong()) {
+            field->setFocus();
+            return;
+        }
+    }
     showFactor();
     for (QWidget* needed : {static_cast<QWidget*>(m_value->si() ? nullptr : m_value),
                             static_cast<QWidget*>(m_date->date() ? nullptr : m_date),

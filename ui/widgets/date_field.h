@@ -25,6 +25,8 @@ public:
     void setDate(std::optional<QDate> date);
     [[nodiscard]] std::optional<QDate> date() const { return m_date; }
     [[nodiscard]] bool isWrong() const { return m_wrong; }
+    /// Reads the box as if the cursor had left it.
+    void commit() { onEditingFinished(); }
     [[nodiscard]] QLineEdit* field() const { return m_field; }
 
 signals:
