@@ -58,7 +58,7 @@ BackgroundDialog::BackgroundDialog(const model::Setup& setup, QWidget* parent)
     auto* buttons = new QDialogButtonBox(this);
     m_keep = buttons->addButton(tr("Store the background"), QDialogButtonBox::AcceptRole);
     m_keep->setObjectName(QStringLiteral("store"));
-    m_keep->setProperty("kind", QStringLiteral("primary"));
+    setStyleProperty(m_keep, "kind", QStringLiteral("primary"));
     buttons->addButton(tr("Cancel"), QDialogButtonBox::RejectRole);
     column->addWidget(buttons);
     connect(m_values, &QPlainTextEdit::textChanged, this, &BackgroundDialog::read);

@@ -3,6 +3,7 @@
 
 #include "core/analysis/job_view.h"
 #include "ui/prepare/shown.h"
+#include "ui/widgets/below_field.h"
 #include "ui/widgets/date_field.h"
 #include "ui/widgets/heading.h"
 #include "ui/widgets/number_display.h"

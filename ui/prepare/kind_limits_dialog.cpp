@@ -2,6 +2,7 @@
 #include "ui/prepare/kind_limits_dialog.h"
 
 #include "ui/prepare/shown.h"
+#include "ui/widgets/below_field.h"
 #include "ui/widgets/heading.h"
 #include "ui/widgets/quantity_edit.h"
 

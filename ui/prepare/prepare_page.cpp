@@ -48,7 +48,7 @@ PreparePage::PreparePage(JobSession& session, QWidget* parent)
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(0, 0, 0, 0);
     row->addWidget(split);
-    setFocusPolicy(Qt::StrongFocus);
+    setAccessibleName(tr("Prepare"));
 
     connect(m_asked, &AskedColumn::failed, this, &PreparePage::failed);
     connect(m_calibration, &CalibrationPanel::failed, this, &PreparePage::failed);

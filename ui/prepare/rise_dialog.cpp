@@ -65,7 +65,7 @@ RiseDialog::RiseDialog(const model::Job& job, QWidget* parent)
     auto* buttons = new QDialogButtonBox(this);
     m_keep = buttons->addButton(tr("Store the record"), QDialogButtonBox::AcceptRole);
     m_keep->setObjectName(QStringLiteral("store"));
-    m_keep->setProperty("kind", QStringLiteral("primary"));
+    setStyleProperty(m_keep, "kind", QStringLiteral("primary"));
     m_keep->setEnabled(false);
     buttons->addButton(tr("Cancel"), QDialogButtonBox::RejectRole);
     column->addWidget(buttons);
