@@ -72,8 +72,8 @@ std::vector<double> curveFitSeconds(int runs)
         out.write(reinterpret_cast<const char*>(values->data()),
                   static_cast<std::streamsize>(values->size() * sizeof(double)));
     out.close();
-    const std::string command = "/usr/bin/python3 " SEALWALK_SOURCE_DIR "/tests/bench/rise_curve_fit.py " +
-                                file.string() + " " + std::to_string(runs);
+    const std::string command =
+        "/usr/bin/python3 " SEALWALK_BENCH "/rise_curve_fit.py " + file.string() + " " + std::to_string(runs);
     std::vector<double> seconds;
     if (FILE* pipe = ::popen(command.c_str(), "r")) {
         double value = 0.0;
