@@ -25,6 +25,7 @@ std::vector<AddCommand> allCommands()
         addVerify,
         addBackup,
         addCheck,
+        addCompare,
     };
     // clang-format on
 #ifdef SEALWALK_WITH_QT

@@ -21,6 +21,7 @@ void addLog(CLI::App& root, Work& chosen);
 void addFindings(CLI::App& root, Work& chosen);
 void addBackup(CLI::App& root, Work& chosen);
 void addCheck(CLI::App& root, Work& chosen);
+void addCompare(CLI::App& root, Work& chosen);
 void addPack(CLI::App& root, Work& chosen);
 void addUnpack(CLI::App& root, Work& chosen);
 void addVerify(CLI::App& root, Work& chosen);

@@ -1,0 +1,205 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/analysis/comparison.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <unordered_map>
+
+namespace sealwalk::analysis {
+
+namespace {
+
+using model::Condition;
+
+std::string rateText(LeakRate rate)
+{
+    return fmt::format("{:.1e} mbar l/s", inMillibarLitresPerSecond(rate));
+}
+
+bool isSized(const PointFinding& finding)
+{
+    return finding.rate && *finding.rate > LeakRate();
+}
+
+/// Nothing was seen, and it is known what would have been.
+bool isQuiet(const PointFinding& finding)
+{
+    return (finding.finding == Finding::Clear || finding.finding == Finding::BelowDetectable) &&
+           finding.bound;
+}
+
+/// Why a finding is neither a size nor a bound that can be compared; empty when it is.
+std::string obstacle(const PointFinding& finding, const char* when)
+{
+    if (isSized(finding) || isQuiet(finding))
+        return {};
+    switch (finding.finding) {
+    case Finding::Masked:
+    case Finding::Echo: {
+        const std::string word(model::name(finding.finding));
+        const std::string bound = finding.bound ? ", its own part below " + rateText(*finding.bound) : "";
+        return fmt::format("{} {}{}", word, when, bound);
+    }
+    case Finding::Void:
+    case Finding::NotAccessible:
+    case Finding::NotTested:
+    case Finding::NotSprayed:
+        return fmt::format("{} {}", model::name(finding.finding), when);
+    default:
+        return fmt::format("without a size {}", when);
+    }
+}
+
+bool sameCondition(const PointFinding& before, const PointFinding& after)
+{
+    return before.condition == after.condition;
+}
+
+double decadesBetween(LeakRate from, LeakRate to)
+{
+    return std::log10(to / from);
+}
+
+/// Distance in decades from the rate to one end of its range; 0 when there is no range.
+double reach(const std::optional<LeakRate>& end, LeakRate rate)
+{
+    if (!end || *end <= LeakRate())
+        return 0.0;
+    return std::abs(decadesBetween(rate, *end));
+}
+
+void compareSizes(ComparedPoint& row)
+{
+    const PointFinding& before = *row.before;
+    const PointFinding& after = *row.after;
+    const double change = decadesBetween(*before.rate, *after.rate);
+    const double down = std::hypot(reach(after.low, *after.rate), reach(before.high, *before.rate));
+    const double up = std::hypot(reach(after.high, *after.rate), reach(before.low, *before.rate));
+    row.decades = change;
+    row.low = change - down;
+    row.high = change + up;
+    if (*row.low > 0.0)
+        row.change = Change::Grown;
+    else if (*row.high < 0.0)
+        row.change = Change::Shrunk;
+    else
+        row.change = Change::Same;
+    row.because = fmt::format("{} then, {} now", rateText(*before.rate), rateText(*after.rate));
+}
+
+/// One side is sized, the other quiet below its bound.
+void compareWithQuiet(ComparedPoint& row, const PointFinding& sized, LeakRate bound, bool sizedNow)
+{
+    const LeakRate surely = sized.low.value_or(*sized.rate);
+    const char* sizedWhen = sizedNow ? "now" : "then";
+    const char* quietWhen = sizedNow ? "then" : "now";
+    if (surely <= bound) {
+        row.change = Change::NotComparable;
+        row.because = fmt::format("{} {}, which need not have shown {}: seen was only what is above {}",
+                                  rateText(*sized.rate), sizedWhen, quietWhen, rateText(bound));
+        return;
+    }
+    row.change = sizedNow ? Change::New : Change::Gone;
+    row.atLeast = true;
+    const double sign = sizedNow ? 1.0 : -1.0;
+    row.decades = sign * decadesBetween(bound, *sized.rate);
+    // The other end is open: how far below its bound the quiet side lies is not known.
+    const double least = sign * decadesBetween(bound, surely);
+    (sizedNow ? row.low : row.high) = least;
+    row.because =
+        fmt::format("{} {}; below {} {}", rateText(*sized.rate), sizedWhen, rateText(bound), quietWhen);
+}
+
+void compareRow(ComparedPoint& row)
+{
+    if (!row.before || !row.after) {
+        row.because = row.after ? "there was no such point then" : "the point is no longer there";
+        return;
+    }
+    const PointFinding& before = *row.before;
+    const PointFinding& after = *row.after;
+    if (const std::string why = obstacle(after, "now"); !why.empty()) {
+        row.because = why;
+        return;
+    }
+    if (const std::string why = obstacle(before, "then"); !why.empty()) {
+        row.because = why;
+        return;
+    }
+    if (!sameCondition(before, after)) {
+        row.because = fmt::format("another condition: {} then, {} now", model::name(before.condition),
+                                  model::name(after.condition));
+        return;
+    }
+    if (isSized(before) && isSized(after)) {
+        compareSizes(row);
+    } else if (isSized(after)) {
+        compareWithQuiet(row, after, *before.bound, true);
+    } else if (isSized(before)) {
+        compareWithQuiet(row, before, *after.bound, false);
+    } else {
+        row.change = Change::Same;
+        row.because = fmt::format("no response both times, below {} then and {} now", rateText(*before.bound),
+                                  rateText(*after.bound));
+    }
+}
+
+using ById = std::unordered_map<model::PointId, const PointFinding*>;
+
+ById byId(std::span<const PointFinding> findings)
+{
+    ById result;
+    for (const PointFinding& finding : findings)
+        result[finding.point] = &finding;
+    return result;
+}
+
+/// The finding of a point; a point no round called has one that says so.
+std::optional<PointFinding> findingOf(const ById& findings, const std::optional<model::PointId>& point,
+                                      const model::Sketch& sketch)
+{
+    if (!point)
+        return std::nullopt;
+    if (const auto found = findings.find(*point); found != findings.end())
+        return *found->second;
+    PointFinding finding;
+    finding.point = *point;
+    if (const model::TestPoint* drawn = sketch.point(*point))
+        finding.number = drawn->number;
+    return finding;
+}
+
+} // namespace
+
+int Comparison::count(Change change) const
+{
+    return static_cast<int>(std::count_if(points.begin(), points.end(),
+                                          [&](const ComparedPoint& p) { return p.change == change; }));
+}
+
+int Comparison::matched(MatchedBy by) const
+{
+    return static_cast<int>(std::count_if(points.begin(), points.end(),
+                                          [&](const ComparedPoint& p) { return p.match.by == by; }));
+}
+
+Comparison compare(const ComparedSide& before, const ComparedSide& after,
+                   std::span<const std::pair<model::PointId, model::PointId>> said)
+{
+    const ById then = byId(before.findings);
+    const ById now = byId(after.findings);
+    Comparison comparison;
+    for (const PointMatch& match : matchPoints(*before.sketch, *after.sketch, said)) {
+        ComparedPoint row;
+        row.match = match;
+        row.before = findingOf(then, match.before, *before.sketch);
+        row.after = findingOf(now, match.after, *after.sketch);
+        compareRow(row);
+        comparison.points.push_back(std::move(row));
+    }
+    return comparison;
+}
+
+} // namespace sealwalk::analysis
