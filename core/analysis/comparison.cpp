@@ -11,8 +11,6 @@ namespace sealwalk::analysis {
 
 namespace {
 
-using model::Condition;
-
 std::string rateText(LeakRate rate)
 {
     return fmt::format("{:.1e} mbar l/s", inMillibarLitresPerSecond(rate));
@@ -50,11 +48,6 @@ std::string obstacle(const PointFinding& finding, const char* when)
     default:
         return fmt::format("without a size {}", when);
     }
-}
-
-bool sameCondition(const PointFinding& before, const PointFinding& after)
-{
-    return before.condition == after.condition;
 }
 
 double decadesBetween(LeakRate from, LeakRate to)
@@ -112,6 +105,31 @@ void compareWithQuiet(ComparedPoint& row, const PointFinding& sized, LeakRate bo
         fmt::format("{} {}; below {} {}", rateText(*sized.rate), sizedWhen, rateText(bound), quietWhen);
 }
 
+/// Echoes and masked points say no more than a bound; it may still be enough to call a leak new or gone.
+std::optional<LeakRate> boundOf(const PointFinding& finding)
+{
+    return isSized(finding) ? std::nullopt : finding.bound;
+}
+
+bool decides(const PointFinding& sized, const PointFinding& other)
+{
+    return isSized(sized) && boundOf(other) && sized.low.value_or(*sized.rate) > *other.bound;
+}
+
+/// Why the two findings of a row say nothing together; empty when they do.
+std::string whyNot(const PointFinding& before, const PointFinding& after)
+{
+    const bool decided = decides(after, before) || decides(before, after);
+    if (!decided)
+        for (const auto& side : {std::pair{&after, "now"}, std::pair{&before, "then"}})
+            if (const std::string why = obstacle(*side.first, side.second); !why.empty())
+                return why;
+    if (before.condition != after.condition)
+        return fmt::format("another condition: {} then, {} now", model::name(before.condition),
+                           model::name(after.condition));
+    return {};
+}
+
 void compareRow(ComparedPoint& row)
 {
     if (!row.before || !row.after) {
@@ -120,19 +138,9 @@ void compareRow(ComparedPoint& row)
     }
     const PointFinding& before = *row.before;
     const PointFinding& after = *row.after;
-    if (const std::string why = obstacle(after, "now"); !why.empty()) {
-        row.because = why;
+    row.because = whyNot(before, after);
+    if (!row.because.empty())
         return;
-    }
-    if (const std::string why = obstacle(before, "then"); !why.empty()) {
-        row.because = why;
-        return;
-    }
-    if (!sameCondition(before, after)) {
-        row.because = fmt::format("another condition: {} then, {} now", model::name(before.condition),
-                                  model::name(after.condition));
-        return;
-    }
     if (isSized(before) && isSized(after)) {
         compareSizes(row);
     } else if (isSized(after)) {
