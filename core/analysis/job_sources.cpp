@@ -67,7 +67,8 @@ void apply(const SourceFinding& source, const std::unordered_map<int, model::Poi
     finding.of.clear();
     finding.owes.clear();
     for (const int number : source.others)
-        finding.of.push_back(ids.at(number));
+        if (std::find(finding.of.begin(), finding.of.end(), ids.at(number)) == finding.of.end())
+            finding.of.push_back(ids.at(number));
     for (const Debt& debt : source.owes)
         finding.owes.push_back({debt.toPoint == 0 ? model::PointId() : ids.at(debt.toPoint), debt.share});
     if (!alone.isSized()) {
