@@ -44,6 +44,16 @@ report::MapScale scaleOf(const JobSession& session)
         .scale;
 }
 
+/// The core's phrases as sentences: capital first, full stop last.
+QString sentence(const std::string& phrase)
+{
+    QString text = QString::fromStdString(phrase).trimmed();
+    if (text.isEmpty())
+        return text;
+    text[0] = text[0].toUpper();
+    return text.endsWith(QLatin1Char('.')) ? text : text + QLatin1Char('.');
+}
+
 QLabel* heading(const QString& text, QWidget* parent)
 {
     auto* label = new QLabel(text, parent);
@@ -294,18 +304,18 @@ void JudgePage::refreshBecause()
     m_because->setFinding(row < 0 ? chosen() : m_model->finding(row), scale);
     const JudgeFigures& figures = m_work->figures();
     if (!figures.balance) {
-        m_balanceText->setText(QString::fromStdString(figures.problem));
+        m_balanceText->setText(sentence(figures.problem));
         m_balance->setFigure({});
         m_load->setFigure({});
         return;
     }
     const model::TestObject& object = m_session.object();
-    m_balanceText->setText(QString::fromStdString(figures.balance->balance.advice));
+    m_balanceText->setText(sentence(figures.balance->balance.advice));
     m_balance->setFigure(
         report::balanceBars(figures.balance->balance, scale, m_session.job().setup.totalLimit));
-    QStringList notes{QString::fromStdString(figures.balance->effect.advice)};
+    QStringList notes{sentence(figures.balance->effect.advice)};
     for (const std::string& note : figures.balance->notes)
-        notes << QString::fromStdString(note);
+        notes << sentence(note);
     m_loadText->setText(notes.join(QLatin1Char(' ')));
     report::LoadOptions load;
     load.balance = &figures.balance->balance;

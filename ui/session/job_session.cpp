@@ -120,6 +120,7 @@ Result<model::JobId> JobSession::createJob(model::ObjectId object, const std::st
     const auto made = history().createJob(object, purpose, Timestamp::now());
     if (!made)
         return fail(made.error());
+    emit storedOnDisk(Timestamp::now());
     emit historyChanged();
     if (const Status opened = openJob(made->id); !opened)
         return fail(opened.error());

@@ -4,6 +4,7 @@
 #include "core/analysis/job_findings.h"
 #include "core/quantities/leak_rate_unit.h"
 #include "core/report/rate_text.h"
+#include "ui/render/decade_ruler.h"
 #include "ui/render/theme.h"
 #include "ui/spray/call_head.h"
 #include "ui/spray/entry_field.h"
@@ -48,6 +49,7 @@ CallPanel::CallPanel(JobSession& session, SprayController& controller, QWidget* 
     , m_unit(new QLabel(this))
     , m_field(new EntryField(this))
     , m_readBack(new ReadBack(this))
+    , m_ruler(new render::DecadeRuler(Qt::Horizontal, this))
     , m_legend(new KeyLegend(this))
 {
     auto* column = new QVBoxLayout(this);
@@ -65,6 +67,7 @@ CallPanel::CallPanel(JobSession& session, SprayController& controller, QWidget* 
     column->addSpacing(render::kGapHair);
     column->addWidget(m_field);
     column->addWidget(m_readBack);
+    column->addWidget(m_ruler);
     column->addStretch();
     column->addWidget(m_legend);
     m_caption->setBuddy(m_field);
@@ -247,6 +250,7 @@ void CallPanel::refresh()
         reading.background = m_controller.background();
         finding = analysis::readingFinding(m_session.job(), reading);
     }
+    m_ruler->setValue(finding ? finding->asRead : std::nullopt);
     if (m_session.hasJob()) {
         const auto unit = leakRateUnit(m_session.job().setup.unit);
         const double perSi = unit ? numberIn(pascalCubicMetresPerSecond(1.0), *unit).value_or(1.0) : 1.0;

@@ -8,6 +8,10 @@
 
 class QLabel;
 
+namespace sealwalk::render {
+class DecadeRuler;
+}
+
 namespace sealwalk::ui {
 
 class CallHead;
@@ -23,6 +27,7 @@ class CallPanel : public QWidget
 public:
     CallPanel(JobSession& session, SprayController& controller, QWidget* parent = nullptr);
     [[nodiscard]] EntryField& field() const { return *m_field; }
+    [[nodiscard]] render::DecadeRuler& ruler() const { return *m_ruler; }
 
 signals:
     void remarkWanted();
@@ -45,6 +50,7 @@ private:
     QLabel* m_unit;
     EntryField* m_field;
     ReadBack* m_readBack;
+    render::DecadeRuler* m_ruler;
     KeyLegend* m_legend;
 };
 

@@ -4,6 +4,7 @@
 #include "core/quantities/leak_rate_unit.h"
 #include "core/report/map_builder.h"
 #include "core/report/rate_text.h"
+#include "ui/render/decade_ruler.h"
 #include "ui/render/sheet_view.h"
 #include "ui/render/theme.h"
 #include "ui/spray/call_panel.h"
@@ -170,6 +171,7 @@ void SprayPage::refreshMap()
                               .arg(index + 1)
                               .arg(sketch.sheets.size())
                               .arg(QString::fromStdString(options.unit)));
+    m_call->ruler().setScale(content->scale);
     m_sheet->setContent(std::move(content));
     refresh();
 }
