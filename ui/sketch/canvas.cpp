@@ -40,6 +40,10 @@ SketchCanvas::SketchCanvas(SketchDesk& desk, UnderlayImages& images, QWidget* pa
     setAttribute(Qt::WA_OpaquePaintEvent);
     setMinimumSize(240, 200);
     setAccessibleName(tr("Sheet"));
+    constexpr int kRestMilliseconds = 90;
+    m_rest.setSingleShot(true);
+    m_rest.setInterval(kRestMilliseconds);
+    connect(&m_rest, &QTimer::timeout, this, qOverload<>(&SketchCanvas::update));
     connect(&desk, &SketchDesk::sketchChanged, this, &SketchCanvas::sketchChanged);
     connect(&desk, &SketchDesk::chosenChanged, this, [this] {
         if (m_entry.isActive())
@@ -58,7 +62,7 @@ SketchCanvas::SketchCanvas(SketchDesk& desk, UnderlayImages& images, QWidget* pa
         fit();
     });
     connect(&images, &UnderlayImages::loaded, this, [this] {
-        m_layer = {};
+        m_layerStale = true;
         update();
     });
 }
@@ -390,7 +394,7 @@ void SketchCanvas::setShowsRulers(bool shows)
 void SketchCanvas::resizeEvent(QResizeEvent* event)
 {
     QWidget::resizeEvent(event);
-    m_layer = {};
+    m_layerStale = true;
     if (!m_fitted || !event->oldSize().isValid() || m_tool == nullptr)
         fit();
     else
@@ -402,14 +406,14 @@ void SketchCanvas::resizeEvent(QResizeEvent* event)
 void SketchCanvas::changeEvent(QEvent* event)
 {
     if (event->type() == QEvent::PaletteChange || event->type() == QEvent::StyleChange)
-        m_layer = {};
+        m_layerStale = true;
     QWidget::changeEvent(event);
 }
 
 void SketchCanvas::sketchChanged()
 {
     m_drawnScale = 0.0;
-    m_layer = {};
+    m_layerStale = true;
     if (m_desk.sheetInView() != nullptr && m_desk.sheetInView()->underlay)
         m_images.request(m_desk.sheetInView()->underlay->picture);
     describe();
@@ -418,7 +422,7 @@ void SketchCanvas::sketchChanged()
 
 void SketchCanvas::viewChanged()
 {
-    m_layer = {};
+    m_rest.start();
     update();
 }
 

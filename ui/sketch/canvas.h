@@ -9,6 +9,7 @@
 #include "ui/sketch/tool.h"
 
 #include <QPixmap>
+#include <QTimer>
 #include <QWidget>
 
 #include <functional>
@@ -77,7 +78,11 @@ private:
     void describe();
 
     [[nodiscard]] const std::vector<DrawnJoint>& drawn();
-    void paintLayer(const model::Sheet* sheet, const std::unordered_set<model::JointId>& hidden);
+    /// Paints what stands still. While the view is being moved, the last picture is moved and stretched with
+    /// it, and painted anew when the hand rests.
+    void paintLayer(QPainter& painter, const model::Sheet* sheet,
+                    const std::unordered_set<model::JointId>& hidden);
+    void renewLayer(const model::Sheet* sheet, const std::unordered_set<model::JointId>& hidden);
     void paintOverlay(QPainter& painter, const model::Sketch& shown,
                       const std::unordered_set<model::JointId>& touched);
     void paintChosen(QPainter& painter, const model::Sketch& shown, const model::Joint& joint);
@@ -102,8 +107,11 @@ private:
 
     std::vector<DrawnJoint> m_drawn;
     double m_drawnScale = 0.0;
-    QPixmap m_layer;
+    QPixmap m_layer; ///< larger than the window by a margin, so that panning can draw on it
     QPointF m_layerOrigin;
+    double m_layerScale = 0.0;
+    bool m_layerStale = true; ///< shows another sketch, theme or size
+    QTimer m_rest;
     std::unordered_set<model::JointId> m_layerHidden;
 };
 

@@ -11,6 +11,7 @@
 #include <QPainter>
 
 #include <algorithm>
+#include <cmath>
 #include <numbers>
 
 namespace sealwalk::ui {
@@ -20,6 +21,8 @@ using render::Role;
 namespace {
 
 constexpr double kHandleAir = 1.4 * 7.0; ///< px; SelectTool::air at this reach
+
+constexpr int kLayerMargin = 200; ///< px that the picture of what stands still reaches beyond the window
 
 template <class Item>
 void addTouched(std::unordered_set<model::JointId>& touched, const editing::Step<Item>& step)
@@ -52,22 +55,51 @@ const std::vector<DrawnJoint>& SketchCanvas::drawn()
     return m_drawn;
 }
 
-void SketchCanvas::paintLayer(const model::Sheet* sheet, const std::unordered_set<model::JointId>& hidden)
+void SketchCanvas::paintLayer(QPainter& painter, const model::Sheet* sheet,
+                              const std::unordered_set<model::JointId>& hidden)
+{
+    const bool same = !m_layerStale && m_layerHidden == hidden;
+    const bool sameScale = same && m_layerScale == m_view.scale();
+    const QPointF moved = m_view.origin() - m_layerOrigin;
+    const bool covers =
+        sameScale && std::abs(moved.x()) <= kLayerMargin && std::abs(moved.y()) <= kLayerMargin;
+    if (!covers && !(same && m_rest.isActive())) {
+        renewLayer(sheet, hidden);
+    } else if (!covers) {
+        // Still moving: the old picture, stretched. What it does not cover is paper.
+        const render::Theme& theme = render::Theme::of(this);
+        painter.fillRect(rect(), theme.colour(Role::Sheet));
+        const double stretch = m_view.scale() / m_layerScale;
+        painter.save();
+        painter.translate(m_view.origin());
+        painter.scale(stretch, stretch);
+        painter.translate(-m_layerOrigin);
+        painter.drawPixmap(QPointF(-kLayerMargin, -kLayerMargin), m_layer);
+        painter.restore();
+        return;
+    }
+    painter.drawPixmap(m_view.origin() - m_layerOrigin - QPointF(kLayerMargin, kLayerMargin), m_layer);
+}
+
+void SketchCanvas::renewLayer(const model::Sheet* sheet, const std::unordered_set<model::JointId>& hidden)
 {
     const double ratio = devicePixelRatioF();
-    const QSize size = this->size() * ratio;
-    if (m_layer.size() == size && m_layerOrigin == m_view.origin() && m_layerHidden == hidden)
-        return;
-    m_layer = QPixmap(size);
-    m_layer.setDevicePixelRatio(ratio);
+    const QSize size = this->size() + 2 * QSize(kLayerMargin, kLayerMargin);
+    if (m_layer.size() != size * ratio) {
+        m_layer = QPixmap(size * ratio);
+        m_layer.setDevicePixelRatio(ratio);
+    }
     m_layerOrigin = m_view.origin();
+    m_layerScale = m_view.scale();
     m_layerHidden = hidden;
+    m_layerStale = false;
     const render::Theme& theme = render::Theme::of(this);
     m_layer.fill(theme.colour(Role::Sheet));
     QPainter painter(&m_layer);
     painter.setRenderHint(QPainter::Antialiasing);
-    painter.translate(m_view.origin());
-    const QRectF visible = QRectF(rect()).translated(-m_view.origin());
+    painter.translate(m_view.origin() + QPointF(kLayerMargin, kLayerMargin));
+    const QRectF visible =
+        QRectF(QPointF(-kLayerMargin, -kLayerMargin), QSizeF(size)).translated(-m_view.origin());
     render::paintSheetGrid(painter, theme, visible, m_view.scale());
     if (sheet != nullptr) {
         m_images.paint(painter, *sheet, m_view.scale());
@@ -102,11 +134,10 @@ void SketchCanvas::paintEvent(QPaintEvent*)
     const model::Sketch& shown = preview ? *preview : m_desk.sketch();
     const model::Sheet* sheet = shown.sheet(m_desk.sheet());
     if (preview && sheet != nullptr && m_desk.sheetInView() != nullptr && *sheet != *m_desk.sheetInView())
-        m_layer = {}; // the sheet itself is being changed
+        m_layerStale = true; // the sheet itself is being changed
     std::unordered_set<model::JointId> hidden = touched;
     hidden.insert(m_desk.chosen().begin(), m_desk.chosen().end());
-    paintLayer(sheet, hidden);
-    painter.drawPixmap(0, 0, m_layer);
+    paintLayer(painter, sheet, hidden);
     painter.setRenderHint(QPainter::Antialiasing);
     if (sheet != nullptr)
         paintOverlay(painter, shown, touched);
@@ -118,7 +149,7 @@ void SketchCanvas::paintEvent(QPaintEvent*)
         painter.drawRect(QRectF(rect()).adjusted(1.0, 1.0, -1.0, -1.0));
     }
     if (preview && sheet != nullptr && m_desk.sheetInView() != nullptr && *sheet != *m_desk.sheetInView())
-        m_layer = {};
+        m_layerStale = true;
 }
 
 void SketchCanvas::paintOverlay(QPainter& painter, const model::Sketch& shown,
