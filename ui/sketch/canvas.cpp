@@ -82,12 +82,14 @@ void SketchCanvas::setTool(std::unique_ptr<Tool> tool)
 
 Hand SketchCanvas::hand() const
 {
-    return {m_view.toSheet(m_at), m_view.toMillimetres(kReach), gridAt(m_view.scale()), m_keys};
+    const QPointF at = m_handKnown ? m_at : QRectF(rect()).center();
+    return {m_view.toSheet(at), m_view.toMillimetres(kReach), gridAt(m_view.scale()), m_keys};
 }
 
 void SketchCanvas::handOver(QPointF at, Qt::KeyboardModifiers keys)
 {
     m_at = at;
+    m_handKnown = true;
     m_keys = keys;
     const geometry::Point place = m_view.toSheet(at);
     emit handMoved(place.x, place.y);
@@ -194,6 +196,13 @@ void SketchCanvas::mouseDoubleClickEvent(QMouseEvent* event)
     }
 }
 
+void SketchCanvas::leaveEvent(QEvent* event)
+{
+    QWidget::leaveEvent(event);
+    if (!m_pressed && !m_handByKeys)
+        m_handKnown = false;
+}
+
 void SketchCanvas::wheelEvent(QWheelEvent* event)
 {
     if (event->angleDelta().y() != 0) {
@@ -278,8 +287,8 @@ bool SketchCanvas::moveHandBy(const QKeyEvent& event)
     default:
         return false;
     }
-    if (!m_handByKeys && !rect().contains(m_at.toPoint()))
-        m_at = rect().center();
+    if (!m_handKnown)
+        m_at = QRectF(rect()).center();
     m_handByKeys = true;
     // Steps of ten millimetres that keep their size on the screen: fine with Shift.
     const double step = gridAt(m_view.scale()) * (event.modifiers().testFlag(Qt::ShiftModifier) ? 1.0 : 10.0);

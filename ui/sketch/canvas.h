@@ -59,6 +59,7 @@ protected:
     void mouseMoveEvent(QMouseEvent* event) override;
     void mouseReleaseEvent(QMouseEvent* event) override;
     void mouseDoubleClickEvent(QMouseEvent* event) override;
+    void leaveEvent(QEvent* event) override;
     void wheelEvent(QWheelEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
     void keyReleaseEvent(QKeyEvent* event) override;
@@ -97,6 +98,7 @@ private:
     QPointF m_at;
     Qt::KeyboardModifiers m_keys;
     bool m_handByKeys = false;
+    bool m_handKnown = false; ///< over the sheet; else the middle of it stands for the hand
     bool m_pressed = false;
     bool m_panning = false;
     bool m_spaceHeld = false;

@@ -60,7 +60,7 @@ JointList::JointList(SketchDesk& desk, QWidget* parent)
     header()->setStretchLastSection(false);
     header()->setSectionResizeMode(0, QHeaderView::Stretch);
     header()->setSectionResizeMode(1, QHeaderView::ResizeToContents);
-    setMinimumHeight(94);
+    setMinimumHeight(64);
     connect(this, &QTreeWidget::itemSelectionChanged, this, &JointList::takeChosen);
     connect(&desk, &SketchDesk::sketchChanged, this, &JointList::refresh);
     connect(&desk, &SketchDesk::sheetChanged, this, &JointList::refresh);

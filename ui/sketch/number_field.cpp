@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/sketch/number_field.h"
 
-#include "ui/widgets/number_display.h"
-
 #include <QLocale>
 
 #include <cmath>
@@ -16,6 +14,19 @@ std::optional<double> readNumber(const QString& text)
     bool ok = false;
     const double value = QLocale::c().toDouble(plain, &ok);
     return ok && std::isfinite(value) ? std::optional(value) : std::nullopt;
+}
+
+QString plainNumber(double number)
+{
+    QLocale locale;
+    locale.setNumberOptions(QLocale::OmitGroupSeparator);
+    constexpr int kDigits = 3; // a thousandth of a millimetre
+    QString text = locale.toString(number, 'f', kDigits);
+    while (text.endsWith(locale.zeroDigit()))
+        text.chop(1);
+    if (text.endsWith(locale.decimalPoint()))
+        text.chop(1);
+    return text;
 }
 
 NumberField::NumberField(const QString& name, int width, QWidget* parent)
@@ -35,7 +46,7 @@ void NumberField::setNumber(std::optional<double> number)
     if (hasFocus() && isModified())
         return;
     m_number = number;
-    setText(number ? typedText(std::round(*number * 1000.0) / 1000.0) : QString());
+    setText(number ? plainNumber(*number) : QString());
     setModified(false);
 }
 

@@ -30,6 +30,9 @@ private:
     std::optional<double> m_number;
 };
 
+/// A number without grouping and needless zeros, in the default locale: "1200", "12.5".
+QString plainNumber(double number);
+
 /// A number as it is typed, with decimal comma or point; none when it is no finite number.
 std::optional<double> readNumber(const QString& text);
 

@@ -57,8 +57,8 @@ SheetPanel::SheetPanel(SketchDesk& desk, QWidget* parent)
     connect(m_seenFrom->lineEdit(), &QLineEdit::editingFinished, this, side);
     column->addWidget(formRow(tr("Seen from"), {m_seenFrom}, this));
 
-    m_width = new NumberField(tr("Width of the sheet in millimetres"), 70, this);
-    m_height = new NumberField(tr("Height of the sheet in millimetres"), 70, this);
+    m_width = new NumberField(tr("Width of the sheet in millimetres"), 60, this);
+    m_height = new NumberField(tr("Height of the sheet in millimetres"), 60, this);
     for (NumberField* field : {m_width, m_height}) {
         connect(field, &NumberField::edited, this, [this, field](std::optional<double> number) {
             change([&](model::Sheet& sheet) {
@@ -84,10 +84,15 @@ SheetPanel::SheetPanel(SketchDesk& desk, QWidget* parent)
             [this](bool on) { change([on](model::Sheet& sheet) { sheet.seenFromAbove = on; }); });
     column->addWidget(m_plan);
 
+    m_retired = new QCheckBox(tr("show retired points"), this);
+    m_retired->setChecked(m_desk.showsRetired());
+    connect(m_retired, &QCheckBox::toggled, &m_desk, &SketchDesk::setShowsRetired);
+    column->addWidget(m_retired);
+
     auto* buttons = new QHBoxLayout;
     buttons->setContentsMargins(0, 8, 0, 8);
     buttons->setSpacing(8);
-    m_picture = new QPushButton(tr("Picture underneath …"), this);
+    m_picture = new QPushButton(tr("Picture …"), this);
     m_picture->setObjectName(QStringLiteral("sheet-picture"));
     connect(m_picture, &QPushButton::clicked, this, &SheetPanel::pictureWanted);
     m_remove = new QPushButton(tr("Delete sheet"), this);

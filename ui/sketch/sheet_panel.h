@@ -39,6 +39,7 @@ private:
     NumberField* m_height = nullptr;
     QComboBox* m_up = nullptr;
     QCheckBox* m_plan = nullptr;
+    QCheckBox* m_retired = nullptr;
     QPushButton* m_picture = nullptr;
     QPushButton* m_remove = nullptr;
 };

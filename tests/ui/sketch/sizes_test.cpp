@@ -50,6 +50,14 @@ TEST(ReadNumber, TakesCommaPointAndTrueMinusAndNothingElse)
         EXPECT_FALSE(readNumber(QString::fromUtf8(bad)).has_value()) << bad;
 }
 
+TEST(PlainNumber, WritesWhatOneWouldType)
+{
+    EXPECT_EQ(plainNumber(1200.0), QStringLiteral("1200"));
+    EXPECT_EQ(plainNumber(12.5), QStringLiteral("12.5"));
+    EXPECT_EQ(plainNumber(0.0), QStringLiteral("0"));
+    EXPECT_EQ(plainNumber(0.1 + 0.2), QStringLiteral("0.3"));
+}
+
 // Property: what is under the hand stays there when zooming, at every step within the bounds.
 TEST(SheetView, ZoomsAboutThePlaceUnderTheHand)
 {
