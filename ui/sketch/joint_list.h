@@ -18,6 +18,8 @@ class JointList : public QTreeWidget
 public:
     explicit JointList(SketchDesk& desk, QWidget* parent = nullptr);
     void refresh();
+    /// Takes what is left over, and asks for little.
+    [[nodiscard]] QSize sizeHint() const override { return {200, 94}; }
 
 private:
     void showChosen();

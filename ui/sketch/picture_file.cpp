@@ -101,6 +101,13 @@ Result<PictureFile> fromSvg(const QByteArray& bytes, const QString& file)
     return PictureFile{{bytes.begin(), bytes.end()}, "svg", svg.defaultSize()};
 }
 
+/// The decoder takes a JPEG that breaks off and fills the rest with grey, so its end is looked for: an end
+/// marker after the last scan (thumbnails inside have one of their own, but before it).
+bool breaksOff(const QByteArray& jpeg)
+{
+    return jpeg.lastIndexOf("\xFF\xD9") < jpeg.lastIndexOf("\xFF\xDA");
+}
+
 Result<PictureFile> fromPixels(QByteArray bytes, const QString& file)
 {
     QBuffer buffer(&bytes);
@@ -110,6 +117,8 @@ Result<PictureFile> fromPixels(QByteArray bytes, const QString& file)
     const QByteArray format = reader.format();
     if (format.isEmpty())
         return fail(ErrorCode::BadInput, named(file) + " is neither a photo, an SVG nor a PDF");
+    if ((format == "jpeg" || format == "jpg") && breaksOff(bytes))
+        return fail(ErrorCode::DamagedFile, named(file) + " breaks off before its end; copy it again");
     QImageReader::setAllocationLimit(kAllocationMegabytes);
     const QSize size = reader.size();
     const bool large = std::max(size.width(), size.height()) > kLongestSide;

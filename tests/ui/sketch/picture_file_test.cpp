@@ -90,12 +90,17 @@ TEST_F(PictureFiles, RefuseWhatIsNoPictureWithASentence)
     QFile good(path("good.png"));
     ASSERT_TRUE(good.open(QIODevice::ReadOnly));
     const QByteArray half = good.readAll().left(60);
+    image.scaled(600, 600).save(path("good.jpg"));
+    QFile photo(path("good.jpg"));
+    ASSERT_TRUE(photo.open(QIODevice::ReadOnly));
+    const QByteArray halfPhoto = photo.read(photo.size() / 2);
     const struct
     {
         QString file;
         ErrorCode code;
     } rows[] = {
         {path("missing.png"), ErrorCode::NotFound},
+        {write("half.jpg", halfPhoto), ErrorCode::DamagedFile},
         {write("empty.png", ""), ErrorCode::DamagedFile},
         {write("text.png", "this is no picture at all"), ErrorCode::BadInput},
         {write("half.png", half), ErrorCode::DamagedFile},
