@@ -20,6 +20,7 @@ constexpr double kColdest =
     150.0; // K; outside, a chamber is no longer at a room's temperature or a number is wrong
 constexpr double kHottest = 600.0; // K
 constexpr std::size_t kFewest = 3;
+constexpr double kRunOnAnyway = 2.0; // lengths of the record, where none up to five is known to do
 
 Status checkRecord(const RiseRecord& record, const RiseOptions& options)
 {
@@ -169,8 +170,11 @@ Result<RiseSummary> analyseRise(const RiseRecord& record, const RiseOptions& opt
     summary.outgassingEnd = rate(outgassingRate(posterior, 1.0));
     summary.model = describe(posterior.readings.front(), range.verdict);
     summary.modelBelief = posterior.readings.front().weight;
-    if (!summary.separable)
-        summary.runOnFor = enoughLonger(rise, posterior, allowances);
+    if (!summary.separable) {
+        const auto enough = enoughLonger(rise, posterior, allowances);
+        summary.runningOnWillDo = enough.has_value();
+        summary.runOnFor = enough.value_or(seconds(kRunOnAnyway * rise.length));
+    }
     draw(summary.curves, rise, posterior, range.middle, record.time.front());
     summary.advice = riseAdvice(summary, rise, range);
     if (!std::isfinite(summary.leakRate.si()) || !std::isfinite(summary.high.si()))

@@ -61,7 +61,8 @@ struct RiseSummary
     LeakRate outgassingEnd;           ///< the same at the last sample
     std::string model;                ///< the reading with most evidence, for people
     double modelBelief = 0.0;         ///< its share of belief, 0 to 1
-    std::optional<Duration> runOnFor; ///< how much longer would do, by what is known now
+    std::optional<Duration> runOnFor; ///< how much longer to run, by what is known now; none when separable
+    bool runningOnWillDo = false;     ///< that should be enough; else judge again then
     std::vector<std::string> advice;  ///< whole sentences, without figures that carry a unit of leak rate
     RiseCurves curves;
     double noise = 0.0;                     ///< Pa, of one sample, from the record itself

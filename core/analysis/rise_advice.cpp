@@ -82,13 +82,11 @@ std::vector<std::string> riseAdvice(const RiseSummary& summary, const Compressed
             "The rise exhausts itself: outgassing or a trapped volume, no leak above the upper bound.");
         break;
     case RiseVerdict::NotSeparable:
-        if (summary.runOnFor)
-            advice.push_back(fmt::format("Not separable: run on for {} min; until then the leak is only "
-                                         "known to lie below the upper bound.",
-                                         static_cast<long>(roundedUp(summary.runOnFor->si() / kMinute))));
-        else
-            advice.emplace_back("Not separable, and running on would hardly help: pump longer before "
-                                "shutting off, or use a quieter gauge; the leak lies below the upper bound.");
+        advice.push_back(
+            fmt::format("Not separable: run on for {} min{}; until then the leak is only known to lie "
+                        "below the upper bound.",
+                        static_cast<long>(roundedUp(summary.runOnFor->si() / kMinute)),
+                        summary.runningOnWillDo ? "" : " and judge again, or pump longer beforehand"));
         break;
     }
     if (rise.samples < 20)

@@ -65,6 +65,37 @@ double sourceRise(const RisePosterior& posterior)
     return sum > 0.0 ? rise / sum : 0.0;
 }
 
+/// The record `factor` times as long, without noise, if `reading` is the truth; its uncertainties stay.
+CompressedRise carriedOn(const CompressedRise& rise, const RisePosterior& posterior,
+                         const RiseReading& reading, double factor)
+{
+    const double leak = reading.leak > 0.0 ? reading.leak : 0.5 * posterior.high;
+    const double widen = std::sqrt(posterior.inflation);
+    std::vector<SourceCurve> curves;
+    for (const RiseSource& source : reading.sources)
+        curves.emplace_back(source.shape);
+    CompressedRise longer;
+    longer.length = factor * rise.length;
+    longer.interval = rise.interval;
+    longer.samples = static_cast<std::size_t>(factor * static_cast<double>(rise.samples));
+    const double step = longer.length / 100.0;
+    double last = -step;
+    const auto add = [&](double time, double uncertainty) {
+        const double x = time / rise.length;
+        double value = reading.start + leak * x;
+        for (std::size_t i = 0; i < curves.size(); ++i)
+            value += reading.sources[i].rise * curves[i].share(x);
+        longer.bins.push_back({time, value, widen * uncertainty, 1});
+        last = time;
+    };
+    for (const RiseBin& bin : rise.bins)
+        if (bin.time - last >= std::min(step, 0.07 * bin.time))
+            add(bin.time, bin.uncertainty);
+    for (double time = last + step; time <= longer.length; time += step)
+        add(time, rise.bins.back().uncertainty);
+    return longer;
+}
+
 } // namespace
 
 LeakRange leakRange(const CompressedRise& rise, const RisePosterior& posterior, const RangeOptions& options)
@@ -117,35 +148,21 @@ bool fallsBeyondDoubt(const CompressedRise& rise, const RangeOptions& options)
 std::optional<Duration> enoughLonger(const CompressedRise& rise, const RisePosterior& posterior,
                                      const RangeOptions& options)
 {
-    if (posterior.readings.empty())
-        return std::nullopt;
-    // Of the readings that hold most of the belief the slowest decides: the others need less.
-    const RiseReading& reading = posterior.readings.front();
-    const double leak = reading.leak > 0.0 ? reading.leak : 0.5 * posterior.high;
-    const double widen = std::sqrt(posterior.inflation);
-    const auto pressure = [&](double x) {
-        double value = reading.start + leak * x;
-        for (const RiseSource& source : reading.sources)
-            value += source.rise * SourceCurve(source.shape).share(x);
-        return value;
-    };
-    for (const double factor : {1.25, 1.5, 2.0, 2.5, 3.0, 4.0, 6.0, 8.0, 12.0}) {
-        CompressedRise longer;
-        longer.length = factor * rise.length;
-        longer.interval = rise.interval;
-        longer.samples = static_cast<std::size_t>(factor * static_cast<double>(rise.samples));
-        const double step = longer.length / 100.0;
-        double last = -step;
-        const auto add = [&](double time, double uncertainty) {
-            longer.bins.push_back({time, pressure(time / rise.length), widen * uncertainty, 1});
-            last = time;
-        };
-        for (const RiseBin& bin : rise.bins)
-            if (bin.time - last >= std::min(step, 0.07 * bin.time))
-                add(bin.time, bin.uncertainty);
-        for (double time = last + step; time <= longer.length; time += step)
-            add(time, rise.bins.back().uncertainty);
-        if (leakRange(longer, weighReadings(longer), options).verdict != RiseVerdict::NotSeparable)
+    constexpr std::size_t kAsked = 5; // readings
+    const std::size_t asked = std::min(kAsked, posterior.readings.size());
+    double all = 0.0;
+    for (std::size_t i = 0; i < asked; ++i)
+        all += posterior.readings[i].weight;
+    for (const double factor : {2.0, 3.0, 4.0, 6.0}) {
+        double content = 0.0;
+        double open = all;
+        for (std::size_t i = 0; i < asked && content + open >= 0.5 * all && content < 0.5 * all; ++i) {
+            const CompressedRise longer = carriedOn(rise, posterior, posterior.readings[i], factor);
+            open -= posterior.readings[i].weight;
+            if (leakRange(longer, weighReadings(longer), options).verdict != RiseVerdict::NotSeparable)
+                content += posterior.readings[i].weight;
+        }
+        if (content > 0.0 && content >= 0.5 * all)
             return seconds((factor - 1.0) * rise.length);
     }
     return std::nullopt;

@@ -32,8 +32,9 @@ LeakRange leakRange(const CompressedRise& rise, const RisePosterior& posterior, 
 bool fallsBeyondDoubt(const CompressedRise& rise, const RangeOptions& options);
 
 /// How much longer the test would have to run until it separates, if the sources go on as now believed: the
-/// record is carried on without noise and judged again. Nothing when even twelve times the length would not
-/// do.
+/// record is carried on without noise as the weightiest readings have it and judged again, until half their
+/// belief is content. At least as long again, for a law seen in part is known badly; nothing when even six
+/// times the length would not do.
 std::optional<Duration> enoughLonger(const CompressedRise& rise, const RisePosterior& posterior,
                                      const RangeOptions& options);
 

@@ -67,8 +67,27 @@ TEST(PressureRise, SaysNotSeparableAndHowMuchLongerWouldDo)
     // A source that only exhausts itself makes the first slope an upper bound.
     EXPECT_LE(summary.high.si(), 0.1 * tests::kD4.law().rate(0.0) * 1.05);
     ASSERT_TRUE(summary.runOnFor.has_value());
+    EXPECT_GE(summary.runOnFor->si(), tests::kD4.length);
     EXPECT_THAT(summary.advice,
-                testing::Contains(testing::MatchesRegex("Not separable: run on for [0-9]+ min;.*")));
+                testing::Contains(testing::MatchesRegex("Not separable: run on for [0-9]+ min.*")));
+}
+
+// Property: a record carried on for what the advice adds up to is separable in the end, and the leak is in
+// its range.
+TEST(PressureRise, FollowingTheAdviceLeadsToAnAnswer)
+{
+    RiseSet set = tests::kD4;
+    RiseSummary summary = judged(set);
+    for (int times = 0; times < 4 && !summary.separable; ++times) {
+        EXPECT_GE(summary.high.si(), set.leak);
+        EXPECT_EQ(summary.low.si(), 0.0);
+        set.length += summary.runOnFor.value().si();
+        summary = judged(set);
+    }
+    EXPECT_TRUE(summary.separable);
+    EXPECT_FALSE(summary.runOnFor.has_value());
+    EXPECT_LE(summary.low.si(), set.leak);
+    EXPECT_GE(summary.high.si(), set.leak);
 }
 
 // Property: the curves are a split of the record, on its own clock.
