@@ -42,28 +42,21 @@ void requireWhole(const model::TestObject& object, const model::Job& job)
     }
 }
 
-template <class T>
-void insertAll(SQLite::Database& database, JobKey key, const std::vector<T>& records)
-{
-    for (const T& record : records)
-        insertRow(database, key, record);
-}
-
 void insertRecords(SQLite::Database& database, JobKey key, const model::Job& job)
 {
     insertSetup(database, key, job.setup);
     insertSketch(database, key, job.sketch);
-    insertAll(database, key, job.repairs); // rounds name the repair they prove
-    insertAll(database, key, job.rounds);
-    insertAll(database, key, job.readings);
-    insertAll(database, key, job.voids);
-    insertAll(database, key, job.calibrations);
-    insertAll(database, key, job.backgrounds);
-    insertAll(database, key, job.riseTests);
-    insertAll(database, key, job.judgements);
-    insertAll(database, key, job.concessions);
-    insertAll(database, key, job.review);
-    insertAll(database, key, job.signatures);
+    insertRows(database, key, job.repairs); // rounds name the repair they prove
+    insertRows(database, key, job.rounds);
+    insertRows(database, key, job.readings);
+    insertRows(database, key, job.voids);
+    insertRows(database, key, job.calibrations);
+    insertRows(database, key, job.backgrounds);
+    insertRows(database, key, job.riseTests);
+    insertRows(database, key, job.judgements);
+    insertRows(database, key, job.concessions);
+    insertRows(database, key, job.review);
+    insertRows(database, key, job.signatures);
 }
 
 } // namespace

@@ -34,20 +34,32 @@ inline std::string joined(const std::vector<std::string>& names, const std::stri
     return result;
 }
 
-/// Inserts a record of the job.
+/// Inserts records of the job, in their order.
 template <class T>
-void insertRow(SQLite::Database& database, JobKey job, const T& record)
+void insertRows(SQLite::Database& database, JobKey job, const std::vector<T>& records)
 {
+    if (records.empty())
+        return;
     static const std::vector<std::string> names = columnNames<T>();
     std::string marks = "?";
     for (std::size_t i = 0; i < names.size(); ++i)
         marks += ", ?";
     SQLite::Statement insert(database, std::string("INSERT INTO ") + Rows<T>::table + " (job, " +
                                            joined(names) + ") VALUES (" + marks + ")");
-    insert.bind(1, job);
-    ColumnBinder binder(insert, 2);
-    Rows<T>::fields(binder, record);
-    insert.exec();
+    for (const T& record : records) {
+        insert.bind(1, job);
+        ColumnBinder binder(insert, 2);
+        Rows<T>::fields(binder, record);
+        insert.exec();
+        insert.reset();
+    }
+}
+
+/// Inserts one record of the job.
+template <class T>
+void insertRow(SQLite::Database& database, JobKey job, const T& record)
+{
+    insertRows(database, job, std::vector<T>{record});
 }
 
 /// Overwrites the record of the job that has the same uuid. @return whether there is one

@@ -95,10 +95,8 @@ void insertSketch(SQLite::Database& database, JobKey key, const model::Sketch& s
 {
     for (const model::Sheet& sheet : sketch.sheets)
         insertRow(database, key, toRow(sheet));
-    for (const model::Joint& joint : sketch.joints)
-        insertRow(database, key, joint);
-    for (const model::TestPoint& point : sketch.points)
-        insertRow(database, key, point);
+    insertRows(database, key, sketch.joints);
+    insertRows(database, key, sketch.points);
     SQLite::Statement update(database,
                              "UPDATE job SET sketch_revision = ?, last_point_number = ? WHERE id = ?");
     update.bind(1, sketch.revision);
