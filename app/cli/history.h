@@ -17,9 +17,4 @@ Result<storage::HistoryStore> openHistory(const Console& console, storage::Histo
 /// A job by number or UUID, with its object.
 Result<exchange::JobRecord> loadJob(const storage::HistoryStore& store, const std::string& numberOrUuid);
 
-/// The pictures a job refers to. One that is not in the history, or whose bytes no longer match its name, is
-/// left out and told in `problems`.
-std::vector<model::Picture> loadPictures(const storage::HistoryStore& store, const model::Job& job,
-                                         std::vector<std::string>& problems);
-
 } // namespace sealwalk::cli

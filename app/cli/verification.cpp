@@ -1,12 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/verification.h"
 
-#include "core/exchange/signing.h"
-
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
-
-#include <algorithm>
 
 namespace sealwalk::cli {
 
@@ -30,30 +26,6 @@ nlohmann::ordered_json signatureDocument(const exchange::CheckedSignature& check
 std::string counted(std::size_t number, const char* thing)
 {
     return fmt::format("{} {}{}", number, thing, number == 1 ? "" : "s");
-}
-
-void checkKeys(exchange::Verification& result, const std::vector<model::Person>& people)
-{
-    for (exchange::CheckedSignature& checked : result.signatures) {
-        if (!checked.ok)
-            continue;
-        const model::Signature& signature = checked.signature;
-        const auto known = std::find_if(people.begin(), people.end(), [&](const model::Person& person) {
-            return person.id == signature.person;
-        });
-        if (known == people.end()) {
-            result.notes.push_back(
-                fmt::format("{} is not among the people of this history; ask them whether their "
-                            "key is {}",
-                            signature.name, exchange::PublicKey::parse(signature.publicKey)->shortText()));
-        } else if (known->publicKey != signature.publicKey) {
-            checked.ok = false;
-            checked.says =
-                fmt::format("the signature of {} was made with another key than {} has in this history",
-                            signature.name, known->name);
-            result.problems.push_back(checked.says);
-        }
-    }
 }
 
 Verdict answerVerification(const Console& console, const exchange::Verification& result,

@@ -10,10 +10,6 @@
 
 namespace sealwalk::cli {
 
-/// Compares signing keys with those `people` of a history are known by: another key than a person's own is a
-/// problem, an unknown one a note.
-void checkKeys(exchange::Verification& result, const std::vector<model::Person>& people);
-
 /// "1 reading", "2 readings".
 std::string counted(std::size_t number, const char* thing);
 

@@ -1,55 +1,31 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/commands.h"
 #include "app/cli/history.h"
-#include "core/exchange/job_signing.h"
+#include "core/transfer/hand_out.h"
 
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
-
-#include <algorithm>
 
 namespace sealwalk::cli {
 namespace {
 
 using Problems = std::vector<std::string>;
 
-/// Whether the keys that signed are those of people of this history.
-void lookAtKeys(const model::Job& job, const std::vector<model::Person>& people, Problems& problems)
-{
-    for (const model::Signature& signature : job.signatures) {
-        const auto known = std::find_if(people.begin(), people.end(),
-                                        [&](const model::Person& p) { return p.id == signature.person; });
-        if (known != people.end() && known->publicKey != signature.publicKey)
-            problems.push_back(fmt::format("job {}: the key that signed is not the key of {} in this history",
-                                           job.number, known->name));
-    }
-}
-
 Status lookAtSignatures(const storage::HistoryStore& store, Problems& problems)
 {
-    const auto people = store.people();
-    if (!people)
-        return fail(people.error());
     const auto rows = store.jobs();
     if (!rows)
         return fail(rows.error());
+    // All of them: a job that somebody set back from signed is found by its review.
     for (const storage::JobRow& row : *rows) {
-        if (row.state != model::JobState::Signed)
-            continue;
-        const auto opened = loadJob(store, row.id.text());
-        if (!opened) {
-            problems.push_back(fmt::format("job {}: {}", row.number, opened.error().message));
+        const auto verification = transfer::verifyIn(store, row.id);
+        if (!verification) {
+            problems.push_back(fmt::format("job {}: {}", row.number, verification.error().message));
             continue;
         }
-        Problems missing;
-        const auto pictures = exchange::namesOf(loadPictures(store, opened->job, missing));
-        for (const std::string& problem : missing)
+        for (const std::string& problem : verification->problems)
             problems.push_back(fmt::format("job {}: {}", row.number, problem));
-        const auto verification = exchange::verifyRecord(*opened, pictures);
-        for (const std::string& problem : verification.problems)
-            problems.push_back(fmt::format("job {}: {}", row.number, problem));
-        lookAtKeys(opened->job, *people, problems);
     }
     return {};
 }

@@ -3,6 +3,7 @@
 #include "app/cli/history.h"
 #include "app/cli/verification.h"
 #include "core/exchange/files.h"
+#include "core/transfer/hand_out.h"
 
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>
@@ -24,31 +25,20 @@ Result<Verdict> packJob(const Arguments& arguments, const Console& console)
     const auto store = openHistory(console, storage::HistoryStore::Mode::ReadOnly);
     if (!store)
         return fail(store.error());
-    Result<exchange::JobRecord> record = loadJob(*store, arguments.job);
-    if (!record)
-        return fail(record.error());
-    const auto people = store->people();
-    if (!people)
-        return fail(people.error());
-    std::vector<std::string> missing;
-    exchange::JobFile file{std::move(*record), {}};
-    file.pictures = loadPictures(*store, file.record.job, missing);
-    if (!missing.empty())
-        return fail(ErrorCode::DamagedFile, missing.front());
-    const Result<std::string> bytes = exchange::packJobFile(file);
-    if (!bytes)
-        return fail(bytes.error().in(fmt::format("job {}", file.record.job.number)));
-    // A broken signature does not keep a record from being handed on, but nobody shall miss it.
-    exchange::Verification result = exchange::verifyRecord(file.record, exchange::namesOf(file.pictures));
-    checkKeys(result, *people);
-    if (const Status written = exchange::writeFile(arguments.file, *bytes); !written)
+    const Result<model::JobId> id = store->findJob(arguments.job);
+    if (!id)
+        return fail(id.error());
+    const Result<transfer::HandedOut> out = transfer::handOut(*store, *id);
+    if (!out)
+        return fail(out.error());
+    if (const Status written = exchange::writeFile(arguments.file, out->bytes); !written)
         return fail(written.error());
-    return answerVerification(
-        console, result,
-        fmt::format("job {} of {}: {}, {}, {} in {}", file.record.job.number, file.record.object.name,
-                    counted(file.record.job.readings.size(), "reading"),
-                    counted(file.pictures.size(), "picture"),
-                    counted(file.record.job.signatures.size(), "signature"), arguments.file));
+    const model::Job& job = out->record.job;
+    return answerVerification(console, out->result,
+                              fmt::format("job {} of {}: {}, {}, {} in {}", job.number,
+                                          out->record.object.name, counted(job.readings.size(), "reading"),
+                                          counted(out->pictures, "picture"),
+                                          counted(job.signatures.size(), "signature"), arguments.file));
 }
 
 } // namespace

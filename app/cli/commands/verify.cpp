@@ -3,6 +3,8 @@
 #include "app/cli/history.h"
 #include "app/cli/verification.h"
 #include "core/exchange/files.h"
+#include "core/exchange/job_file.h"
+#include "core/transfer/hand_out.h"
 
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>
@@ -39,7 +41,7 @@ Result<Verdict> verifyFile(const std::string& path, const Console& console)
     std::vector<model::Person> people;
     if (store)
         people = store->people().value_or(std::vector<model::Person>{});
-    checkKeys(*result, people);
+    transfer::checkKeys(*result, people);
     return answerVerification(console, *result,
                               path + (result->ok() ? ": whole and unchanged" : ": not what it was"));
 }
@@ -49,28 +51,15 @@ Result<Verdict> verifyJob(const std::string& job, const Console& console)
     const auto store = openHistory(console, HistoryStore::Mode::ReadOnly);
     if (!store)
         return fail(store.error());
-    const Result<exchange::JobRecord> record = loadJob(*store, job);
-    if (!record)
-        return fail(record.error());
-    const auto people = store->people();
-    if (!people)
-        return fail(people.error());
-    std::vector<std::string> missing;
-    const std::vector<model::Picture> pictures = loadPictures(*store, record->job, missing);
-    Verification result = exchange::verifyRecord(*record, exchange::namesOf(pictures));
-    result.problems.insert(result.problems.begin(), missing.begin(), missing.end());
-    if (const Status fits = exchange::checkRecord(*record); !fits)
-        result.problems.push_back(fits.error().message);
-    checkKeys(result, *people);
-    if (!record->job.signatures.empty())
-        if (const auto then = exchange::objectFromText(record->job.signatures.back().object);
-            then && then->name != record->object.name)
-            result.notes.push_back(
-                fmt::format("when this was signed the object was called \"{}\"; now it is \"{}\"", then->name,
-                            record->object.name));
-    const std::string what = fmt::format("job {} of {}", record->job.number, record->object.name);
-    return answerVerification(console, result,
-                              what + (result.ok() ? ": as it was recorded" : ": not what it was"));
+    const Result<model::JobId> id = store->findJob(job);
+    if (!id)
+        return fail(id.error());
+    const Result<Verification> result = transfer::verifyIn(*store, *id);
+    if (!result)
+        return fail(result.error());
+    return answerVerification(
+        console, *result,
+        fmt::format("job {}: {}", job, result->ok() ? "as it was recorded" : "not what it was"));
 }
 
 } // namespace

@@ -1,15 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app/cli/take_in.h"
+#include "core/transfer/take_in.h"
 
-#include "app/cli/history.h"
-#include "app/cli/verification.h"
 #include "core/exchange/job_import.h"
+#include "core/transfer/hand_out.h"
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <utility>
 
-namespace sealwalk::cli {
+namespace sealwalk::transfer {
 
 namespace {
 
@@ -21,19 +21,21 @@ using storage::HistoryStore;
 /// The job is in the history already: says whether it is the same, and changes nothing.
 Result<TakenIn> answerKnown(const HistoryStore& store, const JobFile& file, Verification result)
 {
-    const Result<JobRecord> here = loadJob(store, file.record.job.id.text());
+    const Result<JobRecord> here = loadRecord(store, file.record.job.id);
     if (!here)
         return fail(here.error());
     if (exchange::isSameJob(*here, file.record))
         return TakenIn{std::move(result),
                        fmt::format("this job is in the history already, as number {}; nothing was added",
-                                   here->job.number)};
+                                   here->job.number),
+                       here->job.id, true};
     result.problems.push_back(fmt::format(
         "this job is in the history already, as number {}, and differs: {} readings, {} turns of review and "
         "{} signatures here, {}, {} and {} in the file; nothing was changed",
         here->job.number, here->job.readings.size(), here->job.review.size(), here->job.signatures.size(),
         file.record.job.readings.size(), file.record.job.review.size(), file.record.job.signatures.size()));
-    return TakenIn{std::move(result), fmt::format("job {} was not taken in", file.record.job.number)};
+    return TakenIn{std::move(result), fmt::format("job {} was not taken in", file.record.job.number),
+                   here->job.id, false};
 }
 
 /// What a person should know about the object and the point numbers before two jobs are compared.
@@ -80,7 +82,8 @@ Result<TakenIn> takeIn(HistoryStore& store, const JobFile& file, Verification re
     checkKeys(result, *people);
     const int number = file.record.job.number;
     if (!result.ok())
-        return TakenIn{std::move(result), fmt::format("job {} was not taken in", number)};
+        return TakenIn{std::move(result), fmt::format("job {} was not taken in", number), file.record.job.id,
+                       false};
     if (store.findJob(file.record.job.id.text()))
         return answerKnown(store, file, std::move(result));
     if (const Status said = addNotes(store, file.record, result.notes); !said)
@@ -93,8 +96,48 @@ Result<TakenIn> takeIn(HistoryStore& store, const JobFile& file, Verification re
     if (here->number != number)
         result.notes.push_back(fmt::format("number {} is taken here; the job is number {} in this history",
                                            number, here->number));
-    return TakenIn{std::move(result), fmt::format("job {} of {} is in {}", here->number,
-                                                  file.record.object.name, store.file().string())};
+    return TakenIn{
+        std::move(result),
+        fmt::format("job {} of {} is in {}", here->number, file.record.object.name, store.file().string()),
+        here->id, true};
 }
 
-} // namespace sealwalk::cli
+Result<Checked> checkFile(std::string_view bytes)
+{
+    Result<JobFile> file = exchange::readJobFile(bytes);
+    if (!file)
+        return fail(file.error());
+    Result<Verification> result = exchange::verifyJobFile(bytes);
+    if (!result)
+        return fail(result.error());
+    // Packing is the packer's business once the content is known to be whole.
+    result->notes.insert(result->notes.end(), result->form.begin(), result->form.end());
+    result->form.clear();
+    return Checked{std::move(*file), std::move(*result)};
+}
+
+Result<std::vector<TakenIn>> takeInAll(HistoryStore& store, const HistoryStore& from)
+{
+    auto jobs = from.jobs();
+    if (!jobs)
+        return fail(jobs.error());
+    std::reverse(jobs->begin(), jobs->end()); // they come newest first
+    std::vector<TakenIn> answers;
+    for (const storage::JobRow& row : *jobs) {
+        Result<JobRecord> record = loadRecord(from, row.id);
+        if (!record)
+            return fail(record.error());
+        std::vector<std::string> missing;
+        JobFile file{std::move(*record), {}};
+        file.pictures = loadPictures(from, file.record.job, missing);
+        Verification result = exchange::verifyRecord(file.record, exchange::namesOf(file.pictures));
+        result.problems.insert(result.problems.end(), missing.begin(), missing.end());
+        Result<TakenIn> taken = takeIn(store, file, std::move(result));
+        if (!taken)
+            return fail(taken.error());
+        answers.push_back(std::move(*taken));
+    }
+    return answers;
+}
+
+} // namespace sealwalk::transfer
