@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Job files as released versions wrote them, read for ever. A new format adds its file; none is ever changed.
+#include "core/exchange/files.h"
+#include "core/exchange/job_file.h"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+
+namespace sealwalk::exchange {
+namespace {
+
+// Regression: format 1, the signed job of the demonstration history (invented data).
+TEST(ReleasedJobFiles, FormatOneReadsAndItsSignatureHolds)
+{
+    const auto bytes = readFile(SEALWALK_TEST_DATA "/job_file_1.sealjob");
+    ASSERT_TRUE(bytes.has_value()) << bytes.error().message;
+    const auto file = readJobFile(*bytes);
+    ASSERT_TRUE(file.has_value()) << file.error().message;
+    EXPECT_EQ(file->record.object.name, "Box coater 2 (demo)");
+    EXPECT_EQ(file->record.job.number, 118);
+    EXPECT_EQ(file->record.job.state, model::JobState::Signed);
+    EXPECT_EQ(file->record.job.readings.size(), 70U);
+    EXPECT_EQ(file->record.job.sketch.points.size(), 62U);
+    const auto verified = verifyJobFile(*bytes);
+    ASSERT_TRUE(verified.has_value()) << verified.error().message;
+    EXPECT_TRUE(verified->ok());
+    ASSERT_EQ(verified->signatures.size(), 1U);
+    EXPECT_EQ(verified->signatures[0].signature.name, "Reviewer B");
+    EXPECT_EQ(packJobFile(*file).value(), *bytes) << "one content, one file, in every version";
+}
+
+} // namespace
+} // namespace sealwalk::exchange
