@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/job_tables.h"
 
-#include "core/analysis/job_findings.h"
+#include "core/analysis/round_summary.h"
 
 #include <fmt/format.h>
 
@@ -103,55 +103,90 @@ std::string flagsOf(const analysis::PointFinding& finding)
     return joined(flags, ", ");
 }
 
-} // namespace
+constexpr std::size_t kVerdictColumn = 6; ///< behind the columns of addPlace(), condition and finding
 
-Result<Table> findingsTable(const JobRecord& record, LeakRateUnit unit)
+std::vector<TableColumn> findingColumns(const std::string& symbol)
 {
-    if (const Status right = checkUnit(unit); !right)
-        return fail(right.error());
-    const std::string symbol(unitOf(unit).symbol);
+    return {{"point", "", CellKind::Whole, 7},         {"joint", "", CellKind::Text, 20},
+            {"kind", "", CellKind::Text, 18},          {"place", "", CellKind::Text, 24},
+            {"condition", "", CellKind::Text, 11},     {"finding", "", CellKind::Text, 15},
+            {"verdict", "", CellKind::Text, 12},       {"as read", symbol, CellKind::Rate, 14},
+            {"leak rate", symbol, CellKind::Rate, 14}, {"low", symbol, CellKind::Rate, 14},
+            {"high", symbol, CellKind::Rate, 14},      {"below", symbol, CellKind::Rate, 14},
+            {"of points", "", CellKind::Text, 10},     {"marks", "", CellKind::Text, 18},
+            {"because", "", CellKind::Text, 60}};
+}
+
+std::vector<Highlight> verdictHighlights(std::size_t column)
+{
+    return {{column, "over", Shade::Alarm},
+            {column, "cannot say", Shade::Caution},
+            {column, "within", Shade::Good},
+            {column, "no answer", Shade::Quiet}};
+}
+
+void addFinding(TableRow& row, const model::Sketch& sketch, const analysis::PointFinding& f,
+                LeakRateUnit unit)
+{
+    addPlace(row, sketch, f.point);
+    row.cells.emplace_back(std::string(model::name(f.condition)));
+    row.cells.emplace_back(std::string(model::name(f.finding)));
+    row.cells.emplace_back(std::string(model::name(f.verdict)));
+    for (const auto& rate : {f.asRead, f.rate, f.low, f.high, f.bound})
+        row.cells.push_back(rateCell(rate, unit));
+    row.cells.emplace_back(numbersOf(sketch, f.of));
+    row.cells.emplace_back(flagsOf(f));
+    row.cells.emplace_back(joined(f.because, " "));
+}
+
+std::vector<std::string> findingNotes(const JobRecord& record, LeakRateUnit unit, const char* what)
+{
+    std::vector<std::string> notes = headNotes(record, unit);
+    notes.emplace_back(what);
+    notes.emplace_back(
+        "helium leak rates on the chamber with their 95 % range; \"below\" is a bound, not a value");
+    return notes;
+}
+
+using ByRound = std::vector<std::vector<analysis::PointFinding>>;
+
+Table asLeftTable(const JobRecord& record, const ByRound& byRound, LeakRateUnit unit)
+{
+    Table table;
+    table.title = "As left";
+    table.notes = findingNotes(record, unit, "the latest answer of each point");
+    table.columns = findingColumns(std::string(unitOf(unit).symbol));
+    table.highlights = verdictHighlights(kVerdictColumn);
+    for (const analysis::PointFinding& f :
+         analysis::summarise(record.job, byRound, analysis::Standing::AsLeft)) {
+        TableRow row;
+        addFinding(row, record.job.sketch, f, unit);
+        table.rows.push_back(std::move(row));
+    }
+    return table;
+}
+
+Table findingsTable(const JobRecord& record, const ByRound& byRound, LeakRateUnit unit)
+{
     Table table;
     table.title = "Findings";
-    table.notes = headNotes(record, unit);
-    table.notes.emplace_back(
-        "helium leak rates on the chamber with their 95 % range; \"below\" is a bound, not a "
-        "value");
-    table.columns = {{"round", "", CellKind::Whole, 7},       {"point", "", CellKind::Whole, 7},
-                     {"joint", "", CellKind::Text, 20},       {"kind", "", CellKind::Text, 18},
-                     {"place", "", CellKind::Text, 24},       {"condition", "", CellKind::Text, 11},
-                     {"finding", "", CellKind::Text, 15},     {"verdict", "", CellKind::Text, 12},
-                     {"as read", symbol, CellKind::Rate, 14}, {"leak rate", symbol, CellKind::Rate, 14},
-                     {"low", symbol, CellKind::Rate, 14},     {"high", symbol, CellKind::Rate, 14},
-                     {"below", symbol, CellKind::Rate, 14},   {"of points", "", CellKind::Text, 10},
-                     {"marks", "", CellKind::Text, 18},       {"because", "", CellKind::Text, 60}};
-    constexpr std::size_t kVerdictColumn = 7;
-    table.highlights = {{kVerdictColumn, "over", Shade::Alarm},
-                        {kVerdictColumn, "cannot say", Shade::Caution},
-                        {kVerdictColumn, "within", Shade::Good},
-                        {kVerdictColumn, "no answer", Shade::Quiet}};
-    for (const model::Round& round : record.job.rounds) {
-        for (const analysis::PointFinding& f : analysis::jobFindings(record.job, record.object, round.id)) {
+    table.notes = findingNotes(record, unit, "every point of every round");
+    table.columns = findingColumns(std::string(unitOf(unit).symbol));
+    table.columns.insert(table.columns.begin(), {"round", "", CellKind::Whole, 7});
+    table.highlights = verdictHighlights(kVerdictColumn + 1);
+    for (std::size_t i = 0; i < byRound.size() && i < record.job.rounds.size(); ++i) {
+        for (const analysis::PointFinding& f : byRound[i]) {
             TableRow row;
-            row.cells.emplace_back(static_cast<double>(round.number));
-            addPlace(row, record.job.sketch, f.point);
-            row.cells.emplace_back(std::string(model::name(f.condition)));
-            row.cells.emplace_back(std::string(model::name(f.finding)));
-            row.cells.emplace_back(std::string(model::name(f.verdict)));
-            for (const auto& rate : {f.asRead, f.rate, f.low, f.high, f.bound})
-                row.cells.push_back(rateCell(rate, unit));
-            row.cells.emplace_back(numbersOf(record.job.sketch, f.of));
-            row.cells.emplace_back(flagsOf(f));
-            row.cells.emplace_back(joined(f.because, " "));
+            row.cells.emplace_back(static_cast<double>(record.job.rounds[i].number));
+            addFinding(row, record.job.sketch, f, unit);
             table.rows.push_back(std::move(row));
         }
     }
     return table;
 }
 
-Result<Table> readingsTable(const JobRecord& record, LeakRateUnit unit)
+Table readingsTable(const JobRecord& record, LeakRateUnit unit)
 {
-    if (const Status right = checkUnit(unit); !right)
-        return fail(right.error());
     const Job& job = record.job;
     const std::string symbol(unitOf(unit).symbol);
     Table table;
@@ -197,6 +232,17 @@ Result<Table> readingsTable(const JobRecord& record, LeakRateUnit unit)
         table.rows.push_back(std::move(row));
     }
     return table;
+}
+
+} // namespace
+
+Result<JobTables> jobTables(const JobRecord& record, LeakRateUnit unit)
+{
+    if (const Status right = checkUnit(unit); !right)
+        return fail(right.error());
+    const ByRound byRound = analysis::findingsByRound(record.job, record.object);
+    return JobTables{asLeftTable(record, byRound, unit), findingsTable(record, byRound, unit),
+                     readingsTable(record, unit)};
 }
 
 } // namespace sealwalk::exchange

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The two tables of a job that leave the program: what was found, and every reading as recorded.
+// The tables of a job that leave the program: what is left, what was found round by round, every reading.
 #pragma once
 
 #include "core/exchange/job_json.h"
@@ -8,12 +8,16 @@
 
 namespace sealwalk::exchange {
 
-/// One row per point and round: finding, verdict, rates on the chamber with their 95 % range, or the bound.
-/// Rates in `unit`; refused when that is a mass unit (the gas would have to be named).
-Result<Table> findingsTable(const JobRecord& record, LeakRateUnit unit);
+struct JobTables
+{
+    Table asLeft;   ///< one row per point: the latest answer, or that there is none
+    Table findings; ///< one row per point and round
+    Table readings; ///< one row per reading in order of storing, corrected and void ones included, with why
+                    ///< they fell
+};
 
-/// One row per reading in order of storing, corrected and void ones included, with why they fell. Rates as
-/// the detector showed them, in `unit`.
-Result<Table> readingsTable(const JobRecord& record, LeakRateUnit unit);
+/// Findings carry rates on the chamber with their 95 % range, or the bound; readings what the detector
+/// showed. All in `unit`; refused when that is a mass unit (the gas would have to be named).
+Result<JobTables> jobTables(const JobRecord& record, LeakRateUnit unit);
 
 } // namespace sealwalk::exchange

@@ -38,23 +38,23 @@ Result<Verdict> writeTable(const Arguments& arguments, const Console& console)
     const auto unit = leakRateUnit(arguments.unit.empty() ? record->job.setup.unit : arguments.unit);
     if (!unit)
         return fail(unit.error().in("--unit"));
-    const Result<exchange::Table> findings = exchange::findingsTable(*record, *unit);
-    const Result<exchange::Table> readings = exchange::readingsTable(*record, *unit);
-    if (!findings || !readings)
-        return fail((!findings ? findings.error() : readings.error()).in("--unit"));
+    const Result<exchange::JobTables> tables = exchange::jobTables(*record, *unit);
+    if (!tables)
+        return fail(tables.error().in("--unit"));
 
     // Both are made before either is written, so that bad input leaves nothing behind.
     Result<std::string> csv;
     Result<std::string> xlsx;
     if (!arguments.csv.empty())
-        csv = exchange::csvOf(arguments.readings ? *readings : *findings);
+        csv = exchange::csvOf(arguments.readings ? tables->readings : tables->findings);
     if (!arguments.xlsx.empty())
-        xlsx = exchange::xlsxOf({*findings, *readings}, record->job.opened);
+        xlsx = exchange::xlsxOf({tables->asLeft, tables->findings, tables->readings}, record->job.opened);
     if (!csv || !xlsx)
         return fail(!csv ? csv.error() : xlsx.error());
     nlohmann::ordered_json document;
     document["written"] = nlohmann::ordered_json::array();
-    std::string text = fmt::format("{} findings, {} readings", findings->rows.size(), readings->rows.size());
+    std::string text =
+        fmt::format("{} findings, {} readings", tables->findings.rows.size(), tables->readings.rows.size());
     const auto write = [&](const std::string& path, const std::string& bytes) -> Status {
         if (path.empty())
             return {};
@@ -79,7 +79,8 @@ void addTable(CLI::App& root, Work& chosen)
     auto arguments = std::make_shared<Arguments>();
     command->add_option("job", arguments->job, "number or UUID of the job")->required();
     command->add_option("--csv", arguments->csv, "CSV file to write: the findings");
-    command->add_option("--xlsx", arguments->xlsx, "workbook to write: findings and readings, a sheet each");
+    command->add_option("--xlsx", arguments->xlsx,
+                        "workbook to write: as left, findings by round, readings, a sheet each");
     command->add_option("--unit", arguments->unit, "unit of leak rates (default: the job's)");
     command->add_flag("--readings", arguments->readings,
                       "the CSV holds the readings instead of the findings");
