@@ -28,7 +28,18 @@ std::string tableNumber(double number, CellKind kind)
                          .ptr;
     double rounded = 0.0;
     std::from_chars(buffer.data(), end, rounded);
-    return ecmaScriptNumber(rounded);
+    if (kind != CellKind::Rate || rounded == 0.0)
+        return ecmaScriptNumber(rounded);
+    // A column of rates reads best when each one shows its power of ten.
+    const auto shortest =
+        std::to_chars(buffer.data(), buffer.data() + buffer.size(), rounded, std::chars_format::scientific)
+            .ptr;
+    const std::string_view text(buffer.data(), static_cast<std::size_t>(shortest - buffer.data()));
+    const std::size_t e = text.find('e');
+    const char* digitsOfPower = text.data() + e + (text[e + 1] == '+' ? 2 : 1);
+    int power = 0;
+    std::from_chars(digitsOfPower, shortest, power);
+    return fmt::format("{}e{}", text.substr(0, e), power);
 }
 
 Status checkTable(const Table& table)

@@ -68,7 +68,7 @@ std::string heading(const TableColumn& column);
 Status checkTable(const Table& table);
 
 /// Shortest form of `number` rounded to what its kind can carry (rates four significant digits, others six),
-/// in the C locale: "3.2e-7", "1013.25".
+/// in the C locale: "3.2e-7", "1013.25"; rates always with their power of ten.
 std::string tableNumber(double number, CellKind kind);
 
 } // namespace sealwalk::exchange

@@ -59,6 +59,9 @@ TEST(Table, NumbersAreShortAndKnowNoLocale)
 {
     EXPECT_EQ(tableNumber(0.1 * 3.2e-7, CellKind::Rate), "3.2e-8");
     EXPECT_EQ(tableNumber(3.72364e-9, CellKind::Rate), "3.724e-9");
+    EXPECT_EQ(tableNumber(1e-6, CellKind::Rate), "1e-6");
+    EXPECT_EQ(tableNumber(-2.5e4, CellKind::Rate), "-2.5e4");
+    EXPECT_EQ(tableNumber(0.0, CellKind::Rate), "0");
     EXPECT_EQ(tableNumber(1013.25, CellKind::Plain), "1013.25");
     EXPECT_EQ(tableNumber(12, CellKind::Whole), "12");
     EXPECT_EQ(tableNumber(-4.6e-4, CellKind::Plain), "-0.00046");
