@@ -35,7 +35,9 @@ class Screen:
         self.processes.append(subprocess.Popen(["openbox", "--sm-disable"], stderr=subprocess.DEVNULL))
         return self
 
-    def __exit__(self, *_):
+    def __exit__(self, kind, *_):
+        if kind is not None:  # what stood there when it went wrong
+            subprocess.run(["import", "-window", "root", "/tmp/sealwalk-window-failed.png"], check=False)
         for process in reversed(self.processes):
             process.terminate()
             process.wait()
@@ -95,12 +97,17 @@ class Window:
                 continue
 
     def find(self, name, role=None):
+        """The showing object of that name; a label only when nothing else bears it."""
         def look():
+            label = None
             for node in self.everything():
-                if node.name == name and (role is None or node.getRoleName() == role):
-                    if node.getState().contains(pyatspi.STATE_SHOWING):
-                        return node
-            return None
+                if node.name != name or not node.getState().contains(pyatspi.STATE_SHOWING):
+                    continue
+                if role is None and node.getRoleName() == "label":
+                    label = label or node
+                elif role is None or node.getRoleName() == role:
+                    return node
+            return label
         return wait_for(f"\"{name}\"", look)
 
     def has(self, name):

@@ -2,6 +2,8 @@
 #include "ui/signoff/signoff_page.h"
 
 #include "core/analysis/claim.h"
+#include "core/analysis/comparison.h"
+#include "core/analysis/round_summary.h"
 #include "core/storage/history_store.h"
 #include "ui/render/icon.h"
 #include "ui/render/theme.h"
@@ -48,6 +50,10 @@ SignoffPage::SignoffPage(JobSession& session, QWidget* parent)
     , m_list(new QListView(this))
     , m_evidence(new EvidencePanel(session, this))
     , m_decision(new DecisionBar(this))
+    , m_lastWork([this](LastJob last) {
+        m_last = std::move(last);
+        refresh();
+    })
 {
     auto* left = new QWidget(this);
     left->setFixedWidth(kListWidth);
@@ -121,13 +127,34 @@ SignoffPage::SignoffPage(JobSession& session, QWidget* parent)
             if (isVisible())
                 refresh();
         });
+    connect(&m_session, &JobSession::findingsChanged, this, [this] {
+        if (isVisible())
+            compareWithLast();
+    });
 }
 
 void SignoffPage::showEvent(QShowEvent* event)
 {
     QWidget::showEvent(event);
     refresh();
+    compareWithLast();
     m_list->setFocus();
+}
+
+void SignoffPage::compareWithLast()
+{
+    if (!m_session.hasJob())
+        return;
+    m_lastWork.request([last = lastJobOf(m_session), object = m_session.object(),
+                        sketch = m_session.job().sketch, now = m_session.asLeft(),
+                        id = m_session.job().id]() -> LastJob {
+        if (!last)
+            return {id, std::nullopt, std::nullopt};
+        const auto then = analysis::summarise(*last, object, analysis::Standing::AsLeft);
+        const analysis::Comparison comparison = analysis::compare({&last->sketch, then}, {&sketch, now});
+        return {id, last,
+                comparison.count(analysis::Change::New) + comparison.count(analysis::Change::Grown)};
+    });
 }
 
 void SignoffPage::refresh()
@@ -142,7 +169,10 @@ void SignoffPage::refresh()
     const std::string word = chosen == nullptr ? std::string() : std::string(chosen->word);
     analysis::ReviewOptions options;
     options.people = m_session.people().value_or(std::vector<model::Person>());
-    options.lastJob = lastJobOf(m_session);
+    if (m_last.comparedTo == m_session.job().id) {
+        options.lastJob = m_last.job;
+        options.grownSinceLastJob = m_last.grown;
+    }
     options.now = Timestamp::now();
     m_checks->setChecks(
         analysis::reviewChecks(m_session.job(), m_session.object(), m_session.asLeft(), options),

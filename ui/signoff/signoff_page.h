@@ -4,6 +4,7 @@
 
 #include "core/analysis/review_checks.h"
 #include "ui/session/job_session.h"
+#include "ui/session/newest_wins.h"
 #include "ui/session/signing.h"
 #include "ui/widgets/note.h"
 
@@ -54,6 +55,17 @@ private:
     EvidencePanel* m_evidence;
     DecisionBar* m_decision;
     std::string m_claim;
+
+    /// The last job of the object and how many points leak more since; worked out behind the window.
+    struct LastJob
+    {
+        model::JobId comparedTo; ///< the open job it was worked out for
+        std::optional<model::Job> job;
+        std::optional<int> grown;
+    };
+    void compareWithLast();
+    LastJob m_last;
+    NewestWins<LastJob> m_lastWork;
 };
 
 } // namespace sealwalk::ui
