@@ -36,6 +36,7 @@ Inspector::Inspector(SketchDesk& desk, QWidget* parent)
     m_joint = new JointPanel(desk, body);
     m_several = new SeveralPanel(desk, body);
     m_points = new PointsPanel(desk, body);
+    connect(m_points, &PointsPanel::laid, this, &Inspector::finished);
     for (QWidget* panel : std::initializer_list<QWidget*>{m_sheet, m_joint, m_several, m_points})
         column->addWidget(panel);
     m_listHead = new Heading(tr("On this sheet"), {}, body);

@@ -26,6 +26,7 @@ public:
 signals:
     void pictureWanted();
     void remindersWanted();
+    void finished(); ///< what was asked is done: keys belong to the drawing again
 
 private:
     void refresh();

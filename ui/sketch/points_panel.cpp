@@ -178,6 +178,7 @@ void PointsPanel::lay()
         Laying laying = m_desk.laying();
         laying.first.reset();
         m_desk.setLaying(laying);
+        emit laid();
     }
 }
 

@@ -26,6 +26,9 @@ public:
     explicit PointsPanel(SketchDesk& desk, QWidget* parent = nullptr);
     void refresh();
 
+signals:
+    void laid(); ///< the drawing has the next word
+
 private:
     QWidget* pointRow();
     void showCount(double typed);

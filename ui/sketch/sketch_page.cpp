@@ -110,6 +110,7 @@ void SketchPage::listen()
     connect(m_noSheet, &NoSheet::newSheetWanted, this, &SketchPage::newSheet);
     connect(m_noSheet, &NoSheet::pictureWanted, this, [this] { choosePicture(true); });
     connect(m_inspector, &Inspector::pictureWanted, this, [this] { choosePicture(false); });
+    connect(m_inspector, &Inspector::finished, this, [this] { m_canvas->setFocus(); });
     connect(m_inspector, &Inspector::remindersWanted, this, &SketchPage::goThroughReminders);
 }
 
