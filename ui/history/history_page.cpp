@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/history/history_page.h"
 
+#include "ui/history/compare_page.h"
 #include "ui/history/first_start.h"
 #include "ui/history/history_lists.h"
 #include "ui/history/job_dialog.h"
@@ -17,9 +18,11 @@ HistoryPage::HistoryPage(JobSession& session, QWidget* parent)
 {
     m_first = new FirstStart(this);
     m_lists = new HistoryLists(session, this);
+    m_compare = new ComparePage(session, this);
     m_stack = new QStackedLayout(this);
     m_stack->addWidget(m_first);
     m_stack->addWidget(m_lists);
+    m_stack->addWidget(m_compare);
 
     connect(m_first, &FirstStart::newObjectWanted, this, &HistoryPage::startNewObject);
     connect(m_first, &FirstStart::pictureWanted, this, &HistoryPage::pictureWanted);
@@ -29,6 +32,11 @@ HistoryPage::HistoryPage(JobSession& session, QWidget* parent)
     connect(m_lists, &HistoryLists::newJobWanted, this, &HistoryPage::startNewJob);
     connect(m_lists, &HistoryLists::newObjectWanted, this, &HistoryPage::startNewObject);
     connect(m_lists, &HistoryLists::objectEditWanted, this, &HistoryPage::editObject);
+    connect(m_lists, &HistoryLists::compareWanted, this, &HistoryPage::compare);
+    connect(m_compare, &ComparePage::left, this, &HistoryPage::leaveComparison);
+    connect(m_compare, &ComparePage::failed, this, &HistoryPage::failed);
+    connect(m_compare, &ComparePage::said, this,
+            [this](const QString& text) { emit noteRequested(Severity::News, text); });
     connect(m_lists, &HistoryLists::failed, this, &HistoryPage::failed);
     connect(m_lists, &HistoryLists::refused, this,
             [this](const QString& sentence) { emit noteRequested(Severity::Caution, sentence); });
@@ -44,6 +52,8 @@ void HistoryPage::refresh()
         if (const auto objects = m_session.history().objects())
             empty = objects->empty();
     m_lists->refresh();
+    if (!empty && m_stack->currentWidget() == m_compare)
+        return; // the comparison stands until it is left
     QWidget* wanted = empty ? static_cast<QWidget*>(m_first) : m_lists;
     m_stack->setCurrentWidget(wanted);
     setFocusProxy(wanted);
@@ -113,6 +123,22 @@ void HistoryPage::openJob(model::JobId job)
         emit failed(opened.error());
     else
         emit jobOpened();
+}
+
+void HistoryPage::compare(model::JobId first, model::JobId second)
+{
+    m_compare->compare(first, second);
+    m_stack->setCurrentWidget(m_compare);
+    setFocusProxy(m_compare);
+    m_compare->setFocus();
+}
+
+void HistoryPage::leaveComparison()
+{
+    m_lists->clearMarks();
+    m_stack->setCurrentWidget(m_lists);
+    refresh();
+    m_lists->setFocus();
 }
 
 void HistoryPage::editObject(model::ObjectId id)

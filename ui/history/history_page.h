@@ -12,6 +12,7 @@ class QStackedLayout;
 
 namespace sealwalk::ui {
 
+class ComparePage;
 class FirstStart;
 class HistoryLists;
 class JobSession;
@@ -42,12 +43,15 @@ signals:
 private:
     void refresh();
     void openJob(model::JobId job);
+    void compare(model::JobId first, model::JobId second);
+    void leaveComparison();
     void editObject(model::ObjectId object);
 
     JobSession& m_session;
     QStackedLayout* m_stack = nullptr;
     FirstStart* m_first = nullptr;
     HistoryLists* m_lists = nullptr;
+    ComparePage* m_compare = nullptr;
 };
 
 } // namespace sealwalk::ui

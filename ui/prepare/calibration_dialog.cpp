@@ -68,7 +68,7 @@ CalibrationDialog::CalibrationDialog(const model::Job& job, const QString& logge
     auto* buttons = new QDialogButtonBox(this);
     QPushButton* keep = buttons->addButton(tr("Store the check"), QDialogButtonBox::AcceptRole);
     keep->setObjectName(QStringLiteral("store"));
-    keep->setProperty("kind", QStringLiteral("primary"));
+    setStyleProperty(keep, "kind", QStringLiteral("primary"));
     keep->setDefault(true);
     buttons->addButton(tr("Cancel"), QDialogButtonBox::RejectRole);
     column->addWidget(buttons);

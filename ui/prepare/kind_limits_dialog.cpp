@@ -41,7 +41,7 @@ KindLimitsDialog::KindLimitsDialog(const model::Setup& setup, const model::Sketc
     }
     auto* buttons = new QDialogButtonBox(this);
     auto* keep = buttons->addButton(tr("Keep"), QDialogButtonBox::AcceptRole);
-    keep->setProperty("kind", QStringLiteral("primary"));
+    setStyleProperty(keep, "kind", QStringLiteral("primary"));
     keep->setDefault(true);
     buttons->addButton(tr("Cancel"), QDialogButtonBox::RejectRole);
     column->addWidget(buttons);

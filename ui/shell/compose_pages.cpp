@@ -38,6 +38,8 @@ void composePages(MainWindow& window)
     HistoryPage& history = window.historyPage();
     window.addPage(Stage::History, &history);
     QObject::connect(&history, &HistoryPage::jobFileWanted, &window, [&window] { chooseAndOpen(window); });
+    QObject::connect(&history, &HistoryPage::demoWanted, &window, [&window] { openDemo(window); });
+    QObject::connect(&history, &HistoryPage::pictureWanted, &window, [&window] { startFromPicture(window); });
 
     auto* prepare = new PreparePage(window.session(), &window);
     window.addPage(Stage::Prepare, prepare);

@@ -43,6 +43,7 @@ Corner::Corner(JobSession& session, QWidget* parent)
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(0, 2, 8, 2);
     row->setSpacing(6);
+    row->addStretch(1);
     row->addWidget(m_feedIcon);
     row->addWidget(m_feed);
     row->addSpacing(12);

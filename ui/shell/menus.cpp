@@ -62,6 +62,8 @@ void Menus::buildFile()
         [this] { chooseAndOpen(m_window); });
     add(menu, tr("New &history file …"), {}, [this] { chooseAndCreateHistory(m_window); });
     menu->addSeparator();
+    m_needJob.push_back(add(menu, tr("&Write a job file …"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_E),
+                            [this] { chooseAndPack(m_window); }));
     m_needHistory.push_back(
         add(menu, tr("&Back up the history …"), {}, [this] { chooseAndBackUp(m_window); }));
     menu->addSeparator();

@@ -2,9 +2,15 @@
 #include "ui/shell/opening.h"
 
 #include "core/storage/history_store.h"
+#include "demo/history/demo_history.h"
+#include "ui/history/history_page.h"
+#include "ui/session/job_files.h"
 #include "ui/session/job_session.h"
 #include "ui/shell/main_window.h"
+#include "ui/sketch/sketch_page.h"
+#include "ui/widgets/note_line.h"
 
+#include <QApplication>
 #include <QFile>
 #include <QFileDialog>
 
@@ -41,9 +47,106 @@ void openHistory(MainWindow& window, const QString& file, bool createWhenMissing
     window.say(Severity::News, tr("History: %1").arg(file));
 }
 
+void openOwnHistory(MainWindow& window)
+{
+    const std::filesystem::path own = storage::defaultHistoryFile();
+    std::error_code ignored; // opening says what is wrong with the folder
+    std::filesystem::create_directories(own.parent_path(), ignored);
+    openHistory(window, QString::fromStdString(own.string()), true);
+}
+
+namespace {
+
+bool isJobFile(const QString& file)
+{
+    return file.endsWith(QStringLiteral(".sealjob"), Qt::CaseInsensitive);
+}
+
+void takeIn(MainWindow& window, const QString& file)
+{
+    const auto taken = takeJobFile(window.session(), pathOf(file));
+    if (!taken) {
+        window.report(taken.error());
+        return;
+    }
+    if (const Status opened = window.session().openJob(taken->job); !opened) {
+        window.report(opened.error());
+        return;
+    }
+    window.showStageOfWork();
+    const int number = window.session().job().number;
+    window.say(Severity::News, taken->wasHere
+                                   ? tr("Job %1 was here already, unchanged.").arg(number)
+                                   : tr("Job %1 was taken in, unchanged since it was written.").arg(number));
+    for (const std::string& note : taken->notes)
+        window.say(Severity::Caution, QString::fromStdString(note));
+}
+
+} // namespace
+
 void openFile(MainWindow& window, const QString& file)
 {
-    openHistory(window, file, false);
+    if (!isJobFile(file)) {
+        openHistory(window, file, false);
+        return;
+    }
+    if (!window.session().hasHistory())
+        openOwnHistory(window);
+    if (window.session().hasHistory())
+        takeIn(window, file);
+}
+
+void chooseAndPack(MainWindow& window)
+{
+    const QString proposed =
+        folderOf(window) + QStringLiteral("/job-%1.sealjob").arg(window.session().job().number);
+    const QString file =
+        QFileDialog::getSaveFileName(&window, tr("Write a job file"), proposed, tr("Job files (*.sealjob)"));
+    if (file.isEmpty())
+        return;
+    if (const Status written = writeJobFile(window.session(), pathOf(file)); !written)
+        window.report(written.error());
+    else
+        window.say(Severity::News, tr("Written to %1.").arg(file));
+}
+
+void openDemo(MainWindow& window)
+{
+    const std::filesystem::path folder = storage::defaultHistoryFile().parent_path();
+    const std::filesystem::path file = folder / "demo.sealwalk";
+    std::error_code ignored; // writing says what is wrong with the folder
+    std::filesystem::create_directories(folder, ignored);
+    if (!std::filesystem::exists(file, ignored)) {
+        window.noteLine().showProgress(tr("Making the demo: a walk round an invented coater"), -1.0);
+        QApplication::setOverrideCursor(Qt::WaitCursor);
+        QApplication::processEvents(QEventLoop::ExcludeUserInputEvents);
+        const Status written = demo::writeDemoHistory(file);
+        QApplication::restoreOverrideCursor();
+        window.noteLine().endProgress();
+        if (!written) {
+            window.report(written.error());
+            return;
+        }
+    }
+    openHistory(window, QString::fromStdString(file.string()), false);
+    window.say(
+        Severity::News, tr("The demo: all data invented."),
+        tr("Its people sign with the passphrase “%1”.").arg(QString::fromUtf8(demo::kDemoPassphrase.data())));
+}
+
+void startFromPicture(MainWindow& window)
+{
+    auto* sketch = qobject_cast<SketchPage*>(window.page(Stage::Sketch));
+    const QString file = QFileDialog::getOpenFileName(&window, tr("A photo or drawing"), {},
+                                                      tr("Pictures (*.png *.jpg *.jpeg *.svg *.pdf)"));
+    if (file.isEmpty() || sketch == nullptr)
+        return;
+    window.session().closeJob();
+    window.historyPage().startNewObject();
+    if (!window.session().hasJob())
+        return;
+    window.showStage(Stage::Sketch);
+    sketch->usePicture(file, 0, true);
 }
 
 void openAtStart(MainWindow& window, const QString& file)
@@ -52,16 +155,14 @@ void openAtStart(MainWindow& window, const QString& file)
         openFile(window, file);
         return;
     }
-    const std::filesystem::path own = storage::defaultHistoryFile();
-    std::error_code ignored; // opening says what is wrong with the folder
-    std::filesystem::create_directories(own.parent_path(), ignored);
-    openHistory(window, QString::fromStdString(own.string()), true);
+    openOwnHistory(window);
 }
 
 void chooseAndOpen(MainWindow& window)
 {
-    const QString file = QFileDialog::getOpenFileName(&window, tr("Open a history"), folderOf(window),
-                                                      tr("Histories (*.sealwalk);;All files (*)"));
+    const QString file =
+        QFileDialog::getOpenFileName(&window, tr("Open a history"), folderOf(window),
+                                     tr("Histories and job files (*.sealwalk *.sealjob);;All files (*)"));
     if (!file.isEmpty())
         openFile(window, file);
 }

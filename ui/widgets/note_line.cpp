@@ -71,12 +71,8 @@ NoteLine::NoteLine(QWidget* parent)
     row->addWidget(m_bar);
     row->addWidget(m_cancel);
     // A long sentence must not dictate the width of the window.
-    m_text->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
-    m_text->setMinimumWidth(0);
-    m_aside->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
-    row->setStretch(1, 3);
-    row->setStretch(3, 2);
-    row->setStretch(4, 0);
+    m_text->setMinimumWidth(1);
+    m_aside->setMinimumWidth(1);
 
     m_fade.setSingleShot(true);
     connect(&m_fade, &QTimer::timeout, this, &NoteLine::clear);

@@ -1,0 +1,105 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/report/course_figure.h"
+
+#include "core/report/rate_text.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+namespace sealwalk::report {
+
+namespace {
+
+constexpr double kMillisecondsPerDay = 86'400'000.0;
+constexpr double kRoomDays = 30.0; // beside the first and last job
+constexpr std::array<Tone, 5> kTones{Tone::Chart3, Tone::Chart1, Tone::Chart2, Tone::Chart4, Tone::Chart5};
+constexpr std::array<Line, 5> kLines{Line::Solid, Line::Dashed, Line::Dotted, Line::Dashed, Line::Dotted};
+constexpr std::array<Mark, 5> kMarks{Mark::Circle, Mark::Square, Mark::Triangle, Mark::Diamond, Mark::Circle};
+
+double days(const Timestamp& at)
+{
+    return static_cast<double>(at.utcMilliseconds) / kMillisecondsPerDay;
+}
+
+const analysis::PointFinding* findingOf(const CourseStop& stop, model::PointId point)
+{
+    const auto found = std::find_if(stop.findings.begin(), stop.findings.end(),
+                                    [&](const auto& finding) { return finding.point == point; });
+    return found == stop.findings.end() ? nullptr : &*found;
+}
+
+Series courseOf(const std::vector<CourseStop>& stops, const CoursePoint& point, const ShownUnit& unit,
+                std::size_t which)
+{
+    Series series;
+    series.name = point.name;
+    series.tone = kTones[which % kTones.size()];
+    series.line = kLines[which % kLines.size()];
+    series.mark = kMarks[which % kMarks.size()];
+    for (const CourseStop& stop : stops) {
+        const analysis::PointFinding* finding = findingOf(stop, point.point);
+        if (finding == nullptr)
+            continue;
+        const auto value = finding->rate ? finding->rate : finding->bound;
+        if (!value || *value <= LeakRate())
+            continue;
+        series.x.push_back(days(stop.at));
+        series.y.push_back(unit.number(*value));
+        series.hollow.push_back(!finding->rate.has_value());
+    }
+    return series;
+}
+
+} // namespace
+
+Figure courseFigure(const std::vector<CourseStop>& stops, const std::vector<CoursePoint>& points,
+                    std::optional<LeakRate> limit, const model::DecadeScale& scale, const ShownUnit& unit)
+{
+    Figure figure;
+    figure.title = "course";
+    figure.y.unit = unit.symbol;
+    figure.y.logarithmic = true;
+    figure.y.low = unit.number(millibarLitresPerSecond(std::pow(10.0, scale.lowestDecade)));
+    figure.y.high = unit.number(millibarLitresPerSecond(std::pow(10.0, scale.lowestDecade + scale.decades)));
+    if (points.empty() || stops.empty()) {
+        figure.empty = "choose a point";
+        return figure;
+    }
+    const double room = std::max(kRoomDays, 0.1 * (days(stops.back().at) - days(stops.front().at)));
+    figure.x.low = days(stops.front().at) - room;
+    figure.x.high = days(stops.back().at) + room;
+    for (std::size_t i = 0; i < stops.size(); ++i) {
+        const CourseStop& stop = stops[i];
+        figure.x.ticks.push_back({days(stop.at), stop.at.date().substr(0, 7)});
+        figure.moments.push_back({days(stop.at), "job " + std::to_string(stop.number), Line::Dotted});
+        if (!stop.detectable)
+            continue;
+        Strip strip;
+        strip.low = figure.y.low;
+        strip.high = unit.number(*stop.detectable);
+        strip.hatched = true;
+        // Half way to the jobs before and after it.
+        if (i > 0)
+            strip.from = (days(stops[i - 1].at) + days(stop.at)) / 2.0;
+        if (i + 1 < stops.size())
+            strip.to = (days(stop.at) + days(stops[i + 1].at)) / 2.0;
+        if (strip.high > strip.low)
+            figure.strips.push_back(strip);
+    }
+    if (limit)
+        figure.levels.push_back({unit.number(*limit), "limit", Tone::Ink, Line::Solid, true});
+    std::string spoken;
+    for (std::size_t i = 0; i < points.size(); ++i) {
+        Series series = courseOf(stops, points[i], unit, i);
+        for (std::size_t j = 0; j < series.y.size(); ++j)
+            spoken += (j == 0 ? points[i].name + ": " : ", ") + (series.hollow[j] ? "below " : "") +
+                      plainRate(series.y[j]);
+        spoken += series.y.empty() ? "" : "; ";
+        figure.series.push_back(std::move(series));
+    }
+    figure.spoken = spoken;
+    return figure;
+}
+
+} // namespace sealwalk::report

@@ -1,0 +1,292 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/history/changes_model.h"
+
+#include "core/report/rate_text.h"
+#include "ui/widgets/number_display.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+
+#include <algorithm>
+#include <cmath>
+
+namespace sealwalk::ui {
+
+namespace {
+
+using analysis::Change;
+using analysis::Finding;
+
+QString findingText(Finding finding)
+{
+    switch (finding) {
+    case Finding::Leak:
+        return ChangesModel::tr("leak");
+    case Finding::Shared:
+        return ChangesModel::tr("shared");
+    case Finding::Echo:
+        return ChangesModel::tr("echo");
+    case Finding::Masked:
+        return ChangesModel::tr("masked");
+    case Finding::Permeation:
+        return ChangesModel::tr("permeation");
+    case Finding::Clear:
+        return ChangesModel::tr("clear");
+    case Finding::BelowDetectable:
+        return ChangesModel::tr("below detectable");
+    case Finding::Void:
+        return ChangesModel::tr("void");
+    case Finding::NotAccessible:
+        return ChangesModel::tr("not accessible");
+    case Finding::NotTested:
+        return ChangesModel::tr("not tested");
+    case Finding::NotSprayed:
+        return ChangesModel::tr("not sprayed");
+    }
+    return {};
+}
+
+/// Leaks that appeared or grew first, then what fell, then what cannot be told, then the same.
+int rank(const analysis::ComparedPoint& point)
+{
+    switch (point.change) {
+    case Change::New:
+    case Change::Grown:
+    case Change::Gone:
+    case Change::Shrunk:
+        return 0;
+    case Change::NotComparable:
+        return 1;
+    case Change::Same:
+        return 2;
+    }
+    return 2;
+}
+
+} // namespace
+
+QString changeWord(Change change)
+{
+    switch (change) {
+    case Change::New:
+        return ChangesModel::tr("new");
+    case Change::Gone:
+        return ChangesModel::tr("gone");
+    case Change::Grown:
+        return ChangesModel::tr("grown");
+    case Change::Shrunk:
+        return ChangesModel::tr("shrunk");
+    case Change::Same:
+        return ChangesModel::tr("same");
+    case Change::NotComparable:
+        return ChangesModel::tr("not comparable");
+    }
+    return {};
+}
+
+QString changeSign(Change change)
+{
+    switch (change) {
+    case Change::New:
+        return QStringLiteral("+");
+    case Change::Gone:
+        return QString(QChar(0x2212));
+    case Change::Grown:
+        return QString(QChar(0x2191));
+    case Change::Shrunk:
+        return QString(QChar(0x2193));
+    case Change::Same:
+        return QStringLiteral("=");
+    case Change::NotComparable:
+        return QString(QChar(0x00D7));
+    }
+    return {};
+}
+
+void ChangesModel::setComparison(analysis::Comparison comparison, const model::Sketch& before,
+                                 const model::Sketch& after, const report::ShownUnit& unit)
+{
+    beginResetModel();
+    m_comparison = std::move(comparison);
+    m_before = before;
+    m_after = after;
+    m_unit = unit;
+    m_followed.clear();
+    arrange();
+    endResetModel();
+}
+
+void ChangesModel::setShown(const std::set<Change>& kinds)
+{
+    if (kinds == m_kinds)
+        return;
+    beginResetModel();
+    m_kinds = kinds;
+    arrange();
+    endResetModel();
+}
+
+void ChangesModel::arrange()
+{
+    m_rows.clear();
+    const auto& points = m_comparison.points;
+    for (std::size_t i = 0; i < points.size(); ++i)
+        if (m_kinds.contains(points[i].change))
+            m_rows.push_back(i);
+    std::stable_sort(m_rows.begin(), m_rows.end(), [&](std::size_t a, std::size_t b) {
+        if (rank(points[a]) != rank(points[b]))
+            return rank(points[a]) < rank(points[b]);
+        return std::abs(points[a].decades.value_or(0.0)) > std::abs(points[b].decades.value_or(0.0));
+    });
+}
+
+const analysis::ComparedPoint* ChangesModel::at(int row) const
+{
+    const auto index = static_cast<std::size_t>(row);
+    return row < 0 || index >= m_rows.size() ? nullptr : &m_comparison.points[m_rows[index]];
+}
+
+int ChangesModel::rowOf(model::PointId point) const
+{
+    for (int row = 0; row < rowCount(); ++row)
+        if (at(row)->match.after == point || at(row)->match.before == point)
+            return row;
+    return -1;
+}
+
+QString ChangesModel::nameOf(const analysis::ComparedPoint& compared) const
+{
+    const bool now = compared.match.after.has_value();
+    const model::Sketch& sketch = now ? m_after : m_before;
+    const model::TestPoint* point = sketch.point(now ? *compared.match.after : *compared.match.before);
+    const model::Joint* joint = point == nullptr ? nullptr : sketch.joint(point->joint);
+    if (joint == nullptr)
+        return {};
+    // From which side it is seen stands over the map.
+    const QString place =
+        QString::fromStdString(model::placeText(sketch, *point)).section(QLatin1Char(','), 0, 0);
+    return QStringLiteral("%1, %2").arg(QString::fromStdString(joint->name), place);
+}
+
+void ChangesModel::setFollowed(const std::set<std::size_t>& rows)
+{
+    m_followed = rows;
+    if (!m_rows.empty())
+        emit dataChanged(index(0, Point), index(rowCount() - 1, Point), {Qt::FontRole, Qt::DisplayRole});
+}
+
+int ChangesModel::rowCount(const QModelIndex& parent) const
+{
+    return parent.isValid() ? 0 : static_cast<int>(m_rows.size());
+}
+
+int ChangesModel::columnCount(const QModelIndex& parent) const
+{
+    return parent.isValid() ? 0 : ColumnCount;
+}
+
+QString ChangesModel::valueText(const std::optional<analysis::PointFinding>& finding) const
+{
+    if (!finding)
+        return tr("no such point");
+    if (finding->rate)
+        return localised(report::screenRate(m_unit.number(*finding->rate)));
+    if (finding->bound)
+        return tr("below %1").arg(localised(report::screenRate(m_unit.number(*finding->bound))));
+    return findingText(finding->finding);
+}
+
+QString ChangesModel::text(const analysis::ComparedPoint& point, int column) const
+{
+    switch (column) {
+    case Point: {
+        const int now = point.after ? point.after->number : 0;
+        const int then = point.before ? point.before->number : 0;
+        if (now != 0 && then != 0 && now != then)
+            return QStringLiteral("%1 (%2)").arg(now).arg(then);
+        return QString::number(now != 0 ? now : then);
+    }
+    case Joint:
+        return nameOf(point);
+    case Then:
+        return valueText(point.before);
+    case Now:
+        return valueText(point.after);
+    case Decades:
+        if (!point.decades)
+            return {};
+        return (*point.decades < 0.0 ? QString(QChar(0x2212)) : QStringLiteral("+")) +
+               QLocale().toString(std::abs(*point.decades), 'f', 1);
+    case Word:
+        return changeSign(point.change) + QStringLiteral("  ") + changeWord(point.change) +
+               (point.atLeast ? tr(", at least") : QString());
+    case Remark: {
+        QString remark = QString::fromStdString(point.because);
+        if (point.match.isProposal())
+            remark = tr("matched by %1, Y confirms")
+                         .arg(point.match.by == analysis::MatchedBy::Place ? tr("place") : tr("number")) +
+                     (remark.isEmpty() ? QString() : QStringLiteral("; ") + remark);
+        return remark;
+    }
+    default:
+        return {};
+    }
+}
+
+QVariant ChangesModel::data(const QModelIndex& index, int role) const
+{
+    const analysis::ComparedPoint* point = index.isValid() ? at(index.row()) : nullptr;
+    if (point == nullptr)
+        return {};
+    const auto which = m_rows[static_cast<std::size_t>(index.row())];
+    switch (role) {
+    case Qt::DisplayRole:
+        return text(*point, index.column());
+    case Qt::ToolTipRole:
+        return index.column() == Remark ? QVariant(text(*point, Remark)) : QVariant();
+    case Qt::TextAlignmentRole:
+        if (index.column() == Then || index.column() == Now || index.column() == Decades)
+            return QVariant(Qt::AlignRight | Qt::AlignVCenter);
+        return {};
+    case Qt::AccessibleTextRole:
+        if (index.column() == Delta)
+            return text(*point, Decades) + QLatin1Char(' ') + changeWord(point->change);
+        return {};
+    case ComparedRole:
+        return static_cast<qulonglong>(which);
+    case Qt::CheckStateRole:
+        if (index.column() == Point)
+            return m_followed.contains(which) ? Qt::Checked : Qt::Unchecked;
+        return {};
+    default:
+        return {};
+    }
+}
+
+QVariant ChangesModel::headerData(int section, Qt::Orientation orientation, int role) const
+{
+    if (orientation != Qt::Horizontal || role != Qt::DisplayRole)
+        return {};
+    switch (section) {
+    case Point:
+        return tr("Point");
+    case Joint:
+        return tr("Joint");
+    case Then:
+        return tr("Then");
+    case Now:
+        return tr("Now");
+    case Delta:
+        return tr("decades −5 … +5");
+    case Decades:
+        return tr("Change");
+    case Word:
+        return tr("Says");
+    case Remark:
+        return tr("Because");
+    default:
+        return {};
+    }
+}
+
+} // namespace sealwalk::ui

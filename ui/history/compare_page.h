@@ -1,0 +1,94 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Two jobs of one object: two maps on one scale with one ruler between, the changes, and the course.
+#pragma once
+
+#include "core/base/result.h"
+#include "ui/history/compare_work.h"
+#include "ui/session/newest_wins.h"
+
+#include <QWidget>
+
+#include <set>
+
+class QComboBox;
+class QHBoxLayout;
+class QLabel;
+class QTableView;
+class QToolButton;
+
+namespace sealwalk::render {
+class DecadeRuler;
+class PlotView;
+} // namespace sealwalk::render
+
+namespace sealwalk::ui {
+
+class ChangesModel;
+class Heading;
+class JobSession;
+class MapSide;
+class SwitchRow;
+
+class ComparePage : public QWidget
+{
+    Q_OBJECT
+
+public:
+    explicit ComparePage(JobSession& session, QWidget* parent = nullptr);
+
+    void compare(model::JobId before, model::JobId after);
+    [[nodiscard]] const ChangesModel& changes() const { return *m_changes; }
+
+signals:
+    void left();
+    void ready(); ///< the figures of the jobs asked for are shown
+    void said(const QString& text);
+    void failed(const sealwalk::Error& error);
+
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
+private:
+    using Answer = Result<std::shared_ptr<const ComparedJobs>>;
+
+    QWidget* makeBar();
+    QWidget* makeMaps();
+    QWidget* makeChanges();
+    QWidget* makeCourse();
+    void deliver(const Answer& answer);
+    void fillJobs();
+    void compareAgain();
+    void drawMaps();
+    void equalise();
+    void drawCourse();
+    void onRow();
+    void choosePoint(model::PointId point);
+    void follow(int row);
+    void confirm(int row);
+    void swapSides();
+    void blink(bool held);
+    bool onKey(int key);
+
+    JobSession& m_session;
+    QComboBox* m_first = nullptr;
+    QComboBox* m_second = nullptr;
+    SwitchRow* m_standing = nullptr;
+    SwitchRow* m_sheets = nullptr;
+    MapSide* m_leftMap = nullptr;
+    MapSide* m_rightMap = nullptr;
+    render::DecadeRuler* m_ruler = nullptr;
+    ChangesModel* m_changes = nullptr;
+    QTableView* m_table = nullptr;
+    QHBoxLayout* m_chips = nullptr;
+    std::vector<QToolButton*> m_kinds;
+    render::PlotView* m_course = nullptr;
+    Heading* m_courseHeading = nullptr;
+    std::shared_ptr<const ComparedJobs> m_jobs;
+    std::vector<std::pair<model::PointId, model::PointId>> m_said;
+    std::set<std::size_t> m_followed; ///< indices into the comparison
+    model::JobId m_before;
+    model::JobId m_after;
+    NewestWins<Answer> m_work;
+};
+
+} // namespace sealwalk::ui

@@ -1,0 +1,75 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/history/compare_work.h"
+
+#include "core/analysis/round_summary.h"
+#include "core/storage/history_store.h"
+
+#include <algorithm>
+
+namespace sealwalk::ui {
+
+namespace {
+
+using storage::HistoryStore;
+
+constexpr std::size_t kLongestCourse = 20; // jobs; older ones are found by comparing with them
+
+ComparedJob worked(model::Job job, const model::TestObject& object)
+{
+    ComparedJob result;
+    const auto byRound = analysis::findingsByRound(job, object);
+    result.asFound = analysis::summarise(job, byRound, analysis::Standing::AsFound);
+    result.asLeft = analysis::summarise(job, byRound, analysis::Standing::AsLeft);
+    result.detectable = report::worstDetectable(job);
+    result.job = std::move(job);
+    return result;
+}
+
+report::CourseStop stopOf(const ComparedJob& compared)
+{
+    return {compared.job.number, compared.job.opened, compared.asLeft, compared.detectable};
+}
+
+} // namespace
+
+Result<std::shared_ptr<const ComparedJobs>> workOutComparison(const std::filesystem::path& history,
+                                                              model::JobId before, model::JobId after)
+{
+    const auto store = HistoryStore::open(history, HistoryStore::Mode::ReadOnly);
+    if (!store)
+        return fail(store.error());
+    auto first = store->job(before);
+    if (!first)
+        return fail(first.error());
+    auto second = store->job(after);
+    if (!second)
+        return fail(second.error());
+    auto object = store->object(second->object);
+    if (!object)
+        return fail(object.error());
+    auto result = std::make_shared<ComparedJobs>();
+    result->object = std::move(*object);
+    result->before = worked(std::move(*first), result->object);
+    result->after = worked(std::move(*second), result->object);
+
+    auto rows = store->jobsOf(result->object.id);
+    if (!rows)
+        return fail(rows.error());
+    if (rows->size() > kLongestCourse)
+        rows->resize(kLongestCourse);
+    for (const storage::JobRow& row : *rows) {
+        if (row.id == before || row.id == after) {
+            result->course.push_back(stopOf(row.id == before ? result->before : result->after));
+            continue;
+        }
+        auto job = store->job(row.id);
+        if (!job)
+            return fail(job.error());
+        result->course.push_back(stopOf(worked(std::move(*job), result->object)));
+    }
+    std::stable_sort(result->course.begin(), result->course.end(),
+                     [](const auto& a, const auto& b) { return a.at < b.at; });
+    return std::shared_ptr<const ComparedJobs>(std::move(result));
+}
+
+} // namespace sealwalk::ui

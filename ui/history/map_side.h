@@ -1,0 +1,38 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// One of the two maps of Compare with what is to be known of its job.
+#pragma once
+
+#include "ui/history/compare_work.h"
+
+#include <QWidget>
+
+class QLabel;
+
+namespace sealwalk::render {
+class SheetView;
+}
+
+namespace sealwalk::ui {
+
+class MapSide : public QWidget
+{
+    Q_OBJECT
+
+public:
+    explicit MapSide(QWidget* parent = nullptr);
+
+    /// The sheet of that id or name in the job, on the object's scale, so that years compare by eye.
+    void showSheet(const ComparedJobs& jobs, const ComparedJob& side, bool left, const model::Sheet& sheet);
+    void select(std::optional<model::PointId> point);
+    [[nodiscard]] render::SheetView& view() const { return *m_view; }
+
+signals:
+    void pointChosen(sealwalk::model::PointId point);
+
+private:
+    QLabel* m_title = nullptr;
+    QLabel* m_facts = nullptr;
+    render::SheetView* m_view = nullptr;
+};
+
+} // namespace sealwalk::ui
