@@ -80,8 +80,9 @@ TEST_F(ComparePageTest, PutsTheLargestChangeFirst)
     for (int row = 1; row < page->changes().rowCount(); ++row) {
         const auto* above = page->changes().at(row - 1);
         const auto* here = page->changes().at(row);
-        if (above->decades && here->decades)
-            EXPECT_GE(std::abs(*above->decades), std::abs(*here->decades)) << row;
+        if (!above->decades || !here->decades)
+            continue;
+        EXPECT_GE(std::abs(*above->decades), std::abs(*here->decades)) << row;
     }
 }
 
