@@ -10,6 +10,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <functional>
 #include <numeric>
 
 namespace sealwalk::analysis {
@@ -138,8 +139,7 @@ Result<RiseSummary> analyseRise(const RiseRecord& record, const RiseOptions& opt
     if (const Status status = checkRecord(record, options); !status)
         return fail(status.error());
     const std::vector<double> pressure = atOneTemperature(record, options);
-    const auto [lowest, highest] = std::minmax_element(pressure.begin(), pressure.end());
-    if (!(*highest > *lowest))
+    if (std::adjacent_find(pressure.begin(), pressure.end(), std::not_equal_to<>()) == pressure.end())
         return fail(ErrorCode::NoAnswer,
                     "the pressure is the same in all samples, so the gauge does not resolve the "
                     "rise; run on longer or use a finer gauge");

@@ -1,132 +1,136 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/analysis/rise_compress.h"
 
+#include "core/analysis/rise_gauge.h"
 #include "core/base/contract.h"
 
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 
 namespace sealwalk::analysis {
 
 namespace {
 
-constexpr double kMadToSigma = 1.4826;       // of a normal distribution
-constexpr double kUniformSigma = 0.28867513; // 1/sqrt(12): standard deviation of rounding to whole steps
-constexpr std::size_t kSegmentLook = 400;    // samples looked at per segment; more tell nothing new
-constexpr std::size_t kSegmentsAtMost = 8;
-constexpr std::size_t kSamplesPerSegment = 25;
-
-/// What one stretch of the record says about its gauge.
-struct Segment
+/// A sample, or a moment at which a stuck display moved on.
+struct Point
 {
-    double centre = 0.0; // s
-    double white = 0.0;  // Pa, noise without rounding
-    double step = 0.0;   // Pa
-    double slope = 0.0;  // Pa/s
+    double time = 0.0; // s from the first sample
+    double pressure = 0.0;
+    double sigma = 0.0;
 };
 
-double median(std::vector<double>& values)
-{
-    const auto middle = values.begin() + static_cast<std::ptrdiff_t>(values.size() / 2);
-    std::nth_element(values.begin(), middle, values.end());
-    return *middle;
-}
+constexpr double kCrossingSigma = 0.15; // of the change of the display: how well its middle is met
+constexpr std::size_t kFewestCrossings = 6;
+constexpr double kEndSigma = 0.29; // of a step: anywhere between two changes
 
-/// Distance of each sample from the straight line through its neighbours, scaled to the noise of one sample.
-double neighbourNoise(std::span<const double> time, std::span<const double> pressure, double step)
+/// Where rounding hides the noise the display says most when it changes: then the pressure is half-way
+/// between the two numbers. Changes to and fro between the same two are one crossing, in the middle of all of
+/// them.
+std::vector<Point> crossings(std::span<const double> time, std::span<const double> pressure,
+                             const Gauge& gauge)
 {
-    std::vector<double> distance;
-    distance.reserve(pressure.size());
-    for (std::size_t i = 1; i + 1 < pressure.size(); ++i) {
-        const double w = (time[i + 1] - time[i]) / (time[i + 1] - time[i - 1]);
-        const double d = pressure[i] - w * pressure[i - 1] - (1.0 - w) * pressure[i + 1];
-        distance.push_back(std::abs(d) / std::sqrt(1.0 + w * w + (1.0 - w) * (1.0 - w)));
-    }
-    if (distance.empty())
-        return 0.0;
-    std::vector<double> sorted = distance;
-    const double typical = std::max(kMadToSigma * median(sorted), 0.5 * step);
-    // Outliers are kept from ruling the estimate, rounding (most distances zero) from hiding the noise.
+    std::vector<Point> points;
+    const std::size_t n = time.size();
+    const auto shown = [&](std::size_t i) {
+        const GaugeStretch there = gauge.at(time[i]);
+        points.push_back({time[i] - time.front(), pressure[i],
+                          there.stuck() ? std::hypot(there.white, kEndSigma * there.step) : there.sigma()});
+    };
+    shown(0);
+    std::size_t changes = 0; // of the crossing being gathered
+    double middle = 0.0;
     double sum = 0.0;
-    for (const double d : distance)
-        sum += std::min(d * d, 9.0 * typical * typical);
-    const double rms = std::sqrt(sum / static_cast<double>(distance.size()));
-    return step > 0.0 ? rms : std::max(kMadToSigma * median(sorted), 0.8 * rms);
-}
-
-Segment look(std::span<const double> time, std::span<const double> pressure)
-{
-    const std::size_t n = std::min(time.size(), kSegmentLook);
-    const std::size_t skip = (time.size() - n) / 2;
-    const auto t = time.subspan(skip, n);
-    const auto p = pressure.subspan(skip, n);
-    Segment segment;
-    segment.centre = 0.5 * (time.front() + time.back());
-    segment.step = roundingStep(p);
-    const double rms = neighbourNoise(t, p, segment.step);
-    const double rounded = segment.step * kUniformSigma;
-    segment.white = std::sqrt(std::max(0.0, rms * rms - rounded * rounded));
-    segment.slope = (pressure.back() - pressure.front()) / std::max(time.back() - time.front(), 1e-300);
-    return segment;
-}
-
-double between(const std::vector<Segment>& segments, double time, double Segment::*member)
-{
-    if (time <= segments.front().centre)
-        return segments.front().*member;
-    for (std::size_t i = 1; i < segments.size(); ++i) {
-        if (time <= segments[i].centre) {
-            const double w = (time - segments[i - 1].centre) / (segments[i].centre - segments[i - 1].centre);
-            return (1.0 - w) * segments[i - 1].*member + w * segments[i].*member;
+    for (std::size_t i = 1; i < n; ++i) {
+        const GaugeStretch there = gauge.at(time[i]);
+        if (!there.stuck()) {
+            changes = 0;
+            shown(i);
+            continue;
         }
+        if (pressure[i] == pressure[i - 1])
+            continue;
+        const double half = 0.5 * (pressure[i] + pressure[i - 1]);
+        const double moment = 0.5 * (time[i] + time[i - 1]) - time.front();
+        if (changes > 0 && std::abs(half - middle) < 0.25 * there.step) {
+            ++changes;
+            sum += moment;
+            points.back().time = sum / static_cast<double>(changes);
+            continue;
+        }
+        changes = 1;
+        middle = half;
+        sum = moment;
+        points.push_back({moment, half,
+                          std::hypot(there.white, kCrossingSigma * std::abs(pressure[i] - pressure[i - 1]))});
     }
-    return segments.back().*member;
+    if (gauge.at(time.back()).stuck())
+        shown(n - 1);
+    return points;
 }
 
-/// Variance of the mean of `n` samples spread over `duration` where the display rounds to `step`.
-double roundingVariance(double step, double white, double slope, double duration, double n, double length)
+/// All samples as they are; the gauge is asked once a bin.
+struct Samples
 {
-    if (step <= 0.0)
-        return 0.0;
-    const double one = step * step * kUniformSigma * kUniformSigma;
-    // Noise of half a step or more dithers: the first harmonic of the rounding error dies as exp(-2 pi^2
-    // s^2/q^2) and the error becomes as good as white. Without it the error is one draw per step crossed.
-    const double ratio = white / step;
-    const double stuck = std::exp(-2.0 * std::numbers::pi * std::numbers::pi * ratio * ratio);
-    const double perStep = std::min(step / std::max(std::abs(slope), 1e-300), length);
-    const double independent = duration / std::max(perStep, 1e-300);
-    return one * ((1.0 - stuck) / n + stuck / std::clamp(independent, 1e-3, n));
+    std::span<const double> times;
+    std::span<const double> pressures;
+    const Gauge& gauge;
+
+    [[nodiscard]] std::size_t size() const { return times.size(); }
+    [[nodiscard]] double time(std::size_t i) const { return times[i] - times.front(); }
+    [[nodiscard]] double pressure(std::size_t i) const { return pressures[i]; }
+    [[nodiscard]] double variance(std::size_t from, std::size_t to, double floor) const
+    {
+        const double sigma = std::max(floor, gauge.at(times[from + (to - from) / 2]).sigma());
+        return static_cast<double>(to - from) * sigma * sigma;
+    }
+};
+
+struct Crossings
+{
+    const std::vector<Point>& points;
+
+    [[nodiscard]] std::size_t size() const { return points.size(); }
+    [[nodiscard]] double time(std::size_t i) const { return points[i].time; }
+    [[nodiscard]] double pressure(std::size_t i) const { return points[i].pressure; }
+    [[nodiscard]] double variance(std::size_t from, std::size_t to, double floor) const
+    {
+        double sum = 0.0;
+        for (std::size_t i = from; i < to; ++i) {
+            const double sigma = std::max(floor, points[i].sigma);
+            sum += sigma * sigma;
+        }
+        return sum;
+    }
+};
+
+template <class Points>
+std::vector<RiseBin> binned(const Points& points, double length, double floor)
+{
+    const double widest = length / 80.0;
+    const double narrowest = length / 2000.0;
+    // A huge gap would leave one bin on either side of it: no bin holds more than its share of the samples.
+    const std::size_t most = std::max<std::size_t>(1, points.size() / 70);
+    std::vector<RiseBin> bins;
+    for (std::size_t i = 0; i < points.size();) {
+        const std::size_t from = i;
+        const double start = points.time(from);
+        const double limit = std::clamp(0.09 * start, narrowest, widest);
+        RiseBin bin;
+        for (; i < points.size() && (i == from || (points.time(i) - start < limit && i - from < most)); ++i) {
+            bin.time += points.time(i);
+            bin.pressure += points.pressure(i);
+        }
+        bin.samples = i - from;
+        const auto n = static_cast<double>(bin.samples);
+        bin.time /= n;
+        bin.pressure /= n;
+        bin.uncertainty = std::sqrt(points.variance(from, i, floor)) / n;
+        bins.push_back(bin);
+    }
+    return bins;
 }
 
 } // namespace
-
-double roundingStep(std::span<const double> values)
-{
-    constexpr std::size_t kEnough = 8;
-    if (values.size() < kEnough)
-        return 0.0;
-    std::vector<double> sorted(values.begin(), values.end());
-    std::sort(sorted.begin(), sorted.end());
-    const double scale = std::max(std::abs(sorted.front()), std::abs(sorted.back()));
-    std::vector<double> gaps;
-    for (std::size_t i = 1; i < sorted.size(); ++i) {
-        const double gap = sorted[i] - sorted[i - 1];
-        if (gap > 1e-9 * scale)
-            gaps.push_back(gap);
-    }
-    if (gaps.empty())
-        return 0.0;
-    const double step = *std::min_element(gaps.begin(), gaps.end());
-    // Few gaps larger than the smallest could be multiples of it by chance.
-    for (const double gap : gaps) {
-        const double multiple = gap / step;
-        if (std::abs(multiple - std::round(multiple)) > 0.02)
-            return 0.0;
-    }
-    const bool repeats = gaps.size() + 1 < sorted.size();
-    return repeats || gaps.size() >= kEnough - 2 ? step : 0.0;
-}
 
 CompressedRise compressRise(std::span<const double> time, std::span<const double> pressure)
 {
@@ -135,54 +139,28 @@ CompressedRise compressRise(std::span<const double> time, std::span<const double
     result.samples = time.size();
     result.length = time.back() - time.front();
     result.interval = result.length / static_cast<double>(time.size() - 1);
+    const Gauge gauge(time, pressure);
+    result.rounding = gauge.last().step;
+    result.noise = gauge.last().sigma();
 
-    const std::size_t count = std::clamp<std::size_t>(time.size() / kSamplesPerSegment, 1, kSegmentsAtMost);
-    std::vector<Segment> segments;
-    double largest = 0.0;
-    for (std::size_t i = 0; i < count; ++i) {
-        const std::size_t from = i * time.size() / count;
-        const std::size_t to = (i + 1) * time.size() / count;
-        segments.push_back(look(time.subspan(from, to - from), pressure.subspan(from, to - from)));
-        segments.back().centre -= time.front();
-        largest = std::max({largest, segments.back().white, segments.back().step * kUniformSigma});
+    double lowest = pressure.front();
+    double highest = pressure.front();
+    constexpr std::size_t kLooks = 2000; // enough to know the span by
+    for (std::size_t i = 0; i < pressure.size(); i += 1 + pressure.size() / kLooks) {
+        lowest = std::min(lowest, pressure[i]);
+        highest = std::max(highest, pressure[i]);
     }
-    result.rounding = segments.back().step;
-    result.noise = std::hypot(segments.back().white, segments.back().step * kUniformSigma);
-
-    const auto [lowest, highest] = std::minmax_element(pressure.begin(), pressure.end());
     // A record without any visible noise still comes from a gauge: no figure is better than a few 1e-6 of the
     // span.
     const double floor =
-        std::max({0.1 * largest, 3e-6 * (*highest - *lowest), 1e-12 * std::abs(*highest), 1e-300});
-
-    const double widest = result.length / 80.0;
-    const double narrowest = result.length / 2000.0;
-    const std::size_t most =
-        std::max<std::size_t>(1, time.size() / 70); // or a huge gap would leave a bin on either side
-    std::size_t i = 0;
-    while (i < time.size()) {
-        RiseBin bin;
-        const double start = time[i];
-        const double limit = std::clamp(0.09 * (start - time.front()), narrowest, widest);
-        double sumT = 0.0;
-        double sumP = 0.0;
-        std::size_t n = 0;
-        for (; i < time.size() && (n == 0 || (time[i] - start < limit && n < most)); ++i, ++n) {
-            sumT += time[i] - time.front();
-            sumP += pressure[i];
-        }
-        const double weight = static_cast<double>(n);
-        bin.samples = n;
-        bin.time = sumT / weight;
-        bin.pressure = sumP / weight;
-        const double white = std::max(between(segments, bin.time, &Segment::white), floor);
-        const double step = between(segments, bin.time, &Segment::step);
-        const double slope = between(segments, bin.time, &Segment::slope);
-        const double duration = std::max(time[i - 1] - start, result.interval);
-        bin.uncertainty = std::sqrt(white * white / weight +
-                                    roundingVariance(step, white, slope, duration, weight, result.length));
-        result.bins.push_back(bin);
+        std::max({0.1 * gauge.largestSigma(), 3e-6 * (highest - lowest), 1e-12 * std::abs(highest), 1e-300});
+    if (gauge.sticksAnywhere()) {
+        const std::vector<Point> points = crossings(time, pressure, gauge);
+        if (points.size() >= kFewestCrossings)
+            result.bins = binned(Crossings{points}, result.length, floor);
     }
+    if (result.bins.size() < 3)
+        result.bins = binned(Samples{time, pressure, gauge}, result.length, floor);
     return result;
 }
 

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A pressure record of any length as at most a few hundred bins, each with the uncertainty of its mean as the
-// record itself shows it: noise, rounding of the display, and the share of rounding that does not average
-// out.
+// record itself shows it. Of a display that rounds its noise away only the moments of change are used.
 #pragma once
 
 #include <cstddef>
@@ -33,8 +32,5 @@ struct CompressedRise
 /// @param time      s, strictly increasing, at least 3 values
 /// @param pressure  Pa, finite, as many
 CompressedRise compressRise(std::span<const double> time, std::span<const double> pressure);
-
-/// The step all `values` are multiples of, in their unit; 0 when they are not visibly rounded.
-double roundingStep(std::span<const double> values);
 
 } // namespace sealwalk::analysis

@@ -20,7 +20,7 @@ constexpr std::array<double, 4> kBeliefBySources = {0.2, 0.4, 0.3, 0.1}; // none
 constexpr double kBeliefNoLeak = 0.03;
 constexpr double kWorthKeeping = 10.0; // in log evidence below the best
 constexpr double kHopeless = 30.0;     // the same, by misfit alone
-constexpr std::size_t kPairsExtended = 12;
+constexpr std::size_t kPairsExtended = 8;
 constexpr std::size_t kReadingsKept = 12;
 
 /// A reading before it is weighed.
@@ -54,7 +54,7 @@ public:
     Ensemble(const CompressedRise& rise, const EnsembleOptions& options)
         : m_options(options)
         , m_rise(rise)
-        , m_shapes(sourceShapes(firstUsefulTime(rise)))
+        , m_shapes(shapesFor(rise, options))
         , m_projection(rise, m_shapes)
     {}
 
@@ -68,9 +68,15 @@ public:
     }
 
 private:
-    static double firstUsefulTime(const CompressedRise& rise)
+    static std::vector<SourceShape> shapesFor(const CompressedRise& rise, const EnsembleOptions& options)
     {
-        return 0.25 * rise.bins[1].time / rise.length;
+        // A source may be over within the first interval; then only its amount is seen.
+        std::vector<SourceShape> shapes = sourceShapes(0.25 * rise.bins[1].time / rise.length);
+        for (const SourceKind kind : options.without)
+            shapes.erase(std::remove_if(shapes.begin(), shapes.end(),
+                                        [&](const SourceShape& shape) { return shape.kind == kind; }),
+                         shapes.end());
+        return shapes;
     }
 
     /// Adds the candidate unless no leak of 0 or more goes with sources of 0 or more.

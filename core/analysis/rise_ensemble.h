@@ -41,7 +41,8 @@ struct RisePosterior
 
 struct EnsembleOptions
 {
-    double tail = 0.02;     ///< belief left out on either side of the range
+    std::vector<SourceKind> without; ///< kinds of source left out, to see how much hangs on them
+    double tail = 0.02;              ///< belief left out on either side of the range
     double tempering = 1.5; ///< factor on all variances: the best of many readings fits a little too well
 };
 
