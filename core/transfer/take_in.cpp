@@ -35,7 +35,7 @@ Result<TakenIn> answerKnown(const HistoryStore& store, const JobFile& file, Veri
         here->job.number, here->job.readings.size(), here->job.review.size(), here->job.signatures.size(),
         file.record.job.readings.size(), file.record.job.review.size(), file.record.job.signatures.size()));
     return TakenIn{std::move(result), fmt::format("job {} was not taken in", file.record.job.number),
-                   here->job.id, false};
+                   here->job.id, true};
 }
 
 /// What a person should know about the object and the point numbers before two jobs are compared.
@@ -99,7 +99,7 @@ Result<TakenIn> takeIn(HistoryStore& store, const JobFile& file, Verification re
     return TakenIn{
         std::move(result),
         fmt::format("job {} of {} is in {}", here->number, file.record.object.name, store.file().string()),
-        here->id, true};
+        here->id, false};
 }
 
 Result<Checked> checkFile(std::string_view bytes)

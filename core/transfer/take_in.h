@@ -16,7 +16,7 @@ struct TakenIn
     exchange::Verification result; ///< what was found before, with problems and notes of the taking in
     std::string done;              ///< one sentence
     model::JobId job;              ///< the job concerned
-    bool isHere = false;           ///< it is in the history now, added or the same as before
+    bool isKnown = false;          ///< it was in the history before; nothing was added
 };
 
 /// Stores `file`, whose verification is `result`, unless its signatures are broken, its keys are not those of

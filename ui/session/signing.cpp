@@ -4,6 +4,7 @@
 #include "core/analysis/review_checks.h"
 #include "core/exchange/signing.h"
 #include "core/storage/history_store.h"
+#include "core/transfer/hand_out.h"
 #include "ui/session/job_session.h"
 
 #include <QtConcurrent>
@@ -161,10 +162,9 @@ Status Signing::setOnePersonHistory(bool one)
 
 Result<exchange::Verification> Signing::verify() const
 {
-    const auto names = pictureNames(m_session);
-    if (!names)
-        return fail(names.error());
-    return exchange::verifyRecord({m_session.object(), m_session.job()}, *names);
+    if (!m_session.hasJob())
+        return fail(ErrorCode::NotAllowed, "no job is open");
+    return transfer::verifyIn(m_session.history(), m_session.job().id);
 }
 
 } // namespace sealwalk::ui
