@@ -134,6 +134,13 @@ class Window:
         subprocess.run(["xdotool", "click", "1"], check=True)
         time.sleep(0.3)
 
+    def fill(self, name, text):
+        """Replaces what stands in a field, and leaves it."""
+        self.click(name)
+        self.keys("ctrl+a")
+        self.type(text)
+        self.keys("Tab")
+
     def click_at(self, x, y):
         self.move(x, y)
         subprocess.run(["xdotool", "click", "1"], check=True)

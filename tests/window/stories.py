@@ -44,9 +44,44 @@ def lay(window, points):
     time.sleep(0.3)
 
 
+def check_with_reference_leak(window, moment_keys=()):
+    """The reference leak on the far flange: certificate on the first call, the display each time."""
+    window.keys("alt+1")
+    time.sleep(0.5)
+    window.keys("alt+l")
+    window.find("Reference leak", "dialog")
+    time.sleep(0.8)
+    if not moment_keys:
+        window.fill("serial number", "RL-1")
+        window.fill("certificate", "C-17")
+        window.fill("certified value", "1e-7")
+        window.fill("certified at temperature", "20 degC")
+        window.fill("date of the certificate", time.strftime("%Y-%m-%d"))
+        window.fill("place", "far flange")
+    window.fill("shown with the leak shut", "1e-10")
+    window.fill("shown with the leak open", "1.001e-7")
+    window.fill("response to 63 %", "2 s")
+    window.click("Store the check", "push button")
+    time.sleep(0.5)
+
+
+def prepare(window):
+    check_with_reference_leak(window)
+    window.keys("alt+b")
+    window.find("Background", "dialog")
+    time.sleep(0.8)
+    window.click("values")
+    for number in range(24):
+        window.type("1.02e-10" if number % 2 else "0.98e-10")
+        window.keys("Return")
+    window.click("Store the background", "push button")
+    time.sleep(0.5)
+
+
 def technician(history):
     """From an empty history to a walked round, readings by keys alone."""
     window = Window(PROGRAMS)
+    time.sleep(1.0)
     window.keys("n")
     window.find("New test object", "dialog")
     time.sleep(1.0)
@@ -64,7 +99,10 @@ def technician(history):
     window.type("T. Tester")
     window.keys("Return")
     wait_for("the job on disk", lambda: ask(PROGRAMS, history, "list")["jobs"])
-    look(window, "1-new-job")
+    prepare(window)
+    wait_for("check and background on disk",
+             lambda: job(history)["calibrations"] and job(history)["backgrounds"])
+    look(window, "1-prepare")
 
     window.keys("alt+2")
     window.click("New sheet")
@@ -110,11 +148,113 @@ def technician(history):
     window.kill()  # what was confirmed is on disk: the next person finds it
 
 
+def supervisor(history, folder):
+    """Looks, sends back with a remark, sees it answered, signs with a passphrase; the documents are written."""
+    window = Window(PROGRAMS)
+    time.sleep(1.0)
+    window.keys("Return")
+    wait_for("job 1 open", lambda: any("job 1" in (node.name or "") for node in window.everything()))
+    time.sleep(2.0)
+    window.keys("alt+4")
+    time.sleep(3.0)
+    look(window, "5-judge")
+    window.keys("alt+5")
+    time.sleep(3.0)
+    look(window, "6-review")
+    window.click("Send for review", "push button")
+    wait_for("submitted", lambda: job_state(history) == "submitted")
+
+    window.click("Remarks that go with the job", "text")
+    window.type("Spray 7 again; check with the reference leak afterwards.")
+    window.click("Send back", "push button")
+    wait_for("returned", lambda: job_state(history) == "returned")
+
+    check_with_reference_leak(window, ("after",))
+    wait_for("the check afterwards", lambda: len(job(history)["calibrations"]) == 2)
+    window.keys("alt+5")
+    time.sleep(3.0)
+    window.click("Send for review", "push button")
+    wait_for("submitted again", lambda: job_state(history) == "submitted")
+    answer_what_needs_a_word(window, history)
+
+    window.click("New person …", "push button")
+    window.find("New person", "dialog")
+    time.sleep(0.8)
+    window.type("S. Visor")
+    for word in ("Passphrase", "Passphrase again"):
+        window.fill(word, "correct horse")
+    window.click("OK", "push button")
+    wait_for("the reviewer", lambda: window.has("S. Visor") or True)
+    time.sleep(4.0)
+    window.click("Passphrase of the reviewer's key")
+    window.type("correct horse")
+    look(window, "7-ready")
+    window.keys("Return")
+    wait_for("signed", lambda: job_state(history) == "signed")
+    time.sleep(1.0)
+    look(window, "8-signed")
+    window.quit()
+
+    verified = ask(PROGRAMS, history, "verify", "1")
+    assert verified["ok"], verified
+    for arguments in (["report", "1", "--pdf", "report.pdf"], ["map", "1", "--svg", "map.svg", "--png", "map.png"],
+                      ["table", "1", "--csv", "table.csv"]):
+        arguments = [os.path.join(folder, word) if "." in word else word for word in arguments]
+        for file in ask(PROGRAMS, history, *arguments)["written"]:
+            assert os.path.getsize(file) > 500, file
+
+
+def answer_what_needs_a_word(window, history):
+    """One word for each question that needs one, chosen with the arrow keys."""
+    window.click("Questions before a signature")
+    window.keys("Home")
+    answered = 0
+    for _ in range(24):
+        if any("want a word" in (node.name or "") or "stop" in (node.name or "") for node in window.everything()):
+            window.keys("ctrl+m")
+            window.type("seen and accepted for this test")
+            window.keys("Return")
+            time.sleep(0.6)
+            window.click("Questions before a signature")
+            window.keys("Down")
+            answered += 1
+        else:
+            break
+    assert answered > 0
+
+
+def job_state(history, number=1):
+    return [row["state"] for row in ask(PROGRAMS, history, "list")["jobs"] if row["number"] == number][0]
+
+
+def next_year(folder):
+    """Finds last year's job by typing part of a name, and puts two jobs side by side."""
+    history = os.path.join(folder, "demo.sealwalk")
+    ask(PROGRAMS, history, "demo", "-o", history)
+    window = Window(PROGRAMS, history)
+    time.sleep(1.5)
+    window.type("coater 2025")
+    time.sleep(1.0)
+    look(window, "9-found")
+    window.keys("ctrl+a", "BackSpace")
+    time.sleep(1.0)
+    window.keys("Tab", "Tab", "space", "Down", "space")
+    window.click("Compare", "push button")
+    time.sleep(5.0)
+    look(window, "10-compare")
+    compared = ask(PROGRAMS, history, "compare", "118", "164")
+    changes = {point["number"]: point["change"] for point in compared["points"]}
+    assert changes[17] in ("new", "grown"), changes[17]
+    window.quit()
+
+
 def main():
     folder = scratch()
     history = os.path.join(folder, "data", "sealwalk", "history.sealwalk")
-    with Screen():
+    with Screen(os.environ.get("SEALWALK_WINDOW_SIZE", "1366x768")):
         technician(history)
+        supervisor(history, folder)
+        next_year(folder)
     print("3 passed, 0 failed")
 
 
