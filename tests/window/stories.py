@@ -205,22 +205,17 @@ def supervisor(history, folder):
 
 
 def answer_what_needs_a_word(window, history):
-    """One word for each question that needs one, chosen with the arrow keys."""
-    window.click("Questions before a signature")
-    window.keys("Home")
+    """One word after the other: each answer leads to the next question that wants one."""
+    def open_questions():
+        return any("want a word" in (node.name or "") for node in window.everything())
     answered = 0
-    for _ in range(24):
-        if any("want a word" in (node.name or "") or "stop" in (node.name or "") for node in window.everything()):
-            window.keys("ctrl+m")
-            window.type("seen and accepted for this test")
-            window.keys("Return")
-            time.sleep(0.6)
-            window.click("Questions before a signature")
-            window.keys("Down")
-            answered += 1
-        else:
-            break
-    assert answered > 0
+    window.keys("alt+5", "ctrl+m")
+    while open_questions() and answered < 24:
+        window.type("seen, accepted")
+        window.keys("Return")
+        time.sleep(0.5)
+        answered += 1
+    assert answered > 0 and not open_questions()
 
 
 def job_state(history, number=1):

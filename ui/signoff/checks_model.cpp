@@ -58,6 +58,17 @@ int ChecksModel::rowOf(std::string_view word) const
     return -1;
 }
 
+int ChecksModel::nextOpenRow(int row) const
+{
+    for (int step = 1; step <= rowCount(); ++step) {
+        const int candidate = (row + step) % rowCount();
+        const auto* found = check(candidate);
+        if (found != nullptr && found->state == CheckState::NeedsWord && found->wordGiven.empty())
+            return candidate;
+    }
+    return -1;
+}
+
 int ChecksModel::rowCount(const QModelIndex& parent) const
 {
     return parent.isValid() ? 0 : static_cast<int>(m_rows.size());

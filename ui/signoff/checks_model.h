@@ -36,6 +36,8 @@ public:
     [[nodiscard]] bool isReady() const;
     /// The row of a check by its word; -1 when there is none.
     [[nodiscard]] int rowOf(std::string_view word) const;
+    /// The next row below `row`, from the top again, that still wants a word; -1 when none does.
+    [[nodiscard]] int nextOpenRow(int row) const;
 
     [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
     [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;

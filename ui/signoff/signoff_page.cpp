@@ -243,8 +243,16 @@ void SignoffPage::giveWord(const QString& check, const QString& text, model::Poi
     const Status stored =
         m_session.remark(m_session.logger().toStdString(), text.toStdString(),
                          point.isNil() ? std::nullopt : std::optional(point), check.toStdString());
-    if (!stored)
+    if (!stored) {
         emit failed(stored.error());
+        return;
+    }
+    // One answer leads to the next question that wants one; the hands stay where they are.
+    const int next = m_checks->nextOpenRow(m_checks->rowOf(check.toStdString()));
+    if (next >= 0) {
+        m_list->setCurrentIndex(m_checks->index(next));
+        m_evidence->focusRemark();
+    }
 }
 
 void SignoffPage::submit(const QString& text)
