@@ -19,6 +19,7 @@ std::vector<AddCommand> allCommands()
         addShow,
         addLog,
         addFindings,
+        addBalance,
         addTable,
         addPack,
         addUnpack,

@@ -19,6 +19,7 @@ void addList(CLI::App& root, Work& chosen);
 void addShow(CLI::App& root, Work& chosen);
 void addLog(CLI::App& root, Work& chosen);
 void addFindings(CLI::App& root, Work& chosen);
+void addBalance(CLI::App& root, Work& chosen);
 void addBackup(CLI::App& root, Work& chosen);
 void addCheck(CLI::App& root, Work& chosen);
 void addCompare(CLI::App& root, Work& chosen);

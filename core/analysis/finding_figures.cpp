@@ -46,8 +46,11 @@ void rateByReading(PointFinding& finding, const CorrectedReading& corrected)
     for (const Owed& owed : finding.owes)
         own -= owed.share;
     constexpr double kMostlyOwn = 0.5;
-    if (finding.finding == Finding::Leak && corrected.rate && own > kMostlyOwn)
-        finding.rate = std::clamp(*corrected.rate * own, *finding.low, *finding.high);
+    if (finding.finding != Finding::Leak || !corrected.rate || !(own > kMostlyOwn))
+        return;
+    finding.rate = *corrected.rate * own;
+    finding.low = std::min(*finding.low, *corrected.low * own);
+    finding.high = std::max(*finding.high, *corrected.high * own);
 }
 
 void decideByRange(PointFinding& finding, std::optional<LeakRate> limit)

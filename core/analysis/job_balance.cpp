@@ -31,6 +31,22 @@ RepairEffectOptions effectOptions(const model::Job& job, const model::TestObject
     return options;
 }
 
+// Where what is missing may hide: points that gave no figure.
+void nameBlindSpots(std::span<const PointFinding> findings, std::vector<std::string>& notes)
+{
+    const auto name = [&](std::initializer_list<Finding> kinds, const char* what) {
+        std::string numbers;
+        for (const PointFinding& finding : findings)
+            if (std::find(kinds.begin(), kinds.end(), finding.finding) != kinds.end())
+                numbers += fmt::format("{}{}", numbers.empty() ? "" : ", ", finding.number);
+        if (!numbers.empty())
+            notes.push_back(fmt::format("{}: {}", what, numbers));
+    };
+    name({Finding::NotSprayed, Finding::NotAccessible, Finding::NotTested}, "points without a reading");
+    name({Finding::Void}, "points whose readings are void");
+    name({Finding::Masked, Finding::BelowDetectable}, "points that could hide a leak");
+}
+
 } // namespace
 
 const model::RiseTest* riseTestFor(const model::Job& job, model::RoundId roundId)
@@ -90,6 +106,7 @@ Result<JobBalance> balanceOfJob(const model::Job& job, const model::TestObject& 
         return fail(effect.error());
     result.effect = *std::move(effect);
 
+    nameBlindSpots(findings, result.notes);
     if (!options.volume)
         result.notes.emplace_back("without the volume the pressure rise cannot be worked out");
     if (!options.airSpeed)

@@ -259,19 +259,25 @@ Result<LeakBalance> jobBalance(const model::Job& job, std::span<const PointFindi
         leak.label = fmt::format("point {}", finding.number);
         leak.helium = *finding.rate;
         leak.inSum = isOpenAtRest(finding.condition);
-        double all = 0.0;
-        // 95 % is two spreads either side; the wider side counts.
-        if (finding.low && finding.high && finding.low->si() > 0.0)
-            all = 0.5 *
-                  std::max(std::log(*finding.high / *finding.rate), std::log(*finding.rate / *finding.low));
+        double below = 0.0;
+        double above = 0.0;
+        // 95 % is two spreads either side.
+        if (finding.low && finding.low->si() > 0.0)
+            below = 0.5 * std::log(*finding.rate / *finding.low);
+        if (finding.high)
+            above = 0.5 * std::log(*finding.high / *finding.rate);
         if (finding.reading)
             if (const model::Reading* reading = job.reading(*finding.reading)) {
                 const CorrectedReading corrected = correctedReading(job, *reading);
                 leak.sharedUncertainty = corrected.sharedUncertainty;
-                all = std::max(all, corrected.relativeUncertainty);
+                below = std::max(below, corrected.relativeUncertainty);
+                above = std::max(above, corrected.relativeUncertainty);
             }
-        leak.ownUncertainty =
-            std::sqrt(std::max(0.0, all * all - leak.sharedUncertainty * leak.sharedUncertainty));
+        const auto without = [&](double all) {
+            return std::sqrt(std::max(0.0, all * all - leak.sharedUncertainty * leak.sharedUncertainty));
+        };
+        leak.ownUncertainty = without(below);
+        leak.ownAbove = without(above);
         located.push_back(std::move(leak));
     }
     return balanceLeaks(located, total, channelConditions(job.setup));

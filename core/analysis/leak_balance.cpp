@@ -15,6 +15,8 @@ namespace sealwalk::analysis {
 namespace {
 
 constexpr double kCoverage = 2.0; // 95 %
+// A missing share that no one would look for; engineering judgement.
+constexpr double kSmallShare = 0.20;
 
 Status check(const RiseTotal& total)
 {
@@ -28,15 +30,36 @@ Status check(const RiseTotal& total)
     return {};
 }
 
-void addLocated(LeakBalance& balance, std::span<const double> contributions,
-                std::span<const Correlation> together)
+// One side of the located sum: what each leak may be off by, and how much of that all share.
+struct Side
+{
+    std::vector<double> contributions;
+    std::vector<double> shared;
+
+    void add(LeakRate air, double relative, double sharedRelative)
+    {
+        contributions.push_back(air.si() * relative);
+        shared.push_back(air.si() * sharedRelative);
+    }
+
+    [[nodiscard]] double spread(double sum) const
+    {
+        std::vector<Correlation> together;
+        for (std::size_t i = 0; i < shared.size(); ++i)
+            for (std::size_t j = i + 1; j < shared.size(); ++j)
+                if (shared[i] > 0.0 && shared[j] > 0.0)
+                    together.push_back({i, j, shared[i] * shared[j] / (contributions[i] * contributions[j])});
+        return logSpread(combined(contributions, together) / sum);
+    }
+};
+
+void addLocated(LeakBalance& balance, const Side& below, const Side& above)
 {
     const double sum = balance.located.si();
     if (!(sum > 0.0))
         return;
-    const double spread = logSpread(combined(contributions, together) / sum);
-    balance.locatedLow = LeakRate::fromSi(sum * std::exp(-kCoverage * spread));
-    balance.locatedHigh = LeakRate::fromSi(sum * std::exp(kCoverage * spread));
+    balance.locatedLow = LeakRate::fromSi(sum * std::exp(-kCoverage * below.spread(sum)));
+    balance.locatedHigh = LeakRate::fromSi(sum * std::exp(kCoverage * above.spread(sum)));
 }
 
 void addUnlocated(LeakBalance& balance)
@@ -86,6 +109,12 @@ void judge(LeakBalance& balance)
         balance.advice = "the located leaks exceed the total: look for a leak counted twice, a system factor "
                          "that changed, "
                          "or another state of the chamber";
+    } else if (*balance.unlocatedShare > kSmallShare) {
+        balance.verdict = BalanceVerdict::CannotSay;
+        balance.advice = fmt::format(
+            "by best estimate {} of the total is not located, but the ranges allow for anything up "
+            "to {}: spray the points left out and seal or repair the largest leak, then look again",
+            percent(*balance.unlocatedShare), percent(balance.unlocatedShareHigh));
     } else {
         balance.verdict = BalanceVerdict::Explained;
         balance.advice =
@@ -104,6 +133,8 @@ std::string_view nameOf(BalanceVerdict verdict)
         return "no total";
     case BalanceVerdict::Explained:
         return "explained";
+    case BalanceVerdict::CannotSay:
+        return "cannot say";
     case BalanceVerdict::Missing:
         return "missing";
     case BalanceVerdict::MoreThanTotal:
@@ -120,38 +151,34 @@ Result<LeakBalance> balanceLeaks(std::span<const LocatedLeak> leaks, const std::
             return fail(ok.error());
     LeakBalance balance;
     balance.total = total;
-    std::vector<double> contributions;
-    std::vector<double> shared;
+    Side below;
+    Side above;
     for (const LocatedLeak& leak : leaks) {
-        if (!(leak.sharedUncertainty >= 0.0 && leak.ownUncertainty >= 0.0))
+        const double ownAbove = leak.ownAbove.value_or(leak.ownUncertainty);
+        if (!(leak.sharedUncertainty >= 0.0 && leak.ownUncertainty >= 0.0 && ownAbove >= 0.0))
             return fail(ErrorCode::BadInput, leak.label + ": the uncertainty must be zero or above");
         const auto air =
             flow::airEquivalent(leak.helium, {flow::Gas::Helium, flow::Gas::Air, conditions, std::nullopt});
         if (!air)
             return fail(air.error().in(leak.label));
-        const double parts[] = {leak.sharedUncertainty, leak.ownUncertainty, air->relativeUncertainty};
+        const double down[] = {leak.sharedUncertainty, leak.ownUncertainty, air->relativeUncertainty};
+        const double up[] = {leak.sharedUncertainty, ownAbove, air->relativeUncertainty};
         LeakAsAir as;
         as.label = leak.label;
         as.air = air->rate;
         as.ratio = air->ratio;
-        as.relativeUncertainty = combined(parts);
+        as.relativeUncertainty = combined(down);
         as.inSum = leak.inSum;
-        const double spread = logSpread(as.relativeUncertainty);
-        as.low = as.air * std::exp(-kCoverage * spread);
-        as.high = as.air * std::exp(kCoverage * spread);
+        as.low = as.air * std::exp(-kCoverage * logSpread(combined(down)));
+        as.high = as.air * std::exp(kCoverage * logSpread(combined(up)));
         if (leak.inSum) {
             balance.located += as.air;
-            contributions.push_back(as.air.si() * as.relativeUncertainty);
-            shared.push_back(as.air.si() * leak.sharedUncertainty);
+            below.add(as.air, combined(down), leak.sharedUncertainty);
+            above.add(as.air, combined(up), leak.sharedUncertainty);
         }
         balance.leaks.push_back(std::move(as));
     }
-    std::vector<Correlation> together;
-    for (std::size_t i = 0; i < shared.size(); ++i)
-        for (std::size_t j = i + 1; j < shared.size(); ++j)
-            if (shared[i] > 0.0 && shared[j] > 0.0)
-                together.push_back({i, j, shared[i] * shared[j] / (contributions[i] * contributions[j])});
-    addLocated(balance, contributions, together);
+    addLocated(balance, below, above);
     for (LeakAsAir& leak : balance.leaks)
         if (leak.inSum)
             leak.share = leak.air / balance.located;

@@ -18,8 +18,11 @@ struct LocatedLeak
     std::string label;              ///< "point 12"
     LeakRate helium;                ///< at 100 % helium, on the chamber; above 0
     double sharedUncertainty = 0.0; ///< relative, standard, common to all leaks of the set-up
-    double ownUncertainty = 0.0;    ///< relative, standard, of this leak alone
-    bool inSum = true;              ///< false: found only in another condition, stands beside the sum
+    double ownUncertainty =
+        0.0; ///< relative, standard, of this leak alone; of the lower side when `ownAbove` is given
+    std::optional<double> ownAbove =
+        std::nullopt;  ///< of the upper side, where that is wider: the probe may have missed
+    bool inSum = true; ///< false: found only in another condition, stands beside the sum
 };
 
 /// The total from a pressure-rise test, as air.
@@ -37,7 +40,7 @@ struct LeakAsAir
     LeakRate low;                   ///< 95 %
     LeakRate high;                  ///< 95 %
     double ratio = 1.0;             ///< air over helium
-    double relativeUncertainty = 0; ///< standard, all parts
+    double relativeUncertainty = 0; ///< standard, all parts, of the lower side
     double share = 0.0;             ///< of the located sum; 0 beside the sum
     bool inSum = true;
 };
@@ -45,13 +48,14 @@ struct LeakAsAir
 enum class BalanceVerdict
 {
     NoTotal,       ///< no pressure-rise test
-    Explained,     ///< the located leaks account for the total within the ranges
+    Explained,     ///< the located leaks account for the total, within the ranges and by best estimate
+    CannotSay,     ///< by best estimate more than a fifth is missing, but the ranges allow for nothing
     Missing,       ///< something is still not located
     MoreThanTotal, ///< the located leaks exceed the total: echoes counted twice, another state, a wrong
                    ///< factor
 };
 
-/// "no total", "explained", "missing", "more than total"
+/// "no total", "explained", "cannot say", "missing", "more than total"
 std::string_view nameOf(BalanceVerdict verdict);
 
 struct LeakBalance

@@ -12,7 +12,7 @@ namespace {
 
 LocatedLeak leak(const char* label, double helium, double own = 0.1, double shared = 0.08)
 {
-    return {label, millibarLitresPerSecond(helium), shared, own, true};
+    return {label, millibarLitresPerSecond(helium), shared, own, std::nullopt, true};
 }
 
 RiseTotal total(double rate, double low, double high)
@@ -75,6 +75,17 @@ TEST(LeakBalance, TellsMissingFromExplainedFromTooMuch)
     EXPECT_EQ(*verdict(0.3).unlocatedShare, 0.0);
 }
 
+TEST(LeakBalance, CannotSayWhereTheRangesAllowForNothingMissing)
+{
+    LocatedLeak wide = leak("a", 1e-3);
+    wide.ownAbove = 0.6;
+    const LocatedLeak leaks[] = {wide};
+    const double air = inMillibarLitresPerSecond(balanceLeaks(leaks, std::nullopt)->located);
+    const LeakBalance balance = balanceLeaks(leaks, total(1.8 * air, 1.7 * air, 1.9 * air)).value();
+    EXPECT_EQ(balance.verdict, BalanceVerdict::CannotSay);
+    EXPECT_GT(balance.locatedHigh / balance.located, balance.located / balance.locatedLow);
+}
+
 TEST(LeakBalance, ARecordThatDoesNotPartGivesAnUpperBoundOnly)
 {
     const LocatedLeak leaks[] = {leak("a", 1e-3)};
@@ -117,7 +128,7 @@ TEST(LeakBalance, UnlocatedRangeHoldsTheTruth)
             air += each.air.si() * std::exp(each.relativeUncertainty * normal(random));
             const double helium = each.air.si() / each.ratio;
             seen.push_back({each.label, LeakRate::fromSi(helium * common * std::exp(0.12 * normal(random))),
-                            0.1, 0.12, true});
+                            0.1, 0.12, std::nullopt, true});
         }
         const double all = air + missing;
         const double measured = all * (1.0 + 0.05 * normal(random));
