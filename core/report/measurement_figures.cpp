@@ -83,7 +83,7 @@ Figure backgroundFigure(const model::BackgroundWatch& watch, const analysis::Bac
     Strip strip;
     strip.low = level - band;
     strip.high = level + band;
-    strip.text = roundedText(noiseFactor, 2) + " × noise";
+    strip.text = exactText(noiseFactor) + " × noise";
     figure.strips.push_back(strip);
     figure.series.push_back(line({}, watch.times, values, Tone::Chart1, Line::Solid));
     figure.series.back().width = 1.3;

@@ -32,6 +32,7 @@ BackgroundPanel::BackgroundPanel(JobSession& session, QWidget* parent)
     m_plot->setAccessibleName(tr("background over time"));
     m_figures = new QLabel(this);
     m_figures->setTextFormat(Qt::RichText);
+    m_figures->setMinimumWidth(1);
     m_watch = new QPushButton(tr("&Background …"), this);
     m_watch->setObjectName(QStringLiteral("enterBackground"));
     m_notes = quietLabel({}, this, QStringLiteral("caption"));

@@ -119,6 +119,8 @@ void CalibrationPanel::addRow(const QString& what, const QString& figure, const 
     value->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
     value->setAccessibleName(what);
     auto* aside = quietLabel(remark, m_table);
+    aside->setMinimumWidth(1); // a long place must not widen the column
+    aside->setToolTip(remark);
     for (QLabel* label : {name, value, aside})
         label->setMinimumHeight(kRow);
     m_grid->addWidget(name, row, 0);
@@ -142,7 +144,7 @@ void CalibrationPanel::showCheck(int index)
                                     [&](const auto& check) { return check.id == view.calibration; });
     const model::Calibration& check = *found;
     const Unit unit = shownUnit(job.setup);
-    const auto celsius = [](Temperature t) { return localised(roundedText(inDegreesCelsius(t), 3)); };
+    const auto celsius = [](Temperature t) { return figureText(inDegreesCelsius(t), 3); };
     m_heading->setAside(tr("reference leak %1, %2").arg(text(check.leak.serial), unitText(unit)));
     addRow(tr("certificate, at %1 °C").arg(celsius(check.leak.certificateTemperature)),
            richRate(check.leak.value, unit, job.setup), text(check.leak.certificateDate.date()));
@@ -157,7 +159,7 @@ void CalibrationPanel::showCheck(int index)
         addRow(tr("factor to the chamber"),
                QStringLiteral("<b>%1</b>").arg(localised(roundedText(multiplier, 3))),
                tr("± %1 %%2")
-                   .arg(localised(roundedText(range, 2)),
+                   .arg(figureText(range, 2),
                         check.place.empty() ? QString() : tr(", at %1").arg(text(check.place))));
     }
     if (check.response)

@@ -9,6 +9,7 @@
 #include "ui/widgets/heading.h"
 
 #include <QCheckBox>
+#include <QEvent>
 #include <QFrame>
 #include <QHBoxLayout>
 #include <QLabel>
@@ -105,6 +106,14 @@ void CautionsPanel::refresh()
         m_by->setText(tr("%1, %2 %3. No permission follows from it.")
                           .arg(text(ticks.back().by), text(ticks.back().at.date()),
                                text(ticks.back().at.timeOfDay()).left(5)));
+}
+
+void CautionsPanel::changeEvent(QEvent* event)
+{
+    QWidget::changeEvent(event);
+    // The icon is a picture in the ink of the theme.
+    if (event->type() == QEvent::StyleChange && m_icon != nullptr)
+        m_icon->setPixmap(render::icon(QStringLiteral("caution")).pixmap(kIcon, kIcon));
 }
 
 void CautionsPanel::tick(bool read)

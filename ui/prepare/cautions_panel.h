@@ -28,6 +28,9 @@ signals:
     /// Nobody's name is known to put beside the tick.
     void nameWanted();
 
+protected:
+    void changeEvent(QEvent* event) override;
+
 private:
     void tick(bool read);
     [[nodiscard]] QString words(bool all) const;

@@ -40,7 +40,7 @@ QString sourceText(const analysis::SprayTiming& timing)
 
 QString percent(double share)
 {
-    return localised(roundedText(100.0 * share, 2));
+    return figureText(100.0 * share, 2);
 }
 
 } // namespace
@@ -126,20 +126,19 @@ void OutlookColumn::refresh()
     const Unit unit = shownUnit(job.setup);
     const QString small =
         QStringLiteral(" <span style=\"font-size:12px;font-weight:400\">%1</span>").arg(unitText(unit));
-    showFigure(m_smallest,
-               outlook.smallestDetectable ? richRate(*outlook.smallestDetectable, unit, job.setup) + small
-                                          : QStringLiteral("–"),
-               outlook.worstPlace.empty()
-                   ? tr("%1 × noise, and drift over the dwell, × factor")
-                         .arg(localised(roundedText(job.setup.noiseFactor, 2)))
-                   : tr("at %1, where least can be seen").arg(text(outlook.worstPlace)));
+    showFigure(
+        m_smallest,
+        outlook.smallestDetectable ? richRate(*outlook.smallestDetectable, unit, job.setup) + small
+                                   : QStringLiteral("–"),
+        outlook.worstPlace.empty()
+            ? tr("%1 × noise, and drift over the dwell, × factor").arg(figureText(job.setup.noiseFactor, 2))
+            : tr("at %1, where least can be seen").arg(text(outlook.worstPlace)));
     showFigure(m_response, secondsText(outlook.timing.response), sourceText(outlook.timing));
     showFigure(m_dwell, secondsText(outlook.timing.dwell),
                tr("%1 % of the final value").arg(percent(outlook.dwellShare)));
     showFigure(m_wait, secondsText(outlook.timing.wait), tr("or until the background is back"));
     showFigure(m_share,
-               outlook.heliumToDetector ? localised(roundedText(*outlook.heliumToDetector, 2))
-                                        : QStringLiteral("1"),
+               outlook.heliumToDetector ? figureText(*outlook.heliumToDetector, 2) : QStringLiteral("1"),
                !outlook.heliumToDetector ? tr("no pump in parallel")
                : outlook.shareIsInFactor ? tr("is in the factor, not counted twice")
                                          : tr("from the helium speeds"));
@@ -157,11 +156,9 @@ void OutlookColumn::refresh()
     if (outlook.points == 0)
         m_walk->setText(tr("Known when points are laid in Sketch."));
     else {
-        QString walk =
-            tr("about %1 min").arg(localised(roundedText(outlook.walk.si() / kSecondsPerMinute, 2)));
+        QString walk = tr("about %1 min").arg(figureText(outlook.walk.si() / kSecondsPerMinute, 2));
         if (outlook.heliumLitres)
-            walk += tr(", about %1 l of helium while spraying")
-                        .arg(localised(roundedText(*outlook.heliumLitres, 2)));
+            walk += tr(", about %1 l of helium while spraying").arg(figureText(*outlook.heliumLitres, 2));
         m_walk->setText(walk);
     }
     m_goOn->setText(outlook.points == 0 ? tr("&Go on to Sketch") : tr("&Go on to Spray"));

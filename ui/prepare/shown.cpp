@@ -56,8 +56,7 @@ QString unitText(const Unit& unit)
 QString secondsText(Duration time)
 {
     const double seconds = inSeconds(time);
-    return QCoreApplication::translate("Shown", "%1 s")
-        .arg(localised(roundedText(seconds, seconds < 10.0 ? 2 : 3)));
+    return QCoreApplication::translate("Shown", "%1 s").arg(figureText(seconds, seconds < 10.0 ? 2 : 3));
 }
 
 QString text(const std::string& utf8)

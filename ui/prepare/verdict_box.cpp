@@ -93,7 +93,7 @@ void VerdictBox::setOutlook(const analysis::SetupOutlook& outlook)
 {
     m_outlook = outlook;
     const double margin = outlook.margin.value_or(0.0);
-    const QString times = localised(roundedText(margin, margin >= kManyTimes ? 3 : 2));
+    const QString times = figureText(margin, margin >= kManyTimes ? 3 : 2);
     switch (outlook.outlook) {
     case Outlook::NotKnown:
         m_sentence->setText(tr("Not known yet what can be seen"));

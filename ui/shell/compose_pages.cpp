@@ -10,6 +10,8 @@
 #include "ui/sketch/sketch_page.h"
 #include "ui/spray/spray_page.h"
 
+#include <QApplication>
+
 namespace sealwalk::ui {
 
 namespace {
@@ -53,6 +55,11 @@ void composePages(MainWindow& window)
 
     auto* spray = new SprayPage(window.session(), &window);
     window.addPage(Stage::Spray, spray);
+    // Qt without its multimedia part can only beep; state word, filling and flash say the rest.
+    QObject::connect(spray, &SprayPage::soundRequested, &window, [&window] {
+        if (window.settings().soundsOn())
+            QApplication::beep();
+    });
     QObject::connect(spray, &SprayPage::sketchWanted, &window,
                      [&window] { window.showStage(Stage::Sketch); });
     QObject::connect(spray, &SprayPage::prepareWanted, &window,

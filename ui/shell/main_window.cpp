@@ -11,6 +11,7 @@
 #include "ui/shell/menus.h"
 #include "ui/shell/stage_progress.h"
 #include "ui/shell/stage_strip.h"
+#include "ui/shell/temporary_repairs.h"
 #include "ui/widgets/note_line.h"
 
 #include <QApplication>
@@ -35,6 +36,25 @@ QString roundText(const JobSession& session)
     const QString kind = round->title.empty() ? QString::fromUtf8(model::name(round->kind).data())
                                               : QString::fromStdString(round->title);
     return MainWindow::tr(" · round %1, %2").arg(round->number).arg(kind);
+}
+
+QString restingHint(Stage stage)
+{
+    switch (stage) {
+    case Stage::Prepare:
+        return MainWindow::tr("Every field is kept as you leave it. F1 shows the keys of a stage.");
+    case Stage::Sketch:
+        return MainWindow::tr("Points keep their number for life. F1 shows the keys of the tools.");
+    case Stage::Spray:
+        return MainWindow::tr("Stored means on disk. F1 shows the keys.");
+    case Stage::Judge:
+        return MainWindow::tr("Enter shows why; Space ticks for repair.");
+    case Stage::SignOff:
+        return MainWindow::tr("Exceptions first; Enter opens the place.");
+    case Stage::History:
+        return MainWindow::tr("Enter opens a job; Space marks it, and two marked jobs are compared.");
+    }
+    return {};
 }
 
 } // namespace
@@ -124,6 +144,7 @@ void MainWindow::showStage(Stage stage)
     m_stage = stage;
     m_pages->setCurrentWidget(wanted);
     m_strip->setCurrent(stage);
+    m_note->setResting(restingHint(stage));
     refresh();
     wanted->setFocus(Qt::OtherFocusReason);
 }
@@ -156,6 +177,8 @@ void MainWindow::showStageOfWork()
 void MainWindow::onJobChanged()
 {
     refresh();
+    if (const QString left = temporaryRepairsNote(m_session); !left.isEmpty())
+        say(Severity::Caution, left, tr("It will be asked for at sign-off."));
     if (!m_session.hasJob() && m_stage != Stage::History)
         showStage(Stage::History);
 }

@@ -5,6 +5,7 @@
 #include "ui/session/job_session.h"
 #include "ui/shell/corner.h"
 #include "ui/shell/destinations.h"
+#include "ui/shell/exporting.h"
 #include "ui/shell/logger_dialog.h"
 #include "ui/shell/main_window.h"
 #include "ui/shell/opening.h"
@@ -62,6 +63,8 @@ void Menus::buildFile()
         [this] { chooseAndOpen(m_window); });
     add(menu, tr("New &history file …"), {}, [this] { chooseAndCreateHistory(m_window); });
     menu->addSeparator();
+    m_needJob.push_back(add(menu, tr("&Export table or map …"), QKeySequence(Qt::CTRL | Qt::Key_E),
+                            [this] { chooseAndExport(m_window); }));
     m_needJob.push_back(add(menu, tr("&Write a job file …"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_E),
                             [this] { chooseAndPack(m_window); }));
     m_needHistory.push_back(

@@ -22,6 +22,7 @@ Heading::Heading(const QString& title, const QString& aside, QWidget* parent)
     m_title->setProperty("role", QStringLiteral("title"));
     m_aside = quietLabel(aside, this);
     m_aside->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
+    m_aside->setMinimumWidth(1);
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(0, 6, 0, 0);
     row->addWidget(m_title);

@@ -53,6 +53,11 @@ QString typedText(double number)
     return localised(exactText(number));
 }
 
+QString figureText(double number, int digits)
+{
+    return localised(withoutTrailingZeros(roundedText(number, digits)));
+}
+
 QString RateParts::rich() const
 {
     return exponent.isEmpty() ? mantissa : QStringLiteral("%1<b>%2</b>").arg(mantissa, exponent);

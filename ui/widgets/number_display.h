@@ -20,6 +20,9 @@ QString localised(const std::string& coreText);
 /// The shortest text within a billionth of `number`: what a person would have typed for it.
 QString typedText(double number);
 
+/// Rounded for reading: at most `digits` significant digits, without zeros that say nothing: "14", "2.4".
+QString figureText(double number, int digits);
+
 /// "4.6e−4" in two parts, because the decade is what matters and is set in strong: "4.6e" and "−4".
 struct RateParts
 {

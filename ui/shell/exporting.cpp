@@ -1,0 +1,133 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/shell/exporting.h"
+
+#include "core/analysis/round_summary.h"
+#include "core/exchange/files.h"
+#include "core/exchange/job_tables.h"
+#include "core/exchange/table_csv.h"
+#include "core/exchange/table_xlsx.h"
+#include "core/quantities/leak_rate_unit.h"
+#include "core/report/map_builder.h"
+#include "core/report/shown_unit.h"
+#include "ui/render/map_export.h"
+#include "ui/session/job_session.h"
+#include "ui/shell/main_window.h"
+#include "ui/widgets/note_line.h"
+
+#include <QFile>
+#include <QFileDialog>
+#include <QFutureWatcher>
+#include <QtConcurrent>
+
+namespace sealwalk::ui {
+
+namespace {
+
+constexpr double kDotsPerInch = 192.0;
+
+enum class Form
+{
+    Csv,
+    Xlsx,
+    Svg,
+    Png,
+};
+
+std::optional<Form> formOf(const QString& file)
+{
+    const std::pair<const char*, Form> endings[] = {
+        {".csv", Form::Csv}, {".xlsx", Form::Xlsx}, {".svg", Form::Svg}, {".png", Form::Png}};
+    for (const auto& [ending, form] : endings)
+        if (file.endsWith(QLatin1String(ending), Qt::CaseInsensitive))
+            return form;
+    return std::nullopt;
+}
+
+Status writeTables(const exchange::JobRecord& record, Form form, const std::string& file)
+{
+    const auto unit = leakRateUnit(record.job.setup.unit);
+    if (!unit)
+        return fail(unit.error());
+    const auto tables = exchange::jobTables(record, *unit);
+    if (!tables)
+        return fail(tables.error());
+    const auto bytes =
+        form == Form::Csv
+            ? exchange::csvOf(tables->findings)
+            : exchange::xlsxOf({tables->asLeft, tables->findings, tables->readings}, record.job.opened);
+    if (!bytes)
+        return fail(bytes.error());
+    return exchange::writeFile(file, *bytes);
+}
+
+Result<render::MapPage> pageOf(const JobSession& session)
+{
+    const model::Job& job = session.job();
+    report::MapOptions options = report::mapOptions(report::shownUnit(job.setup));
+    options.smallestDetectable = report::worstDetectable(job);
+    options.now = Timestamp::now();
+    const auto findings = analysis::summarise(job, session.object(), analysis::Standing::AsFound);
+    render::MapPage page;
+    page.title = session.object().name + ", job " + std::to_string(job.number);
+    page.subtitle = "Leak map, as found, as read, opened " + job.opened.date() +
+                    (session.object().invented ? "; invented data" : "");
+    for (const model::Sheet& sheet : job.sketch.sheets) {
+        page.sheets.push_back(std::make_shared<const report::MapContent>(
+            report::mapOf(job, session.object(), sheet.id, findings, options)));
+        page.underlays.push_back(
+            render::underlayOf(sheet, [&](const std::string& sha256) { return session.picture(sha256); }));
+    }
+    if (page.sheets.empty())
+        return fail(ErrorCode::NotFound, "the job has no sheet to draw");
+    return page;
+}
+
+void announce(MainWindow& window, const Status& written, const QString& file)
+{
+    window.noteLine().endProgress();
+    if (!written)
+        window.report(written.error());
+    else
+        window.say(Severity::News, MainWindow::tr("Written to %1.").arg(file));
+}
+
+} // namespace
+
+void chooseAndExport(MainWindow& window)
+{
+    const JobSession& session = window.session();
+    const QString folder = QString::fromStdString(session.historyFile().parent_path().string());
+    const QString proposed = QStringLiteral("%1/job-%2.csv").arg(folder).arg(session.job().number);
+    const QString file = QFileDialog::getSaveFileName(
+        &window, MainWindow::tr("Export a table or a map"), proposed,
+        MainWindow::tr("Table (*.csv);;Workbook (*.xlsx);;Map, scalable (*.svg);;Map, picture (*.png)"));
+    if (file.isEmpty())
+        return;
+    const auto form = formOf(file);
+    if (!form) {
+        window.say(Severity::Error, MainWindow::tr("%1 says nothing about its form.").arg(file),
+                   MainWindow::tr("End the name with .csv, .xlsx, .svg or .png."));
+        return;
+    }
+    const std::string path = QFile::encodeName(file).toStdString();
+    if (*form == Form::Svg || *form == Form::Png) {
+        const auto page = pageOf(session);
+        announce(window,
+                 !page                ? Status(fail(page.error()))
+                 : *form == Form::Svg ? render::writeMapSvg(*page, path)
+                                      : render::writeMapPng(*page, path, kDotsPerInch),
+                 file);
+        return;
+    }
+    // The findings of every round are worked out for the tables: away from the window.
+    window.noteLine().showProgress(MainWindow::tr("Working out the tables"), -1.0);
+    auto* watcher = new QFutureWatcher<Status>(&window);
+    QObject::connect(watcher, &QFutureWatcher<Status>::finished, &window, [&window, watcher, file] {
+        announce(window, watcher->result(), file);
+        watcher->deleteLater();
+    });
+    watcher->setFuture(QtConcurrent::run([record = exchange::JobRecord{session.object(), session.job()},
+                                          form = *form, path] { return writeTables(record, form, path); }));
+}
+
+} // namespace sealwalk::ui
