@@ -26,53 +26,52 @@ std::string placeOf(std::string_view text, std::size_t byte)
     return fmt::format("line {}, column {}", line, column);
 }
 
+/// Ends the parse at once: a hostile text must not first fill the memory.
+struct Refusal
+{
+    std::string sentence;
+};
+
 /// Watches the parser for what RFC 8259 leaves open and we refuse.
 class Watch
 {
 public:
-    bool operator()(int /*depth*/, json::parse_event_t event, json& parsed)
+    void see(json::parse_event_t event, const json& parsed)
     {
         using Event = json::parse_event_t;
         if (event == Event::object_start || event == Event::array_start) {
             m_names.emplace_back();
             if (m_names.size() > static_cast<std::size_t>(kDeepestJson))
-                complain(fmt::format("it is nested deeper than {} levels", kDeepestJson));
+                throw Refusal{fmt::format("it is nested deeper than {} levels", kDeepestJson)};
         } else if (event == Event::object_end || event == Event::array_end) {
             m_names.pop_back();
         } else if (event == Event::key) {
             const std::string& name = parsed.get_ref<const std::string&>();
             if (!m_names.back().insert(name).second)
-                complain("the name \"" + name + "\" stands twice in one object");
+                throw Refusal{"the name \"" + name + "\" stands twice in one object"};
         }
-        return true;
     }
-
-    [[nodiscard]] const std::string& complaint() const { return m_complaint; }
 
 private:
-    void complain(std::string sentence)
-    {
-        if (m_complaint.empty())
-            m_complaint = std::move(sentence);
-    }
-
     std::vector<std::set<std::string>> m_names;
-    std::string m_complaint;
 };
 
 } // namespace
 
 Result<json> parseJson(std::string_view text)
 {
+    if (text.size() > kLongestJson)
+        return fail(ErrorCode::BadInput,
+                    fmt::format("the JSON is {} bytes long; at most {} are read", text.size(), kLongestJson));
     Watch watch;
     try {
-        json value = json::parse(text.begin(), text.end(),
-                                 [&watch](int depth, json::parse_event_t event, json& parsed) {
-                                     return watch(depth, event, parsed);
-                                 });
-        if (!watch.complaint().empty())
-            return fail(ErrorCode::BadInput, watch.complaint());
-        return value;
+        return json::parse(text.begin(), text.end(),
+                           [&watch](int /*depth*/, json::parse_event_t event, json& parsed) {
+                               watch.see(event, parsed);
+                               return true;
+                           });
+    } catch (const Refusal& refusal) {
+        return fail(ErrorCode::BadInput, refusal.sentence);
     } catch (const json::parse_error& wrong) {
         // The library counts the byte it stopped at from 1.
         const std::size_t byte = wrong.byte > 0 ? wrong.byte - 1 : 0;
