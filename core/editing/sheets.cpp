@@ -48,7 +48,7 @@ Result<Edit> addSheet(const model::Sketch& sketch, model::Sheet sheet)
         return fail(ok.error());
     model::Sketch next = sketch;
     next.sheets.push_back(sheet);
-    return difference(sketch, next, fmt::format("sheet {} added", sheet.name));
+    return difference(sketch, next, fmt::format("sheet \"{}\" added", sheet.name));
 }
 
 Result<Edit> changeSheet(const model::Sketch& sketch, const model::Sheet& sheet)
@@ -60,7 +60,7 @@ Result<Edit> changeSheet(const model::Sketch& sketch, const model::Sheet& sheet)
     if (const Status ok = sound(sketch, sheet); !ok)
         return fail(ok.error());
     *place = sheet;
-    return difference(sketch, next, fmt::format("sheet {} changed", sheet.name));
+    return difference(sketch, next, fmt::format("sheet \"{}\" changed", sheet.name));
 }
 
 Result<Edit> removeSheet(const model::Sketch& sketch, model::SheetId id, const PointSet& withReadings)
@@ -75,13 +75,13 @@ Result<Edit> removeSheet(const model::Sketch& sketch, model::SheetId id, const P
     for (const model::TestPoint& point : sketch.points)
         if (onSheet(point) && withReadings.contains(point.id))
             return fail(ErrorCode::NotAllowed,
-                        fmt::format("sheet {} stays, because point {} on it has readings", sheet->name,
+                        fmt::format("sheet \"{}\" stays, because point {} on it has readings", sheet->name,
                                     point.number));
     model::Sketch next = sketch;
     std::erase_if(next.points, onSheet);
     std::erase_if(next.joints, [&](const model::Joint& joint) { return joint.sheet == id; });
     std::erase_if(next.sheets, [&](const model::Sheet& s) { return s.id == id; });
-    return difference(sketch, next, fmt::format("sheet {} taken out", sheet->name));
+    return difference(sketch, next, fmt::format("sheet \"{}\" taken out", sheet->name));
 }
 
 Result<model::Underlay> scaled(const model::Underlay& underlay, geometry::Point a, geometry::Point b,

@@ -98,6 +98,8 @@ public:
     /// first.
     [[nodiscard]] Result<std::vector<JobRow>> jobs(const std::string& typed = {}) const;
     [[nodiscard]] Result<std::vector<JobRow>> jobsOf(model::ObjectId object) const;
+    /// Points of an object that have a reading in any of its jobs.
+    [[nodiscard]] Result<std::vector<model::PointId>> pointsRead(model::ObjectId object) const;
     [[nodiscard]] Result<model::TestObject> object(model::ObjectId id) const;
     /// Of all jobs on the object, the oldest first.
     [[nodiscard]] Result<std::vector<OpenRepair>> openTemporaryRepairs(model::ObjectId object) const;

@@ -122,6 +122,25 @@ Result<std::vector<JobRow>> HistoryStore::jobsOf(model::ObjectId object) const
     });
 }
 
+Result<std::vector<model::PointId>> HistoryStore::pointsRead(model::ObjectId object) const
+{
+    return m_connection->read([&]() -> Result<std::vector<model::PointId>> {
+        SQLite::Statement select(
+            m_connection->database,
+            "SELECT DISTINCT reading.point AS point FROM reading JOIN job ON job.id = reading.job "
+            "WHERE job.object = ?");
+        select.bind(1, m_connection->objectKey(object));
+        std::vector<model::PointId> points;
+        while (select.executeStep()) {
+            model::PointId point;
+            ColumnReader read(select);
+            read("point", point);
+            points.push_back(point);
+        }
+        return points;
+    });
+}
+
 Result<std::vector<OpenRepair>> HistoryStore::openTemporaryRepairs(model::ObjectId object) const
 {
     return m_connection->read([&]() -> Result<std::vector<OpenRepair>> {

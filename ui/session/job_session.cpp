@@ -139,6 +139,7 @@ Status JobSession::openJob(model::JobId id)
     m_job = std::move(*job);
     m_object = std::move(*object);
     m_edits.clear();
+    takeReadElsewhere();
     m_selected = {};
     m_findings = {};
     m_mark = mark.value_or(0);
@@ -185,64 +186,6 @@ void JobSession::setLogger(const QString& name)
     if (m_store != nullptr)
         (void)m_store->putSetting(kLoggerSetting, name.toStdString());
     emit loggerChanged();
-}
-
-// Sketch
-
-Status JobSession::keepSketch(const model::Sketch& sketch)
-{
-    const auto revision = history().saveSketch(m_job->id, sketch, m_job->sketch.revision);
-    if (!revision)
-        return fail(revision.error());
-    m_job->sketch = sketch;
-    m_job->sketch.revision = *revision;
-    return afterStoring({}, &JobSession::sketchChanged);
-}
-
-Status JobSession::edit(const editing::Edit& edit)
-{
-    if (!m_job)
-        return noJob();
-    model::Sketch changed = m_job->sketch;
-    auto inverse = editing::apply(changed, edit, pointsWithReadings());
-    if (!inverse)
-        return fail(inverse.error());
-    if (inverse->isEmpty())
-        return {};
-    const Status kept = keepSketch(changed);
-    if (kept)
-        m_edits.performed(std::move(*inverse));
-    return kept;
-}
-
-Status JobSession::undo()
-{
-    const editing::Edit* next = m_edits.nextUndo();
-    if (!m_job || next == nullptr)
-        return fail(ErrorCode::NotFound, "there is nothing to undo");
-    model::Sketch changed = m_job->sketch;
-    auto inverse = editing::apply(changed, *next, pointsWithReadings());
-    if (!inverse)
-        return fail(inverse.error());
-    const Status kept = keepSketch(changed);
-    if (kept)
-        m_edits.undone(std::move(*inverse));
-    return kept;
-}
-
-Status JobSession::redo()
-{
-    const editing::Edit* next = m_edits.nextRedo();
-    if (!m_job || next == nullptr)
-        return fail(ErrorCode::NotFound, "there is nothing to redo");
-    model::Sketch changed = m_job->sketch;
-    auto inverse = editing::apply(changed, *next, pointsWithReadings());
-    if (!inverse)
-        return fail(inverse.error());
-    const Status kept = keepSketch(changed);
-    if (kept)
-        m_edits.redone(std::move(*inverse));
-    return kept;
 }
 
 // Prepare
@@ -408,15 +351,6 @@ const model::Reading* JobSession::lastReading() const
         return nullptr;
     const auto standing = m_job->standing(m_round);
     return standing.empty() ? nullptr : standing.back();
-}
-
-std::unordered_set<model::PointId> JobSession::pointsWithReadings() const
-{
-    std::unordered_set<model::PointId> points;
-    if (m_job)
-        for (const model::Reading& reading : m_job->readings)
-            points.insert(reading.point);
-    return points;
 }
 
 // Judge and repair

@@ -106,7 +106,8 @@ public:
     Status voidReadings(const std::vector<model::ReadingId>& readings, const std::string& reason);
     /// The latest stored reading of this round that stands; nullptr when there is none.
     [[nodiscard]] const model::Reading* lastReading() const;
-    /// Points that have a reading in any round of this job.
+    /// Points that have a reading in any round of this or another job of the object: their numbers stand in
+    /// records and reports.
     [[nodiscard]] std::unordered_set<model::PointId> pointsWithReadings() const;
 
     // Judge and repair
@@ -156,7 +157,8 @@ signals:
 
 private:
     Status reloadJob();
-    Status keepSketch(const model::Sketch& sketch);
+    Status takeSketchStep(const editing::Edit& edit, void (editing::EditHistory::*remember)(editing::Edit));
+    void takeReadElsewhere();
     Status addReview(model::ReviewEntry entry);
     Status afterStoring(Status status, void (JobSession::*changed)());
     void lookForOthers();
@@ -167,6 +169,7 @@ private:
     std::optional<model::Job> m_job;
     std::optional<model::TestObject> m_object;
     editing::EditHistory m_edits;
+    std::unordered_set<model::PointId> m_readElsewhere; ///< in other jobs of the object
     model::RoundId m_round;
     model::PointId m_selected;
     QString m_logger;

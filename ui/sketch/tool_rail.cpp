@@ -4,13 +4,21 @@
 #include "ui/render/icon.h"
 
 #include <QCoreApplication>
-#include <QFrame>
+#include <QPainter>
 #include <QToolButton>
-#include <QVBoxLayout>
+
+#include <algorithm>
 
 namespace sealwalk::ui {
 
 namespace {
+
+constexpr int kSide = 10;
+constexpr int kTop = 8;
+constexpr int kButton = 40;
+constexpr int kLeastHeight = 34; ///< of a button, before a second column is made
+constexpr int kMostHeight = 38;
+constexpr int kGroupGap = 13;
 
 struct Row
 {
@@ -42,13 +50,10 @@ const Row& rowOf(ToolId id)
     return kRows[static_cast<std::size_t>(id)];
 }
 
-QFrame* gap(QWidget* parent)
+/// The first tool of a group.
+bool beginsGroup(ToolId id)
 {
-    auto* line = new QFrame(parent);
-    line->setFixedHeight(1);
-    line->setAutoFillBackground(true);
-    line->setBackgroundRole(QPalette::Mid);
-    return line;
+    return id == ToolId::AddPoint || id == ToolId::Underlay;
 }
 
 } // namespace
@@ -67,39 +72,66 @@ ToolRail::ToolRail(QWidget* parent)
     : QWidget(parent)
 {
     setAccessibleName(tr("Tools"));
-    setFixedWidth(60);
-    setProperty("ground", QStringLiteral("panel"));
-    setAttribute(Qt::WA_StyledBackground);
-    auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(10, 8, 10, 8);
-    column->setSpacing(2);
-    for (const Row& row : kRows) {
-        if (row.id == ToolId::AddPoint || row.id == ToolId::Underlay) {
-            column->addSpacing(5);
-            column->addWidget(gap(this));
-            column->addSpacing(5);
-        }
-        add(column, row.id, QString::fromLatin1(row.icon));
-    }
-    column->addStretch(1);
+    setFixedWidth(kSide + kButton + kSide);
+    for (const Row& row : kRows)
+        add(row.id, QString::fromLatin1(row.icon));
     setCurrent(ToolId::Select);
 }
 
-void ToolRail::add(QVBoxLayout* column, ToolId id, const QString& icon)
+void ToolRail::add(ToolId id, const QString& icon)
 {
     auto* button = new QToolButton(this);
     button->setIcon(render::icon(icon));
     button->setIconSize(QSize(22, 22));
-    button->setMinimumSize(40, 34);
-    button->setMaximumSize(40, 38);
     button->setProperty("kind", QStringLiteral("flat"));
     button->setObjectName(QStringLiteral("tool-") + icon);
     button->setAccessibleName(toolName(id));
     button->setToolTip(QStringLiteral("%1 (%2)").arg(toolName(id), toolKey(id)));
     button->setCheckable(id != ToolId::Retire && id != ToolId::Renumber);
     connect(button, &QToolButton::clicked, this, [this, id] { emit wanted(id); });
-    column->addWidget(button);
     m_buttons[id] = button;
+}
+
+void ToolRail::resizeEvent(QResizeEvent* event)
+{
+    QWidget::resizeEvent(event);
+    const auto count = static_cast<int>(m_buttons.size());
+    const int gaps = 2 * kGroupGap;
+    const bool low = height() < 2 * kTop + count * (kLeastHeight + 2) + gaps;
+    const int columns = low ? 2 : 1;
+    const int rows = low ? (count + 4) / 2 : count; // each group begins on a row of its own
+    const int step = std::clamp((height() - 2 * kTop - gaps) / rows, 30, kMostHeight + 2);
+    const int across = low ? kButton - 8 : kButton;
+    int row = 0;
+    int column = 0;
+    int extra = 0;
+    m_lines.clear();
+    for (const auto& [id, button] : m_buttons) {
+        if (beginsGroup(id)) {
+            row += column > 0 ? 1 : 0;
+            column = 0;
+            m_lines.push_back(kTop + row * step + extra + kGroupGap / 2 - 1);
+            extra += kGroupGap;
+        }
+        button->setGeometry(kSide + column * (across + 2), kTop + row * step + extra, across, step - 2);
+        if (++column == columns) {
+            column = 0;
+            ++row;
+        }
+    }
+    const int wide = 2 * kSide + columns * across + (columns - 1) * 2;
+    if (wide != width())
+        setFixedWidth(wide);
+}
+
+void ToolRail::paintEvent(QPaintEvent*)
+{
+    const render::Theme& theme = render::Theme::of(this);
+    QPainter painter(this);
+    painter.fillRect(rect(), theme.colour(render::Role::Panel));
+    painter.setPen(theme.colour(render::Role::Line));
+    for (const int y : m_lines)
+        painter.drawLine(kSide, y, width() - kSide, y);
 }
 
 void ToolRail::setCurrent(ToolId id)

@@ -5,9 +5,9 @@
 #include <QWidget>
 
 #include <map>
+#include <vector>
 
 class QToolButton;
-class QVBoxLayout;
 
 namespace sealwalk::ui {
 
@@ -41,12 +41,20 @@ public:
     void setCurrent(ToolId id);
     [[nodiscard]] QToolButton* button(ToolId id) const { return m_buttons.at(id); }
 
+    /// Two columns do where the window is low.
+    [[nodiscard]] QSize minimumSizeHint() const override { return {60, 280}; }
+
 signals:
     void wanted(sealwalk::ui::ToolId id);
 
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+    void paintEvent(QPaintEvent* event) override;
+
 private:
-    void add(QVBoxLayout* column, ToolId id, const QString& icon);
-    std::map<ToolId, QToolButton*> m_buttons;
+    void add(ToolId id, const QString& icon);
+    std::map<ToolId, QToolButton*> m_buttons; ///< in the order of the rail
+    std::vector<int> m_lines;                 ///< y of the lines between groups
 };
 
 } // namespace sealwalk::ui

@@ -162,6 +162,8 @@ Verdict ScaleTool::typed(const std::vector<double>& values, const SizeEntry&, co
     }
     sheet.underlay = *underlay;
     m_pending = editing::changeSheet(desk().sketch(), sheet);
+    if (*m_pending)
+        (*m_pending)->what = words("scale of the picture set").toStdString();
     return changed();
 }
 

@@ -31,7 +31,7 @@ TEST(Sheets, WithReadingsOnThemStay)
     const model::Sketch sketch = withRing(3);
     const model::SheetId door = sketch.sheets[0].id;
     EXPECT_EQ(removeSheet(sketch, door, {sketch.points[1].id}).error().message,
-              "sheet Door stays, because point 2 on it has readings");
+              "sheet \"Door\" stays, because point 2 on it has readings");
     const model::Sketch next = done(sketch, removeSheet(sketch, door, {}));
     EXPECT_TRUE(next.sheets.empty());
     EXPECT_TRUE(next.joints.empty());

@@ -332,6 +332,43 @@ TEST(SketchPage, NumbersWithReadingsStayAndAreRetired)
     EXPECT_EQ(table.sketch().pointNumbered(2), nullptr);
 }
 
+// A number that stands in last year's report means the same point this year.
+TEST(SketchPage, NumbersReadInAnEarlierJobStayInTheNextOne)
+{
+    DrawingTable table;
+    table.key(Qt::Key_R);
+    table.drag(0.0, 0.0, 150.0, 0.0);
+    layByNumber(table, 6);
+    ASSERT_TRUE(table.session().openRound(model::RoundKind::AsFound, "as found").has_value());
+    ReadingDraft draft;
+    draft.point = table.sketch().pointNumbered(3)->id;
+    draft.peak = millibarLitresPerSecond(1e-8);
+    ASSERT_TRUE(table.session().store(draft).has_value());
+    const auto next = table.session().createJob(table.session().object().id, "a year later");
+    ASSERT_TRUE(next.has_value());
+    ASSERT_TRUE(table.session().openJob(*next).has_value());
+    ASSERT_EQ(table.sketch().points.size(), 6u) << "a new job starts from the last sketch";
+    table.canvas().setFocus();
+    table.page().desk().choose({table.sketch().joints[0].id});
+    table.key(Qt::Key_D);
+    EXPECT_TRUE(table.note().contains(QStringLiteral("point 3"))) << table.note().toStdString();
+    table.page().desk().choosePoint(draft.point);
+    table.key(Qt::Key_Delete);
+    EXPECT_TRUE(table.sketch().pointNumbered(3)->retired);
+}
+
+TEST(SketchPage, UndoIsOfferedAsSoonAsThereIsSomethingToTakeBack)
+{
+    DrawingTable table;
+    table.key(Qt::Key_R);
+    table.drag(0.0, 0.0, 150.0, 0.0);
+    auto* undo = table.page().findChild<QPushButton*>(QStringLiteral("undo"));
+    ASSERT_NE(undo, nullptr);
+    EXPECT_TRUE(undo->isEnabled());
+    QTest::mouseClick(undo, Qt::LeftButton);
+    EXPECT_TRUE(table.sketch().joints.empty());
+}
+
 TEST(SketchPage, ZoomsAtTheCursorAndPans)
 {
     DrawingTable table;
