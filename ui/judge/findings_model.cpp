@@ -263,8 +263,10 @@ QVariant FindingsModel::headerData(int section, Qt::Orientation orientation, int
 Qt::ItemFlags FindingsModel::flags(const QModelIndex& index) const
 {
     const PointFinding* found = finding(index.row());
+    if (found == nullptr)
+        return QAbstractTableModel::flags(index);
     Qt::ItemFlags flags = Qt::ItemIsEnabled | Qt::ItemIsSelectable;
-    if (found != nullptr && index.column() == RepairColumn && isRepairable(*found))
+    if (index.column() == RepairColumn && isRepairable(*found))
         flags |= Qt::ItemIsUserCheckable;
     return flags;
 }

@@ -133,6 +133,8 @@ QVariant ChecksModel::data(const QModelIndex& index, int role) const
 
 Qt::ItemFlags ChecksModel::flags(const QModelIndex& index) const
 {
+    if (!index.isValid())
+        return QAbstractListModel::flags(index);
     return check(index.row()) == nullptr ? Qt::ItemIsEnabled : Qt::ItemIsEnabled | Qt::ItemIsSelectable;
 }
 

@@ -1,0 +1,138 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Map, table and ticks of the judge stage, through the real widgets.
+#include "tests/support/temporary_history.h"
+#include "ui/judge/findings_filter.h"
+#include "ui/judge/findings_model.h"
+#include "ui/judge/judge_page.h"
+#include "ui/judge/repair_dialog.h"
+
+#include <gtest/gtest.h>
+
+#include <QAbstractItemModelTester>
+#include <QComboBox>
+#include <QDialogButtonBox>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QRadioButton>
+#include <QTableView>
+#include <QTest>
+#include <QTimer>
+
+namespace sealwalk::ui {
+namespace {
+
+class Judge : public ::testing::Test
+{
+protected:
+    void SetUp() override
+    {
+        history.startJob(8);
+        history.calibrate();
+        for (int number = 1; number <= 8; ++number) {
+            ReadingDraft draft;
+            draft.point = history.session.job().sketch.pointNumbered(number)->id;
+            draft.background = millibarLitresPerSecond(1e-10);
+            draft.dwell = seconds(8);
+            draft.peak = millibarLitresPerSecond(number == 3 ? 5e-6 : 3e-9);
+            if (number == 8)
+                draft.outcome = model::Outcome::NoResponse;
+            ASSERT_TRUE(history.session.store(draft).has_value());
+        }
+        ASSERT_TRUE(QTest::qWaitFor(
+            [&] {
+                return history.session.asLeft().size() == 8 &&
+                       history.session.asLeft()[2].verdict == analysis::Verdict::Over;
+            },
+            20000));
+        page = std::make_unique<JudgePage>(history.session);
+        page->resize(1366, 644);
+        page->show();
+        page->activateWindow(); // shortcuts belong to the active window
+        ASSERT_TRUE(QTest::qWaitForWindowActive(page.get()));
+        table = page->findChild<QTableView*>(QStringLiteral("findings"));
+        ASSERT_NE(table, nullptr);
+    }
+
+    tests::TemporaryHistory history;
+    std::unique_ptr<JudgePage> page;
+    QTableView* table = nullptr;
+};
+
+TEST_F(Judge, ShowsTheWorstFirst)
+{
+    ASSERT_GT(table->model()->rowCount(), 0);
+    EXPECT_EQ(table->model()->index(0, FindingsModel::PointColumn).data().toString(), QStringLiteral("3"));
+    EXPECT_EQ(table->model()->index(0, FindingsModel::LimitColumn).data().toString(), QStringLiteral("over"));
+}
+
+TEST_F(Judge, TheTableIsAnHonestModel)
+{
+    FindingsModel model;
+    const QAbstractItemModelTester tester(&model, QAbstractItemModelTester::FailureReportingMode::Warning);
+    report::MapScale scale;
+    model.setFindings(history.session.asLeft(), history.session.job(), scale);
+    EXPECT_EQ(model.rowCount(), 8);
+    FindingsFilter filter;
+    filter.setSourceModel(&model);
+    filter.setShown(FindingsFilter::Everything);
+    EXPECT_EQ(filter.rowCount(), 8);
+    filter.setShown(FindingsFilter::Over);
+    EXPECT_EQ(filter.rowCount(), 1);
+    filter.setShown(FindingsFilter::Everything);
+    filter.setTyped(QStringLiteral("over"));
+    EXPECT_EQ(filter.rowCount(), 1);
+}
+
+TEST_F(Judge, ARowChosenIsThePointChosen)
+{
+    table->setCurrentIndex(table->model()->index(0, 0));
+    EXPECT_EQ(history.session.selectedPoint(), history.session.job().sketch.pointNumbered(3)->id);
+}
+
+TEST_F(Judge, SpaceTicksARepairAndOnlyLeaksCanBeTicked)
+{
+    table->setFocus();
+    table->setCurrentIndex(table->model()->index(0, 0));
+    QTest::keyClick(table, Qt::Key_Space);
+    const QModelIndex box = table->model()->index(0, FindingsModel::RepairColumn);
+    EXPECT_EQ(box.data(Qt::CheckStateRole).toInt(), Qt::Checked);
+    auto* button = page->findChild<QPushButton*>(QStringLiteral("logRepairs"));
+    EXPECT_TRUE(QTest::qWaitFor([&] { return button->text().contains(QLatin1Char('1')); }));
+}
+
+TEST_F(Judge, ARepairOpensTheRoundThatProvesIt)
+{
+    table->setCurrentIndex(table->model()->index(0, 0));
+    QTimer::singleShot(0, page.get(), [this] {
+        auto* dialog = page->findChild<RepairDialog*>();
+        ASSERT_NE(dialog, nullptr);
+        auto* ok = dialog->findChild<QDialogButtonBox*>()->button(QDialogButtonBox::Ok);
+        EXPECT_FALSE(ok->isEnabled()) << "defect and action are needed";
+        dialog->findChild<QComboBox*>(QStringLiteral("defect"))->setCurrentText(QStringLiteral("nick"));
+        dialog->findChild<QComboBox*>(QStringLiteral("action"))
+            ->setCurrentText(QStringLiteral("replace seal"));
+        EXPECT_TRUE(ok->isEnabled());
+        ok->click();
+    });
+    page->findChild<QPushButton*>(QStringLiteral("logRepairs"))->click();
+    const model::Job& job = history.session.job();
+    ASSERT_EQ(job.repairs.size(), 1u);
+    ASSERT_EQ(job.rounds.size(), 2u);
+    EXPECT_EQ(job.rounds.back().kind, model::RoundKind::AfterRepair);
+    EXPECT_EQ(job.rounds.back().repair, job.repairs.front().id);
+    EXPECT_EQ(job.rounds.back().points.size(), 4u) << "the point, its neighbours and the opposite side";
+}
+
+TEST_F(Judge, ATemporaryRepairNeedsAnOwner)
+{
+    RepairDialog dialog(history.session.job(), {history.session.job().sketch.points.front().id});
+    dialog.findChild<QComboBox*>(QStringLiteral("defect"))->setCurrentText(QStringLiteral("crack"));
+    dialog.findChild<QComboBox*>(QStringLiteral("action"))->setCurrentText(QStringLiteral("fill with epoxy"));
+    for (QRadioButton* button : dialog.findChildren<QRadioButton*>())
+        button->setChecked(button->text() == QStringLiteral("temporary"));
+    auto* ok = dialog.findChild<QDialogButtonBox*>()->button(QDialogButtonBox::Ok);
+    EXPECT_FALSE(ok->isEnabled());
+}
+
+} // namespace
+} // namespace sealwalk::ui
