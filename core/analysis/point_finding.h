@@ -58,8 +58,8 @@ struct PointFinding
         asRead; ///< net on the chamber, helium, before echoes are taken out; none without value
     std::optional<LeakRate>
         rate; ///< the point's own leak, helium, on the chamber; none when only a bound is known
-    std::optional<LeakRate> low;  ///< 95 %; alone, without rate: at least this (above range, no usable check)
-    std::optional<LeakRate> high; ///< 95 %
+    std::optional<LeakRate> low;   ///< 95 %
+    std::optional<LeakRate> high;  ///< 95 %
     std::optional<LeakRate> bound; ///< the own part is below this (echo, masked, clear, below detectable)
     std::vector<model::PointId>
         of;                 ///< the leaks an echo or a masked point owes to; partners of a shared leak

@@ -43,6 +43,15 @@ nlohmann::ordered_json findingDocument(const model::Job& job, const analysis::Po
     document["low"] = rateOrNull(finding.low, one);
     document["high"] = rateOrNull(finding.high, one);
     document["bound"] = rateOrNull(finding.bound, one);
+    document["smallest_detectable"] = rateOrNull(finding.smallestDetectable, one);
+    document["conformance"] =
+        finding.conformance ? nlohmann::ordered_json(*finding.conformance) : nlohmann::ordered_json(nullptr);
+    document["factors"] = nlohmann::ordered_json::array();
+    for (const analysis::FactorUsed& factor : finding.factors)
+        document["factors"].push_back({{"name", factor.name},
+                                       {"multiplier", factor.multiplier},
+                                       {"relative_uncertainty", factor.relativeUncertainty},
+                                       {"from", factor.from}});
     document["of"] = nlohmann::ordered_json::array();
     for (const model::PointId other : finding.of)
         if (const model::TestPoint* owed = job.sketch.point(other))
