@@ -73,9 +73,13 @@ std::vector<std::string> riseAdvice(const RiseSummary& summary, const Compressed
         advice.emplace_back("The pressure rises in a straight line: a leak, or gas coming through seals.");
         break;
     case RiseVerdict::LeakAndOutgassing:
-        if (inflow > 0.0)
-            advice.push_back(fmt::format("At the end of the record {} % of the gas coming in is leak.",
-                                         percent(summary.leakRate.si() / inflow)));
+        if (inflow > 0.0) {
+            const int share = percent(summary.leakRate.si() / inflow);
+            advice.push_back(
+                share >= 100
+                    ? "At the end of the record nearly all gas coming in is leak."
+                    : fmt::format("At the end of the record {} % of the gas coming in is leak.", share));
+        }
         break;
     case RiseVerdict::NoLeakFound:
         advice.emplace_back(

@@ -162,22 +162,36 @@ private:
         return m_shapes[static_cast<std::size_t>(c.shapes[static_cast<std::size_t>(source)])];
     }
 
+    /// What the residuals of the best reading exceed the gauge's noise by. Of few samples many sources leave
+    /// nothing over to measure that by, so the number of sources is chosen that leaves least doubt.
     void measureInflation()
     {
-        if (m_candidates.empty())
+        std::array<const Candidate*, kBeliefBySources.size()> best = {};
+        for (const Candidate& c : m_candidates) {
+            const Candidate*& there = best[static_cast<std::size_t>(c.count)];
+            if (!there || c.misfit < there->misfit)
+                there = &c;
+        }
+        double least = std::numeric_limits<double>::infinity();
+        const Candidate* chosen = nullptr;
+        for (const Candidate* c : best) {
+            if (!c)
+                continue;
+            // A source costs its amount and its time constant; no record is left without a degree of freedom.
+            const double freedom =
+                std::max(1.0, static_cast<double>(m_projection.bins()) - 2.0 - 2.0 * c->count);
+            const double inflation = std::max(1.0, c->misfit / freedom) * (1.0 + 2.0 / freedom);
+            if (inflation < least) {
+                least = inflation;
+                chosen = c;
+            }
+        }
+        if (!chosen)
             return;
-        const auto best =
-            std::min_element(m_candidates.begin(), m_candidates.end(),
-                             [](const Candidate& a, const Candidate& b) { return a.misfit < b.misfit; });
-        // A source costs its amount and its time constant; no record is left without a degree of freedom.
-        const double freedom =
-            std::max(1.0, static_cast<double>(m_projection.bins()) - 2.0 - 2.0 * best->count);
-        const double birge = std::max(1.0, best->misfit / freedom);
-        const double rho = residualCorrelation(*best);
+        const double rho = residualCorrelation(*chosen);
         const double significant = 2.0 / std::sqrt(static_cast<double>(m_projection.bins()));
         const double correlated = rho > significant ? std::min((1.0 + rho) / (1.0 - rho), 12.0) : 1.0;
-        const double few = 1.0 + 5.0 / freedom;
-        m_inflation = birge * correlated * few * m_options.tempering;
+        m_inflation = least * correlated * m_options.tempering;
     }
 
     /// Correlation of neighbouring residuals.
