@@ -64,7 +64,7 @@ const std::regex kQtInclude(R"(^\s*#\s*include\s*<Q[A-Za-z]+)");
 bool isDrawingCommand(const std::string& path)
 {
     return path.rfind("app/cli/commands/report", 0) == 0 || path.rfind("app/cli/commands/map", 0) == 0 ||
-           path.rfind("app/cli/drawing", 0) == 0;
+           path.rfind("app/cli/offscreen", 0) == 0;
 }
 
 std::string violation(const SourceFile& file, const std::string& target)
