@@ -188,7 +188,13 @@ private:
     }
 
     void take(std::string& text) { text = bytes(); }
-    void take(bool& value) { value = column().getInt64() != 0; }
+    void take(bool& value)
+    {
+        const std::int64_t stored = column().getInt64();
+        if (stored != 0 && stored != 1)
+            throw Refusal(ErrorCode::DamagedFile, "a yes or no in the history is neither");
+        value = stored == 1;
+    }
     void take(std::int64_t& value) { value = column().getInt64(); }
     void take(int& value)
     {
@@ -232,7 +238,10 @@ private:
     {
         if (m_statement.isColumnNull(m_next)) {
             value.reset();
-            m_next += kTakesTwoColumns<T> ? 2 : 1;
+            ++m_next;
+            if constexpr (kTakesTwoColumns<T>)
+                if (!m_statement.isColumnNull(m_next++))
+                    throw Refusal(ErrorCode::DamagedFile, "a time in the history has lost its moment");
             return;
         }
         take(value.emplace());

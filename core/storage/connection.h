@@ -86,6 +86,7 @@ model::TestObject loadObject(SQLite::Database& database, std::int64_t key);
 JobKey insertJobHead(SQLite::Database& database, std::int64_t object, const model::Job& job);
 int nextJobNumber(SQLite::Database& database);
 void setState(SQLite::Database& database, JobKey key, model::JobState state);
+void insertTrace(SQLite::Database& database, JobKey key, const NamedTrace& trace);
 void insertPicture(SQLite::Database& database, const model::Picture& picture);
 
 /// Makes anew what lists and searches need of the job.

@@ -62,6 +62,13 @@ struct Trace
     bool operator==(const Trace&) const = default;
 };
 
+struct NamedTrace
+{
+    std::string name;
+    Trace trace;
+    bool operator==(const NamedTrace&) const = default;
+};
+
 /// Counts every change another connection may have made, cheap to ask ten times a second.
 using ChangeMark = std::int64_t;
 
@@ -116,7 +123,7 @@ public:
     /// When its number is taken here it gets the next free one, and `openedAs` keeps the one it came with.
     /// An object that is here already stays as it is here.
     Status importJob(const model::TestObject& object, const model::Job& job,
-                     const std::vector<model::Picture>& pictures);
+                     const std::vector<model::Picture>& pictures, const std::vector<NamedTrace>& traces = {});
 
     // What is edited while a job is open. `expectedRevision` guards against two windows drawing at once:
     // ErrorCode::Conflict when the stored sketch's revision differs; on success it is one higher.

@@ -62,7 +62,8 @@ void insertRecords(SQLite::Database& database, JobKey key, const model::Job& job
 } // namespace
 
 Status HistoryStore::importJob(const model::TestObject& object, const model::Job& job,
-                               const std::vector<model::Picture>& pictures)
+                               const std::vector<model::Picture>& pictures,
+                               const std::vector<NamedTrace>& traces)
 {
     return m_connection->write([&]() -> Status {
         SQLite::Database& database = m_connection->database;
@@ -82,6 +83,8 @@ Status HistoryStore::importJob(const model::TestObject& object, const model::Job
             insertPicture(database, picture);
         const JobKey key = insertJobHead(database, m_connection->objectKey(object.id), stored);
         insertRecords(database, key, stored);
+        for (const NamedTrace& trace : traces)
+            insertTrace(database, key, trace);
         if (job.state != model::JobState::Open)
             setState(database, key, job.state); // last: a signed job takes no more rows
         refreshSummary(database, key);

@@ -160,23 +160,27 @@ Status HistoryStore::addConcession(model::JobId job, const model::Concession& co
     });
 }
 
+void insertTrace(SQLite::Database& database, JobKey key, const NamedTrace& trace)
+{
+    if (trace.trace.times.size() != trace.trace.values.size())
+        throw Refusal(ErrorCode::BadInput, fmt::format("the trace has {} times and {} values",
+                                                       trace.trace.times.size(), trace.trace.values.size()));
+    SQLite::Statement insert(database, "INSERT INTO trace (job, name, times, rates) VALUES (?, ?, ?, ?)");
+    insert.bind(1, key);
+    insert.bind(2, trace.name);
+    const std::string times = packDoubles(trace.trace.times);
+    const std::string values = packFloats(trace.trace.values);
+    insert.bind(3, times.data(), static_cast<int>(times.size()));
+    insert.bind(4, values.data(), static_cast<int>(values.size()));
+    insert.exec();
+}
+
 Status HistoryStore::addTrace(model::JobId job, const std::string& name, const std::vector<double>& times,
                               const std::vector<float>& values)
 {
     return m_connection->write([&]() -> Status {
-        if (times.size() != values.size())
-            return fail(ErrorCode::BadInput,
-                        fmt::format("the trace has {} times and {} values", times.size(), values.size()));
         const JobHead head = m_connection->headFor(job, Allowed::WhileOpenForWork);
-        SQLite::Statement insert(m_connection->database,
-                                 "INSERT INTO trace (job, name, times, rates) VALUES (?, ?, ?, ?)");
-        insert.bind(1, head.key);
-        insert.bind(2, name);
-        const std::string packedTimes = packDoubles(times);
-        const std::string packedValues = packFloats(values);
-        insert.bind(3, packedTimes.data(), static_cast<int>(packedTimes.size()));
-        insert.bind(4, packedValues.data(), static_cast<int>(packedValues.size()));
-        insert.exec();
+        insertTrace(m_connection->database, head.key, {name, {times, values}});
         return {};
     });
 }

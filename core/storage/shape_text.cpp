@@ -30,7 +30,7 @@ public:
         const std::size_t end = m_rest.find(' ');
         const std::string_view result = m_rest.substr(0, end);
         m_rest = end == std::string_view::npos ? std::string_view{} : m_rest.substr(end + 1);
-        if (result.empty())
+        if (result.empty() || (end != std::string_view::npos && m_rest.empty()))
             damaged();
         return result;
     }

@@ -33,13 +33,17 @@ SheetRow toRow(const model::Sheet& sheet)
 
 model::Sheet fromRow(SheetRow row)
 {
+    const bool isThere = row.picture.has_value();
+    for (const auto* field : {&row.x, &row.y, &row.millimetresPerPixel, &row.rotation, &row.opacity})
+        if (field->has_value() != isThere)
+            throw Refusal(ErrorCode::DamagedFile, "a sheet in the history has half an underlay");
     if (row.picture) {
         model::Underlay under;
         under.picture = *row.picture;
-        under.corner = {row.x.value_or(0.0), row.y.value_or(0.0)};
-        under.millimetresPerPixel = row.millimetresPerPixel.value_or(under.millimetresPerPixel);
-        under.rotation = row.rotation.value_or(under.rotation);
-        under.opacity = row.opacity.value_or(under.opacity);
+        under.corner = {*row.x, *row.y};
+        under.millimetresPerPixel = *row.millimetresPerPixel;
+        under.rotation = *row.rotation;
+        under.opacity = *row.opacity;
         row.sheet.underlay = under;
     }
     return std::move(row.sheet);

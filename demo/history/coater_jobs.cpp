@@ -2,6 +2,7 @@
 #include "demo/history/coater_jobs.h"
 
 #include "core/base/contract.h"
+#include "core/model/cautions.h"
 #include "demo/history/coater_record.h"
 #include "demo/history/spray_walk.h"
 
@@ -24,6 +25,14 @@ Job emptyJob(const TestObject& object, const Sketch& sketch, int number, const c
     job.object = object.id;
     job.opened = on(opened);
     job.setup = coaterSetup(object);
+    constexpr double kQuarterOfAnHour = 900.0;
+    for (const Caution& caution : cautions())
+        job.setup.cautions.push_back(
+            {std::string(caution.word), kTester, later(job.opened, kQuarterOfAnHour)});
+    constexpr double kHalfAYear = 182.0 * 86400.0;
+    job.setup.instruments = {{"detector", "LD-04", later(job.opened, kHalfAYear)},
+                             {"gauge", "G-3, capacitance", later(job.opened, kHalfAYear)},
+                             {"thermometer", "T-2", std::nullopt}};
     job.sketch = sketch;
     return job;
 }
