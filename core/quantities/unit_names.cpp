@@ -18,6 +18,7 @@ constexpr Dimension kMass = {0, 0, 0, 0, 1, 0, 0};
 constexpr Dimension kTemperature = {0, 0, 0, 0, 0, 1, 0};
 constexpr Dimension kVolumeFlow = {0, 3, -1, 0, 0, 0, 0};
 constexpr Dimension kLeakRate = {1, 3, -1, 0, 0, 0, 0};
+constexpr Dimension kPressureVolume = {1, 3, 0, 0, 0, 0, 0};
 // "std" in front of a volume turns it into an amount, counted in standard cubic metres.
 constexpr Dimension kStandard = {0, -3, 0, 0, 0, 0, 1};
 constexpr Dimension kStandardAmount = {0, 0, 0, 0, 0, 0, 1};
@@ -31,16 +32,19 @@ constexpr double kFoot = 0.3048;
 constexpr double kPound = 0.45359237;
 constexpr double kAvogadro = 6.02214076e23;
 constexpr double kYear = 365.0 * 86400.0;
-// Density of mercury in the conventional column, kg/m³.
+// Columns of water are conventional, 1000 kg/m³. Density of mercury in the conventional column, kg/m³.
 constexpr double kMercury = 13595.1;
 constexpr double kCubicFoot = kFoot * kFoot * kFoot;
 
 constexpr UnitPart kParts[] = {
     {"Pa", kPressure, 1.0},
+    {"pa", kPressure, 1.0},
     {"uPa", kPressure, 1e-6},
     {"mPa", kPressure, 1e-3},
     {"hPa", kPressure, 100.0},
+    {"hpa", kPressure, 100.0},
     {"kPa", kPressure, 1e3},
+    {"kpa", kPressure, 1e3},
     {"MPa", kPressure, 1e6},
     {"bar", kPressure, 1e5},
     {"mbar", kPressure, 100.0},
@@ -50,11 +54,14 @@ constexpr UnitPart kParts[] = {
     {"TORR", kPressure, kTorr},
     {"mTorr", kPressure, kTorr / 1000.0},
     {"mtorr", kPressure, kTorr / 1000.0},
+    {"uTorr", kPressure, kTorr / 1e6},
     {"micron", kPressure, kTorr / 1000.0},
     {"microns", kPressure, kTorr / 1000.0},
     {"umHg", kPressure, kTorr / 1000.0},
     {"mmHg", kPressure, kMercury* kGravity * 1e-3},
     {"inHg", kPressure, kMercury* kGravity* kInch},
+    {"mmH2O", kPressure, kGravity},
+    {"cmH2O", kPressure, kGravity * 10.0},
     {"psi", kPressure, kPound* kGravity / (kInch * kInch)},
     {"psia", kPressure, kPound* kGravity / (kInch * kInch)},
     {"PSI", kPressure, kPound* kGravity / (kInch * kInch)},
@@ -71,6 +78,7 @@ constexpr UnitPart kParts[] = {
     {"in", kLength, kInch},
     {"inch", kLength, kInch},
     {"ft", kLength, kFoot},
+    {"mil", kLength, kInch / 1000.0},
 
     {"l", kVolume, 1e-3},
     {"L", kVolume, 1e-3},
@@ -81,7 +89,6 @@ constexpr UnitPart kParts[] = {
     {"ml", kVolume, 1e-6},
     {"mL", kVolume, 1e-6},
     {"cc", kVolume, 1e-6},
-    {"ccm", kVolume, 1e-6},
 
     {"s", kTime, 1.0},
     {"sec", kTime, 1.0},
@@ -90,6 +97,7 @@ constexpr UnitPart kParts[] = {
     {"h", kTime, 3600.0},
     {"hr", kTime, 3600.0},
     {"d", kTime, 86400.0},
+    {"week", kTime, 604800.0},
     {"day", kTime, 86400.0},
     {"days", kTime, 86400.0},
     {"yr", kTime, kYear},
@@ -103,6 +111,8 @@ constexpr UnitPart kParts[] = {
     {"CFM", kVolumeFlow, kCubicFoot / 60.0},
 
     {"W", kLeakRate, 1.0},
+    {"mbarl", kPressureVolume, 0.1},
+    {"mbarL", kPressureVolume, 0.1},
     {"lusec", kLeakRate, kTorr * 1e-6},
     {"clusec", kLeakRate, kTorr * 1e-8},
 
@@ -125,6 +135,7 @@ constexpr UnitPart kParts[] = {
     {"scc", kStandardAmount, 1e-6},
     {"sl", kStandardAmount, 1e-3},
     {"sccs", kStandardFlow, 1e-6},
+    {"SCCS", kStandardFlow, 1e-6},
     {"sccm", kStandardFlow, 1e-6 / 60.0},
     {"SCCM", kStandardFlow, 1e-6 / 60.0},
     {"slm", kStandardFlow, 1e-3 / 60.0},
@@ -135,6 +146,9 @@ constexpr UnitPart kParts[] = {
     {"K", kTemperature, 1.0},
     {"degC", kTemperature, 1.0, 273.15},
     {"degF", kTemperature, 5.0 / 9.0, 459.67},
+    {"celsius", kTemperature, 1.0, 273.15},
+    {"Celsius", kTemperature, 1.0, 273.15},
+    {"kelvin", kTemperature, 1.0},
     {"C", kTemperature, 1.0, 273.15},
     {"F", kTemperature, 5.0 / 9.0, 459.67},
 

@@ -42,6 +42,11 @@ std::string plain(std::string_view spelling)
              at = text.find(replacement.from, at + replacement.to.size()))
             text.replace(at, replacement.from.size(), replacement.to);
     }
+    // "atm-cc/s": a hyphen in front of a letter parts factors, in front of a digit it is a sign.
+    for (std::size_t i = 1; i + 1 < text.size(); ++i)
+        if (text[i] == '-' && text[i - 1] != ' ' && text[i + 1] != ' ' &&
+            !(text[i + 1] >= '0' && text[i + 1] <= '9'))
+            text[i] = ' ';
     return text;
 }
 

@@ -58,7 +58,10 @@ TEST(UnitsProgram, AgreesOnEveryPairOfPressures)
                     {"kgf/cm2", "kgf/cm^2"},
                     {"psi", "psi"},
                     {"inHg", "inHg"},
-                    {"mmHg", "mmHg"}},
+                    {"mmHg", "mmHg"},
+                    {"uTorr", "1e-6 torr"},
+                    {"mmH2O", "mmH2O"},
+                    {"cmH2O", "10 mmH2O"}},
                    {}, kTolerance);
 }
 
@@ -69,11 +72,17 @@ TEST(UnitsProgram, AgreesOnEveryPairOfVolumesFlowsLengthsAndTimes)
     expectAllPairs(
         {{"l/s", "liter/s"}, {"m3/s", "m^3/s"}, {"m3/h", "m^3/hour"}, {"l/min", "liter/min"}, {"CFM", "cfm"}},
         {}, kTolerance);
+    expectAllPairs({{"mm", "mm"},
+                    {"m", "m"},
+                    {"cm", "cm"},
+                    {"um", "micrometer"},
+                    {"in", "inch"},
+                    {"ft", "ft"},
+                    {"mil", "mil"}},
+                   {}, kTolerance);
     expectAllPairs(
-        {{"mm", "mm"}, {"m", "m"}, {"cm", "cm"}, {"um", "micrometer"}, {"in", "inch"}, {"ft", "ft"}}, {},
+        {{"s", "s"}, {"min", "min"}, {"h", "hour"}, {"d", "day"}, {"week", "week"}, {"yr", "365 day"}}, {},
         kTolerance);
-    expectAllPairs({{"s", "s"}, {"min", "min"}, {"h", "hour"}, {"d", "day"}, {"yr", "365 day"}}, {},
-                   kTolerance);
     expectAllPairs({{"1", "1"}, {"%", "percent"}, {"ppm", "ppm"}, {"ppb", "1e-9"}}, {}, kTolerance);
 }
 

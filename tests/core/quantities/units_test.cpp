@@ -54,6 +54,14 @@ TEST(Units, ReadAllSpellingsOfTheTrade)
         {"g/year", "g/yr"},
         {"mol/s", "mol/s"},
         {"micron l/s", "lusec"},
+        {"mbar-l/s", "mbar l/s"},
+        {"atm-cc/s", "atm cm3/s"},
+        {"Torr-L/s", "Torr l/s"},
+        {"Pa-m³/s", "Pa m3/s"},
+        {"mbarl/s", "mbar l/s"},
+        {"mbar l s⁻¹", "mbar l/s"},
+        {"kpa", "kPa"},
+        {"Celsius", "degC"},
         {"torr", "Torr"},
         {"mtorr", "mTorr"},
         {"microns", "mTorr"},
@@ -125,9 +133,9 @@ TEST(Units, EveryCommonUnitReadsBackFromIdAndSymbol)
 TEST(Units, RefuseWhatIsNoUnit)
 {
     for (const char* text :
-         {"",        " ",    "furlong", "mbar l/s/s", "mbar/s l",     "mbar l", "l s",       "/s",
-          "mbar l/", "Mbar", "mpa",     "std",        "std mbar l/s", "degC/s", "mbar degC", "kgs",
-          "m0",      "m33",  "1/s",     "l l",        "torrs",        "7",      "e"})
+         {"",     " ",   "furlong", "mbar l/s/s",   "mbar/s l", "mbar l",    "l s", "/s", "mbar l/",
+          "Mbar", "mpa", "std",     "std mbar l/s", "degC/s",   "mbar degC", "kgs", "m0", "m33",
+          "1/s",  "l l", "torrs",   "ccm",          "mbar-",    "-l/s",      "7",   "e"})
         EXPECT_FALSE(readUnit(text).has_value()) << text;
 }
 
