@@ -13,6 +13,7 @@ namespace sealwalk::report {
 namespace {
 
 constexpr double kSecondsPerMinute = 60.0;
+constexpr std::size_t kMostMarks = 40;
 constexpr double kRoom = 0.15; // of the highest value, above it
 
 double shown(LeakRate rate, const Unit& unit)
@@ -112,7 +113,15 @@ Figure riseFigure(const analysis::RiseSummary& summary)
     const std::vector<double> measured = scaled(curves.measured, toMillibar);
     fitAxis(figure.x, minutes, false);
     fitAxis(figure.y, measured, true);
-    Series points = line("measured", minutes, measured, Tone::Chart1, Line::None);
+    // Marks that touch one another show nothing more than the line does.
+    const std::size_t step = std::max<std::size_t>(1, minutes.size() / kMostMarks);
+    std::vector<double> markedTimes;
+    std::vector<double> marked;
+    for (std::size_t i = 0; i < minutes.size(); i += step) {
+        markedTimes.push_back(minutes[i]);
+        marked.push_back(measured[i]);
+    }
+    Series points = line("measured", markedTimes, marked, Tone::Chart1, Line::None);
     points.mark = Mark::Circle;
     figure.series.push_back(std::move(points));
     figure.series.push_back(line("sum", minutes, scaled(curves.fit, toMillibar), Tone::Ink, Line::Solid));

@@ -142,6 +142,8 @@ void CalibrationDialog::buildReading(QVBoxLayout& column)
     m_place->setPlaceholderText(tr("farthest from the detector"));
     m_joint = new QComboBox(this);
     m_joint->setAccessibleName(tr("serves which joint"));
+    m_joint->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    m_joint->setMinimumContentsLength(24);
     m_joint->addItem(tr("serves every joint without its own"));
     for (const model::Joint& joint : m_job.sketch.joints)
         m_joint->addItem(tr("serves %1").arg(text(joint.name)));

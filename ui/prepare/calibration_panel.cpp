@@ -67,6 +67,8 @@ CalibrationPanel::CalibrationPanel(JobSession& session, QWidget* parent)
     m_enter->setObjectName(QStringLiteral("enterCheck"));
     m_which = new QComboBox(this);
     m_which->setAccessibleName(tr("which check"));
+    m_which->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    m_which->setMinimumContentsLength(10);
     auto* row = new QHBoxLayout;
     row->addWidget(m_enter);
     row->addWidget(m_which, 1);

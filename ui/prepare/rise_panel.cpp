@@ -74,6 +74,8 @@ RisePanel::RisePanel(JobSession& session, QWidget* parent)
     m_enter->setObjectName(QStringLiteral("enterRise"));
     m_which = new QComboBox(this);
     m_which->setAccessibleName(tr("which record"));
+    m_which->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    m_which->setMinimumContentsLength(10);
     auto* row = new QHBoxLayout;
     row->addWidget(m_enter);
     row->addWidget(m_which, 1);
