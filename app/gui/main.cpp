@@ -3,6 +3,7 @@
 #include "core/storage/history_store.h"
 #include "ui/render/theme.h"
 #include "ui/session/job_session.h"
+#include "ui/shell/catalogue.h"
 #include "ui/shell/compose_pages.h"
 #include "ui/shell/main_window.h"
 #include "ui/shell/opening.h"
@@ -19,9 +20,12 @@ namespace {
 
 using namespace sealwalk;
 
-void install(QTranslator& translator, const QString& catalogue, const QString& folder)
+/// The catalogue of the locale, else the one of `otherwise`, if any.
+void install(QTranslator& translator, const QString& catalogue, const QString& folder,
+             const QString& otherwise = {})
 {
-    if (translator.load(QLocale(), catalogue, QStringLiteral("_"), folder))
+    if (translator.load(QLocale(), catalogue, QStringLiteral("_"), folder) ||
+        (!otherwise.isEmpty() && translator.load(otherwise, folder)))
         QApplication::installTranslator(&translator);
 }
 
@@ -57,9 +61,10 @@ int main(int argc, char** argv)
         QLocale::setDefault(QLocale(options.value(language)));
 
     QTranslator qtWords;
-    QTranslator ownWords;
+    ui::Catalogue ownWords;
     install(qtWords, QStringLiteral("qtbase"), QLibraryInfo::path(QLibraryInfo::TranslationsPath));
-    install(ownWords, QStringLiteral("sealwalk"), QStringLiteral(":/sealwalk/i18n"));
+    install(ownWords, QStringLiteral("sealwalk"), QStringLiteral(":/sealwalk/i18n"),
+            QStringLiteral("sealwalk_en"));
 
     ui::ShellSettings settings;
     if (options.isSet(theme)) {

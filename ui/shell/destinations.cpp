@@ -6,15 +6,17 @@
 #include "ui/session/job_session.h"
 #include "ui/shell/main_window.h"
 
+#include <QCoreApplication>
+
 #include <iterator>
 
 namespace sealwalk::ui {
 
 namespace {
 
-QString tr(const char* text)
+QString tr(const char* text, const char* comment = nullptr, int count = -1)
 {
-    return MainWindow::tr(text);
+    return QCoreApplication::translate("sealwalk::ui", text, comment, count);
 }
 
 /// The stage in view keeps its place when it shows points; else the drawing is where a point is found.

@@ -7,9 +7,9 @@ namespace sealwalk::ui {
 
 namespace {
 
-QString tr(const char* text)
+QString tr(const char* text, const char* comment = nullptr, int count = -1)
 {
-    return QCoreApplication::translate("ErrorText", text);
+    return QCoreApplication::translate("sealwalk::ui", text, comment, count);
 }
 
 QString remedyOf(ErrorCode code)

@@ -11,6 +11,7 @@
 #include "ui/widgets/note_line.h"
 
 #include <QApplication>
+#include <QCoreApplication>
 #include <QFile>
 #include <QFileDialog>
 
@@ -20,9 +21,9 @@ namespace sealwalk::ui {
 
 namespace {
 
-QString tr(const char* text)
+QString tr(const char* text, const char* comment = nullptr, int count = -1)
 {
-    return MainWindow::tr(text);
+    return QCoreApplication::translate("sealwalk::ui", text, comment, count);
 }
 
 std::filesystem::path pathOf(const QString& file)

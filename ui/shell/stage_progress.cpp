@@ -15,14 +15,9 @@ namespace {
 
 using Thread = StageProgress::Thread;
 
-QString tr(const char* text)
+QString tr(const char* text, const char* comment = nullptr, int count = -1)
 {
-    return QCoreApplication::translate("StageProgress", text);
-}
-
-QString trn(const char* text, int count)
-{
-    return QCoreApplication::translate("StageProgress", text, nullptr, count);
+    return QCoreApplication::translate("sealwalk::ui", text, comment, count);
 }
 
 StageProgress prepare(const JobSession& session)
@@ -43,7 +38,8 @@ StageProgress sketch(const JobSession& session)
     const int points = static_cast<int>(drawing.activePoints().size());
     if (points == 0)
         return {drawing.sheets.empty() ? tr("no sheet yet") : tr("no points yet"), Thread::NotBegun, 0.0};
-    return {trn("%n point(s), ", points) + trn("%n sheet(s)", static_cast<int>(drawing.sheets.size())),
+    return {tr("%n point(s), ", nullptr, points) +
+                tr("%n sheet(s)", nullptr, static_cast<int>(drawing.sheets.size())),
             Thread::Done, 1.0};
 }
 
@@ -81,7 +77,7 @@ StageProgress judge(const JobSession& session)
         return {tr("%1 over, %2 cannot say").arg(over).arg(unsure), Thread::Open, 1.0};
     const int none = count(analysis::Verdict::NoAnswer);
     if (none > 0)
-        return {trn("%n without answer", none), Thread::Open, 1.0};
+        return {tr("%n without answer", nullptr, none), Thread::Open, 1.0};
     return {tr("all within"), Thread::Done, 1.0};
 }
 
@@ -107,13 +103,14 @@ StageProgress history(const JobSession& session)
     if (!session.hasJob()) {
         const auto objects = session.history().objects();
         const int count = objects ? static_cast<int>(objects->size()) : 0;
-        return count == 0 ? StageProgress{} : StageProgress{trn("%n object(s)", count), Thread::Done, 1.0};
+        return count == 0 ? StageProgress{}
+                          : StageProgress{tr("%n object(s)", nullptr, count), Thread::Done, 1.0};
     }
     const auto jobs = session.history().jobsOf(session.object().id);
     const int earlier = jobs ? static_cast<int>(jobs->size()) - 1 : 0;
     if (earlier <= 0)
         return {tr("first job"), Thread::NotBegun, 0.0};
-    return {trn("%n other job(s)", earlier), Thread::Done, 1.0};
+    return {tr("%n other job(s)", nullptr, earlier), Thread::Done, 1.0};
 }
 
 } // namespace

@@ -16,9 +16,9 @@ namespace {
 
 constexpr std::size_t kJobsLookedAt = 10; // the newest; the list of objects counts them all
 
-QString tr(const char* text)
+QString tr(const char* text, const char* comment = nullptr, int count = -1)
 {
-    return QCoreApplication::translate("TemporaryRepairs", text);
+    return QCoreApplication::translate("sealwalk::ui", text, comment, count);
 }
 
 struct Left

@@ -1,0 +1,4707 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="de_DE">
+<context>
+    <name>Caution</name>
+    <message>
+        <source>Helium takes the place of air</source>
+        <translation>Helium verdrängt die Luft</translation>
+    </message>
+    <message>
+        <source>It has no smell and gives no warning; it gathers under roofs, in hoods and bags. Ventilate, use an oxygen alarm in small rooms and pits, never put your head in a bag.</source>
+        <translation>Es riecht nicht und warnt nicht; es sammelt sich unter Dächern, in Hauben und Beuteln. Lüften, in kleinen Räumen und Gruben mit Sauerstoffwarner arbeiten, nie den Kopf in einen Beutel stecken.</translation>
+    </message>
+    <message>
+        <source>Inside a chamber is a confined space</source>
+        <translation>Das Innere einer Kammer ist ein enger Raum</translation>
+    </message>
+    <message>
+        <source>Entry needs a permit, a gas test, an attendant, rescue, and gas, vent and power locked out.</source>
+        <translation>Einsteigen nur mit Erlaubnisschein, Freimessung, Posten und Rettung, und wenn Gas, Belüftung und Strom gesperrt sind.</translation>
+    </message>
+    <message>
+        <source>Glass under vacuum can burst inwards</source>
+        <translation>Glas unter Vakuum kann nach innen bersten</translation>
+    </message>
+    <message>
+        <source>Wear eye and face protection, keep guards on, do not knock, tighten or scratch.</source>
+        <translation>Augen und Gesicht schützen, Abdeckungen lassen, nicht stoßen, nicht nachziehen, nicht zerkratzen.</translation>
+    </message>
+    <message>
+        <source>Lids and doors are held by tonnes</source>
+        <translation>Deckel und Türen werden von Tonnen gehalten</translation>
+    </message>
+    <message>
+        <source>Never loosen a clamp or bolt before the object is fully vented.</source>
+        <translation>Nie eine Klammer oder Schraube lösen, bevor ganz belüftet ist.</translation>
+    </message>
+    <message>
+        <source>Venting can overpressure a chamber</source>
+        <translation>Belüften kann eine Kammer unter Überdruck setzen</translation>
+    </message>
+    <message>
+        <source>Use a regulator and a relief valve, and stay with it until it is done.</source>
+        <translation>Druckminderer und Sicherheitsventil verwenden und dabei bleiben, bis es fertig ist.</translation>
+    </message>
+    <message>
+        <source>A gas cylinder is a weapon when it falls</source>
+        <translation>Eine Gasflasche wird zur Waffe, wenn sie fällt</translation>
+    </message>
+    <message>
+        <source>Chain it upright, cap it to move it, fit the right regulator, open slowly.</source>
+        <translation>Stehend anketten, zum Bewegen die Kappe aufsetzen, den richtigen Druckminderer nehmen, langsam öffnen.</translation>
+    </message>
+    <message>
+        <source>Feedthroughs and pumps carry dangerous voltages</source>
+        <translation>Durchführungen und Pumpen führen gefährliche Spannung</translation>
+    </message>
+    <message>
+        <source>Isolate, lock, prove dead before touching; that is for qualified people.</source>
+        <translation>Vor dem Berühren freischalten, sichern, Spannungsfreiheit feststellen; das ist Sache von Fachleuten.</translation>
+    </message>
+    <message>
+        <source>Baked parts burn, cold parts burn too</source>
+        <translation>Heißes verbrennt, Kaltes auch</translation>
+    </message>
+    <message>
+        <source>Keep helium jets off hot glass and ceramic; cryogens also take the oxygen from the air.</source>
+        <translation>Keinen Heliumstrahl auf heißes Glas oder Keramik; auch tiefkalte Gase nehmen der Luft den Sauerstoff.</translation>
+    </message>
+    <message>
+        <source>Solvents burn, poison and spoil seals</source>
+        <translation>Lösemittel brennen, vergiften und verderben Dichtungen</translation>
+    </message>
+    <message>
+        <source>Keep them from hot pumps and switchgear, ventilate; they also plug leaks for a while.</source>
+        <translation>Von heißen Pumpen und Schaltern fernhalten, lüften; sie verstopfen Lecks auch für eine Weile.</translation>
+    </message>
+    <message>
+        <source>Process residue may be toxic, may catch fire, may radiate</source>
+        <translation>Prozessrückstände können giftig sein, sich entzünden, strahlen</translation>
+    </message>
+    <message>
+        <source>Ask what was run before you open or touch; mind the pump exhaust.</source>
+        <translation>Vor dem Öffnen oder Anfassen fragen, was gefahren wurde; auf die Abluft der Pumpe achten.</translation>
+    </message>
+    <message>
+        <source>A ladder and a hose do not go together</source>
+        <translation>Leiter und Schlauch gehören nicht zusammen</translation>
+    </message>
+    <message>
+        <source>Use a platform and a second person; mind the door and the hoist.</source>
+        <translation>Eine Bühne und eine zweite Person; auf Tür und Hebezeug achten.</translation>
+    </message>
+    <message>
+        <source>Welds and pressure parts are for licensed people</source>
+        <translation>Schweißnähte und Druckteile sind Sache zugelassener Leute</translation>
+    </message>
+    <message>
+        <source>Repairs there follow local law and are inspected again.</source>
+        <translation>Reparaturen daran folgen dem Gesetz und werden erneut geprüft.</translation>
+    </message>
+</context>
+<context>
+    <name>FindingWords</name>
+    <message>
+        <source>leak</source>
+        <translation>Leck</translation>
+    </message>
+    <message>
+        <source>shared</source>
+        <translation>geteilt</translation>
+    </message>
+    <message>
+        <source>echo</source>
+        <translation>Echo</translation>
+    </message>
+    <message>
+        <source>masked</source>
+        <translation>verdeckt</translation>
+    </message>
+    <message>
+        <source>permeation</source>
+        <translation>Durchlässigkeit</translation>
+    </message>
+    <message>
+        <source>clear</source>
+        <translation>frei</translation>
+    </message>
+    <message>
+        <source>below detectable</source>
+        <translation>unter der Nachweisgrenze</translation>
+    </message>
+    <message>
+        <source>void</source>
+        <translation>ungültig</translation>
+    </message>
+    <message>
+        <source>not accessible</source>
+        <translation>nicht erreichbar</translation>
+    </message>
+    <message>
+        <source>not tested</source>
+        <translation>nicht geprüft</translation>
+    </message>
+    <message>
+        <source>not sprayed</source>
+        <translation>nicht besprüht</translation>
+    </message>
+    <message>
+        <source>over</source>
+        <translation>darüber</translation>
+    </message>
+    <message>
+        <source>cannot say</source>
+        <translation>nicht entscheidbar</translation>
+    </message>
+    <message>
+        <source>within</source>
+        <translation>darunter</translation>
+    </message>
+    <message>
+        <source>no answer</source>
+        <translation>keine Antwort</translation>
+    </message>
+</context>
+<context>
+    <name>JointKind</name>
+    <message>
+        <source>O-ring seal</source>
+        <translation>O-Ring-Dichtung</translation>
+    </message>
+    <message>
+        <source>metal-gasket flange</source>
+        <translation>Flansch mit Metalldichtung</translation>
+    </message>
+    <message>
+        <source>clamped flange</source>
+        <translation>Klammerflansch</translation>
+    </message>
+    <message>
+        <source>weld seam</source>
+        <translation>Schweißnaht</translation>
+    </message>
+    <message>
+        <source>brazed joint</source>
+        <translation>Lötstelle</translation>
+    </message>
+    <message>
+        <source>threaded fitting</source>
+        <translation>Verschraubung</translation>
+    </message>
+    <message>
+        <source>feedthrough</source>
+        <translation>Durchführung</translation>
+    </message>
+    <message>
+        <source>valve</source>
+        <translation>Ventil</translation>
+    </message>
+    <message>
+        <source>bellows</source>
+        <translation>Faltenbalg</translation>
+    </message>
+    <message>
+        <source>hose</source>
+        <translation>Schlauch</translation>
+    </message>
+    <message>
+        <source>viewport</source>
+        <translation>Schauglas</translation>
+    </message>
+</context>
+<context>
+    <name>KeyTable</name>
+    <message>
+        <source>this card; again: away</source>
+        <translation>diese Karte; noch einmal: weg</translation>
+    </message>
+    <message>
+        <source>stages</source>
+        <translation>Stufen</translation>
+    </message>
+    <message>
+        <source>go to a point, joint, object or command by typing</source>
+        <translation>durch Tippen zu Punkt, Fügestelle, Objekt oder Befehl</translation>
+    </message>
+    <message>
+        <source>next, previous part of the window</source>
+        <translation>nächster, voriger Teil des Fensters</translation>
+    </message>
+    <message>
+        <source>new job, new test object</source>
+        <translation>neuer Auftrag, neues Prüfobjekt</translation>
+    </message>
+    <message>
+        <source>open a history or job file</source>
+        <translation>Historie oder Auftragsdatei öffnen</translation>
+    </message>
+    <message>
+        <source>export table or map</source>
+        <translation>Tabelle oder Karte ausgeben</translation>
+    </message>
+    <message>
+        <source>who is logging</source>
+        <translation>wer schreibt</translation>
+    </message>
+    <message>
+        <source>change the unit shown</source>
+        <translation>gezeigte Einheit ändern</translation>
+    </message>
+    <message>
+        <source>filter the list in view</source>
+        <translation>die sichtbare Liste filtern</translation>
+    </message>
+    <message>
+        <source>undo, redo in the sketch</source>
+        <translation>in der Skizze zurück, wieder vor</translation>
+    </message>
+    <message>
+        <source>the last ten notes</source>
+        <translation>die letzten zehn Meldungen</translation>
+    </message>
+    <message>
+        <source>sounds on or off</source>
+        <translation>Töne an oder aus</translation>
+    </message>
+    <message>
+        <source>theme, full screen</source>
+        <translation>Aussehen, ganzer Bildschirm</translation>
+    </message>
+    <message>
+        <source>leave the tool, clear the field, cancel the work</source>
+        <translation>Werkzeug verlassen, Feld leeren, Arbeit abbrechen</translation>
+    </message>
+    <message>
+        <source>next empty field</source>
+        <translation>nächstes leeres Feld</translation>
+    </message>
+    <message>
+        <source>watch the background</source>
+        <translation>Untergrund beobachten</translation>
+    </message>
+    <message>
+        <source>enter a reference leak</source>
+        <translation>Prüfleck eintragen</translation>
+    </message>
+    <message>
+        <source>pressure rise</source>
+        <translation>Druckanstieg</translation>
+    </message>
+    <message>
+        <source>go on</source>
+        <translation>weiter</translation>
+    </message>
+    <message>
+        <source>select</source>
+        <translation>auswählen</translation>
+    </message>
+    <message>
+        <source>ring, rounded rectangle</source>
+        <translation>Ring, Rechteck mit Ecken</translation>
+    </message>
+    <message>
+        <source>closed path, open path (weld)</source>
+        <translation>geschlossener, offener Zug (Naht)</translation>
+    </message>
+    <message>
+        <source>spot, hose</source>
+        <translation>Stelle, Schlauch</translation>
+    </message>
+    <message>
+        <source>row or circle of the chosen joint</source>
+        <translation>Reihe oder Kreis der gewählten Fügestelle</translation>
+    </message>
+    <message>
+        <source>picture underneath, scale by two clicks</source>
+        <translation>Bild unterlegen, Maßstab aus zwei Klicks</translation>
+    </message>
+    <message>
+        <source>add a point, split the stretch</source>
+        <translation>Punkt dazu, Abschnitt teilen</translation>
+    </message>
+    <message>
+        <source>retire; without readings: delete</source>
+        <translation>stilllegen; ohne Messwert: löschen</translation>
+    </message>
+    <message>
+        <source>renumber, reverse the sense</source>
+        <translation>neu nummerieren, Sinn umkehren</translation>
+    </message>
+    <message>
+        <source>start the spray; again: stop</source>
+        <translation>sprühen; noch einmal: halt</translation>
+    </message>
+    <message>
+        <source>store, next point</source>
+        <translation>speichern, nächster Punkt</translation>
+    </message>
+    <message>
+        <source>no response</source>
+        <translation>kein Ausschlag</translation>
+    </message>
+    <message>
+        <source>over range</source>
+        <translation>über dem Messbereich</translation>
+    </message>
+    <message>
+        <source>void, not accessible, with reason</source>
+        <translation>ungültig, nicht erreichbar, mit Grund</translation>
+    </message>
+    <message>
+        <source>at rest, flexed, taped, bagged, other</source>
+        <translation>in Ruhe, gebogen, abgeklebt, eingebeutelt, anders</translation>
+    </message>
+    <message>
+        <source>correct the last one</source>
+        <translation>den letzten berichtigen</translation>
+    </message>
+    <message>
+        <source>jump to a number, skip</source>
+        <translation>zu einer Nummer springen, auslassen</translation>
+    </message>
+    <message>
+        <source>type the background</source>
+        <translation>Untergrund eintippen</translation>
+    </message>
+    <message>
+        <source>take the advice, go on anyway</source>
+        <translation>Rat annehmen, trotzdem weiter</translation>
+    </message>
+    <message>
+        <source>distance view</source>
+        <translation>Fernansicht</translation>
+    </message>
+    <message>
+        <source>step through the findings</source>
+        <translation>durch die Befunde gehen</translation>
+    </message>
+    <message>
+        <source>why, and back</source>
+        <translation>warum, und zurück</translation>
+    </message>
+    <message>
+        <source>tick for repair</source>
+        <translation>zur Reparatur ankreuzen</translation>
+    </message>
+    <message>
+        <source>echoes in or out, as found or as left</source>
+        <translation>Echos drin oder draußen, vorgefunden oder hinterlassen</translation>
+    </message>
+    <message>
+        <source>sheets</source>
+        <translation>Blätter</translation>
+    </message>
+    <message>
+        <source>log repairs for the ticks</source>
+        <translation>Reparaturen für die Kreuze eintragen</translation>
+    </message>
+    <message>
+        <source>step through the questions</source>
+        <translation>durch die Fragen gehen</translation>
+    </message>
+    <message>
+        <source>open the place</source>
+        <translation>die Stelle öffnen</translation>
+    </message>
+    <message>
+        <source>remark</source>
+        <translation>Bemerkung</translation>
+    </message>
+    <message>
+        <source>send back</source>
+        <translation>zurückgeben</translation>
+    </message>
+    <message>
+        <source>approve and lock</source>
+        <translation>freigeben und sperren</translation>
+    </message>
+    <message>
+        <source>find objects and jobs</source>
+        <translation>Objekte und Aufträge finden</translation>
+    </message>
+    <message>
+        <source>open the job</source>
+        <translation>den Auftrag öffnen</translation>
+    </message>
+    <message>
+        <source>mark; two marked jobs can be compared</source>
+        <translation>markieren; zwei markierte lassen sich vergleichen</translation>
+    </message>
+    <message>
+        <source>compare the marked jobs</source>
+        <translation>die markierten Aufträge vergleichen</translation>
+    </message>
+    <message>
+        <source>comparing: swap sides</source>
+        <translation>Vergleich: Seiten tauschen</translation>
+    </message>
+    <message>
+        <source>comparing: as found or as left, sheets</source>
+        <translation>Vergleich: vorgefunden oder hinterlassen, Blätter</translation>
+    </message>
+    <message>
+        <source>comparing: both maps in one place while held</source>
+        <translation>Vergleich: beide Karten an einer Stelle, solange gehalten</translation>
+    </message>
+</context>
+<context>
+    <name>Shown</name>
+    <message>
+        <source>%1 He</source>
+        <translation>%1 He</translation>
+    </message>
+    <message>
+        <source>%1 s</source>
+        <translation>%1 s</translation>
+    </message>
+</context>
+<context>
+    <name>SketchPainter</name>
+    <message>
+        <source> (locked)</source>
+        <translation> (gesperrt)</translation>
+    </message>
+</context>
+<context>
+    <name>SprayWords</name>
+    <message>
+        <source>GO</source>
+        <translation>LOS</translation>
+    </message>
+    <message>
+        <source>SPRAY</source>
+        <translation>SPRÜHEN</translation>
+    </message>
+    <message>
+        <source>READ</source>
+        <translation>LESEN</translation>
+    </message>
+    <message>
+        <source>WAIT</source>
+        <translation>WARTEN</translation>
+    </message>
+    <message>
+        <source>HOLD</source>
+        <translation>HALT</translation>
+    </message>
+    <message>
+        <source>Space starts the spray</source>
+        <translation>Leertaste beginnt</translation>
+    </message>
+    <message>
+        <source>helium on, move along the stretch</source>
+        <translation>Helium an, den Abschnitt entlang</translation>
+    </message>
+    <message>
+        <source>type the highest value</source>
+        <translation>den Höchstwert eintippen</translation>
+    </message>
+    <message>
+        <source>helium of the last point clears</source>
+        <translation>das Helium des letzten Punktes zieht ab</translation>
+    </message>
+    <message>
+        <source>the background moves</source>
+        <translation>der Untergrund bewegt sich</translation>
+    </message>
+    <message>
+        <source>at rest</source>
+        <translation>in Ruhe</translation>
+    </message>
+    <message>
+        <source>flexed</source>
+        <translation>gebogen</translation>
+    </message>
+    <message>
+        <source>extended</source>
+        <translation>ausgezogen</translation>
+    </message>
+    <message>
+        <source>turned</source>
+        <translation>gedreht</translation>
+    </message>
+    <message>
+        <source>hot</source>
+        <translation>heiß</translation>
+    </message>
+    <message>
+        <source>cold</source>
+        <translation>kalt</translation>
+    </message>
+    <message>
+        <source>wet</source>
+        <translation>nass</translation>
+    </message>
+    <message>
+        <source>dried</source>
+        <translation>getrocknet</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>offen</translation>
+    </message>
+    <message>
+        <source>half open</source>
+        <translation>halb offen</translation>
+    </message>
+    <message>
+        <source>shut</source>
+        <translation>zu</translation>
+    </message>
+    <message>
+        <source>taped</source>
+        <translation>abgeklebt</translation>
+    </message>
+    <message>
+        <source>bagged</source>
+        <translation>eingebeutelt</translation>
+    </message>
+    <message>
+        <source>other</source>
+        <translation>anders</translation>
+    </message>
+    <message>
+        <source>background moved</source>
+        <translation>Untergrund bewegt</translation>
+    </message>
+    <message>
+        <source>drift</source>
+        <translation>Drift</translation>
+    </message>
+    <message>
+        <source>wrong place</source>
+        <translation>falsche Stelle</translation>
+    </message>
+    <message>
+        <source>helium low</source>
+        <translation>zu wenig Helium</translation>
+    </message>
+    <message>
+        <source>covered</source>
+        <translation>verdeckt</translation>
+    </message>
+    <message>
+        <source>behind the frame</source>
+        <translation>hinter dem Rahmen</translation>
+    </message>
+    <message>
+        <source>too hot</source>
+        <translation>zu heiß</translation>
+    </message>
+    <message>
+        <source>no safe reach</source>
+        <translation>nicht sicher erreichbar</translation>
+    </message>
+    <message>
+        <source>helium hangs there</source>
+        <translation>dort hängt Helium</translation>
+    </message>
+    <message>
+        <source>in use</source>
+        <translation>in Betrieb</translation>
+    </message>
+    <message>
+        <source>needs a second person</source>
+        <translation>braucht eine zweite Person</translation>
+    </message>
+    <message>
+        <source>later</source>
+        <translation>später</translation>
+    </message>
+</context>
+<context>
+    <name>Stage</name>
+    <message>
+        <source>Prepare</source>
+        <translation>Vorbereiten</translation>
+    </message>
+    <message>
+        <source>Sketch</source>
+        <translation>Skizze</translation>
+    </message>
+    <message>
+        <source>Spray</source>
+        <translation>Sprühen</translation>
+    </message>
+    <message>
+        <source>Judge</source>
+        <translation>Beurteilen</translation>
+    </message>
+    <message>
+        <source>Sign off</source>
+        <translation>Freigeben</translation>
+    </message>
+    <message>
+        <source>History</source>
+        <translation>Historie</translation>
+    </message>
+</context>
+<context>
+    <name>ToolRail</name>
+    <message>
+        <source>Select</source>
+        <translation>Auswählen</translation>
+    </message>
+    <message>
+        <source>Ring</source>
+        <translation>Ring</translation>
+    </message>
+    <message>
+        <source>Rounded rectangle</source>
+        <translation>Rechteck mit Ecken</translation>
+    </message>
+    <message>
+        <source>Free closed path</source>
+        <translation>Freier geschlossener Zug</translation>
+    </message>
+    <message>
+        <source>Open path, such as a weld</source>
+        <translation>Offener Zug, etwa eine Naht</translation>
+    </message>
+    <message>
+        <source>Spot fitting</source>
+        <translation>Einzelne Stelle</translation>
+    </message>
+    <message>
+        <source>Hose</source>
+        <translation>Schlauch</translation>
+    </message>
+    <message>
+        <source>Row or circle of the chosen joint</source>
+        <translation>Reihe oder Kreis der gewählten Fügestelle</translation>
+    </message>
+    <message>
+        <source>Add a point</source>
+        <translation>Punkt hinzufügen</translation>
+    </message>
+    <message>
+        <source>Split a stretch</source>
+        <translation>Abschnitt teilen</translation>
+    </message>
+    <message>
+        <source>Retire the chosen</source>
+        <translation>Gewähltes stilllegen</translation>
+    </message>
+    <message>
+        <source>Renumber</source>
+        <translation>Neu nummerieren</translation>
+    </message>
+    <message>
+        <source>Picture underneath</source>
+        <translation>Bild unterlegen</translation>
+    </message>
+    <message>
+        <source>Scale by two clicks</source>
+        <translation>Maßstab aus zwei Klicks</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::render::DecadeRuler</name>
+    <message>
+        <source>Decade ruler</source>
+        <translation>Dekadenlineal</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::render::PlotView</name>
+    <message>
+        <source>Plot</source>
+        <translation>Kurve</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::render::SheetView</name>
+    <message>
+        <source>Leak map</source>
+        <translation>Leckkarte</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui</name>
+    <message>
+        <source>point</source>
+        <translation>Punkt</translation>
+    </message>
+    <message>
+        <source>joint</source>
+        <translation>Fügestelle</translation>
+    </message>
+    <message>
+        <source>object</source>
+        <translation>Objekt</translation>
+    </message>
+    <message>
+        <source>Correct the entry; nothing was stored.</source>
+        <translation>Eintrag berichtigen; gespeichert wurde nichts.</translation>
+    </message>
+    <message>
+        <source>Check the name or look it up in History.</source>
+        <translation>Namen prüfen oder in der Historie nachsehen.</translation>
+    </message>
+    <message>
+        <source>Update this program; the file was left untouched.</source>
+        <translation>Dieses Programm erneuern; die Datei blieb unberührt.</translation>
+    </message>
+    <message>
+        <source>Choose a Sealwalk file; this one was left untouched.</source>
+        <translation>Eine Sealwalk-Datei wählen; diese blieb unberührt.</translation>
+    </message>
+    <message>
+        <source>Take the last backup; the file was left untouched.</source>
+        <translation>Die letzte Sicherung nehmen; die Datei blieb unberührt.</translation>
+    </message>
+    <message>
+        <source>Ask for the right to write there, or work on a copy.</source>
+        <translation>Schreibrecht erbitten oder mit einer Kopie arbeiten.</translation>
+    </message>
+    <message>
+        <source>Wait until the other program is done, then try again.</source>
+        <translation>Warten, bis das andere Programm fertig ist, dann noch einmal.</translation>
+    </message>
+    <message>
+        <source>Look at what changed meanwhile, then do it again.</source>
+        <translation>Ansehen, was sich inzwischen geändert hat, dann noch einmal.</translation>
+    </message>
+    <message>
+        <source>Type it again.</source>
+        <translation>Noch einmal eingeben.</translation>
+    </message>
+    <message>
+        <source>Everything is as it was.</source>
+        <translation>Alles ist, wie es war.</translation>
+    </message>
+    <message>
+        <source>Free some room or check the disk; what was on disk before is safe.</source>
+        <translation>Platz schaffen oder die Platte prüfen; was vorher darauf war, ist sicher.</translation>
+    </message>
+    <message>
+        <source>History: %1</source>
+        <translation>Historie: %1</translation>
+    </message>
+    <message>
+        <source>Job %1 was here already, unchanged.</source>
+        <translation>Auftrag %1 war schon hier, unverändert.</translation>
+    </message>
+    <message>
+        <source>Job %1 was taken in, unchanged since it was written.</source>
+        <translation>Auftrag %1 übernommen, unverändert seit er geschrieben wurde.</translation>
+    </message>
+    <message>
+        <source>Write a job file</source>
+        <translation>Auftragsdatei schreiben</translation>
+    </message>
+    <message>
+        <source>Job files (*.sealjob)</source>
+        <translation>Auftragsdateien (*.sealjob)</translation>
+    </message>
+    <message>
+        <source>Written to %1.</source>
+        <translation>Geschrieben: %1.</translation>
+    </message>
+    <message>
+        <source>Making the demo: a walk round an invented coater</source>
+        <translation>Vorführung entsteht: ein Gang um eine erfundene Beschichtungskammer</translation>
+    </message>
+    <message>
+        <source>The demo: all data invented.</source>
+        <translation>Vorführung: alle Daten sind erfunden.</translation>
+    </message>
+    <message>
+        <source>Its people sign with the passphrase “%1”.</source>
+        <translation>Ihre Leute unterschreiben mit „%1“.</translation>
+    </message>
+    <message>
+        <source>A photo or drawing</source>
+        <translation>Foto oder Zeichnung</translation>
+    </message>
+    <message>
+        <source>Pictures (*.png *.jpg *.jpeg *.svg *.pdf)</source>
+        <translation>Bilder (*.png *.jpg *.jpeg *.svg *.pdf)</translation>
+    </message>
+    <message>
+        <source>Open a history</source>
+        <translation>Historie öffnen</translation>
+    </message>
+    <message>
+        <source>Histories and job files (*.sealwalk *.sealjob);;All files (*)</source>
+        <translation>Historien und Auftragsdateien (*.sealwalk *.sealjob);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>New history file</source>
+        <translation>Neue Historie</translation>
+    </message>
+    <message>
+        <source>Histories (*.sealwalk)</source>
+        <translation>Historien (*.sealwalk)</translation>
+    </message>
+    <message>
+        <source>%1 exists already.</source>
+        <translation>%1 gibt es schon.</translation>
+    </message>
+    <message>
+        <source>Choose another name, or open it.</source>
+        <translation>Einen anderen Namen wählen oder sie öffnen.</translation>
+    </message>
+    <message>
+        <source>Back up the history</source>
+        <translation>Historie sichern</translation>
+    </message>
+    <message>
+        <source>Backed up to %1.</source>
+        <translation>Gesichert: %1.</translation>
+    </message>
+    <message>
+        <source>The history is sound.</source>
+        <translation>Die Historie ist in Ordnung.</translation>
+    </message>
+    <message>
+        <source>limit missing</source>
+        <translation>Grenzwert fehlt</translation>
+    </message>
+    <message>
+        <source>calibration missing</source>
+        <translation>Kalibrierung fehlt</translation>
+    </message>
+    <message>
+        <source>background missing</source>
+        <translation>Untergrund fehlt</translation>
+    </message>
+    <message>
+        <source>set up</source>
+        <translation>eingerichtet</translation>
+    </message>
+    <message>
+        <source>no sheet yet</source>
+        <translation>noch kein Blatt</translation>
+    </message>
+    <message>
+        <source>no points yet</source>
+        <translation>noch keine Punkte</translation>
+    </message>
+    <message>
+        <source>not begun</source>
+        <translation>nicht begonnen</translation>
+    </message>
+    <message>
+        <source>%1 of %2 points</source>
+        <translation>%1 von %2 Punkten</translation>
+    </message>
+    <message>
+        <source>%1 over, %2 cannot say</source>
+        <translation>%1 darüber, %2 offen</translation>
+    </message>
+    <message>
+        <source>all within</source>
+        <translation>alle darunter</translation>
+    </message>
+    <message>
+        <source>draft</source>
+        <translation>Entwurf</translation>
+    </message>
+    <message>
+        <source>submitted</source>
+        <translation>eingereicht</translation>
+    </message>
+    <message>
+        <source>sent back</source>
+        <translation>zurückgegeben</translation>
+    </message>
+    <message>
+        <source>signed</source>
+        <translation>unterschrieben</translation>
+    </message>
+    <message>
+        <source>first job</source>
+        <translation>erster Auftrag</translation>
+    </message>
+    <message>
+        <source>%1 (job %2)</source>
+        <translation>%1 (Auftrag %2)</translation>
+    </message>
+    <message>
+        <source>, was due %1</source>
+        <translation>, war fällig %1</translation>
+    </message>
+    <message>
+        <source>, due %1</source>
+        <translation>, fällig %1</translation>
+    </message>
+    <message>
+        <source>Temporary repairs to make good: %1.</source>
+        <translation>Noch gutzumachen, nur vorläufig repariert: %1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n point(s), </source>
+        <translation><numerusform>%n Punkt, </numerusform><numerusform>%n Punkte, </numerusform></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sheet(s)</source>
+        <translation><numerusform>%n Blatt</numerusform><numerusform>%n Blätter</numerusform></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n without answer</source>
+        <translation><numerusform>%n ohne Antwort</numerusform><numerusform>%n ohne Antwort</numerusform></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n object(s)</source>
+        <translation><numerusform>%n Objekt</numerusform><numerusform>%n Objekte</numerusform></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n other job(s)</source>
+        <translation><numerusform>%n anderer Auftrag</numerusform><numerusform>%n andere Aufträge</numerusform></translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::AskedColumn</name>
+    <message>
+        <source>Object and purpose</source>
+        <translation>Objekt und Zweck</translation>
+    </message>
+    <message>
+        <source>changed here, kept at once</source>
+        <translation>hier geändert, sofort gespeichert</translation>
+    </message>
+    <message>
+        <source>Test object</source>
+        <translation>Prüfobjekt</translation>
+    </message>
+    <message>
+        <source>purpose</source>
+        <translation>Zweck</translation>
+    </message>
+    <message>
+        <source>Purpose</source>
+        <translation>Zweck</translation>
+    </message>
+    <message>
+        <source>last touched</source>
+        <translation>zuletzt berührt</translation>
+    </message>
+    <message>
+        <source>what was worked on last: look there first</source>
+        <translation>woran zuletzt gearbeitet wurde: dort zuerst suchen</translation>
+    </message>
+    <message>
+        <source>Last touched</source>
+        <translation>Zuletzt berührt</translation>
+    </message>
+    <message>
+        <source>volume</source>
+        <translation>Volumen</translation>
+    </message>
+    <message>
+        <source>room temperature</source>
+        <translation>Raumtemperatur</translation>
+    </message>
+    <message>
+        <source>Volume</source>
+        <translation>Volumen</translation>
+    </message>
+    <message>
+        <source>room</source>
+        <translation>Raum</translation>
+    </message>
+    <message>
+        <source>condition of the object</source>
+        <translation>Zustand des Objekts</translation>
+    </message>
+    <message>
+        <source>cleaned, dried, valves, temperature</source>
+        <translation>gereinigt, trocken, Ventile, Temperatur</translation>
+    </message>
+    <message>
+        <source>Condition</source>
+        <translation>Zustand</translation>
+    </message>
+    <message>
+        <source>Limits</source>
+        <translation>Grenzwerte</translation>
+    </message>
+    <message>
+        <source>before the first reading</source>
+        <translation>vor dem ersten Messwert</translation>
+    </message>
+    <message>
+        <source>limit for one joint</source>
+        <translation>Grenzwert einer Fügestelle</translation>
+    </message>
+    <message>
+        <source>By kind …</source>
+        <translation>Nach Art …</translation>
+    </message>
+    <message>
+        <source>A limit of its own for O-ring seals, welds, hoses …</source>
+        <translation>Eigener Grenzwert für O-Ringe, Nähte, Schläuche …</translation>
+    </message>
+    <message>
+        <source>One joint</source>
+        <translation>Eine Stelle</translation>
+    </message>
+    <message>
+        <source>helium</source>
+        <translation>Helium</translation>
+    </message>
+    <message>
+        <source>limit for all together</source>
+        <translation>Grenzwert für alle zusammen</translation>
+    </message>
+    <message>
+        <source>All together</source>
+        <translation>Alle zusammen</translation>
+    </message>
+    <message>
+        <source>as air</source>
+        <translation>als Luft</translation>
+    </message>
+    <message>
+        <source>base pressure wanted</source>
+        <translation>gewünschter Enddruck</translation>
+    </message>
+    <message>
+        <source>Base pressure</source>
+        <translation>Enddruck</translation>
+    </message>
+    <message>
+        <source>wanted</source>
+        <translation>gewünscht</translation>
+    </message>
+    <message>
+        <source>who agreed the limit</source>
+        <translation>wer den Grenzwert vereinbart hat</translation>
+    </message>
+    <message>
+        <source>Agreed by</source>
+        <translation>Vereinbart mit</translation>
+    </message>
+    <message>
+        <source>Detector</source>
+        <translation>Lecksucher</translation>
+    </message>
+    <message>
+        <source>detector</source>
+        <translation>Lecksucher</translation>
+    </message>
+    <message>
+        <source>its number, not its maker</source>
+        <translation>seine Nummer, nicht sein Hersteller</translation>
+    </message>
+    <message>
+        <source>where it is connected</source>
+        <translation>wo er angeschlossen ist</translation>
+    </message>
+    <message>
+        <source>at the object, alone</source>
+        <translation>am Objekt, allein</translation>
+    </message>
+    <message>
+        <source>foreline, pump in parallel</source>
+        <translation>Vorleitung, Pumpe parallel</translation>
+    </message>
+    <message>
+        <source>foreline, alone</source>
+        <translation>Vorleitung, allein</translation>
+    </message>
+    <message>
+        <source>Connected</source>
+        <translation>Angeschlossen</translation>
+    </message>
+    <message>
+        <source>unit of the display</source>
+        <translation>Einheit der Anzeige</translation>
+    </message>
+    <message>
+        <source>Display shows</source>
+        <translation>Anzeige in</translation>
+    </message>
+    <message>
+        <source>lowest value it shows</source>
+        <translation>kleinster angezeigter Wert</translation>
+    </message>
+    <message>
+        <source>highest value it shows</source>
+        <translation>größter angezeigter Wert</translation>
+    </message>
+    <message>
+        <source>Range</source>
+        <translation>Bereich</translation>
+    </message>
+    <message>
+        <source>to</source>
+        <translation>bis</translation>
+    </message>
+    <message>
+        <source>helium speed of the detector</source>
+        <translation>Heliumsaugvermögen des Lecksuchers</translation>
+    </message>
+    <message>
+        <source>helium speed of the pump in parallel</source>
+        <translation>Heliumsaugvermögen der parallelen Pumpe</translation>
+    </message>
+    <message>
+        <source>Speeds</source>
+        <translation>Saugvermögen</translation>
+    </message>
+    <message>
+        <source>in parallel</source>
+        <translation>parallel</translation>
+    </message>
+    <message>
+        <source>bore of the hose</source>
+        <translation>Weite des Schlauchs</translation>
+    </message>
+    <message>
+        <source>length of the hose</source>
+        <translation>Länge des Schlauchs</translation>
+    </message>
+    <message>
+        <source>Hose</source>
+        <translation>Schlauch</translation>
+    </message>
+    <message>
+        <source>bore, long</source>
+        <translation>weit, lang</translation>
+    </message>
+    <message>
+        <source>pressure in the hose</source>
+        <translation>Druck im Schlauch</translation>
+    </message>
+    <message>
+        <source>response time, if it is to be typed</source>
+        <translation>Ansprechzeit, wenn sie einzutippen ist</translation>
+    </message>
+    <message>
+        <source>In the hose</source>
+        <translation>Im Schlauch</translation>
+    </message>
+    <message>
+        <source>response</source>
+        <translation>Ansprechen</translation>
+    </message>
+    <message>
+        <source>Helium</source>
+        <translation>Helium</translation>
+    </message>
+    <message>
+        <source>helium share at the joint</source>
+        <translation>Heliumanteil an der Stelle</translation>
+    </message>
+    <message>
+        <source>helium flow</source>
+        <translation>Heliumfluss</translation>
+    </message>
+    <message>
+        <source>l/min</source>
+        <translation>l/min</translation>
+    </message>
+    <message>
+        <source>Share</source>
+        <translation>Anteil</translation>
+    </message>
+    <message>
+        <source>flow</source>
+        <translation>Fluss</translation>
+    </message>
+    <message>
+        <source>assumed length of a leak channel</source>
+        <translation>angenommene Länge eines Leckkanals</translation>
+    </message>
+    <message>
+        <source>times the noise that counts as seen</source>
+        <translation>Vielfaches des Rauschens, das als gesehen gilt</translation>
+    </message>
+    <message>
+        <source>Leak path</source>
+        <translation>Leckkanal</translation>
+    </message>
+    <message>
+        <source>× noise</source>
+        <translation>× Rauschen</translation>
+    </message>
+    <message>
+        <source>%1 l, the object's</source>
+        <translation>%1 l, vom Objekt</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::BackgroundDialog</name>
+    <message>
+        <source>Background</source>
+        <translation>Untergrund</translation>
+    </message>
+    <message>
+        <source>as shown, in %1, no helium given</source>
+        <translation>wie angezeigt, in %1, ohne Helium</translation>
+    </message>
+    <message>
+        <source>One value a line, or seconds and a value. Twenty values over a minute are good practice.</source>
+        <translation>Ein Wert je Zeile, oder Sekunden und Wert. Zwanzig Werte in einer Minute sind guter Brauch.</translation>
+    </message>
+    <message>
+        <source>values</source>
+        <translation>Werte</translation>
+    </message>
+    <message>
+        <source>time between values</source>
+        <translation>Zeit zwischen den Werten</translation>
+    </message>
+    <message>
+        <source>From a &amp;file …</source>
+        <translation>Aus einer &amp;Datei …</translation>
+    </message>
+    <message>
+        <source>A value every</source>
+        <translation>Ein Wert alle</translation>
+    </message>
+    <message>
+        <source>Store the background</source>
+        <translation>Untergrund speichern</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n value(s) over %1: level %2, noise %3</source>
+        <translation><numerusform>%n Wert über %1: Höhe %2, Rauschen %3</numerusform><numerusform>%n Werte über %1: Höhe %2, Rauschen %3</numerusform></translation>
+    </message>
+    <message>
+        <source>A watched background</source>
+        <translation>Beobachteter Untergrund</translation>
+    </message>
+    <message>
+        <source>Text (*.csv *.txt);;All files (*)</source>
+        <translation>Text (*.csv *.txt);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>%1 cannot be read: %2</source>
+        <translation>%1 ist nicht lesbar: %2</translation>
+    </message>
+    <message>
+        <source>%1 is too long for a background; a few minutes are enough</source>
+        <translation>%1 ist zu lang für einen Untergrund; ein paar Minuten genügen</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::BackgroundPanel</name>
+    <message>
+        <source>Background</source>
+        <translation>Untergrund</translation>
+    </message>
+    <message>
+        <source>background over time</source>
+        <translation>Untergrund über der Zeit</translation>
+    </message>
+    <message>
+        <source>&amp;Background …</source>
+        <translation>&amp;Untergrund …</translation>
+    </message>
+    <message>
+        <source>not watched yet: a minute without helium</source>
+        <translation>noch nicht beobachtet: eine Minute ohne Helium</translation>
+    </message>
+    <message>
+        <source>%1, %2, as shown in %3</source>
+        <translation>%1, %2, angezeigt in %3</translation>
+    </message>
+    <message>
+        <source>level %1 &amp;nbsp; noise %2 &amp;nbsp; drift %3/min</source>
+        <translation>Höhe %1 &amp;nbsp; Rauschen %2 &amp;nbsp; Drift %3/min</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::BecausePanel</name>
+    <message>
+        <source>Because</source>
+        <translation>Weil</translation>
+    </message>
+    <message>
+        <source>read</source>
+        <translation>gelesen</translation>
+    </message>
+    <message>
+        <source>by %1</source>
+        <translation>von %1</translation>
+    </message>
+    <message>
+        <source>highest less background</source>
+        <translation>Höchstwert ohne Untergrund</translation>
+    </message>
+    <message>
+        <source>as shown</source>
+        <translation>wie angezeigt</translation>
+    </message>
+    <message>
+        <source>, uncertain by %1</source>
+        <translation>, unsicher um %1</translation>
+    </message>
+    <message>
+        <source>this reading by itself</source>
+        <translation>dieser Messwert für sich</translation>
+    </message>
+    <message>
+        <source>smallest detectable then</source>
+        <translation>damals kleinstes nachweisbar</translation>
+    </message>
+    <message>
+        <source>Choose a point.</source>
+        <translation>Einen Punkt wählen.</translation>
+    </message>
+    <message>
+        <source>%1: %2, because</source>
+        <translation>%1: %2, weil</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::CalibrationDialog</name>
+    <message>
+        <source>Reference leak</source>
+        <translation>Prüfleck</translation>
+    </message>
+    <message>
+        <source>who read it</source>
+        <translation>wer abgelesen hat</translation>
+    </message>
+    <message>
+        <source>By</source>
+        <translation>Von</translation>
+    </message>
+    <message>
+        <source>Store the check</source>
+        <translation>Prüfung speichern</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
+    <message>
+        <source>The reference leak</source>
+        <translation>Das Prüfleck</translation>
+    </message>
+    <message>
+        <source>as its certificate says</source>
+        <translation>laut Zertifikat</translation>
+    </message>
+    <message>
+        <source>serial number</source>
+        <translation>Seriennummer</translation>
+    </message>
+    <message>
+        <source>certificate</source>
+        <translation>Zertifikat</translation>
+    </message>
+    <message>
+        <source>Serial</source>
+        <translation>Nummer</translation>
+    </message>
+    <message>
+        <source>certified value</source>
+        <translation>zertifizierter Wert</translation>
+    </message>
+    <message>
+        <source>certified at temperature</source>
+        <translation>zertifiziert bei Temperatur</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Wert</translation>
+    </message>
+    <message>
+        <source>helium, at</source>
+        <translation>Helium, bei</translation>
+    </message>
+    <message>
+        <source>date of the certificate</source>
+        <translation>Datum des Zertifikats</translation>
+    </message>
+    <message>
+        <source>due again</source>
+        <translation>wieder fällig</translation>
+    </message>
+    <message>
+        <source>Dated</source>
+        <translation>Vom</translation>
+    </message>
+    <message>
+        <source>change per kelvin</source>
+        <translation>Änderung je Kelvin</translation>
+    </message>
+    <message>
+        <source>1/K</source>
+        <translation>1/K</translation>
+    </message>
+    <message>
+        <source>linear, as the certificate says</source>
+        <translation>linear, laut Zertifikat</translation>
+    </message>
+    <message>
+        <source>Per kelvin</source>
+        <translation>Je Kelvin</translation>
+    </message>
+    <message>
+        <source>loss per year</source>
+        <translation>Verlust im Jahr</translation>
+    </message>
+    <message>
+        <source>standard uncertainty</source>
+        <translation>Standardunsicherheit</translation>
+    </message>
+    <message>
+        <source>Loss per year</source>
+        <translation>Verlust im Jahr</translation>
+    </message>
+    <message>
+        <source>uncertain by</source>
+        <translation>unsicher um</translation>
+    </message>
+    <message>
+        <source>The check</source>
+        <translation>Die Prüfung</translation>
+    </message>
+    <message>
+        <source>as the display shows it</source>
+        <translation>wie die Anzeige sagt</translation>
+    </message>
+    <message>
+        <source>where the leak sits</source>
+        <translation>wo das Leck sitzt</translation>
+    </message>
+    <message>
+        <source>on the object, through the whole set-up</source>
+        <translation>am Objekt, durch den ganzen Aufbau</translation>
+    </message>
+    <message>
+        <source>at the detector's inlet</source>
+        <translation>am Eingang des Lecksuchers</translation>
+    </message>
+    <message>
+        <source>when</source>
+        <translation>wann</translation>
+    </message>
+    <message>
+        <source>before the walk</source>
+        <translation>vor dem Gang</translation>
+    </message>
+    <message>
+        <source>during the walk</source>
+        <translation>während des Gangs</translation>
+    </message>
+    <message>
+        <source>after the walk</source>
+        <translation>nach dem Gang</translation>
+    </message>
+    <message>
+        <source>The leak sits</source>
+        <translation>Das Leck sitzt</translation>
+    </message>
+    <message>
+        <source>place</source>
+        <translation>Ort</translation>
+    </message>
+    <message>
+        <source>farthest from the detector</source>
+        <translation>am weitesten vom Lecksucher</translation>
+    </message>
+    <message>
+        <source>serves which joint</source>
+        <translation>gilt für welche Fügestelle</translation>
+    </message>
+    <message>
+        <source>serves every joint without its own</source>
+        <translation>gilt für jede ohne eigene</translation>
+    </message>
+    <message>
+        <source>serves %1</source>
+        <translation>gilt für %1</translation>
+    </message>
+    <message>
+        <source>Place</source>
+        <translation>Ort</translation>
+    </message>
+    <message>
+        <source>shown with the leak shut</source>
+        <translation>angezeigt bei geschlossenem Leck</translation>
+    </message>
+    <message>
+        <source>shown with the leak open</source>
+        <translation>angezeigt bei offenem Leck</translation>
+    </message>
+    <message>
+        <source>Shut</source>
+        <translation>Zu</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>offen</translation>
+    </message>
+    <message>
+        <source>response to 63 %</source>
+        <translation>Ansprechen bis 63 %</translation>
+    </message>
+    <message>
+        <source>Leak &amp;open: start the clock</source>
+        <translation>Leck &amp;offen: Uhr starten</translation>
+    </message>
+    <message>
+        <source>Response</source>
+        <translation>Ansprechen</translation>
+    </message>
+    <message>
+        <source>clean-up time</source>
+        <translation>Abklingzeit</translation>
+    </message>
+    <message>
+        <source>room temperature</source>
+        <translation>Raumtemperatur</translation>
+    </message>
+    <message>
+        <source>Clean-up</source>
+        <translation>Abklingen</translation>
+    </message>
+    <message>
+        <source>room</source>
+        <translation>Raum</translation>
+    </message>
+    <message>
+        <source>Value, date of the certificate and the display with the leak open are needed.</source>
+        <translation>Nötig sind Wert, Datum des Zertifikats und die Anzeige bei offenem Leck.</translation>
+    </message>
+    <message>
+        <source>The leak gives %1 %2 today.</source>
+        <translation>Das Leck gibt heute %1 %2.</translation>
+    </message>
+    <message>
+        <source>One on the display is &lt;b&gt;%1&lt;/b&gt; on the chamber.</source>
+        <translation>Eins auf der Anzeige ist &lt;b&gt;%1&lt;/b&gt; an der Kammer.</translation>
+    </message>
+    <message>
+        <source>63 % reached: stop the clock</source>
+        <translation>63 % erreicht: Uhr anhalten</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::CalibrationPanel</name>
+    <message>
+        <source>before</source>
+        <translation>vorher</translation>
+    </message>
+    <message>
+        <source>during</source>
+        <translation>während</translation>
+    </message>
+    <message>
+        <source>after</source>
+        <translation>nachher</translation>
+    </message>
+    <message>
+        <source>system check</source>
+        <translation>Systemprüfung</translation>
+    </message>
+    <message>
+        <source>detector check</source>
+        <translation>Geräteprüfung</translation>
+    </message>
+    <message>
+        <source>Calibration</source>
+        <translation>Kalibrierung</translation>
+    </message>
+    <message>
+        <source>Enter a reference &amp;leak …</source>
+        <translation>Prüf&amp;leck eintragen …</translation>
+    </message>
+    <message>
+        <source>which check</source>
+        <translation>welche Prüfung</translation>
+    </message>
+    <message>
+        <source>no reference leak entered yet</source>
+        <translation>noch kein Prüfleck eingetragen</translation>
+    </message>
+    <message>
+        <source>Without one no reading becomes a leak rate, and nothing can be passed.</source>
+        <translation>Ohne eines wird aus keinem Messwert eine Leckrate, und nichts kann bestehen.</translation>
+    </message>
+    <message>
+        <source>reference leak %1, %2</source>
+        <translation>Prüfleck %1, %2</translation>
+    </message>
+    <message>
+        <source>certificate, at %1 °C</source>
+        <translation>Zertifikat, bei %1 °C</translation>
+    </message>
+    <message>
+        <source>today, at %1 °C</source>
+        <translation>heute, bei %1 °C</translation>
+    </message>
+    <message>
+        <source>corrected for age and room</source>
+        <translation>für Alter und Raum berichtigt</translation>
+    </message>
+    <message>
+        <source>shown, less background</source>
+        <translation>angezeigt, ohne Untergrund</translation>
+    </message>
+    <message>
+        <source>factor to the chamber</source>
+        <translation>Faktor zur Kammer</translation>
+    </message>
+    <message>
+        <source>± %1 %%2</source>
+        <translation>± %1 %%2</translation>
+    </message>
+    <message>
+        <source>, at %1</source>
+        <translation>, an %1</translation>
+    </message>
+    <message>
+        <source>response, 63 %</source>
+        <translation>Ansprechen, 63 %</translation>
+    </message>
+    <message>
+        <source>measured</source>
+        <translation>gemessen</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::CallHead</name>
+    <message>
+        <source>Called point</source>
+        <translation>Gerufener Punkt</translation>
+    </message>
+    <message>
+        <source>No point called</source>
+        <translation>Kein Punkt gerufen</translation>
+    </message>
+    <message>
+        <source>Called point %1</source>
+        <translation>Gerufener Punkt %1</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::CallPanel</name>
+    <message>
+        <source>Esc clears the number first.</source>
+        <translation>Esc löscht zuerst die Zahl.</translation>
+    </message>
+    <message>
+        <source>This key does nothing here; F1 shows the keys.</source>
+        <translation>Diese Taste tut hier nichts; F1 zeigt die Tasten.</translation>
+    </message>
+    <message>
+        <source>Go to point number</source>
+        <translation>Zur Punktnummer</translation>
+    </message>
+    <message>
+        <source>Why is the last reading void?</source>
+        <translation>Warum ist der letzte Messwert ungültig?</translation>
+    </message>
+    <message>
+        <source>Why can it not be reached?</source>
+        <translation>Warum ist er nicht erreichbar?</translation>
+    </message>
+    <message>
+        <source>Condition of the joint</source>
+        <translation>Zustand der Fügestelle</translation>
+    </message>
+    <message>
+        <source>Why does it come later?</source>
+        <translation>Warum kommt er später?</translation>
+    </message>
+    <message>
+        <source>Background, no helium given</source>
+        <translation>Untergrund, ohne Helium</translation>
+    </message>
+    <message>
+        <source>Correction: what the detector really showed</source>
+        <translation>Berichtigung: was der Lecksucher wirklich zeigte</translation>
+    </message>
+    <message>
+        <source>Highest value while spraying, as the detector shows it</source>
+        <translation>Höchstwert beim Sprühen, wie ihn der Lecksucher zeigt</translation>
+    </message>
+    <message>
+        <source>No job is open</source>
+        <translation>Kein Auftrag offen</translation>
+    </message>
+    <message>
+        <source>Round done</source>
+        <translation>Runde fertig</translation>
+    </message>
+    <message>
+        <source>No points yet</source>
+        <translation>Noch keine Punkte</translation>
+    </message>
+    <message>
+        <source>every point has an answer</source>
+        <translation>jeder Punkt hat eine Antwort</translation>
+    </message>
+    <message>
+        <source>Sketch lays them (Alt+2)</source>
+        <translation>Skizze legt sie (Alt+2)</translation>
+    </message>
+    <message>
+        <source>%1 % He</source>
+        <translation>%1 % He</translation>
+    </message>
+    <message>
+        <source>has a reading</source>
+        <translation>hat einen Messwert</translation>
+    </message>
+    <message>
+        <source>, He</source>
+        <translation>, He</translation>
+    </message>
+    <message>
+        <source>%1 s</source>
+        <translation>%1 s</translation>
+    </message>
+    <message>
+        <source>background</source>
+        <translation>Untergrund</translation>
+    </message>
+    <message>
+        <source>no background typed: B</source>
+        <translation>kein Untergrund eingetippt: B</translation>
+    </message>
+    <message>
+        <source>of %1</source>
+        <translation>von %1</translation>
+    </message>
+    <message>
+        <source>sprayed</source>
+        <translation>gesprüht</translation>
+    </message>
+    <message>
+        <source>or I to go on anyway</source>
+        <translation>oder I für trotzdem weiter</translation>
+    </message>
+    <message>
+        <source>Space</source>
+        <translation>Leertaste</translation>
+    </message>
+    <message>
+        <source>spray</source>
+        <translation>sprühen</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Eingabe</translation>
+    </message>
+    <message>
+        <source>store</source>
+        <translation>speichern</translation>
+    </message>
+    <message>
+        <source>no response</source>
+        <translation>kein Ausschlag</translation>
+    </message>
+    <message>
+        <source>over range</source>
+        <translation>über dem Messbereich</translation>
+    </message>
+    <message>
+        <source>void</source>
+        <translation>ungültig</translation>
+    </message>
+    <message>
+        <source>skip</source>
+        <translation>auslassen</translation>
+    </message>
+    <message>
+        <source>no access</source>
+        <translation>nicht erreichbar</translation>
+    </message>
+    <message>
+        <source>at rest</source>
+        <translation>in Ruhe</translation>
+    </message>
+    <message>
+        <source>flexed</source>
+        <translation>gebogen</translation>
+    </message>
+    <message>
+        <source>taped</source>
+        <translation>abgeklebt</translation>
+    </message>
+    <message>
+        <source>bagged</source>
+        <translation>eingebeutelt</translation>
+    </message>
+    <message>
+        <source>other …</source>
+        <translation>anders …</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::CautionsPanel</name>
+    <message>
+        <source>Read; permit, isolation and ventilation were checked</source>
+        <translation>Gelesen; Erlaubnis, Absperrung und Lüftung sind geprüft</translation>
+    </message>
+    <message>
+        <source>By the people responsible. This tick is no permission to work.</source>
+        <translation>Von den Verantwortlichen. Dieses Kreuz erlaubt keine Arbeit.</translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation>Vorsicht</translation>
+    </message>
+    <message>
+        <source>your site's rules and permits come first</source>
+        <translation>Regeln und Erlaubnisse am Ort gehen vor</translation>
+    </message>
+    <message>
+        <source>Fewer</source>
+        <translation>Weniger</translation>
+    </message>
+    <message>
+        <source>All %1</source>
+        <translation>Alle %1</translation>
+    </message>
+    <message>
+        <source>%1, %2 %3. No permission follows from it.</source>
+        <translation>%1, %2 %3. Daraus folgt keine Erlaubnis.</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::ChangesModel</name>
+    <message>
+        <source>leak</source>
+        <translation>Leck</translation>
+    </message>
+    <message>
+        <source>shared</source>
+        <translation>geteilt</translation>
+    </message>
+    <message>
+        <source>echo</source>
+        <translation>Echo</translation>
+    </message>
+    <message>
+        <source>masked</source>
+        <translation>verdeckt</translation>
+    </message>
+    <message>
+        <source>permeation</source>
+        <translation>Durchlässigkeit</translation>
+    </message>
+    <message>
+        <source>clear</source>
+        <translation>frei</translation>
+    </message>
+    <message>
+        <source>below detectable</source>
+        <translation>unter der Nachweisgrenze</translation>
+    </message>
+    <message>
+        <source>void</source>
+        <translation>ungültig</translation>
+    </message>
+    <message>
+        <source>not accessible</source>
+        <translation>nicht erreichbar</translation>
+    </message>
+    <message>
+        <source>not tested</source>
+        <translation>nicht geprüft</translation>
+    </message>
+    <message>
+        <source>not sprayed</source>
+        <translation>nicht besprüht</translation>
+    </message>
+    <message>
+        <source>new</source>
+        <translation>neu</translation>
+    </message>
+    <message>
+        <source>gone</source>
+        <translation>weg</translation>
+    </message>
+    <message>
+        <source>grown</source>
+        <translation>gewachsen</translation>
+    </message>
+    <message>
+        <source>shrunk</source>
+        <translation>geschrumpft</translation>
+    </message>
+    <message>
+        <source>same</source>
+        <translation>gleich</translation>
+    </message>
+    <message>
+        <source>not comparable</source>
+        <translation>nicht vergleichbar</translation>
+    </message>
+    <message>
+        <source>no such point</source>
+        <translation>kein solcher Punkt</translation>
+    </message>
+    <message>
+        <source>below %1</source>
+        <translation>unter %1</translation>
+    </message>
+    <message>
+        <source>, at least</source>
+        <translation>, mindestens</translation>
+    </message>
+    <message>
+        <source>matched by %1, Y confirms</source>
+        <translation>über %1 zugeordnet, Y bestätigt</translation>
+    </message>
+    <message>
+        <source>place</source>
+        <translation>Ort</translation>
+    </message>
+    <message>
+        <source>number</source>
+        <translation>Nummer</translation>
+    </message>
+    <message>
+        <source>Point</source>
+        <translation>Punkt</translation>
+    </message>
+    <message>
+        <source>Joint</source>
+        <translation>Fügestelle</translation>
+    </message>
+    <message>
+        <source>Then</source>
+        <translation>Damals</translation>
+    </message>
+    <message>
+        <source>Now</source>
+        <translation>Jetzt</translation>
+    </message>
+    <message>
+        <source>decades −5 … +5</source>
+        <translation>Dekaden −5 … +5</translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation>Änderung</translation>
+    </message>
+    <message>
+        <source>Says</source>
+        <translation>Heißt</translation>
+    </message>
+    <message>
+        <source>Because</source>
+        <translation>Weil</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::ChecksModel</name>
+    <message>
+        <source>answered</source>
+        <translation>beantwortet</translation>
+    </message>
+    <message>
+        <source>Stops a sign-off</source>
+        <translation>Hält die Freigabe auf</translation>
+    </message>
+    <message>
+        <source>Needs a word</source>
+        <translation>Braucht ein Wort</translation>
+    </message>
+    <message>
+        <source>In order</source>
+        <translation>In Ordnung</translation>
+    </message>
+    <message>
+        <source>%1: %2 %3</source>
+        <translation>%1: %2 %3</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::ComparePage</name>
+    <message>
+        <source>job at the left</source>
+        <translation>Auftrag links</translation>
+    </message>
+    <message>
+        <source>job at the right</source>
+        <translation>Auftrag rechts</translation>
+    </message>
+    <message>
+        <source>readings</source>
+        <translation>Messwerte</translation>
+    </message>
+    <message>
+        <source>As found</source>
+        <translation>Vorgefunden</translation>
+    </message>
+    <message>
+        <source>As left</source>
+        <translation>Hinterlassen</translation>
+    </message>
+    <message>
+        <source>sheet</source>
+        <translation>Blatt</translation>
+    </message>
+    <message>
+        <source>Back to the lists (Esc)</source>
+        <translation>Zurück zu den Listen (Esc)</translation>
+    </message>
+    <message>
+        <source>against</source>
+        <translation>gegen</translation>
+    </message>
+    <message>
+        <source>scale of both maps</source>
+        <translation>Skala beider Karten</translation>
+    </message>
+    <message>
+        <source>changes</source>
+        <translation>Änderungen</translation>
+    </message>
+    <message>
+        <source>Changes</source>
+        <translation>Änderungen</translation>
+    </message>
+    <message>
+        <source>Course</source>
+        <translation>Verlauf</translation>
+    </message>
+    <message>
+        <source>Space adds a row, at most five</source>
+        <translation>Leertaste fügt eine Zeile hinzu, höchstens fünf</translation>
+    </message>
+    <message>
+        <source>course over the jobs</source>
+        <translation>Verlauf über die Aufträge</translation>
+    </message>
+    <message numerus="yes">
+        <source>Compared %n point(s): %1 by identity, %2 confirmed, %3 proposed.</source>
+        <translation><numerusform>%n Punkt verglichen: %1 als derselbe, %2 bestätigt, %3 vorgeschlagen.</numerusform><numerusform>%n Punkte verglichen: %1 als dieselben, %2 bestätigt, %3 vorgeschlagen.</numerusform></translation>
+    </message>
+    <message>
+        <source>%1 · %2 · %3</source>
+        <translation>%1 · %2 · %3</translation>
+    </message>
+    <message>
+        <source>The course shows five points at most; take one out with Space first.</source>
+        <translation>Der Verlauf zeigt höchstens fünf Punkte; zuerst einen mit der Leertaste herausnehmen.</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::Corner</name>
+    <message>
+        <source>unit shown</source>
+        <translation>gezeigte Einheit</translation>
+    </message>
+    <message>
+        <source>Unit shown everywhere in this job (Ctrl+U)</source>
+        <translation>Einheit, die überall im Auftrag gezeigt wird (Strg+U)</translation>
+    </message>
+    <message>
+        <source>%1, helium</source>
+        <translation>%1, Helium</translation>
+    </message>
+    <message>
+        <source>no detector feed</source>
+        <translation>kein Lecksucher verbunden</translation>
+    </message>
+    <message>
+        <source>on disk %1</source>
+        <translation>gespeichert %1</translation>
+    </message>
+    <message>
+        <source>not on disk since %1</source>
+        <translation>nicht gespeichert seit %1</translation>
+    </message>
+    <message>
+        <source>on disk</source>
+        <translation>gespeichert</translation>
+    </message>
+    <message>
+        <source>no history open</source>
+        <translation>keine Historie offen</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::DateField</name>
+    <message>
+        <source>2026-03-01</source>
+        <translation>2026-03-01</translation>
+    </message>
+    <message>
+        <source>not a date; write it as 2026-03-01</source>
+        <translation>kein Datum; schreiben als 2026-03-01</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::DecisionBar</name>
+    <message>
+        <source>Send for review</source>
+        <translation>Zur Durchsicht geben</translation>
+    </message>
+    <message>
+        <source>Send back</source>
+        <translation>Zurückgeben</translation>
+    </message>
+    <message>
+        <source>New person …</source>
+        <translation>Neue Person …</translation>
+    </message>
+    <message>
+        <source>Approve and lock</source>
+        <translation>Freigeben und sperren</translation>
+    </message>
+    <message>
+        <source>Remarks that go with the job</source>
+        <translation>Bemerkungen zum Auftrag</translation>
+    </message>
+    <message>
+        <source>Passphrase of the reviewer's key</source>
+        <translation>Kennsatz des Prüfers</translation>
+    </message>
+    <message>
+        <source>Reviewer</source>
+        <translation>Prüfer</translation>
+    </message>
+    <message>
+        <source>Passphrase</source>
+        <translation>Kennsatz</translation>
+    </message>
+    <message>
+        <source>Sealing …</source>
+        <translation>Siegeln …</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::DistanceView</name>
+    <message>
+        <source>Distance view</source>
+        <translation>Fernansicht</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::EntryField</name>
+    <message>
+        <source>Highest value while spraying</source>
+        <translation>Höchstwert beim Sprühen</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::EvidencePanel</name>
+    <message>
+        <source>Go to Prepare</source>
+        <translation>Zum Vorbereiten</translation>
+    </message>
+    <message>
+        <source>Go to Sketch</source>
+        <translation>Zur Skizze</translation>
+    </message>
+    <message>
+        <source>Go to Spray</source>
+        <translation>Zum Sprühen</translation>
+    </message>
+    <message>
+        <source>Go to Judge</source>
+        <translation>Zum Beurteilen</translation>
+    </message>
+    <message>
+        <source>Go to History</source>
+        <translation>Zur Historie</translation>
+    </message>
+    <message>
+        <source>Add word</source>
+        <translation>Wort dazu</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation>Zeit</translation>
+    </message>
+    <message>
+        <source>Condition</source>
+        <translation>Zustand</translation>
+    </message>
+    <message>
+        <source>Background</source>
+        <translation>Untergrund</translation>
+    </message>
+    <message>
+        <source>Highest</source>
+        <translation>Höchstwert</translation>
+    </message>
+    <message>
+        <source>By</source>
+        <translation>Von</translation>
+    </message>
+    <message>
+        <source>Standing</source>
+        <translation>Stand</translation>
+    </message>
+    <message>
+        <source>Readings of the point</source>
+        <translation>Messwerte des Punktes</translation>
+    </message>
+    <message>
+        <source>Why it may stand, or what is to be done</source>
+        <translation>Warum es stehen darf oder was zu tun ist</translation>
+    </message>
+    <message>
+        <source>Word on this question</source>
+        <translation>Wort zu dieser Frage</translation>
+    </message>
+    <message>
+        <source>Answered: %1</source>
+        <translation>Beantwortet: %1</translation>
+    </message>
+    <message>
+        <source>stands</source>
+        <translation>gilt</translation>
+    </message>
+    <message>
+        <source>corrected: %1</source>
+        <translation>berichtigt: %1</translation>
+    </message>
+    <message>
+        <source>void</source>
+        <translation>ungültig</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::FindingsModel</name>
+    <message>
+        <source>echo of %1</source>
+        <translation>Echo von %1</translation>
+    </message>
+    <message>
+        <source>masked by %1</source>
+        <translation>verdeckt durch %1</translation>
+    </message>
+    <message>
+        <source>shared with %1</source>
+        <translation>geteilt mit %1</translation>
+    </message>
+    <message>
+        <source>, held by a fix</source>
+        <translation>, vorläufig gehalten</translation>
+    </message>
+    <message>
+        <source>, conceded</source>
+        <translation>, zugestanden</translation>
+    </message>
+    <message>
+        <source>, awaits re-test</source>
+        <translation>, Nachprüfung offen</translation>
+    </message>
+    <message>
+        <source> (judged)</source>
+        <translation> (von Hand)</translation>
+    </message>
+    <message>
+        <source>own part below %1</source>
+        <translation>eigener Teil unter %1</translation>
+    </message>
+    <message>
+        <source>below %1</source>
+        <translation>unter %1</translation>
+    </message>
+    <message>
+        <source>%1 as shown</source>
+        <translation>%1 wie angezeigt</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>Point</source>
+        <translation>Punkt</translation>
+    </message>
+    <message>
+        <source>Joint</source>
+        <translation>Fügestelle</translation>
+    </message>
+    <message>
+        <source>Finding</source>
+        <translation>Befund</translation>
+    </message>
+    <message>
+        <source>Rate</source>
+        <translation>Rate</translation>
+    </message>
+    <message>
+        <source>95 % range</source>
+        <translation>Bereich 95 %</translation>
+    </message>
+    <message>
+        <source>Against %1</source>
+        <translation>Gegen %1</translation>
+    </message>
+    <message>
+        <source>Against limit</source>
+        <translation>Gegen Grenzwert</translation>
+    </message>
+    <message>
+        <source>Share</source>
+        <translation>Anteil</translation>
+    </message>
+    <message>
+        <source>Repair</source>
+        <translation>Reparatur</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::FirstStart</name>
+    <message>
+        <source>Find, size, judge and prove the repair of leaks, joint by joint, on a drawing of your equipment.</source>
+        <translation>Lecks finden, messen, beurteilen und ihre Reparatur belegen, Stelle für Stelle, auf einer Zeichnung Ihrer Anlage.</translation>
+    </message>
+    <message>
+        <source>Nothing leaves this computer. No account. What you confirm is on disk at once.</source>
+        <translation>Nichts verlässt diesen Rechner. Kein Konto. Was Sie bestätigen, ist sofort gespeichert.</translation>
+    </message>
+    <message>
+        <source>New test object</source>
+        <translation>Neues Prüfobjekt</translation>
+    </message>
+    <message>
+        <source>name, volume, limit; then draw its joints</source>
+        <translation>Name, Volumen, Grenzwert; dann seine Fügestellen zeichnen</translation>
+    </message>
+    <message>
+        <source>Start from a photo or drawing</source>
+        <translation>Mit Foto oder Zeichnung beginnen</translation>
+    </message>
+    <message>
+        <source>it lies under the sheet; two clicks give the scale</source>
+        <translation>liegt unter dem Blatt; zwei Klicks geben den Maßstab</translation>
+    </message>
+    <message>
+        <source>Open a job file</source>
+        <translation>Auftragsdatei öffnen</translation>
+    </message>
+    <message>
+        <source>from another computer, on a stick, by mail</source>
+        <translation>von einem anderen Rechner, vom Stift, aus der Post</translation>
+    </message>
+    <message>
+        <source>Look at the demo</source>
+        <translation>Vorführung ansehen</translation>
+    </message>
+    <message>
+        <source>an invented box coater, two jobs a year apart</source>
+        <translation>eine erfundene Beschichtungskammer, zwei Aufträge im Abstand eines Jahres</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::GestureLine</name>
+    <message>
+        <source>Keys of the tool</source>
+        <translation>Tasten des Werkzeugs</translation>
+    </message>
+    <message>
+        <source>x %1, up %2 mm</source>
+        <translation>x %1, hoch %2 mm</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::GoTo</name>
+    <message>
+        <source>Go to</source>
+        <translation>Gehe zu</translation>
+    </message>
+    <message>
+        <source>point number, joint, object or command</source>
+        <translation>Punktnummer, Fügestelle, Objekt oder Befehl</translation>
+    </message>
+    <message>
+        <source>go to</source>
+        <translation>gehe zu</translation>
+    </message>
+    <message>
+        <source>places that match</source>
+        <translation>passende Stellen</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::HistoryLists</name>
+    <message>
+        <source>find objects and jobs</source>
+        <translation>Objekte und Aufträge finden</translation>
+    </message>
+    <message>
+        <source>object, tag, place, person, what was found, date</source>
+        <translation>Objekt, Kennung, Ort, Person, Befund, Datum</translation>
+    </message>
+    <message>
+        <source>test objects</source>
+        <translation>Prüfobjekte</translation>
+    </message>
+    <message>
+        <source>jobs</source>
+        <translation>Aufträge</translation>
+    </message>
+    <message>
+        <source>Compare</source>
+        <translation>Vergleichen</translation>
+    </message>
+    <message>
+        <source>Mark two jobs with Space first</source>
+        <translation>Zuerst zwei Aufträge mit der Leertaste markieren</translation>
+    </message>
+    <message>
+        <source>Object facts …</source>
+        <translation>Objektdaten …</translation>
+    </message>
+    <message>
+        <source>New test object</source>
+        <translation>Neues Prüfobjekt</translation>
+    </message>
+    <message>
+        <source>New job</source>
+        <translation>Neuer Auftrag</translation>
+    </message>
+    <message>
+        <source>Compare %1 and %2</source>
+        <translation>%1 und %2 vergleichen</translation>
+    </message>
+    <message>
+        <source>Mark two jobs with Space, then compare them.</source>
+        <translation>Zwei Aufträge mit der Leertaste markieren, dann vergleichen.</translation>
+    </message>
+    <message>
+        <source>These jobs are on different test objects; mark two jobs on one object.</source>
+        <translation>Diese Aufträge gehören zu verschiedenen Prüfobjekten; zwei von einem Objekt markieren.</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::HistoryPage</name>
+    <message>
+        <source>Open or make a history first (Ctrl+O).</source>
+        <translation>Zuerst eine Historie öffnen oder anlegen (Strg+O).</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::Inspector</name>
+    <message>
+        <source>On this sheet</source>
+        <translation>Auf diesem Blatt</translation>
+    </message>
+    <message>
+        <source>1 joint, </source>
+        <translation>1 Fügestelle, </translation>
+    </message>
+    <message>
+        <source>%1 joints, </source>
+        <translation>%1 Fügestellen, </translation>
+    </message>
+    <message>
+        <source>1 point</source>
+        <translation>1 Punkt</translation>
+    </message>
+    <message>
+        <source>%1 points</source>
+        <translation>%1 Punkte</translation>
+    </message>
+    <message>
+        <source>What is often forgotten is drawn. &lt;a href="list"&gt;The list&lt;/a&gt;</source>
+        <translation>Was oft vergessen wird, ist gezeichnet. &lt;a href="list"&gt;Die Liste&lt;/a&gt;</translation>
+    </message>
+    <message>
+        <source>Often forgotten: %1. &lt;a href="list"&gt;Go through the list&lt;/a&gt;</source>
+        <translation>Oft vergessen: %1. &lt;a href="list"&gt;Die Liste durchgehen&lt;/a&gt;</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::JobDialog</name>
+    <message>
+        <source>New job</source>
+        <translation>Neuer Auftrag</translation>
+    </message>
+    <message>
+        <source>test object</source>
+        <translation>Prüfobjekt</translation>
+    </message>
+    <message>
+        <source>purpose</source>
+        <translation>Zweck</translation>
+    </message>
+    <message>
+        <source>fault search</source>
+        <translation>Fehlersuche</translation>
+    </message>
+    <message>
+        <source>acceptance</source>
+        <translation>Abnahme</translation>
+    </message>
+    <message>
+        <source>yearly check</source>
+        <translation>Jahresprüfung</translation>
+    </message>
+    <message>
+        <source>after repair</source>
+        <translation>nach Reparatur</translation>
+    </message>
+    <message>
+        <source>after rebuild</source>
+        <translation>nach Umbau</translation>
+    </message>
+    <message>
+        <source>who is logging</source>
+        <translation>wer schreibt</translation>
+    </message>
+    <message>
+        <source>takes the sketch of the last job</source>
+        <translation>übernimmt die Skizze des letzten Auftrags</translation>
+    </message>
+    <message>
+        <source>Test object</source>
+        <translation>Prüfobjekt</translation>
+    </message>
+    <message>
+        <source>Purpose</source>
+        <translation>Zweck</translation>
+    </message>
+    <message>
+        <source>Who is logging</source>
+        <translation>Wer schreibt</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
+    <message>
+        <source>Start job</source>
+        <translation>Auftrag beginnen</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::JobsModel</name>
+    <message>
+        <source>in progress</source>
+        <translation>in Arbeit</translation>
+    </message>
+    <message>
+        <source>submitted</source>
+        <translation>eingereicht</translation>
+    </message>
+    <message>
+        <source>sent back</source>
+        <translation>zurückgegeben</translation>
+    </message>
+    <message>
+        <source>signed</source>
+        <translation>unterschrieben</translation>
+    </message>
+    <message>
+        <source>job %1, marked</source>
+        <translation>Auftrag %1, markiert</translation>
+    </message>
+    <message>
+        <source>job %1</source>
+        <translation>Auftrag %1</translation>
+    </message>
+    <message>
+        <source>Job</source>
+        <translation>Auftrag</translation>
+    </message>
+    <message>
+        <source>Opened</source>
+        <translation>Begonnen</translation>
+    </message>
+    <message>
+        <source>Test object</source>
+        <translation>Prüfobjekt</translation>
+    </message>
+    <message>
+        <source>Purpose</source>
+        <translation>Zweck</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>Stand</translation>
+    </message>
+    <message>
+        <source>Points</source>
+        <translation>Punkte</translation>
+    </message>
+    <message>
+        <source>Readings</source>
+        <translation>Messwerte</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::JointList</name>
+    <message>
+        <source>Joints on this sheet</source>
+        <translation>Fügestellen auf diesem Blatt</translation>
+    </message>
+    <message>
+        <source>%1, %2, points %3</source>
+        <translation>%1, %2, Punkte %3</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::JointPanel</name>
+    <message>
+        <source>Joint</source>
+        <translation>Fügestelle</translation>
+    </message>
+    <message>
+        <source>Name of the joint</source>
+        <translation>Name der Fügestelle</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>Kind of joint</source>
+        <translation>Art der Fügestelle</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>Material</source>
+        <translation>Werkstoff</translation>
+    </message>
+    <message>
+        <source>Cord thickness in millimetres</source>
+        <translation>Schnurstärke in Millimetern</translation>
+    </message>
+    <message>
+        <source>cord</source>
+        <translation>Schnur</translation>
+    </message>
+    <message>
+        <source>mm</source>
+        <translation>mm</translation>
+    </message>
+    <message>
+        <source>Conditions each point is sprayed in</source>
+        <translation>Zustände, in denen jeder Punkt besprüht wird</translation>
+    </message>
+    <message>
+        <source>as it stands</source>
+        <translation>wie sie ist</translation>
+    </message>
+    <message>
+        <source>at rest and flexed</source>
+        <translation>in Ruhe und gebogen</translation>
+    </message>
+    <message>
+        <source>at rest and extended</source>
+        <translation>in Ruhe und ausgezogen</translation>
+    </message>
+    <message>
+        <source>at rest and hot</source>
+        <translation>in Ruhe und heiß</translation>
+    </message>
+    <message>
+        <source>open and shut</source>
+        <translation>offen und zu</translation>
+    </message>
+    <message>
+        <source>at rest and at an angle</source>
+        <translation>in Ruhe und schräg</translation>
+    </message>
+    <message>
+        <source>Spray it</source>
+        <translation>Besprühen</translation>
+    </message>
+    <message>
+        <source>test set-up</source>
+        <translation>Prüfaufbau</translation>
+    </message>
+    <message>
+        <source>locked</source>
+        <translation>gesperrt</translation>
+    </message>
+    <message>
+        <source>smooth</source>
+        <translation>glatt</translation>
+    </message>
+    <message>
+        <source>no limit set yet</source>
+        <translation>noch kein Grenzwert</translation>
+    </message>
+    <message>
+        <source>limit %1 mbar·l/s He</source>
+        <translation>Grenzwert %1 mbar·l/s He</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::JudgePage</name>
+    <message>
+        <source>Filter</source>
+        <translation>Filter</translation>
+    </message>
+    <message>
+        <source>Filter the findings</source>
+        <translation>Befunde filtern</translation>
+    </message>
+    <message>
+        <source>Which findings</source>
+        <translation>Welche Befunde</translation>
+    </message>
+    <message>
+        <source>needs a decision</source>
+        <translation>braucht Entscheidung</translation>
+    </message>
+    <message>
+        <source>over</source>
+        <translation>darüber</translation>
+    </message>
+    <message>
+        <source>cannot say</source>
+        <translation>nicht entscheidbar</translation>
+    </message>
+    <message>
+        <source>no answer</source>
+        <translation>keine Antwort</translation>
+    </message>
+    <message>
+        <source>all points</source>
+        <translation>alle Punkte</translation>
+    </message>
+    <message>
+        <source>Findings</source>
+        <translation>Befunde</translation>
+    </message>
+    <message>
+        <source>Log repairs</source>
+        <translation>Reparaturen eintragen</translation>
+    </message>
+    <message>
+        <source>Verdict …</source>
+        <translation>Urteil …</translation>
+    </message>
+    <message>
+        <source>Because</source>
+        <translation>Weil</translation>
+    </message>
+    <message>
+        <source>Balance</source>
+        <translation>Bilanz</translation>
+    </message>
+    <message>
+        <source>Load</source>
+        <translation>Last</translation>
+    </message>
+    <message>
+        <source>%1 over · %2 cannot say · %3 no answer · %4 within</source>
+        <translation>%1 darüber · %2 offen · %3 ohne Antwort · %4 darunter</translation>
+    </message>
+    <message>
+        <source>Log repair</source>
+        <translation>Reparatur eintragen</translation>
+    </message>
+    <message numerus="yes">
+        <source>Log %n repair(s)</source>
+        <translation><numerusform>%n Reparatur eintragen</numerusform><numerusform>%n Reparaturen eintragen</numerusform></translation>
+    </message>
+    <message numerus="yes">
+        <source>Repair stored. The round that proves it calls %n point(s).</source>
+        <translation><numerusform>Reparatur gespeichert. Die Runde zum Nachweis ruft %n Punkt.</numerusform><numerusform>Reparatur gespeichert. Die Runde zum Nachweis ruft %n Punkte.</numerusform></translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::KeyCard</name>
+    <message>
+        <source>keys of %1</source>
+        <translation>Tasten: %1</translation>
+    </message>
+    <message>
+        <source>Everywhere</source>
+        <translation>Überall</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::KindLimitsDialog</name>
+    <message>
+        <source>Limits by kind of joint</source>
+        <translation>Grenzwerte nach Art der Fügestelle</translation>
+    </message>
+    <message>
+        <source>empty: the limit for one joint</source>
+        <translation>leer: der Grenzwert einer Stelle</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n drawn</source>
+        <translation><numerusform>%n gezeichnet</numerusform><numerusform>%n gezeichnet</numerusform></translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Behalten</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::LoggerDialog</name>
+    <message>
+        <source>Who is logging</source>
+        <translation>Wer schreibt</translation>
+    </message>
+    <message>
+        <source>stands on every reading from now on; Enter keeps it</source>
+        <translation>steht ab jetzt auf jedem Messwert; Eingabe behält ihn</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::MainWindow</name>
+    <message>
+        <source>Written to %1.</source>
+        <translation>Geschrieben: %1.</translation>
+    </message>
+    <message>
+        <source>Export a table or a map</source>
+        <translation>Tabelle oder Karte ausgeben</translation>
+    </message>
+    <message>
+        <source>Table (*.csv);;Workbook (*.xlsx);;Map, scalable (*.svg);;Map, picture (*.png)</source>
+        <translation>Tabelle (*.csv);;Arbeitsmappe (*.xlsx);;Karte, skalierbar (*.svg);;Karte, Bild (*.png)</translation>
+    </message>
+    <message>
+        <source>%1 says nothing about its form.</source>
+        <translation>%1 sagt nichts über die Form.</translation>
+    </message>
+    <message>
+        <source>End the name with .csv, .xlsx, .svg or .png.</source>
+        <translation>Den Namen mit .csv, .xlsx, .svg oder .png enden lassen.</translation>
+    </message>
+    <message>
+        <source>Working out the tables</source>
+        <translation>Tabellen werden erarbeitet</translation>
+    </message>
+    <message>
+        <source> · round %1, %2</source>
+        <translation> · Runde %1, %2</translation>
+    </message>
+    <message>
+        <source>Every field is kept as you leave it. F1 shows the keys of a stage.</source>
+        <translation>Jedes Feld wird beim Verlassen gespeichert. F1 zeigt die Tasten.</translation>
+    </message>
+    <message>
+        <source>Points keep their number for life. F1 shows the keys of the tools.</source>
+        <translation>Punkte behalten ihre Nummer für immer. F1 zeigt die Tasten der Werkzeuge.</translation>
+    </message>
+    <message>
+        <source>Stored means on disk. F1 shows the keys.</source>
+        <translation>Gespeichert heißt: auf der Platte. F1 zeigt die Tasten.</translation>
+    </message>
+    <message>
+        <source>Enter shows why; Space ticks for repair.</source>
+        <translation>Eingabe zeigt warum; Leertaste kreuzt zur Reparatur an.</translation>
+    </message>
+    <message>
+        <source>Exceptions first; Enter opens the place.</source>
+        <translation>Ausnahmen zuerst; Eingabe öffnet die Stelle.</translation>
+    </message>
+    <message>
+        <source>Enter opens a job; Space marks it, and two marked jobs are compared.</source>
+        <translation>Eingabe öffnet einen Auftrag; Leertaste markiert ihn, zwei markierte werden verglichen.</translation>
+    </message>
+    <message>
+        <source>No job is open.</source>
+        <translation>Kein Auftrag offen.</translation>
+    </message>
+    <message>
+        <source>Open one in History, or start one with Ctrl+N.</source>
+        <translation>In der Historie einen öffnen oder mit Strg+N beginnen.</translation>
+    </message>
+    <message>
+        <source>It will be asked for at sign-off.</source>
+        <translation>Bei der Freigabe wird danach gefragt.</translation>
+    </message>
+    <message>
+        <source>job %1</source>
+        <translation>Auftrag %1</translation>
+    </message>
+    <message>
+        <source>%1 (invented data)</source>
+        <translation>%1 (erfundene Daten)</translation>
+    </message>
+    <message>
+        <source>Job %1</source>
+        <translation>Auftrag %1</translation>
+    </message>
+    <message>
+        <source>No job open</source>
+        <translation>Kein Auftrag offen</translation>
+    </message>
+    <message>
+        <source>start in History</source>
+        <translation>in der Historie beginnen</translation>
+    </message>
+    <message>
+        <source>Not stored</source>
+        <translation>Nicht gespeichert</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::MapPanel</name>
+    <message>
+        <source>Readings</source>
+        <translation>Messwerte</translation>
+    </message>
+    <message>
+        <source>As read</source>
+        <translation>Wie gelesen</translation>
+    </message>
+    <message>
+        <source>Echoes taken out</source>
+        <translation>Echos herausgenommen</translation>
+    </message>
+    <message>
+        <source>Standing</source>
+        <translation>Stand</translation>
+    </message>
+    <message>
+        <source>As found</source>
+        <translation>Vorgefunden</translation>
+    </message>
+    <message>
+        <source>As left</source>
+        <translation>Hinterlassen</translation>
+    </message>
+    <message>
+        <source>Sheets</source>
+        <translation>Blätter</translation>
+    </message>
+    <message>
+        <source>Scale</source>
+        <translation>Skala</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::MapSide</name>
+    <message>
+        <source>Job %1, as left</source>
+        <translation>Auftrag %1, hinterlassen</translation>
+    </message>
+    <message>
+        <source>Job %1, as found</source>
+        <translation>Auftrag %1, vorgefunden</translation>
+    </message>
+    <message>
+        <source>smallest detectable %1</source>
+        <translation>kleinstes nachweisbar %1</translation>
+    </message>
+    <message>
+        <source>signed</source>
+        <translation>unterschrieben</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::Menus</name>
+    <message>
+        <source>&amp;File</source>
+        <translation>&amp;Datei</translation>
+    </message>
+    <message>
+        <source>New &amp;test object …</source>
+        <translation>Neues &amp;Prüfobjekt …</translation>
+    </message>
+    <message>
+        <source>&amp;New job …</source>
+        <translation>&amp;Neuer Auftrag …</translation>
+    </message>
+    <message>
+        <source>&amp;Open history or job file …</source>
+        <translation>Historie oder Auftragsdatei &amp;öffnen …</translation>
+    </message>
+    <message>
+        <source>New &amp;history file …</source>
+        <translation>Neue &amp;Historie …</translation>
+    </message>
+    <message>
+        <source>&amp;Export table or map …</source>
+        <translation>Tabelle oder Karte &amp;ausgeben …</translation>
+    </message>
+    <message>
+        <source>&amp;Write a job file …</source>
+        <translation>Auftragsdatei &amp;schreiben …</translation>
+    </message>
+    <message>
+        <source>&amp;Back up the history …</source>
+        <translation>Historie si&amp;chern …</translation>
+    </message>
+    <message>
+        <source>&amp;Quit</source>
+        <translation>&amp;Beenden</translation>
+    </message>
+    <message>
+        <source>&amp;Edit</source>
+        <translation>&amp;Bearbeiten</translation>
+    </message>
+    <message>
+        <source>&amp;Undo</source>
+        <translation>&amp;Zurück</translation>
+    </message>
+    <message>
+        <source>&amp;Redo</source>
+        <translation>&amp;Wieder vor</translation>
+    </message>
+    <message>
+        <source>&amp;Find in the list</source>
+        <translation>In der Liste &amp;finden</translation>
+    </message>
+    <message>
+        <source>&amp;View</source>
+        <translation>&amp;Ansicht</translation>
+    </message>
+    <message>
+        <source>&amp;Theme</source>
+        <translation>&amp;Aussehen</translation>
+    </message>
+    <message>
+        <source>&amp;Paper (day)</source>
+        <translation>&amp;Papier (Tag)</translation>
+    </message>
+    <message>
+        <source>&amp;Slate (evening)</source>
+        <translation>&amp;Schiefer (Abend)</translation>
+    </message>
+    <message>
+        <source>&amp;Hall (dim hall)</source>
+        <translation>&amp;Halle (dunkle Halle)</translation>
+    </message>
+    <message>
+        <source>Ne&amp;xt theme</source>
+        <translation>&amp;Nächstes Aussehen</translation>
+    </message>
+    <message>
+        <source>&amp;Full screen</source>
+        <translation>&amp;Ganzer Bildschirm</translation>
+    </message>
+    <message>
+        <source>Next &amp;part of the window</source>
+        <translation>N&amp;ächster Teil des Fensters</translation>
+    </message>
+    <message>
+        <source>Pre&amp;vious part of the window</source>
+        <translation>&amp;Voriger Teil des Fensters</translation>
+    </message>
+    <message>
+        <source>&amp;Job</source>
+        <translation>Auf&amp;trag</translation>
+    </message>
+    <message>
+        <source>Who is &amp;logging …</source>
+        <translation>Wer sch&amp;reibt …</translation>
+    </message>
+    <message>
+        <source>%1 is logging.</source>
+        <translation>%1 schreibt.</translation>
+    </message>
+    <message>
+        <source>&amp;Unit shown</source>
+        <translation>Gezeigte &amp;Einheit</translation>
+    </message>
+    <message>
+        <source>&amp;Close the job</source>
+        <translation>Auftrag s&amp;chließen</translation>
+    </message>
+    <message>
+        <source>&amp;Tools</source>
+        <translation>&amp;Werkzeuge</translation>
+    </message>
+    <message>
+        <source>&amp;Go to …</source>
+        <translation>&amp;Gehe zu …</translation>
+    </message>
+    <message>
+        <source>&amp;Last ten notes</source>
+        <translation>&amp;Letzte zehn Meldungen</translation>
+    </message>
+    <message>
+        <source>&amp;Sounds</source>
+        <translation>&amp;Töne</translation>
+    </message>
+    <message>
+        <source>Sounds are on.</source>
+        <translation>Töne sind an.</translation>
+    </message>
+    <message>
+        <source>Sounds are off.</source>
+        <translation>Töne sind aus.</translation>
+    </message>
+    <message>
+        <source>&amp;Check the history</source>
+        <translation>&amp;Historie prüfen</translation>
+    </message>
+    <message>
+        <source>&amp;Help</source>
+        <translation>&amp;Hilfe</translation>
+    </message>
+    <message>
+        <source>&amp;Keys of this stage</source>
+        <translation>&amp;Tasten dieser Stufe</translation>
+    </message>
+    <message>
+        <source>&amp;About Sealwalk</source>
+        <translation>Ü&amp;ber Sealwalk</translation>
+    </message>
+    <message>
+        <source>About Sealwalk</source>
+        <translation>Über Sealwalk</translation>
+    </message>
+    <message>
+        <source>&lt;b&gt;Sealwalk&lt;/b&gt;&lt;br&gt;Find, size, judge and prove the repair of vacuum leaks, joint by joint.&lt;br&gt;&lt;br&gt;Free software under the GNU General Public License, version 3 or later; without any warranty. It gives no permission to work: your site's rules, permits and licensed people come first.</source>
+        <translation>&lt;b&gt;Sealwalk&lt;/b&gt;&lt;br&gt;Vakuumlecks finden, messen, beurteilen und ihre Reparatur belegen, Stelle für Stelle.&lt;br&gt;&lt;br&gt;Freie Software unter der GNU General Public License, Version 3 oder später; ohne jede Gewähr. Das Programm erlaubt keine Arbeit: Regeln am Ort, Erlaubnisscheine und zugelassene Leute gehen vor.</translation>
+    </message>
+    <message>
+        <source>command</source>
+        <translation>Befehl</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::NoSheet</name>
+    <message>
+        <source>New sheet</source>
+        <translation>Neues Blatt</translation>
+    </message>
+    <message>
+        <source>From a photo or drawing</source>
+        <translation>Aus Foto oder Zeichnung</translation>
+    </message>
+    <message>
+        <source>No job is open; History opens one.</source>
+        <translation>Kein Auftrag offen; die Historie öffnet einen.</translation>
+    </message>
+    <message>
+        <source>Nothing is drawn yet. Begin with a sheet.</source>
+        <translation>Noch nichts gezeichnet. Mit einem Blatt beginnen.</translation>
+    </message>
+    <message>
+        <source>Nothing is drawn, and the job is closed for changes.</source>
+        <translation>Nichts gezeichnet, und der Auftrag ist für Änderungen geschlossen.</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::NoteLine</name>
+    <message>
+        <source>note line</source>
+        <translation>Meldezeile</translation>
+    </message>
+    <message>
+        <source>progress</source>
+        <translation>Fortschritt</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
+    <message>
+        <source>the last ten notes</source>
+        <translation>die letzten zehn Meldungen</translation>
+    </message>
+    <message>
+        <source>nothing was said yet</source>
+        <translation>noch keine Meldung</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::NumberField</name>
+    <message>
+        <source>"%1" is no number; %2 takes one such as 24 or 12.5.</source>
+        <translation>„%1“ ist keine Zahl; für %2 passt etwa 24 oder 12,5.</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::ObjectDialog</name>
+    <message>
+        <source>New test object</source>
+        <translation>Neues Prüfobjekt</translation>
+    </message>
+    <message>
+        <source>Test object</source>
+        <translation>Prüfobjekt</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>tag</source>
+        <translation>Kennung</translation>
+    </message>
+    <message>
+        <source>place</source>
+        <translation>Ort</translation>
+    </message>
+    <message>
+        <source>volume</source>
+        <translation>Volumen</translation>
+    </message>
+    <message>
+        <source>120 l or 0.12 m3</source>
+        <translation>120 l oder 0,12 m3</translation>
+    </message>
+    <message>
+        <source>limit for one joint</source>
+        <translation>Grenzwert einer Fügestelle</translation>
+    </message>
+    <message>
+        <source>1e-6</source>
+        <translation>1e-6</translation>
+    </message>
+    <message>
+        <source>limit for all together</source>
+        <translation>Grenzwert für alle zusammen</translation>
+    </message>
+    <message>
+        <source>base pressure wanted</source>
+        <translation>gewünschter Enddruck</translation>
+    </message>
+    <message>
+        <source>kept for all its jobs</source>
+        <translation>gilt für alle seine Aufträge</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>Tag</source>
+        <translation>Kennung</translation>
+    </message>
+    <message>
+        <source>Place</source>
+        <translation>Ort</translation>
+    </message>
+    <message>
+        <source>Volume</source>
+        <translation>Volumen</translation>
+    </message>
+    <message>
+        <source>Limit, one joint</source>
+        <translation>Grenzwert, eine Stelle</translation>
+    </message>
+    <message>
+        <source>helium, 1 bar outside</source>
+        <translation>Helium, 1 bar außen</translation>
+    </message>
+    <message>
+        <source>Limit, all</source>
+        <translation>Grenzwert, alle</translation>
+    </message>
+    <message>
+        <source>as air</source>
+        <translation>als Luft</translation>
+    </message>
+    <message>
+        <source>Base pressure</source>
+        <translation>Enddruck</translation>
+    </message>
+    <message>
+        <source>wanted by the owner</source>
+        <translation>vom Eigner gewünscht</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
+    <message>
+        <source>Make test object</source>
+        <translation>Prüfobjekt anlegen</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Behalten</translation>
+    </message>
+    <message>
+        <source>a test object needs a name; without one nobody finds it again</source>
+        <translation>ein Prüfobjekt braucht einen Namen; ohne findet es niemand wieder</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::ObjectsModel</name>
+    <message>
+        <source>All objects</source>
+        <translation>Alle Objekte</translation>
+    </message>
+    <message>
+        <source>no job yet</source>
+        <translation>noch kein Auftrag</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n open temporary repair(s)</source>
+        <translation><numerusform>%n vorläufige Reparatur offen</numerusform><numerusform>%n vorläufige Reparaturen offen</numerusform></translation>
+    </message>
+    <message>
+        <source>Test object</source>
+        <translation>Prüfobjekt</translation>
+    </message>
+    <message>
+        <source>Last job</source>
+        <translation>Letzter Auftrag</translation>
+    </message>
+    <message>
+        <source>Jobs</source>
+        <translation>Aufträge</translation>
+    </message>
+    <message>
+        <source>Temporary</source>
+        <translation>Vorläufig</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::OutlookColumn</name>
+    <message>
+        <source>measured with the reference leak, 63 %</source>
+        <translation>mit dem Prüfleck gemessen, 63 %</translation>
+    </message>
+    <message>
+        <source>typed</source>
+        <translation>eingetippt</translation>
+    </message>
+    <message>
+        <source>volume over the helium speed</source>
+        <translation>Volumen durch Heliumsaugvermögen</translation>
+    </message>
+    <message>
+        <source>assumed: type speeds and volume, or measure it</source>
+        <translation>angenommen: Saugvermögen und Volumen eintragen oder messen</translation>
+    </message>
+    <message>
+        <source>What this set-up can see</source>
+        <translation>Was dieser Aufbau sehen kann</translation>
+    </message>
+    <message>
+        <source>smallest detectable leak</source>
+        <translation>kleinstes nachweisbares Leck</translation>
+    </message>
+    <message>
+        <source>response</source>
+        <translation>Ansprechen</translation>
+    </message>
+    <message>
+        <source>dwell at a point</source>
+        <translation>Sprühzeit je Punkt</translation>
+    </message>
+    <message>
+        <source>wait between points</source>
+        <translation>Warten zwischen Punkten</translation>
+    </message>
+    <message>
+        <source>share reaching the detector</source>
+        <translation>Anteil, der den Lecksucher erreicht</translation>
+    </message>
+    <message>
+        <source>Time and helium</source>
+        <translation>Zeit und Helium</translation>
+    </message>
+    <message>
+        <source>&amp;Go on</source>
+        <translation>&amp;Weiter</translation>
+    </message>
+    <message>
+        <source>%1 × noise, and drift over the dwell, × factor</source>
+        <translation>%1 × Rauschen und Drift der Sprühzeit, × Faktor</translation>
+    </message>
+    <message>
+        <source>at %1, where least can be seen</source>
+        <translation>an %1, wo am wenigsten zu sehen ist</translation>
+    </message>
+    <message>
+        <source>%1 % of the final value</source>
+        <translation>%1 % des Endwerts</translation>
+    </message>
+    <message>
+        <source>or until the background is back</source>
+        <translation>oder bis der Untergrund zurück ist</translation>
+    </message>
+    <message>
+        <source>no pump in parallel</source>
+        <translation>keine Pumpe parallel</translation>
+    </message>
+    <message>
+        <source>is in the factor, not counted twice</source>
+        <translation>steckt im Faktor, zählt nicht doppelt</translation>
+    </message>
+    <message>
+        <source>from the helium speeds</source>
+        <translation>aus den Heliumsaugvermögen</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n point(s)</source>
+        <translation><numerusform>%n Punkt</numerusform><numerusform>%n Punkte</numerusform></translation>
+    </message>
+    <message>
+        <source>Known when points are laid in Sketch.</source>
+        <translation>Bekannt, wenn in der Skizze Punkte liegen.</translation>
+    </message>
+    <message>
+        <source>about %1 min</source>
+        <translation>etwa %1 min</translation>
+    </message>
+    <message>
+        <source>, about %1 l of helium while spraying</source>
+        <translation>, etwa %1 l Helium beim Sprühen</translation>
+    </message>
+    <message>
+        <source>&amp;Go on to Sketch</source>
+        <translation>&amp;Weiter zur Skizze</translation>
+    </message>
+    <message>
+        <source>&amp;Go on to Spray</source>
+        <translation>&amp;Weiter zum Sprühen</translation>
+    </message>
+    <message>
+        <source>limit missing</source>
+        <translation>Grenzwert fehlt</translation>
+    </message>
+    <message>
+        <source>calibration missing</source>
+        <translation>Kalibrierung fehlt</translation>
+    </message>
+    <message>
+        <source>background missing</source>
+        <translation>Untergrund fehlt</translation>
+    </message>
+    <message>
+        <source>cannot pass anything</source>
+        <translation>nichts kann bestehen</translation>
+    </message>
+    <message>
+        <source>ready to start</source>
+        <translation>bereit</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::PersonDialog</name>
+    <message>
+        <source>One person keeps this history: who tests may approve too</source>
+        <translation>Eine Person führt diese Historie: wer prüft, darf auch freigeben</translation>
+    </message>
+    <message>
+        <source>New person</source>
+        <translation>Neue Person</translation>
+    </message>
+    <message>
+        <source>reviewer</source>
+        <translation>Prüfer</translation>
+    </message>
+    <message>
+        <source>technician</source>
+        <translation>Techniker</translation>
+    </message>
+    <message>
+        <source>both</source>
+        <translation>beides</translation>
+    </message>
+    <message>
+        <source>The passphrase opens this person's signing key. Nobody can bring it back: when it is lost, signatures made so far stay valid and a new person is added.</source>
+        <translation>Der Kennsatz öffnet den Schlüssel dieser Person. Niemand kann ihn zurückholen: geht er verloren, bleiben geleistete Unterschriften gültig und eine neue Person wird angelegt.</translation>
+    </message>
+    <message>
+        <source>&amp;Name</source>
+        <translation>&amp;Name</translation>
+    </message>
+    <message>
+        <source>&amp;Role</source>
+        <translation>&amp;Rolle</translation>
+    </message>
+    <message>
+        <source>&amp;Qualification</source>
+        <translation>&amp;Befähigung</translation>
+    </message>
+    <message>
+        <source>&amp;Passphrase</source>
+        <translation>&amp;Kennsatz</translation>
+    </message>
+    <message>
+        <source>Passphrase &amp;again</source>
+        <translation>Kennsatz &amp;noch einmal</translation>
+    </message>
+    <message>
+        <source>A name is needed.</source>
+        <translation>Ein Name ist nötig.</translation>
+    </message>
+    <message numerus="yes">
+        <source>The passphrase needs at least %n characters.</source>
+        <translation><numerusform>Der Kennsatz braucht mindestens %n Zeichen.</numerusform><numerusform>Der Kennsatz braucht mindestens %n Zeichen.</numerusform></translation>
+    </message>
+    <message>
+        <source>The two passphrases differ.</source>
+        <translation>Die beiden Kennsätze sind verschieden.</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::PersonField</name>
+    <message>
+        <source>name</source>
+        <translation>Name</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::PointsPanel</name>
+    <message>
+        <source>the front</source>
+        <translation>vorn</translation>
+    </message>
+    <message>
+        <source>outside</source>
+        <translation>außen</translation>
+    </message>
+    <message>
+        <source>inside</source>
+        <translation>innen</translation>
+    </message>
+    <message>
+        <source>the rear</source>
+        <translation>hinten</translation>
+    </message>
+    <message>
+        <source>above</source>
+        <translation>oben</translation>
+    </message>
+    <message>
+        <source>below</source>
+        <translation>unten</translation>
+    </message>
+    <message>
+        <source>Points along it</source>
+        <translation>Punkte darauf</translation>
+    </message>
+    <message>
+        <source>Lay by</source>
+        <translation>Legen nach</translation>
+    </message>
+    <message>
+        <source>number</source>
+        <translation>Nummer</translation>
+    </message>
+    <message>
+        <source>pitch</source>
+        <translation>Abstand</translation>
+    </message>
+    <message>
+        <source>Number of points</source>
+        <translation>Zahl der Punkte</translation>
+    </message>
+    <message>
+        <source>Number</source>
+        <translation>Zahl</translation>
+    </message>
+    <message>
+        <source>First number</source>
+        <translation>Erste Nummer</translation>
+    </message>
+    <message>
+        <source>numbers are never used twice</source>
+        <translation>Nummern werden nie zweimal vergeben</translation>
+    </message>
+    <message>
+        <source>First</source>
+        <translation>Erste</translation>
+    </message>
+    <message>
+        <source>Sense</source>
+        <translation>Sinn</translation>
+    </message>
+    <message>
+        <source>clockwise</source>
+        <translation>im Uhrzeigersinn</translation>
+    </message>
+    <message>
+        <source>other way</source>
+        <translation>andersherum</translation>
+    </message>
+    <message>
+        <source>Side the sheet is seen from</source>
+        <translation>Seite, von der das Blatt gesehen ist</translation>
+    </message>
+    <message>
+        <source>Seen from</source>
+        <translation>Gesehen von</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>Place of the chosen point</source>
+        <translation>Ort des gewählten Punktes</translation>
+    </message>
+    <message>
+        <source>Point</source>
+        <translation>Punkt</translation>
+    </message>
+    <message>
+        <source>%1 m</source>
+        <translation>%1 m</translation>
+    </message>
+    <message>
+        <source>one place</source>
+        <translation>eine Stelle</translation>
+    </message>
+    <message>
+        <source>Pitch</source>
+        <translation>Abstand</translation>
+    </message>
+    <message>
+        <source>Pitch in millimetres</source>
+        <translation>Abstand in Millimetern</translation>
+    </message>
+    <message>
+        <source>1 to %1 points</source>
+        <translation>1 bis %1 Punkte</translation>
+    </message>
+    <message>
+        <source>= every &lt;b&gt;%1&lt;/b&gt;</source>
+        <translation>= alle &lt;b&gt;%1&lt;/b&gt;</translation>
+    </message>
+    <message>
+        <source>mm = &lt;b&gt;1&lt;/b&gt; point</source>
+        <translation>mm = &lt;b&gt;1&lt;/b&gt; Punkt</translation>
+    </message>
+    <message>
+        <source>mm = &lt;b&gt;%1&lt;/b&gt; points</source>
+        <translation>mm = &lt;b&gt;%1&lt;/b&gt; Punkte</translation>
+    </message>
+    <message>
+        <source>as drawn</source>
+        <translation>wie gezeichnet</translation>
+    </message>
+    <message>
+        <source>Lay 1 point</source>
+        <translation>1 Punkt legen</translation>
+    </message>
+    <message>
+        <source>Lay %1 points</source>
+        <translation>%1 Punkte legen</translation>
+    </message>
+    <message>
+        <source>Lay 1 point anew</source>
+        <translation>1 Punkt neu legen</translation>
+    </message>
+    <message>
+        <source>Lay %1 points anew</source>
+        <translation>%1 Punkte neu legen</translation>
+    </message>
+    <message>
+        <source>Point %1</source>
+        <translation>Punkt %1</translation>
+    </message>
+    <message>
+        <source>Bring back</source>
+        <translation>Wiederholen</translation>
+    </message>
+    <message>
+        <source>Retire</source>
+        <translation>Stilllegen</translation>
+    </message>
+    <message>
+        <source>Delete</source>
+        <translation>Löschen</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::PreparePage</name>
+    <message>
+        <source>Prepare</source>
+        <translation>Vorbereiten</translation>
+    </message>
+    <message>
+        <source>Say who is logging first (Ctrl+L): the tick carries a name.</source>
+        <translation>Zuerst sagen, wer schreibt (Strg+L): das Kreuz trägt einen Namen.</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::QuantityEdit</name>
+    <message>
+        <source>“%1” does not start with a number; right would be %2</source>
+        <translation>„%1“ beginnt nicht mit einer Zahl; richtig wäre %2</translation>
+    </message>
+    <message>
+        <source>must be above %1</source>
+        <translation>muss über %1 liegen</translation>
+    </message>
+    <message>
+        <source>must be at least %1</source>
+        <translation>muss mindestens %1 sein</translation>
+    </message>
+    <message>
+        <source>must be at most %1</source>
+        <translation>darf höchstens %1 sein</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::ReadBack</name>
+    <message>
+        <source>On the chamber</source>
+        <translation>An der Kammer</translation>
+    </message>
+    <message>
+        <source>over the limit</source>
+        <translation>über dem Grenzwert</translation>
+    </message>
+    <message>
+        <source>within the limit</source>
+        <translation>unter dem Grenzwert</translation>
+    </message>
+    <message>
+        <source>cannot say</source>
+        <translation>nicht entscheidbar</translation>
+    </message>
+    <message>
+        <source>no limit set</source>
+        <translation>kein Grenzwert</translation>
+    </message>
+    <message>
+        <source>on the chamber </source>
+        <translation>an der Kammer </translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::ReminderDialog</name>
+    <message>
+        <source>Often forgotten</source>
+        <translation>Oft vergessen</translation>
+    </message>
+    <message>
+        <source>Common practice, no published list. Choose what this object has and draw it; leave the rest.</source>
+        <translation>Brauch, ohne veröffentlichte Liste. Wählen, was dieses Objekt hat, und zeichnen; den Rest lassen.</translation>
+    </message>
+    <message>
+        <source>drawn</source>
+        <translation>gezeichnet</translation>
+    </message>
+    <message>
+        <source>Draw it now</source>
+        <translation>Jetzt zeichnen</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::RepairDialog</name>
+    <message>
+        <source>permanent</source>
+        <translation>endgültig</translation>
+    </message>
+    <message>
+        <source>temporary</source>
+        <translation>vorläufig</translation>
+    </message>
+    <message>
+        <source>Repair at %1</source>
+        <translation>Reparatur an %1</translation>
+    </message>
+    <message>
+        <source> h</source>
+        <translation> h</translation>
+    </message>
+    <message>
+        <source>Store and open round</source>
+        <translation>Speichern und Runde öffnen</translation>
+    </message>
+    <message>
+        <source>&amp;Defect seen</source>
+        <translation>Gesehener &amp;Fehler</translation>
+    </message>
+    <message>
+        <source>&amp;What was done</source>
+        <translation>&amp;Was getan wurde</translation>
+    </message>
+    <message>
+        <source>&amp;Parts, material</source>
+        <translation>&amp;Teile, Werkstoff</translation>
+    </message>
+    <message>
+        <source>Lasting</source>
+        <translation>Dauer</translation>
+    </message>
+    <message>
+        <source>&amp;Owner</source>
+        <translation>&amp;Zuständig</translation>
+    </message>
+    <message>
+        <source>D&amp;ue</source>
+        <translation>F&amp;ällig</translation>
+    </message>
+    <message>
+        <source>May be sprayed &amp;after</source>
+        <translation>Besprühbar &amp;nach</translation>
+    </message>
+    <message>
+        <source>Spray again &amp;too</source>
+        <translation>&amp;Auch neu besprühen</translation>
+    </message>
+    <message>
+        <source>&amp;Note</source>
+        <translation>&amp;Bemerkung</translation>
+    </message>
+    <message>
+        <source>This joint was tightened before. Is the cause known? Force does not seal a nick or a hair.</source>
+        <translation>Diese Fügestelle wurde schon nachgezogen. Ist die Ursache bekannt? Kraft dichtet keine Kerbe und kein Haar.</translation>
+    </message>
+    <message>
+        <source>Say what was seen, or "nothing seen".</source>
+        <translation>Sagen, was gesehen wurde, oder „nichts gesehen“.</translation>
+    </message>
+    <message>
+        <source>Say what was done.</source>
+        <translation>Sagen, was getan wurde.</translation>
+    </message>
+    <message>
+        <source>A temporary repair needs an owner and a date.</source>
+        <translation>Eine vorläufige Reparatur braucht einen Zuständigen und ein Datum.</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::RiseDialog</name>
+    <message>
+        <source>Pressure rise</source>
+        <translation>Druckanstieg</translation>
+    </message>
+    <message>
+        <source>the object valved off and left alone</source>
+        <translation>das Objekt abgesperrt und in Ruhe gelassen</translation>
+    </message>
+    <message>
+        <source>A head line such as time_s,pressure_mbar (or time_min, pressure_Pa; a third column temperature_degC helps), then the numbers.</source>
+        <translation>Eine Kopfzeile wie time_s,pressure_mbar (oder time_min, pressure_Pa; eine dritte Spalte temperature_degC hilft), dann die Zahlen.</translation>
+    </message>
+    <message>
+        <source>record</source>
+        <translation>Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>From a &amp;file …</source>
+        <translation>Aus einer &amp;Datei …</translation>
+    </message>
+    <message>
+        <source>when</source>
+        <translation>wann</translation>
+    </message>
+    <message>
+        <source>as found</source>
+        <translation>vorgefunden</translation>
+    </message>
+    <message>
+        <source>as left</source>
+        <translation>hinterlassen</translation>
+    </message>
+    <message>
+        <source>between repairs</source>
+        <translation>zwischen Reparaturen</translation>
+    </message>
+    <message>
+        <source>Record</source>
+        <translation>Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>pressure before valving off</source>
+        <translation>Druck vor dem Absperren</translation>
+    </message>
+    <message>
+        <source>gauge</source>
+        <translation>Messgerät</translation>
+    </message>
+    <message>
+        <source>Before</source>
+        <translation>Vorher</translation>
+    </message>
+    <message>
+        <source>Store the record</source>
+        <translation>Aufzeichnung speichern</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sample(s) over %1</source>
+        <translation><numerusform>%n Wert über %1</numerusform><numerusform>%n Werte über %1</numerusform></translation>
+    </message>
+    <message>
+        <source>A pressure-rise record</source>
+        <translation>Aufzeichnung eines Druckanstiegs</translation>
+    </message>
+    <message>
+        <source>Records (*.csv *.txt);;All files (*)</source>
+        <translation>Aufzeichnungen (*.csv *.txt);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>%1 cannot be read: %2</source>
+        <translation>%1 ist nicht lesbar: %2</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::RisePanel</name>
+    <message>
+        <source>as found</source>
+        <translation>vorgefunden</translation>
+    </message>
+    <message>
+        <source>as left</source>
+        <translation>hinterlassen</translation>
+    </message>
+    <message>
+        <source>between repairs</source>
+        <translation>zwischen Reparaturen</translation>
+    </message>
+    <message>
+        <source>A leak; outgassing has no visible share</source>
+        <translation>Ein Leck; Ausgasung hat keinen sichtbaren Anteil</translation>
+    </message>
+    <message>
+        <source>A leak and outgassing, told apart</source>
+        <translation>Ein Leck und Ausgasung, getrennt</translation>
+    </message>
+    <message>
+        <source>No leak found: the gas exhausts itself</source>
+        <translation>Kein Leck gefunden: das Gas versiegt</translation>
+    </message>
+    <message>
+        <source>Not separable: the record does not tell leak from outgassing</source>
+        <translation>Nicht trennbar: die Aufzeichnung scheidet Leck und Ausgasung nicht</translation>
+    </message>
+    <message>
+        <source>Pressure rise</source>
+        <translation>Druckanstieg</translation>
+    </message>
+    <message>
+        <source>object valved off</source>
+        <translation>Objekt abgesperrt</translation>
+    </message>
+    <message>
+        <source>pressure over time</source>
+        <translation>Druck über der Zeit</translation>
+    </message>
+    <message>
+        <source>Pressure &amp;rise …</source>
+        <translation>&amp;Druckanstieg …</translation>
+    </message>
+    <message>
+        <source>which record</source>
+        <translation>welche Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>working it out …</source>
+        <translation>wird erarbeitet …</translation>
+    </message>
+    <message>
+        <source>leak %1 (%2 … %3) %4, as air</source>
+        <translation>Leck %1 (%2 … %3) %4, als Luft</translation>
+    </message>
+    <message>
+        <source>leak below %1 %2, as air</source>
+        <translation>Leck unter %1 %2, als Luft</translation>
+    </message>
+    <message>
+        <source>; walls %1 falling to %2</source>
+        <translation>; Wände %1, fallend auf %2</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::SeveralPanel</name>
+    <message numerus="yes">
+        <source>%n joints</source>
+        <translation><numerusform>%n Fügestelle</numerusform><numerusform>%n Fügestellen</numerusform></translation>
+    </message>
+    <message>
+        <source>Ungroup</source>
+        <translation>Gruppe lösen</translation>
+    </message>
+    <message>
+        <source>Group</source>
+        <translation>Gruppieren</translation>
+    </message>
+    <message>
+        <source>Unlock</source>
+        <translation>Freigeben</translation>
+    </message>
+    <message>
+        <source>Lock</source>
+        <translation>Sperren</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::SheetBar</name>
+    <message>
+        <source>Sheets</source>
+        <translation>Blätter</translation>
+    </message>
+    <message>
+        <source>+ Sheet</source>
+        <translation>+ Blatt</translation>
+    </message>
+    <message>
+        <source>New sheet</source>
+        <translation>Neues Blatt</translation>
+    </message>
+    <message>
+        <source>New sheet (Ctrl+T)</source>
+        <translation>Neues Blatt (Strg+T)</translation>
+    </message>
+    <message>
+        <source>Underlay</source>
+        <translation>Unterlage</translation>
+    </message>
+    <message>
+        <source>How strongly the picture underneath shows</source>
+        <translation>Wie stark das Bild darunter zu sehen ist</translation>
+    </message>
+    <message>
+        <source>Scale by two clicks and a length (K)</source>
+        <translation>Maßstab aus zwei Klicks und einer Länge (K)</translation>
+    </message>
+    <message>
+        <source>Whole sheet</source>
+        <translation>Ganzes Blatt</translation>
+    </message>
+    <message>
+        <source>Show everything (Ctrl+0)</source>
+        <translation>Alles zeigen (Strg+0)</translation>
+    </message>
+    <message>
+        <source>%1, from %2</source>
+        <translation>%1, von %2</translation>
+    </message>
+    <message>
+        <source>1 px = %1 mm</source>
+        <translation>1 px = %1 mm</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::SheetPanel</name>
+    <message>
+        <source>Sheet</source>
+        <translation>Blatt</translation>
+    </message>
+    <message>
+        <source>Name of the sheet</source>
+        <translation>Name des Blattes</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>Side it is seen from</source>
+        <translation>Seite, von der es gesehen ist</translation>
+    </message>
+    <message>
+        <source>Seen from</source>
+        <translation>Gesehen von</translation>
+    </message>
+    <message>
+        <source>Width of the sheet in millimetres</source>
+        <translation>Breite des Blattes in Millimetern</translation>
+    </message>
+    <message>
+        <source>Height of the sheet in millimetres</source>
+        <translation>Höhe des Blattes in Millimetern</translation>
+    </message>
+    <message>
+        <source>Size</source>
+        <translation>Größe</translation>
+    </message>
+    <message>
+        <source>by</source>
+        <translation>mal</translation>
+    </message>
+    <message>
+        <source>mm</source>
+        <translation>mm</translation>
+    </message>
+    <message>
+        <source>Where up is on the sheet</source>
+        <translation>Wo auf dem Blatt oben ist</translation>
+    </message>
+    <message>
+        <source>to the right</source>
+        <translation>nach rechts</translation>
+    </message>
+    <message>
+        <source>to the top</source>
+        <translation>nach oben</translation>
+    </message>
+    <message>
+        <source>to the left</source>
+        <translation>nach links</translation>
+    </message>
+    <message>
+        <source>to the bottom</source>
+        <translation>nach unten</translation>
+    </message>
+    <message>
+        <source>Up is</source>
+        <translation>Oben ist</translation>
+    </message>
+    <message>
+        <source>a plan, seen from above: no up on it</source>
+        <translation>ein Grundriss, von oben gesehen: kein Oben darauf</translation>
+    </message>
+    <message>
+        <source>show retired points</source>
+        <translation>stillgelegte Punkte zeigen</translation>
+    </message>
+    <message>
+        <source>Picture …</source>
+        <translation>Bild …</translation>
+    </message>
+    <message>
+        <source>Delete sheet</source>
+        <translation>Blatt löschen</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::SignoffPage</name>
+    <message>
+        <source>Review</source>
+        <translation>Durchsicht</translation>
+    </message>
+    <message>
+        <source>Draft report</source>
+        <translation>Entwurf des Berichts</translation>
+    </message>
+    <message>
+        <source>Questions before a signature</source>
+        <translation>Fragen vor einer Unterschrift</translation>
+    </message>
+    <message>
+        <source>%1 questions, %2 in order</source>
+        <translation>%1 Fragen, %2 in Ordnung</translation>
+    </message>
+    <message numerus="yes">
+        <source>Cannot be signed yet: %n stop(s) open</source>
+        <translation><numerusform>Noch nicht zu unterschreiben: %n Hindernis offen</numerusform><numerusform>Noch nicht zu unterschreiben: %n Hindernisse offen</numerusform></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n question(s) want a word</source>
+        <translation><numerusform>%n Frage braucht ein Wort</numerusform><numerusform>%n Fragen brauchen ein Wort</numerusform></translation>
+    </message>
+    <message>
+        <source>Ready to be signed</source>
+        <translation>Bereit zur Unterschrift</translation>
+    </message>
+    <message>
+        <source>Statement so far: “%1”</source>
+        <translation>Aussage bisher: „%1“</translation>
+    </message>
+    <message>
+        <source>Changed since it was signed: %1</source>
+        <translation>Geändert seit der Unterschrift: %1</translation>
+    </message>
+    <message>
+        <source>Signed by %1, %2 %3, unchanged</source>
+        <translation>Unterschrieben von %1, %2 %3, unverändert</translation>
+    </message>
+    <message>
+        <source>“%1”
+Fingerprint %2 …</source>
+        <translation>„%1“
+Fingerabdruck %2 …</translation>
+    </message>
+    <message>
+        <source>Sent for review. Nothing can be added until it is returned or signed.</source>
+        <translation>Zur Durchsicht gegeben. Bis zur Rückgabe oder Unterschrift kommt nichts hinzu.</translation>
+    </message>
+    <message>
+        <source>Say in the remarks what is to be done; a job goes back with a reason.</source>
+        <translation>In den Bemerkungen sagen, was zu tun ist; zurück geht es mit Grund.</translation>
+    </message>
+    <message>
+        <source>Sent back with your remarks.</source>
+        <translation>Mit Ihren Bemerkungen zurückgegeben.</translation>
+    </message>
+    <message>
+        <source>Approved and locked.</source>
+        <translation>Freigegeben und gesperrt.</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::SketchCanvas</name>
+    <message>
+        <source>Sheet</source>
+        <translation>Blatt</translation>
+    </message>
+    <message>
+        <source>no sheet</source>
+        <translation>kein Blatt</translation>
+    </message>
+    <message>
+        <source>Sheet %1, 1 joint.</source>
+        <translation>Blatt %1, 1 Fügestelle.</translation>
+    </message>
+    <message>
+        <source>Sheet %1, %2 joints.</source>
+        <translation>Blatt %1, %2 Fügestellen.</translation>
+    </message>
+    <message>
+        <source> Chosen: point %1, %2.</source>
+        <translation> Gewählt: Punkt %1, %2.</translation>
+    </message>
+    <message>
+        <source> Chosen: %1.</source>
+        <translation> Gewählt: %1.</translation>
+    </message>
+    <message>
+        <source>starts here</source>
+        <translation>beginnt hier</translation>
+    </message>
+    <message>
+        <source>starts here, clockwise</source>
+        <translation>beginnt hier, im Uhrzeigersinn</translation>
+    </message>
+    <message>
+        <source>starts here, the other way</source>
+        <translation>beginnt hier, andersherum</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::SketchDesk</name>
+    <message>
+        <source>Ctrl+Z takes the whole gesture back</source>
+        <translation>Strg+Z nimmt die ganze Bewegung zurück</translation>
+    </message>
+    <message>
+        <source>Taken back: %1.</source>
+        <translation>Zurückgenommen: %1.</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+Z brings it again</source>
+        <translation>Strg+Umschalt+Z bringt es wieder</translation>
+    </message>
+    <message>
+        <source>Done again: %1.</source>
+        <translation>Wieder getan: %1.</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::SketchPage</name>
+    <message>
+        <source>no points yet</source>
+        <translation>noch keine Punkte</translation>
+    </message>
+    <message>
+        <source>1 point so far</source>
+        <translation>bisher 1 Punkt</translation>
+    </message>
+    <message>
+        <source>%1 points so far</source>
+        <translation>bisher %1 Punkte</translation>
+    </message>
+    <message>
+        <source>Choose the joint to be repeated first, then press P.</source>
+        <translation>Zuerst die Fügestelle wählen, die sich wiederholt, dann P.</translation>
+    </message>
+    <message>
+        <source>The job is closed for changes; the sketch can be looked at only.</source>
+        <translation>Der Auftrag ist für Änderungen geschlossen; die Skizze ist nur anzusehen.</translation>
+    </message>
+    <message>
+        <source>   Tab: next, Enter: take</source>
+        <translation>   Tab: nächstes, Eingabe: nehmen</translation>
+    </message>
+    <message>
+        <source>Sheet %1</source>
+        <translation>Blatt %1</translation>
+    </message>
+    <message>
+        <source>the front</source>
+        <translation>vorn</translation>
+    </message>
+    <message>
+        <source>Picture underneath</source>
+        <translation>Bild unterlegen</translation>
+    </message>
+    <message>
+        <source>Pictures and drawings (*.png *.jpg *.jpeg *.bmp *.gif *.tif *.tiff *.webp *.svg *.pdf);;All files (*)</source>
+        <translation>Bilder und Zeichnungen (*.png *.jpg *.jpeg *.bmp *.gif *.tif *.tiff *.webp *.svg *.pdf);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Page, 1 to %1</source>
+        <translation>Seite, 1 bis %1</translation>
+    </message>
+    <message>
+        <source>Click the two ends of a length you know, then type it.</source>
+        <translation>Die beiden Enden einer bekannten Länge anklicken, dann sie eintippen.</translation>
+    </message>
+    <message>
+        <source>Click along the hose, Enter ends it.</source>
+        <translation>Am Schlauch entlang klicken, Eingabe beendet ihn.</translation>
+    </message>
+    <message>
+        <source>Click where it is; V, R or B instead for another shape.</source>
+        <translation>Anklicken, wo es ist; V, R oder B für eine andere Form.</translation>
+    </message>
+    <message>
+        <source>There is no sheet to print yet.</source>
+        <translation>Noch kein Blatt zum Drucken da.</translation>
+    </message>
+    <message>
+        <source>Print the blank sheet</source>
+        <translation>Leeres Blatt drucken</translation>
+    </message>
+    <message>
+        <source>%1, job %2</source>
+        <translation>%1, Auftrag %2</translation>
+    </message>
+    <message>
+        <source>Sent to print.</source>
+        <translation>Zum Druck gegeben.</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::SprayController</name>
+    <message>
+        <source>No point is called.</source>
+        <translation>Kein Punkt ist gerufen.</translation>
+    </message>
+    <message>
+        <source>A correction is typed, not sprayed; Esc leaves it.</source>
+        <translation>Eine Berichtigung wird getippt, nicht gesprüht; Esc verlässt sie.</translation>
+    </message>
+    <message>
+        <source>The background moves; wait, or press I to go on anyway.</source>
+        <translation>Der Untergrund bewegt sich; warten, oder I für trotzdem weiter.</translation>
+    </message>
+    <message>
+        <source>Helium of the last point is still clearing; wait, or press I to go on anyway.</source>
+        <translation>Das Helium des letzten Punktes zieht noch ab; warten, oder I für trotzdem weiter.</translation>
+    </message>
+    <message>
+        <source>Choose 1 to %1, or Esc to leave it.</source>
+        <translation>1 bis %1 wählen, oder Esc zum Verlassen.</translation>
+    </message>
+    <message>
+        <source>%1 comes again at the end (%2).</source>
+        <translation>%1 kommt am Ende noch einmal (%2).</translation>
+    </message>
+    <message>
+        <source>The first rise is marked while helium is on.</source>
+        <translation>Das erste Steigen wird markiert, solange Helium strömt.</translation>
+    </message>
+    <message>
+        <source>Going on before the helium cleared; the reading is marked.</source>
+        <translation>Weiter, bevor das Helium abgezogen war; der Messwert trägt den Vermerk.</translation>
+    </message>
+    <message>
+        <source>Stopped %1 while point %2 was sprayed; nothing was stored for it then.</source>
+        <translation>Angehalten %1 beim Sprühen von Punkt %2; gespeichert wurde dabei nichts.</translation>
+    </message>
+    <message>
+        <source>There is no point %1 in this object.</source>
+        <translation>Einen Punkt %1 gibt es an diesem Objekt nicht.</translation>
+    </message>
+    <message>
+        <source>Choose one of the numbers, or Esc to leave it.</source>
+        <translation>Eine der Zahlen wählen, oder Esc zum Verlassen.</translation>
+    </message>
+    <message>
+        <source>No point is called; Sketch lays points.</source>
+        <translation>Kein Punkt ist gerufen; Skizze legt Punkte.</translation>
+    </message>
+    <message>
+        <source>Every point of this round is done; J calls one again.</source>
+        <translation>Jeder Punkt dieser Runde ist fertig; J ruft einen noch einmal.</translation>
+    </message>
+    <message>
+        <source>Type the highest value, or press N for no response.</source>
+        <translation>Den Höchstwert eintippen, oder N für keinen Ausschlag.</translation>
+    </message>
+    <message>
+        <source>Nothing is zero: press N for no response.</source>
+        <translation>Nichts ist null: N für keinen Ausschlag.</translation>
+    </message>
+    <message>
+        <source>The exponent is missing, as in 3.2e-7.</source>
+        <translation>Der Exponent fehlt, wie in 3,2e-7.</translation>
+    </message>
+    <message>
+        <source>This is not a value; write it as 3.2e-7.</source>
+        <translation>Das ist kein Wert; schreiben als 3,2e-7.</translation>
+    </message>
+    <message>
+        <source>Enter again takes e%1; Up and Down change it.</source>
+        <translation>Noch einmal Eingabe nimmt e%1; Auf und Ab ändern ihn.</translation>
+    </message>
+    <message>
+        <source>The detector's unit %1 does not give a leak rate; Prepare sets it.</source>
+        <translation>Die Einheit %1 des Lecksuchers ergibt keine Leckrate; Vorbereiten setzt sie.</translation>
+    </message>
+    <message>
+        <source>Enter again keeps it.</source>
+        <translation>Noch einmal Eingabe behält ihn.</translation>
+    </message>
+    <message>
+        <source>Type the background as in 1.5e-9; B leaves it as it was.</source>
+        <translation>Untergrund eintippen wie 1,5e-9; B lässt ihn, wie er war.</translation>
+    </message>
+    <message>
+        <source>entry corrected</source>
+        <translation>Eintrag berichtigt</translation>
+    </message>
+    <message>
+        <source>Not stored: %1</source>
+        <translation>Nicht gespeichert: %1</translation>
+    </message>
+    <message>
+        <source>%1 corrected; the old entry stays in the record.</source>
+        <translation>%1 berichtigt; der alte Eintrag bleibt in der Aufzeichnung.</translation>
+    </message>
+    <message>
+        <source>%1 stored.</source>
+        <translation>%1 gespeichert.</translation>
+    </message>
+    <message>
+        <source>Every point of this round is done.</source>
+        <translation>Jeder Punkt dieser Runde ist fertig.</translation>
+    </message>
+    <message>
+        <source>The end of the detector's range is not known; Prepare asks for it.</source>
+        <translation>Das Ende des Messbereichs ist nicht bekannt; Vorbereiten fragt danach.</translation>
+    </message>
+    <message>
+        <source>Nothing is stored yet that could be corrected.</source>
+        <translation>Noch ist nichts gespeichert, was zu berichtigen wäre.</translation>
+    </message>
+    <message>
+        <source>Nothing is stored yet that could be void.</source>
+        <translation>Noch ist nichts gespeichert, was ungültig sein könnte.</translation>
+    </message>
+    <message>
+        <source>The last reading is void (%1) and called again.</source>
+        <translation>Der letzte Messwert ist ungültig (%1) und wird noch einmal gerufen.</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::SprayPage</name>
+    <message>
+        <source>No job is open. History opens or starts one.</source>
+        <translation>Kein Auftrag offen. Die Historie öffnet oder beginnt einen.</translation>
+    </message>
+    <message>
+        <source>No points yet: Sketch lays them.</source>
+        <translation>Noch keine Punkte: Skizze legt sie.</translation>
+    </message>
+    <message>
+        <source>No limit yet. What counts as tight is agreed before the first reading.</source>
+        <translation>Noch kein Grenzwert. Was als dicht gilt, wird vor dem ersten Messwert vereinbart.</translation>
+    </message>
+    <message numerus="yes">
+        <source>The walk over %n points, as found, has not begun.</source>
+        <translation><numerusform>Der Gang über %n Punkt, vorgefunden, hat nicht begonnen.</numerusform><numerusform>Der Gang über %n Punkte, vorgefunden, hat nicht begonnen.</numerusform></translation>
+    </message>
+    <message>
+        <source>Go to Sketch</source>
+        <translation>Zur Skizze</translation>
+    </message>
+    <message>
+        <source>Go to Prepare</source>
+        <translation>Zum Vorbereiten</translation>
+    </message>
+    <message>
+        <source>Begin the walk</source>
+        <translation>Gang beginnen</translation>
+    </message>
+    <message>
+        <source>&lt;b&gt;%1&lt;/b&gt;&amp;nbsp; sheet %2 of %3 · %4 He, on the chamber</source>
+        <translation>&lt;b&gt;%1&lt;/b&gt;&amp;nbsp; Blatt %2 von %3 · %4 He, an der Kammer</translation>
+    </message>
+    <message>
+        <source>%1 s</source>
+        <translation>%1 s</translation>
+    </message>
+    <message>
+        <source>no response</source>
+        <translation>kein Ausschlag</translation>
+    </message>
+    <message>
+        <source>over the limit</source>
+        <translation>über dem Grenzwert</translation>
+    </message>
+    <message>
+        <source>within</source>
+        <translation>darunter</translation>
+    </message>
+    <message>
+        <source>Remark</source>
+        <translation>Bemerkung</translation>
+    </message>
+    <message>
+        <source>Remark on the reading that comes:</source>
+        <translation>Bemerkung zum kommenden Messwert:</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::StageField</name>
+    <message>
+        <source>%1 (Alt+%2)</source>
+        <translation>%1 (Alt+%2)</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::StageStrip</name>
+    <message>
+        <source>stages</source>
+        <translation>Stufen</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::StateBar</name>
+    <message>
+        <source>State of the call</source>
+        <translation>Stand des Rufs</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::ToolRail</name>
+    <message>
+        <source>Tools</source>
+        <translation>Werkzeuge</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::VerdictBox</name>
+    <message>
+        <source>The drift costs most: pump and watch longer until the background has settled.</source>
+        <translation>Die Drift kostet am meisten: pumpen und länger beobachten, bis der Untergrund ruht.</translation>
+    </message>
+    <message>
+        <source>Most helium goes past the detector: throttle the pump in parallel.</source>
+        <translation>Das meiste Helium geht am Lecksucher vorbei: die parallele Pumpe drosseln.</translation>
+    </message>
+    <message>
+        <source>Little reaches the detector from the farthest place: connect or calibrate nearer.</source>
+        <translation>Vom fernsten Ort kommt wenig an: näher anschließen oder kalibrieren.</translation>
+    </message>
+    <message>
+        <source>The noise costs most: let the detector warm up, clear the air of helium.</source>
+        <translation>Das Rauschen kostet am meisten: den Lecksucher warm laufen lassen, Helium aus der Luft lüften.</translation>
+    </message>
+    <message>
+        <source>Type the limit for one joint.</source>
+        <translation>Den Grenzwert einer Stelle eintragen.</translation>
+    </message>
+    <message>
+        <source>Enter a reference leak: without it no reading becomes a leak rate.</source>
+        <translation>Ein Prüfleck eintragen: ohne wird aus keinem Messwert eine Leckrate.</translation>
+    </message>
+    <message>
+        <source>Watch the background for a minute: noise and drift decide what can be seen.</source>
+        <translation>Den Untergrund eine Minute beobachten: Rauschen und Drift entscheiden, was zu sehen ist.</translation>
+    </message>
+    <message>
+        <source>The dwell is too short for the response; see the times above.</source>
+        <translation>Die Sprühzeit ist zu kurz für das Ansprechen; siehe die Zeiten oben.</translation>
+    </message>
+    <message>
+        <source>Not known yet what can be seen</source>
+        <translation>Noch nicht bekannt, was zu sehen ist</translation>
+    </message>
+    <message>
+        <source>Good to start: limit %1 times what can be seen</source>
+        <translation>Guter Anfang: Grenzwert %1-mal, was zu sehen ist</translation>
+    </message>
+    <message>
+        <source>At least 3 times is needed before any point can pass.</source>
+        <translation>Mindestens 3-mal ist nötig, damit ein Punkt bestehen kann.</translation>
+    </message>
+    <message>
+        <source>Start with care: limit only %1 times what can be seen</source>
+        <translation>Mit Vorsicht: Grenzwert nur %1-mal, was zu sehen ist</translation>
+    </message>
+    <message>
+        <source>Cannot pass anything: limit %1 times what can be seen, 3 are needed</source>
+        <translation>Nichts kann bestehen: Grenzwert %1-mal, was zu sehen ist, 3 sind nötig</translation>
+    </message>
+    <message>
+        <source>Searching for faults is still possible.</source>
+        <translation>Fehlersuche bleibt möglich.</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::VerdictDialog</name>
+    <message>
+        <source>Accepted above the limit, by concession</source>
+        <translation>Über dem Grenzwert angenommen, als Zugeständnis</translation>
+    </message>
+    <message>
+        <source>Verdict on point %1</source>
+        <translation>Urteil über Punkt %1</translation>
+    </message>
+    <message>
+        <source>Computed: %1, %2. Both stay in the record.</source>
+        <translation>Errechnet: %1, %2. Beides bleibt in der Aufzeichnung.</translation>
+    </message>
+    <message>
+        <source>&amp;Finding</source>
+        <translation>&amp;Befund</translation>
+    </message>
+    <message>
+        <source>&amp;Verdict</source>
+        <translation>&amp;Urteil</translation>
+    </message>
+    <message>
+        <source>&amp;Reason</source>
+        <translation>&amp;Grund</translation>
+    </message>
+    <message>
+        <source>&amp;Granted by</source>
+        <translation>&amp;Zugestanden von</translation>
+    </message>
+    <message>
+        <source>&amp;Until</source>
+        <translation>B&amp;is</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::WalkModel</name>
+    <message>
+        <source>void, again</source>
+        <translation>ungültig, noch einmal</translation>
+    </message>
+    <message>
+        <source>no resp.</source>
+        <translation>kein Ausschl.</translation>
+    </message>
+    <message>
+        <source>no access</source>
+        <translation>nicht erreichbar</translation>
+    </message>
+    <message>
+        <source>not tested</source>
+        <translation>nicht geprüft</translation>
+    </message>
+    <message>
+        <source>Point %1, %2, %3</source>
+        <translation>Punkt %1, %2, %3</translation>
+    </message>
+    <message>
+        <source>not sprayed</source>
+        <translation>nicht besprüht</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::WalkPanel</name>
+    <message>
+        <source>How far the walk is</source>
+        <translation>Wie weit der Gang ist</translation>
+    </message>
+    <message>
+        <source>Walk</source>
+        <translation>Gang</translation>
+    </message>
+    <message>
+        <source>Order of the walk</source>
+        <translation>Reihenfolge des Gangs</translation>
+    </message>
+    <message>
+        <source>&lt;b&gt;%1&lt;/b&gt; of %2</source>
+        <translation>&lt;b&gt;%1&lt;/b&gt; von %2</translation>
+    </message>
+    <message>
+        <source>nothing left to spray</source>
+        <translation>nichts mehr zu sprühen</translation>
+    </message>
+    <message numerus="yes">
+        <source>about %n min left</source>
+        <translation><numerusform>etwa %n min übrig</numerusform><numerusform>etwa %n min übrig</numerusform></translation>
+    </message>
+</context>
+</TS>

@@ -1,0 +1,176 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="en_GB">
+  <context>
+    <name>sealwalk::ui</name>
+    <message numerus="yes">
+      <source>%n point(s), </source>
+      <translation>
+        <numerusform>%n point, </numerusform>
+        <numerusform>%n points, </numerusform>
+      </translation>
+    </message>
+    <message numerus="yes">
+      <source>%n sheet(s)</source>
+      <translation>
+        <numerusform>%n sheet</numerusform>
+        <numerusform>%n sheets</numerusform>
+      </translation>
+    </message>
+    <message numerus="yes">
+      <source>%n without answer</source>
+      <translation>
+        <numerusform>%n without answer</numerusform>
+        <numerusform>%n without answer</numerusform>
+      </translation>
+    </message>
+    <message numerus="yes">
+      <source>%n object(s)</source>
+      <translation>
+        <numerusform>%n object</numerusform>
+        <numerusform>%n objects</numerusform>
+      </translation>
+    </message>
+    <message numerus="yes">
+      <source>%n other job(s)</source>
+      <translation>
+        <numerusform>%n other job</numerusform>
+        <numerusform>%n other jobs</numerusform>
+      </translation>
+    </message>
+  </context>
+  <context>
+    <name>sealwalk::ui::BackgroundDialog</name>
+    <message numerus="yes">
+      <source>%n value(s) over %1: level %2, noise %3</source>
+      <translation>
+        <numerusform>%n value over %1: level %2, noise %3</numerusform>
+        <numerusform>%n values over %1: level %2, noise %3</numerusform>
+      </translation>
+    </message>
+  </context>
+  <context>
+    <name>sealwalk::ui::ComparePage</name>
+    <message numerus="yes">
+      <source>Compared %n point(s): %1 by identity, %2 confirmed, %3 proposed.</source>
+      <translation>
+        <numerusform>Compared %n point: %1 by identity, %2 confirmed, %3 proposed.</numerusform>
+        <numerusform>Compared %n points: %1 by identity, %2 confirmed, %3 proposed.</numerusform>
+      </translation>
+    </message>
+  </context>
+  <context>
+    <name>sealwalk::ui::JudgePage</name>
+    <message numerus="yes">
+      <source>Log %n repair(s)</source>
+      <translation>
+        <numerusform>Log %n repair</numerusform>
+        <numerusform>Log %n repairs</numerusform>
+      </translation>
+    </message>
+    <message numerus="yes">
+      <source>Repair stored. The round that proves it calls %n point(s).</source>
+      <translation>
+        <numerusform>Repair stored. The round that proves it calls %n point.</numerusform>
+        <numerusform>Repair stored. The round that proves it calls %n points.</numerusform>
+      </translation>
+    </message>
+  </context>
+  <context>
+    <name>sealwalk::ui::KindLimitsDialog</name>
+    <message numerus="yes">
+      <source>%n drawn</source>
+      <translation>
+        <numerusform>%n drawn</numerusform>
+        <numerusform>%n drawn</numerusform>
+      </translation>
+    </message>
+  </context>
+  <context>
+    <name>sealwalk::ui::ObjectsModel</name>
+    <message numerus="yes">
+      <source>%n open temporary repair(s)</source>
+      <translation>
+        <numerusform>%n open temporary repair</numerusform>
+        <numerusform>%n open temporary repairs</numerusform>
+      </translation>
+    </message>
+  </context>
+  <context>
+    <name>sealwalk::ui::OutlookColumn</name>
+    <message numerus="yes">
+      <source>%n point(s)</source>
+      <translation>
+        <numerusform>%n point</numerusform>
+        <numerusform>%n points</numerusform>
+      </translation>
+    </message>
+  </context>
+  <context>
+    <name>sealwalk::ui::PersonDialog</name>
+    <message numerus="yes">
+      <source>The passphrase needs at least %n characters.</source>
+      <translation>
+        <numerusform>The passphrase needs at least %n characters.</numerusform>
+        <numerusform>The passphrase needs at least %n characters.</numerusform>
+      </translation>
+    </message>
+  </context>
+  <context>
+    <name>sealwalk::ui::RiseDialog</name>
+    <message numerus="yes">
+      <source>%n sample(s) over %1</source>
+      <translation>
+        <numerusform>%n sample over %1</numerusform>
+        <numerusform>%n samples over %1</numerusform>
+      </translation>
+    </message>
+  </context>
+  <context>
+    <name>sealwalk::ui::SeveralPanel</name>
+    <message numerus="yes">
+      <source>%n joints</source>
+      <translation>
+        <numerusform>%n joint</numerusform>
+        <numerusform>%n joints</numerusform>
+      </translation>
+    </message>
+  </context>
+  <context>
+    <name>sealwalk::ui::SignoffPage</name>
+    <message numerus="yes">
+      <source>Cannot be signed yet: %n stop(s) open</source>
+      <translation>
+        <numerusform>Cannot be signed yet: %n stop open</numerusform>
+        <numerusform>Cannot be signed yet: %n stops open</numerusform>
+      </translation>
+    </message>
+    <message numerus="yes">
+      <source>%n question(s) want a word</source>
+      <translation>
+        <numerusform>%n question wants a word</numerusform>
+        <numerusform>%n questions want a word</numerusform>
+      </translation>
+    </message>
+  </context>
+  <context>
+    <name>sealwalk::ui::SprayPage</name>
+    <message numerus="yes">
+      <source>The walk over %n points, as found, has not begun.</source>
+      <translation>
+        <numerusform>The walk over %n point, as found, has not begun.</numerusform>
+        <numerusform>The walk over %n points, as found, has not begun.</numerusform>
+      </translation>
+    </message>
+  </context>
+  <context>
+    <name>sealwalk::ui::WalkPanel</name>
+    <message numerus="yes">
+      <source>about %n min left</source>
+      <translation>
+        <numerusform>about %n min left</numerusform>
+        <numerusform>about %n min left</numerusform>
+      </translation>
+    </message>
+  </context>
+</TS>
