@@ -121,7 +121,8 @@ public:
     Result<model::Job> createJob(model::ObjectId object, const std::string& purpose, const Timestamp& opened);
     /// Takes in a whole job with its object from elsewhere. Same job already here: ErrorCode::Conflict.
     /// When its number is taken here it gets the next free one, and `openedAs` keeps the one it came with.
-    /// An object that is here already stays as it is here.
+    /// An object that is here already stays as it is here. `traces` come along from another history; a job
+    /// file has none.
     Status importJob(const model::TestObject& object, const model::Job& job,
                      const std::vector<model::Picture>& pictures, const std::vector<NamedTrace>& traces = {});
 
@@ -163,6 +164,7 @@ public:
     Status addTrace(model::JobId job, const std::string& name, const std::vector<double>& times,
                     const std::vector<float>& values);
     [[nodiscard]] Result<Trace> trace(model::JobId job, const std::string& name) const;
+    [[nodiscard]] Result<std::vector<NamedTrace>> traces(model::JobId job) const;
 
     // People and settings of the history
     [[nodiscard]] Result<std::vector<model::Person>> people() const;

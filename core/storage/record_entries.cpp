@@ -202,6 +202,21 @@ Result<Trace> HistoryStore::trace(model::JobId job, const std::string& name) con
     });
 }
 
+Result<std::vector<NamedTrace>> HistoryStore::traces(model::JobId job) const
+{
+    return m_connection->read([&]() -> Result<std::vector<NamedTrace>> {
+        SQLite::Statement select(m_connection->database,
+                                 "SELECT name, times, rates FROM trace WHERE job = ? ORDER BY id");
+        select.bind(1, m_connection->head(job).key);
+        std::vector<NamedTrace> traces;
+        while (select.executeStep())
+            traces.push_back({select.getColumn(0).getString(),
+                              {unpackDoubles(select.getColumn(1).getString()),
+                               unpackFloats(select.getColumn(2).getString())}});
+        return traces;
+    });
+}
+
 Result<std::vector<model::Reading>> HistoryStore::readingsAfter(model::JobId job, std::int64_t sequence) const
 {
     return m_connection->read([&]() -> Result<std::vector<model::Reading>> {

@@ -74,7 +74,8 @@ Status addNotes(const HistoryStore& store, const JobRecord& record, std::vector<
 
 } // namespace
 
-Result<TakenIn> takeIn(HistoryStore& store, const JobFile& file, Verification result)
+Result<TakenIn> takeIn(HistoryStore& store, const JobFile& file, Verification result,
+                       const std::vector<storage::NamedTrace>& traces)
 {
     const auto people = store.people();
     if (!people)
@@ -88,7 +89,8 @@ Result<TakenIn> takeIn(HistoryStore& store, const JobFile& file, Verification re
         return answerKnown(store, file, std::move(result));
     if (const Status said = addNotes(store, file.record, result.notes); !said)
         return fail(said.error());
-    if (const Status taken = store.importJob(file.record.object, file.record.job, file.pictures); !taken)
+    if (const Status taken = store.importJob(file.record.object, file.record.job, file.pictures, traces);
+        !taken)
         return fail(taken.error().in(fmt::format("job {}", number)));
     const Result<model::Job> here = store.job(file.record.job.id);
     if (!here)
@@ -132,7 +134,10 @@ Result<std::vector<TakenIn>> takeInAll(HistoryStore& store, const HistoryStore& 
         file.pictures = loadPictures(from, file.record.job, missing);
         Verification result = exchange::verifyRecord(file.record, exchange::namesOf(file.pictures));
         result.problems.insert(result.problems.end(), missing.begin(), missing.end());
-        Result<TakenIn> taken = takeIn(store, file, std::move(result));
+        const auto traces = from.traces(row.id);
+        if (!traces)
+            return fail(traces.error());
+        Result<TakenIn> taken = takeIn(store, file, std::move(result), *traces);
         if (!taken)
             return fail(taken.error());
         answers.push_back(std::move(*taken));

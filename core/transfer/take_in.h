@@ -22,7 +22,7 @@ struct TakenIn
 /// Stores `file`, whose verification is `result`, unless its signatures are broken, its keys are not those of
 /// the people in `store`, or the job is there already. Nothing that is there is changed.
 Result<TakenIn> takeIn(storage::HistoryStore& store, const exchange::JobFile& file,
-                       exchange::Verification result);
+                       exchange::Verification result, const std::vector<storage::NamedTrace>& traces = {});
 
 /// Reads and checks a job file before any history is touched. A file that is whole but packed or spelt
 /// otherwise is fine, with a note.

@@ -168,6 +168,12 @@ TEST(Entries, TracesPeopleAndSettingsComeBack)
     ASSERT_TRUE(opened.store.addTrace(opened.job.id, "t-1", {0.0, 0.25}, {1e-9F, 2e-9F}));
     EXPECT_EQ(opened.store.trace(opened.job.id, "t-1"), (storage::Trace{{0.0, 0.25}, {1e-9F, 2e-9F}}));
     EXPECT_FALSE(opened.store.trace(opened.job.id, "t-2"));
+    const auto traces = opened.store.traces(opened.job.id);
+    ASSERT_TRUE(traces);
+    EXPECT_EQ(traces->size(), 1U);
+    HistoryStore elsewhere = openAt(folder / "b.sealwalk", HistoryStore::Mode::Create);
+    ASSERT_TRUE(elsewhere.importJob(sampleObject(), *opened.store.job(opened.job.id), {}, *traces));
+    EXPECT_EQ(elsewhere.traces(opened.job.id), *traces) << "they come along into another history";
     Person person;
     person.id = fixedId<PersonId>(9);
     person.name = "Brook";
