@@ -19,7 +19,7 @@ public:
     explicit JointList(SketchDesk& desk, QWidget* parent = nullptr);
     void refresh();
     /// Takes what is left over, and asks for little.
-    [[nodiscard]] QSize sizeHint() const override { return {200, 94}; }
+    [[nodiscard]] QSize sizeHint() const override { return {200, 64}; }
 
 private:
     void showChosen();
