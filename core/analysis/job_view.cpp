@@ -170,6 +170,34 @@ void sizeUp(const model::Job& job, const model::Reading& reading, CorrectedReadi
                                    : std::max(corrected->smallestDetectable, corrected->high));
 }
 
+LocatedLeak locatedLeak(const model::Job& job, const PointFinding& finding)
+{
+    LocatedLeak leak;
+    leak.label = fmt::format("point {}", finding.number);
+    leak.helium = *finding.rate;
+    leak.inSum = isOpenAtRest(finding.condition);
+    double below = 0.0;
+    double above = 0.0;
+    // 95 % is two spreads either side.
+    if (finding.low && finding.low->si() > 0.0)
+        below = 0.5 * std::log(*finding.rate / *finding.low);
+    if (finding.high)
+        above = 0.5 * std::log(*finding.high / *finding.rate);
+    if (finding.reading)
+        if (const model::Reading* reading = job.reading(*finding.reading)) {
+            const CorrectedReading corrected = correctedReading(job, *reading);
+            leak.sharedUncertainty = corrected.sharedUncertainty;
+            below = std::max(below, corrected.relativeUncertainty);
+            above = std::max(above, corrected.relativeUncertainty);
+        }
+    const auto without = [&](double all) {
+        return std::sqrt(std::max(0.0, all * all - leak.sharedUncertainty * leak.sharedUncertainty));
+    };
+    leak.ownUncertainty = without(below);
+    leak.ownAbove = without(above);
+    return leak;
+}
+
 } // namespace
 
 CorrectedReading correctedReading(const model::Job& job, const model::Reading& reading)
@@ -240,6 +268,17 @@ bool isOpenAtRest(model::Condition condition)
     return true;
 }
 
+std::optional<LeakAsAir> asAir(const model::Job& job, const PointFinding& finding)
+{
+    if (!finding.rate || !(finding.rate->si() > 0.0))
+        return std::nullopt;
+    const LocatedLeak leak = locatedLeak(job, finding);
+    const auto balance = balanceLeaks(std::span(&leak, 1), std::nullopt, channelConditions(job.setup));
+    if (!balance)
+        return std::nullopt;
+    return balance->leaks.front();
+}
+
 Result<LeakBalance> jobBalance(const model::Job& job, std::span<const PointFinding> findings,
                                const std::optional<RiseTotal>& total)
 {
@@ -255,30 +294,7 @@ Result<LeakBalance> jobBalance(const model::Job& job, std::span<const PointFindi
         if (partnerCounted)
             continue;
         counted.insert(finding.point);
-        LocatedLeak leak;
-        leak.label = fmt::format("point {}", finding.number);
-        leak.helium = *finding.rate;
-        leak.inSum = isOpenAtRest(finding.condition);
-        double below = 0.0;
-        double above = 0.0;
-        // 95 % is two spreads either side.
-        if (finding.low && finding.low->si() > 0.0)
-            below = 0.5 * std::log(*finding.rate / *finding.low);
-        if (finding.high)
-            above = 0.5 * std::log(*finding.high / *finding.rate);
-        if (finding.reading)
-            if (const model::Reading* reading = job.reading(*finding.reading)) {
-                const CorrectedReading corrected = correctedReading(job, *reading);
-                leak.sharedUncertainty = corrected.sharedUncertainty;
-                below = std::max(below, corrected.relativeUncertainty);
-                above = std::max(above, corrected.relativeUncertainty);
-            }
-        const auto without = [&](double all) {
-            return std::sqrt(std::max(0.0, all * all - leak.sharedUncertainty * leak.sharedUncertainty));
-        };
-        leak.ownUncertainty = without(below);
-        leak.ownAbove = without(above);
-        located.push_back(std::move(leak));
+        located.push_back(locatedLeak(job, finding));
     }
     return balanceLeaks(located, total, channelConditions(job.setup));
 }

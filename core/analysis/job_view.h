@@ -85,6 +85,10 @@ flow::ChannelConditions channelConditions(const model::Setup& setup);
 /// Whether a leak seen in this condition is open when nobody touches the object; others stand beside the sum.
 bool isOpenAtRest(model::Condition condition);
 
+/// The rate of a finding as air through its own equivalent channel, with the range of reading and geometry;
+/// none without a rate above zero, or when no channel passes it.
+std::optional<LeakAsAir> asAir(const model::Job& job, const PointFinding& finding);
+
 /// Findings with a rate against a pressure-rise total. A leak shared by neighbours counts once. Labels are
 /// "point 12".
 Result<LeakBalance> jobBalance(const model::Job& job, std::span<const PointFinding> findings,

@@ -3,6 +3,7 @@
 #include "app/cli/history.h"
 #include "app/cli/round_argument.h"
 #include "core/analysis/job_findings.h"
+#include "core/analysis/job_view.h"
 #include "core/exchange/survey_unit.h"
 
 #include <CLI/CLI.hpp>
@@ -42,6 +43,10 @@ nlohmann::ordered_json findingDocument(const model::Job& job, const analysis::Po
     document["leak_rate"] = rateOrNull(finding.rate, one);
     document["low"] = rateOrNull(finding.low, one);
     document["high"] = rateOrNull(finding.high, one);
+    const auto air = analysis::asAir(job, finding);
+    document["air"] = rateOrNull(air ? std::optional(air->air) : std::nullopt, one);
+    document["air_low"] = rateOrNull(air ? std::optional(air->low) : std::nullopt, one);
+    document["air_high"] = rateOrNull(air ? std::optional(air->high) : std::nullopt, one);
     document["bound"] = rateOrNull(finding.bound, one);
     document["smallest_detectable"] = rateOrNull(finding.smallestDetectable, one);
     document["conformance"] =
@@ -76,6 +81,9 @@ std::string findingText(const model::Job& job, const analysis::PointFinding& fin
         text += fmt::format(" {:.2g} {}", *finding.rate / one, unit);
         if (finding.low && finding.high)
             text += fmt::format(" ({:.2g} to {:.2g})", *finding.low / one, *finding.high / one);
+        if (const auto air = analysis::asAir(job, finding))
+            text += fmt::format(", as air {:.2g} ({:.2g} to {:.2g})", air->air / one, air->low / one,
+                                air->high / one);
     } else if (finding.bound) {
         text += fmt::format(" below {:.2g} {}", *finding.bound / one, unit);
     }

@@ -271,6 +271,22 @@ TEST_F(Furnace, ARoundAfterARepairTakesTheTestAsLeft)
     EXPECT_EQ(riseTestFor(job, job.rounds.front().id), &job.riseTests[0]);
 }
 
+// Property: as air is the finding through its own channel, wider than the helium range by the unknown
+// geometry.
+TEST_F(Furnace, AFindingIsToldAsAirToo)
+{
+    job.readings = {reading(job, Gland, 20, 9e-7, 1.2e-4)};
+    const auto findings = jobFindings(job, model::TestObject{}, job.rounds.front().id);
+    const PointFinding& gland = findings[1];
+    ASSERT_TRUE(gland.rate && gland.low && gland.high);
+    const auto air = asAir(job, gland);
+    ASSERT_TRUE(air.has_value());
+    EXPECT_NEAR(air->air / *gland.rate, air->ratio, 1e-12);
+    EXPECT_NEAR(air->ratio, 0.92, 0.01); // 7.4e-4 through 5 mm, between the table's 1e-4 and 1e-3
+    EXPECT_GT(air->high / air->low, *gland.high / *gland.low);
+    EXPECT_FALSE(asAir(job, findings[0]).has_value());
+}
+
 // Electron-beam weld chamber: factor 0.4 and a smallest detectable leak of 1e-6 at first; then the foreline
 // valve is throttled: factor 0.8, 2e-7.
 class WeldChamber : public testing::Test
