@@ -31,6 +31,7 @@ std::vector<AddCommand> allCommands()
     // clang-format on
 #ifdef SEALWALK_WITH_QT
     commands.push_back(addMap);
+    commands.push_back(addReport);
 #endif
     return commands;
 }

@@ -27,7 +27,8 @@ void addPack(CLI::App& root, Work& chosen);
 void addUnpack(CLI::App& root, Work& chosen);
 void addVerify(CLI::App& root, Work& chosen);
 void addTable(CLI::App& root, Work& chosen);
-void addMap(CLI::App& root, Work& chosen); ///< only where Qt was built in
+void addMap(CLI::App& root, Work& chosen);    ///< only where Qt was built in
+void addReport(CLI::App& root, Work& chosen); ///< only where Qt was built in
 
 std::vector<AddCommand> allCommands();
 

@@ -17,4 +17,7 @@ Result<storage::HistoryStore> openHistory(const Console& console, storage::Histo
 /// A job by number or UUID, with its object.
 Result<exchange::JobRecord> loadJob(const storage::HistoryStore& store, const std::string& numberOrUuid);
 
+/// Temporary repairs of earlier jobs of the object that nothing has made good yet.
+std::vector<model::Repair> carriedRepairs(const storage::HistoryStore& store, const model::Job& job);
+
 } // namespace sealwalk::cli

@@ -5,6 +5,7 @@
 #include <QLocale>
 
 #include <clocale>
+#include <cstdio>
 
 namespace sealwalk::cli {
 
@@ -17,6 +18,11 @@ Offscreen::Offscreen()
     qunsetenv("QT_SCALE_FACTOR"); // pictures do not depend on somebody's screen
     qputenv("QT_LOGGING_RULES", "qt.qpa.*=false");
     QLocale::setDefault(QLocale::c());
+    // What Qt grumbles about an environment without a desktop is not for stderr; failures come as Results.
+    qInstallMessageHandler([](QtMsgType type, const QMessageLogContext&, const QString& text) {
+        if (type == QtFatalMsg)
+            std::fprintf(stderr, "%s\n", qUtf8Printable(text));
+    });
     m_application = std::make_unique<QApplication>(count, arguments);
     std::setlocale(LC_NUMERIC, "C"); // QApplication switches it to the user's
 }

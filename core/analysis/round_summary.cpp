@@ -98,8 +98,11 @@ std::vector<PointFinding> summarise(const model::Job& job,
     }
     std::vector<PointFinding> findings;
     findings.reserve(byNumber.size());
-    for (auto& entry : byNumber)
+    for (auto& entry : byNumber) {
+        if (standing == Standing::AsFound)
+            entry.second.awaitsRetest = false; // a later repair does not change how it was found
         findings.push_back(std::move(entry.second));
+    }
     return findings;
 }
 

@@ -345,10 +345,11 @@ MapContent mapOf(const model::Job& job, const model::TestObject& object, model::
     std::unordered_map<model::PointId, Gathered> gathered;
     for (const PointFinding& finding : findings)
         gathered[finding.point].finding = &finding;
-    for (const model::Repair& repair : job.repairs)
-        if (!repair.permanent && !repair.madeGoodBy)
-            for (const model::PointId point : repair.points)
-                gathered[point].temporary = &repair;
+    for (const std::vector<model::Repair>* repairs : {&options.carried, &job.repairs})
+        for (const model::Repair& repair : *repairs)
+            if (!repair.permanent && !repair.madeGoodBy)
+                for (const model::PointId point : repair.points)
+                    gathered[point].temporary = &repair;
     return Builder(job.sketch, sheet).build(gathered, scale, options);
 }
 

@@ -8,6 +8,7 @@
 #include "core/report/map_content.h"
 
 #include <span>
+#include <vector>
 
 namespace sealwalk::report {
 
@@ -16,7 +17,8 @@ struct MapOptions
     bool echoesTakenOut = false; ///< false: as read
     bool judged = true;          ///< false while spraying: what answered is shown as answered
     std::optional<LeakRate> smallestDetectable;
-    Timestamp now; ///< tells overdue temporary repairs; unset: none is overdue
+    std::vector<model::Repair> carried; ///< temporary repairs of earlier jobs, not made good yet
+    Timestamp now;                      ///< tells overdue temporary repairs; unset: none is overdue
     double shownPerSi = 10.0;
     std::string unit = "mbar·l/s";
     std::string gas = "He";

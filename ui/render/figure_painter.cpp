@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/render/figure_painter.h"
 
+#include "core/report/rate_text.h"
 #include "ui/render/axis_ticks.h"
 #include "ui/render/free_room.h"
 #include "ui/render/hatch.h"
@@ -454,7 +455,7 @@ private:
         for (const Tick& tick : ticksOf(axis, 4))
             if (std::abs(tick.at - value) < std::abs(value) * 1e-6)
                 return tick.text;
-        return QString::number(value, 'g', 2).replace(u'-', QChar(0x2212));
+        return QString::fromStdString(report::screenRate(value, 1));
     }
 
     QPainter& m_painter;

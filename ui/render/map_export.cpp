@@ -39,65 +39,6 @@ BandStyle printStyle()
     return BandStyle::print(kPixelsPerInch / 25.4);
 }
 
-/// One sheet laid out to a width.
-struct LaidSheet
-{
-    std::unique_ptr<SheetPicture> picture;
-    double height = 0.0; ///< frame and texts included
-};
-
-LaidSheet layOut(const std::shared_ptr<const report::MapContent>& content, double width)
-{
-    const BandStyle style = printStyle();
-    const geometry::Box box = content->bounds();
-    const auto scaleFor = [&](double labelsX, double labelsY) {
-        const double x = (width - 16.0 - labelsX) / std::max(1.0, box.width());
-        const double y = (kTallest - labelsY) / std::max(1.0, box.height());
-        return std::max(1e-3, std::min(x, y));
-    };
-    LaidSheet laid;
-    double scale = scaleFor(0.0, 0.0);
-    laid.picture = std::make_unique<SheetPicture>(content, scale, style);
-    const QRectF all = laid.picture->bounds();
-    scale = scaleFor(std::max(0.0, all.width() - box.width() * scale),
-                     std::max(0.0, all.height() - box.height() * scale));
-    laid.picture = std::make_unique<SheetPicture>(content, scale, style);
-    laid.height = kSheetHead + laid.picture->bounds().height() + 12.0 + kSheetFoot;
-    return laid;
-}
-
-void paintSheet(QPainter& painter, const LaidSheet& laid, const QImage& underlay, const QRectF& frame)
-{
-    const Theme& theme = paper();
-    const report::MapContent& content = laid.picture->content();
-    painter.setPen(QPen(theme.colour(Role::SheetUnder), 1.0));
-    painter.setBrush(Qt::NoBrush);
-    painter.drawRect(frame);
-    painter.setPen(theme.colour(Role::Ink));
-    painter.setFont(fontOfPixels(11, Weight::Bold));
-    painter.drawText(QPointF(frame.left() + 10, frame.top() + 18), QString::fromStdString(content.title));
-    const QRectF bounds = laid.picture->bounds();
-    painter.save();
-    painter.translate(frame.center().x() - bounds.center().x(),
-                      frame.top() + kSheetHead - bounds.top() + 4.0);
-    if (!underlay.isNull() && content.underlay) {
-        const model::Underlay& under = *content.underlay;
-        const double scale = laid.picture->unitsPerMillimetre();
-        const double k = under.millimetresPerPixel * scale;
-        painter.save();
-        painter.setOpacity(under.opacity);
-        painter.translate(QPointF(under.corner.x, -under.corner.y) * scale);
-        painter.rotate(-qRadiansToDegrees(under.rotation));
-        painter.drawImage(QRectF(0, -underlay.height() * k, underlay.width() * k, underlay.height() * k),
-                          underlay);
-        painter.restore();
-    }
-    laid.picture->paint(painter, theme);
-    painter.restore();
-    paintScaleBar(painter, theme, QPointF(frame.left() + 12, frame.bottom() - 9),
-                  laid.picture->unitsPerMillimetre(), laid.picture->style(), content);
-}
-
 struct LegendRow
 {
     report::PointState state;
@@ -137,6 +78,57 @@ Status save(const std::filesystem::path& file, const QByteArray& bytes)
 
 } // namespace
 
+LaidMap::LaidMap(const std::shared_ptr<const report::MapContent>& content, double width, double tallest)
+{
+    const BandStyle style = printStyle();
+    const geometry::Box box = content->bounds();
+    const auto scaleFor = [&](double labelsX, double labelsY) {
+        const double x = (width - 16.0 - labelsX) / std::max(1.0, box.width());
+        const double y = (tallest - kSheetHead - 12.0 - kSheetFoot - labelsY) / std::max(1.0, box.height());
+        return std::max(1e-3, std::min(x, y));
+    };
+    // Labels do not shrink with the sheet: lay out once, see how far they stick out, then give them room.
+    double scale = scaleFor(0.0, 0.0);
+    m_picture = std::make_unique<SheetPicture>(content, scale, style);
+    const QRectF all = m_picture->bounds();
+    scale = scaleFor(std::max(0.0, all.width() - box.width() * scale),
+                     std::max(0.0, all.height() - box.height() * scale));
+    m_picture = std::make_unique<SheetPicture>(content, scale, style);
+    m_height = kSheetHead + m_picture->bounds().height() + 12.0 + kSheetFoot;
+}
+
+void LaidMap::paint(QPainter& painter, const QImage& underlay, const QRectF& frame) const
+{
+    const Theme& theme = paper();
+    const report::MapContent& content = m_picture->content();
+    painter.setPen(QPen(theme.colour(Role::SheetUnder), 1.0));
+    painter.setBrush(Qt::NoBrush);
+    painter.drawRect(frame);
+    painter.setPen(theme.colour(Role::Ink));
+    painter.setFont(fontOfPixels(11, Weight::Bold));
+    painter.drawText(QPointF(frame.left() + 10, frame.top() + 18), QString::fromStdString(content.title));
+    const QRectF bounds = m_picture->bounds();
+    painter.save();
+    painter.translate(frame.center().x() - bounds.center().x(),
+                      frame.top() + kSheetHead - bounds.top() + 4.0);
+    if (!underlay.isNull() && content.underlay) {
+        const model::Underlay& under = *content.underlay;
+        const double scale = m_picture->unitsPerMillimetre();
+        const double k = under.millimetresPerPixel * scale;
+        painter.save();
+        painter.setOpacity(under.opacity);
+        painter.translate(QPointF(under.corner.x, -under.corner.y) * scale);
+        painter.rotate(-qRadiansToDegrees(under.rotation));
+        painter.drawImage(QRectF(0, -underlay.height() * k, underlay.width() * k, underlay.height() * k),
+                          underlay);
+        painter.restore();
+    }
+    m_picture->paint(painter, theme);
+    painter.restore();
+    paintScaleBar(painter, theme, QPointF(frame.left() + 12, frame.bottom() - 9),
+                  m_picture->unitsPerMillimetre(), m_picture->style(), content);
+}
+
 double legendHeight(int columns)
 {
     const int rows = (static_cast<int>(std::size(kLegend)) + columns - 1) / columns;
@@ -175,7 +167,7 @@ QSizeF mapPageSize(const MapPage& page)
 {
     double height = kMargin + kHead;
     for (const auto& sheet : page.sheets)
-        height += layOut(sheet, kWidth - 2.0 * kMargin).height + kSpace;
+        height += LaidMap(sheet, kWidth - 2.0 * kMargin, kTallest).height() + kSpace;
     height += kRuler + kSpace + legendHeight(kLegendColumns) + kMargin;
     return {kWidth, std::ceil(height)};
 }
@@ -194,10 +186,10 @@ void paintMapPage(QPainter& painter, const MapPage& page)
     y += kHead;
     const double width = kWidth - 2.0 * kMargin;
     for (std::size_t i = 0; i < page.sheets.size(); ++i) {
-        const LaidSheet laid = layOut(page.sheets[i], width);
-        paintSheet(painter, laid, i < page.underlays.size() ? page.underlays[i] : QImage(),
-                   QRectF(kMargin, y, width, laid.height));
-        y += laid.height + kSpace;
+        const LaidMap laid(page.sheets[i], width, kTallest);
+        laid.paint(painter, i < page.underlays.size() ? page.underlays[i] : QImage(),
+                   QRectF(kMargin, y, width, laid.height()));
+        y += laid.height() + kSpace;
     }
     if (!page.sheets.empty()) {
         const report::MapScale& scale = page.sheets.front()->scale;

@@ -5,6 +5,7 @@
 #include "core/base/result.h"
 #include "core/model/picture.h"
 #include "core/report/map_content.h"
+#include "ui/render/sheet_picture.h"
 
 #include <QImage>
 #include <QSizeF>
@@ -25,6 +26,20 @@ struct MapPage
     std::string subtitle; ///< round, moment, date
     std::vector<std::shared_ptr<const report::MapContent>> sheets;
     std::vector<QImage> underlays; ///< one per sheet, null where there is none; or empty
+};
+
+/// One sheet laid out to a width, in a frame with its title and scale bar. Always on paper colours.
+class LaidMap
+{
+public:
+    /// @param tallest  px at 96 per inch; the map is made smaller rather than taller
+    LaidMap(const std::shared_ptr<const report::MapContent>& content, double width, double tallest);
+    [[nodiscard]] double height() const { return m_height; }
+    void paint(QPainter& painter, const QImage& underlay, const QRectF& frame) const;
+
+private:
+    std::unique_ptr<SheetPicture> m_picture;
+    double m_height = 0.0; ///< frame and texts included
 };
 
 /// Size the page wants, px at 96 per inch.

@@ -40,6 +40,7 @@ Result<render::MapPage> pageOf(const Arguments& arguments, const exchange::JobRe
     options.echoesTakenOut = arguments.echoesTakenOut;
     options.smallestDetectable = report::worstDetectable(job);
     options.now = Timestamp::now();
+    options.carried = carriedRepairs(store, job);
     render::MapPage page;
     page.title = fmt::format("{}, job {}", record.object.name, job.number);
     page.subtitle = fmt::format("Leak map, {}, {}, opened {}{}", arguments.asLeft ? "as left" : "as found",

@@ -1,0 +1,229 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/report/report_builder.h"
+
+#include "core/analysis/claim.h"
+#include "core/analysis/round_summary.h"
+#include "core/report/rate_text.h"
+#include "core/report/report_parts.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <regex>
+
+namespace sealwalk::report {
+
+namespace detail {
+
+std::string Ground::rate(std::optional<LeakRate> value) const
+{
+    return value ? unit.print(*value) : "–";
+}
+
+std::string Ground::number(model::PointId point) const
+{
+    const model::TestPoint* known = job.sketch.point(point);
+    return known == nullptr ? "?" : std::to_string(known->number);
+}
+
+std::string Ground::numbers(std::span<const model::PointId> points) const
+{
+    std::vector<int> all;
+    for (const model::PointId id : points)
+        if (const model::TestPoint* point = job.sketch.point(id))
+            all.push_back(point->number);
+    std::sort(all.begin(), all.end());
+    all.erase(std::unique(all.begin(), all.end()), all.end());
+    std::string text;
+    for (const int n : all)
+        text += (text.empty() ? "" : ", ") + std::to_string(n);
+    return text;
+}
+
+std::string Ground::jointName(model::PointId point) const
+{
+    const model::TestPoint* known = job.sketch.point(point);
+    const model::Joint* joint = known == nullptr ? nullptr : job.sketch.joint(known->joint);
+    return joint == nullptr ? std::string() : joint->name;
+}
+
+std::string Ground::place(model::PointId point) const
+{
+    const model::TestPoint* known = job.sketch.point(point);
+    return known == nullptr ? std::string() : model::placeText(job.sketch, *known);
+}
+
+std::string Ground::when(const Timestamp& at) const
+{
+    return at.isSet() ? at.date() + ' ' + at.timeOfDay().substr(0, 5) : "not recorded";
+}
+
+namespace {
+
+std::string counted(std::size_t count, const char* one, const char* many)
+{
+    return fmt::format("{} {}", count, count == 1 ? one : many);
+}
+
+std::size_t howMany(const Ground& ground, analysis::Verdict verdict)
+{
+    return static_cast<std::size_t>(
+        std::count_if(ground.left.begin(), ground.left.end(), [&](const analysis::PointFinding& f) {
+            return f.verdict == verdict && !f.concession;
+        }));
+}
+
+std::string openEnds(std::size_t unsure, std::size_t unanswered)
+{
+    std::string text;
+    if (unsure > 0)
+        text += ", " + counted(unsure, "point cannot be judged", "points cannot be judged");
+    if (unanswered > 0)
+        text += ", " + counted(unanswered, "has no answer", "have no answer");
+    return text;
+}
+
+} // namespace
+
+Statement statementOf(const Ground& ground)
+{
+    const analysis::Claim claim = analysis::claimOf(ground.job, ground.left, ground.job.setup.unit);
+    const std::size_t over = howMany(ground, analysis::Verdict::Over);
+    const std::size_t unsure = howMany(ground, analysis::Verdict::CannotSay);
+    const std::size_t unanswered = howMany(ground, analysis::Verdict::NoAnswer);
+    Statement statement;
+    if (over > 0) {
+        statement.verdict = analysis::Verdict::Over;
+        statement.headline = "Not accepted: " + counted(over, "leak over the limit", "leaks over the limit") +
+                             openEnds(unsure, unanswered);
+    } else if (ground.job.readings.empty()) {
+        statement.headline = "Nothing was sprayed: nothing is claimed";
+    } else if (!ground.job.setup.pointLimit) {
+        statement.headline = "No limit was set: nothing is accepted or rejected";
+    } else if (claim.outcome == analysis::ClaimOutcome::NoResult ||
+               claim.outcome == analysis::ClaimOutcome::Reject) {
+        statement.verdict = analysis::Verdict::CannotSay;
+        statement.headline = "No result yet" + (openEnds(unsure, unanswered).empty()
+                                                    ? std::string(": the record is not complete")
+                                                    : ":" + openEnds(unsure, unanswered).substr(1));
+    } else if (claim.outcome == analysis::ClaimOutcome::AcceptWithConditions) {
+        statement.verdict = unsure > 0 ? analysis::Verdict::CannotSay : analysis::Verdict::Within;
+        statement.headline = "Accepted with conditions" + openEnds(unsure, unanswered);
+    } else {
+        statement.verdict = analysis::Verdict::Within;
+        statement.headline = fmt::format("Accepted: all {} points within the limit", ground.left.size());
+    }
+    statement.text = inPrint(claim.text());
+    const std::size_t within = howMany(ground, analysis::Verdict::Within);
+    if (ground.job.setup.pointLimit && !ground.left.empty())
+        statement.text +=
+            fmt::format(" {} of {} points are within {}. Nothing is claimed for other places, other "
+                        "conditions{}.",
+                        within, ground.left.size(), ground.unit.print(*ground.job.setup.pointLimit),
+                        ground.detectable ? ", or below " + ground.unit.print(*ground.detectable) : "");
+    return statement;
+}
+
+} // namespace detail
+
+std::string inPrint(const std::string& sentence)
+{
+    if (sentence.empty())
+        return {};
+    static const std::regex number("([0-9](?:\\.[0-9]+)?)e([-+]?)0*([0-9]+)");
+    std::string result;
+    auto from = sentence.cbegin();
+    std::smatch hit;
+    while (std::regex_search(from, sentence.cend(), hit, number)) {
+        result.append(from, hit[0].first);
+        const int exponent = std::stoi(hit[3].str()) * (hit[2].str() == "-" ? -1 : 1);
+        const std::string power = printRate(std::pow(10.0, exponent), 1); // "1 × 10⁻⁴"
+        result += hit[1].str() + power.substr(power.find(' '));
+        from = hit[0].second;
+    }
+    result.append(from, sentence.cend());
+    constexpr std::string_view kAscii = "mbar l/s";
+    for (std::size_t at = result.find(kAscii); at != std::string::npos; at = result.find(kAscii, at))
+        result.replace(at, kAscii.size(), "mbar·l/s");
+    return result;
+}
+
+std::string asSentence(const std::string& words)
+{
+    std::string text = inPrint(words);
+    if (text.empty())
+        return text;
+    if (text.front() >= 'a' && text.front() <= 'z')
+        text.front() = static_cast<char>(text.front() - 'a' + 'A');
+    if (text.back() != '.' && text.back() != '!' && text.back() != '?')
+        text += '.';
+    return text;
+}
+
+ReportContent reportOf(const model::Job& job, const model::TestObject& object, const ReportOptions& options)
+{
+    const std::string unit = options.unit.empty() ? job.setup.unit : options.unit;
+    detail::Ground ground{job, object, options, shownUnit(job.setup, unit), {}, {}, {}, false};
+    ground.found =
+        options.found.empty() ? analysis::summarise(job, object, analysis::Standing::AsFound) : options.found;
+    // One round alone is left as it was found; working it out twice would take twice as long.
+    ground.left = !options.left.empty()   ? options.left
+                  : job.rounds.size() < 2 ? ground.found
+                                          : analysis::summarise(job, object, analysis::Standing::AsLeft);
+    for (std::vector<analysis::PointFinding>* findings : {&ground.found, &ground.left})
+        for (analysis::PointFinding& finding : *findings)
+            for (const model::Repair& repair : options.carried)
+                if (std::find(repair.points.begin(), repair.points.end(), finding.point) !=
+                    repair.points.end())
+                    finding.temporaryRepair = true;
+    ground.detectable = worstDetectable(job);
+    ground.repaired = std::any_of(job.rounds.begin(), job.rounds.end(), [](const model::Round& round) {
+        return round.kind == model::RoundKind::AfterRepair;
+    });
+
+    ReportContent content;
+    content.title = "Leak test report";
+    content.subtitle =
+        fmt::format("{}{} · job {}{}", object.name, object.tag.empty() ? "" : ", " + object.tag, job.number,
+                    object.invented ? " · all data invented" : "");
+    content.date = options.now.isSet() ? "printed " + options.now.date() : std::string();
+    content.state = job.state == model::JobState::Signed
+                        ? "signed"
+                        : fmt::format("draft, job {}", model::name(job.state));
+    content.footer.push_back(fmt::format("Leak rates in {}, helium, at 100 % helium outside at 1 bar, {:.0f} "
+                                         "°C, on the chamber, unless marked \"air\".",
+                                         ground.unit.symbol, inDegreesCelsius(job.setup.roomTemperature)));
+    content.footer.push_back(options.digest.empty()
+                                 ? std::string("no digest")
+                                 : fmt::format("Job SHA-256 {} … {} · {}", options.digest.substr(0, 16),
+                                               options.digest.substr(options.digest.size() - 8),
+                                               content.state));
+    content.statement = detail::statementOf(ground);
+
+    const auto add = [&](Section section) {
+        if (!section.blocks.empty())
+            content.sections.push_back(std::move(section));
+    };
+    add(detail::setupSection(ground));
+    add(detail::decisionSection(ground));
+    add(detail::balanceSection(ground));
+    add(detail::signatureSection(ground));
+    for (Section& section : detail::mapSections(ground))
+        add(std::move(section));
+    add(detail::repairSection(ground));
+    for (Section& section : detail::riseSections(ground))
+        add(std::move(section));
+    add(detail::calibrationSection(ground));
+    add(detail::pointsSection(ground));
+    add(detail::untestedSection(ground));
+    add(detail::voidSection(ground));
+    add(detail::decisionsByPeopleSection(ground));
+    add(detail::comparisonSection(ground));
+    add(detail::readingsSection(ground));
+    add(detail::reviewSection(ground));
+    add(detail::cautionSection(ground));
+    return content;
+}
+
+} // namespace sealwalk::report

@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// From the record of a job to its report. The wording claims no more than was tested.
+#pragma once
+
+#include "core/model/job.h"
+#include "core/model/test_object.h"
+#include "core/report/report_content.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace sealwalk::report {
+
+/// What checking a signature said, for the people who read the paper.
+struct SignatureSays
+{
+    model::SignatureId signature;
+    bool ok = false;
+    std::string says;
+};
+
+struct ReportOptions
+{
+    std::string unit;                   ///< of leak rate; empty: the job's
+    std::optional<model::Job> lastJob;  ///< the latest earlier job of the object
+    std::vector<model::Repair> carried; ///< temporary repairs of earlier jobs, not made good yet
+    /// Findings of summarise(), where the caller has worked them out already; empty: worked out here.
+    std::vector<analysis::PointFinding> found;
+    std::vector<analysis::PointFinding> left;
+    std::string digest;                    ///< of the job as it stands, hexadecimal; empty: not known
+    std::vector<SignatureSays> signatures; ///< one per signature of the job
+    std::vector<std::string> problems;     ///< what checking the record complained of
+    Timestamp now;                         ///< of printing
+};
+
+ReportContent reportOf(const model::Job& job, const model::TestObject& object, const ReportOptions& options);
+
+/// "4.6e-4 mbar l/s" in a sentence becomes "4.6 × 10⁻⁴ mbar·l/s".
+std::string inPrint(const std::string& sentence);
+/// The same, with a capital in front and a full stop behind.
+std::string asSentence(const std::string& words);
+
+} // namespace sealwalk::report

@@ -1,0 +1,90 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Against the last job of the object, in decades.
+#include "core/analysis/comparison.h"
+#include "core/analysis/round_summary.h"
+#include "core/report/report_parts.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+namespace sealwalk::report::detail {
+
+namespace {
+
+std::string sideText(const Ground& ground, const std::optional<analysis::PointFinding>& side)
+{
+    if (!side)
+        return "no such point";
+    if (side->rate)
+        return ground.rate(side->rate);
+    if (side->bound)
+        return "below " + ground.rate(side->bound);
+    return std::string(model::name(side->finding));
+}
+
+std::string decadesText(const analysis::ComparedPoint& point)
+{
+    if (!point.decades)
+        return "–";
+    std::string text = fmt::format("{:+.1f}", *point.decades);
+    if (text.front() == '-')
+        text.replace(0, 1, "\u2212");
+    return point.atLeast ? "at least " + text : text;
+}
+
+} // namespace
+
+Section comparisonSection(const Ground& ground)
+{
+    Section section{"Compared with the last job", {}, false, {}};
+    if (!ground.options.lastJob) {
+        section.blocks.emplace_back(
+            Paragraph{"There is no earlier job of this object to compare with.", Paragraph::Look::Plain});
+        return section;
+    }
+    const model::Job& last = *ground.options.lastJob;
+    section.note =
+        fmt::format("job {} of {}, as left, against this one as found", last.number, last.opened.date());
+    const std::vector<analysis::PointFinding> then =
+        analysis::summarise(last, ground.object, analysis::Standing::AsLeft);
+    const analysis::Comparison comparison =
+        analysis::compare({&last.sketch, then}, {&ground.job.sketch, ground.found});
+    ReportTable table;
+    table.columns = {{"Point", 0.7},         {"Joint, place", 2.6}, {"Then", 1.6, true}, {"Now", 1.6, true},
+                     {"Decades", 1.2, true}, {"Change", 1.4},       {"Why", 2.6}};
+    table.empty = "No point changed by more than the ranges of both jobs.";
+    std::vector<const analysis::ComparedPoint*> changed;
+    for (const analysis::ComparedPoint& point : comparison.points)
+        if (point.change != analysis::Change::Same)
+            changed.push_back(&point);
+    const auto size = [](const analysis::ComparedPoint* p) {
+        return p->decades ? std::abs(*p->decades) : -1.0;
+    };
+    std::stable_sort(changed.begin(), changed.end(),
+                     [&](const analysis::ComparedPoint* a, const analysis::ComparedPoint* b) {
+                         return size(a) > size(b);
+                     });
+    for (const analysis::ComparedPoint* point : changed) {
+        const auto& side = point->after ? point->after : point->before;
+        if (!side)
+            continue;
+        table.rows.push_back({{std::to_string(side->number), {}, {}, {}, true},
+                              {ground.jointName(side->point), ground.place(side->point)},
+                              {sideText(ground, point->before)},
+                              {sideText(ground, point->after)},
+                              {decadesText(*point)},
+                              {std::string(model::name(point->change))},
+                              {inPrint(point->because)}});
+    }
+    section.blocks.emplace_back(std::move(table));
+    section.blocks.emplace_back(
+        Paragraph{fmt::format("{} points are the same within the ranges of both jobs, {} cannot be compared.",
+                              comparison.count(analysis::Change::Same),
+                              comparison.count(analysis::Change::NotComparable)),
+                  Paragraph::Look::Plain});
+    return section;
+}
+
+} // namespace sealwalk::report::detail

@@ -1,0 +1,178 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Maps, balance and pressure rise of a report.
+#include "core/analysis/job_balance.h"
+#include "core/analysis/job_rise.h"
+#include "core/report/map_builder.h"
+#include "core/report/rate_text.h"
+#include "core/report/report_parts.h"
+#include "core/report/rise_figure.h"
+
+#include <fmt/format.h>
+
+namespace sealwalk::report::detail {
+
+namespace {
+
+void addMaps(const Ground& ground, const std::vector<analysis::PointFinding>& findings,
+             const MapOptions& options, Section& section)
+{
+    for (const model::Sheet& sheet : ground.job.sketch.sheets)
+        section.blocks.emplace_back(MapBlock{std::make_shared<const MapContent>(
+            mapOf(ground.job, ground.object, sheet.id, findings, options))});
+}
+
+MapOptions optionsOf(const Ground& ground)
+{
+    MapOptions options = mapOptions(ground.unit);
+    options.smallestDetectable = ground.detectable;
+    options.now = ground.options.now;
+    options.carried = ground.options.carried;
+    return options;
+}
+
+MapScale scaleOf(const Ground& ground)
+{
+    MapScale scale;
+    scale.lowestDecade = ground.object.scale.lowestDecade;
+    scale.decades = ground.object.scale.decades;
+    scale.limit = ground.job.setup.pointLimit;
+    scale.smallestDetectable = ground.detectable;
+    scale.shownPerSi = ground.unit.perSi;
+    scale.unit = ground.unit.symbol;
+    scale.spokenUnit = ground.unit.spoken;
+    return scale;
+}
+
+const model::Round* lastRound(const Ground& ground)
+{
+    return ground.job.rounds.empty() ? nullptr : &ground.job.rounds.back();
+}
+
+/// Against the total limit, with the range.
+std::string totalSentence(const Ground& ground, const analysis::RiseTotal& total)
+{
+    if (!ground.job.setup.totalLimit)
+        return "No total limit was set.";
+    const LeakRate limit = *ground.job.setup.totalLimit;
+    const std::string said = ground.unit.print(limit) + " air";
+    if (total.low > limit)
+        return "The total is over its limit of " + said + '.';
+    if (total.high <= limit)
+        return "The total is within its limit of " + said + '.';
+    return "The total cannot be told from its limit of " + said + ": its range crosses it.";
+}
+
+} // namespace
+
+std::vector<Section> mapSections(const Ground& ground)
+{
+    std::vector<Section> sections;
+    if (ground.job.sketch.sheets.empty())
+        return sections;
+    MapOptions options = optionsOf(ground);
+    Section found{ground.repaired ? "Leak map, as found, as read" : "Leak map, as read", {}, true, {}};
+    addMaps(ground, ground.found, options, found);
+    if (ground.repaired) {
+        sections.push_back(std::move(found));
+        found = Section{"Leak map, as left, as read", {}, true, {}};
+        addMaps(ground, ground.left, options, found);
+    }
+    found.blocks.emplace_back(
+        Paragraph{"Scale, the same for every job on this object", Paragraph::Look::Strong});
+    found.blocks.emplace_back(ScaleBlock{scaleOf(ground)});
+    found.blocks.emplace_back(Paragraph{"The band swells by 0.5 mm for each decade above the smallest "
+                                        "detectable leak. Teeth: over the limit; few "
+                                        "teeth: cannot say; no teeth: within. One flat colour for each "
+                                        "stretch sprayed; nothing is drawn between joints.",
+                                        Paragraph::Look::Plain});
+    found.blocks.emplace_back(LegendBlock{});
+    sections.push_back(std::move(found));
+    return sections;
+}
+
+Section balanceSection(const Ground& ground)
+{
+    Section section{"Balance, as air", {}, false, {}};
+    const model::Round* round = lastRound(ground);
+    if (round == nullptr)
+        return section;
+    const model::RiseTest* test = analysis::riseTestFor(ground.job, round->id);
+    std::optional<analysis::RiseSummary> rise;
+    if (test != nullptr)
+        if (Result<analysis::RiseSummary> judged = analysis::judgeRise(*test, ground.job, ground.object))
+            rise = std::move(*judged);
+    const Result<analysis::JobBalance> balance =
+        analysis::balanceOfJob(ground.job, ground.object, ground.left, test, rise);
+    if (!balance) {
+        section.blocks.emplace_back(
+            Paragraph{"No balance: " + inPrint(balance.error().message), Paragraph::Look::Plain});
+        return section;
+    }
+    const analysis::LeakBalance& b = balance->balance;
+    BarBlock bars{balanceBars(b, scaleOf(ground), ground.job.setup.totalLimit), {}};
+    if (b.unlocated && b.verdict == analysis::BalanceVerdict::Missing)
+        bars.words.push_back(
+            {fmt::format("Something is still missing: {} ({} … {})", ground.rate(b.unlocated),
+                         ground.rate(b.unlocatedLow), ground.rate(b.unlocatedHigh)),
+             Paragraph::Look::Strong});
+    std::string sums = fmt::format("Located: {} ({} … {}).", ground.rate(b.located),
+                                   ground.rate(b.locatedLow), ground.rate(b.locatedHigh));
+    if (b.total) {
+        sums += b.total->rate
+                    ? fmt::format(" Pressure rise: {} ({} … {}).", ground.rate(b.total->rate),
+                                  ground.rate(b.total->low), ground.rate(b.total->high))
+                    : fmt::format(" Pressure rise: not separable, at most {}.", ground.rate(b.total->high));
+        sums += ' ' + totalSentence(ground, *b.total);
+    } else {
+        sums += " No pressure-rise test that says a total.";
+    }
+    bars.words.push_back({sums, Paragraph::Look::Plain});
+    if (!b.advice.empty())
+        bars.words.push_back({asSentence(b.advice), Paragraph::Look::Plain});
+    for (const analysis::LeakAsAir& leak : b.leaks)
+        if (!leak.inSum)
+            bars.words.push_back(
+                {asSentence(leak.label + " was found only in another condition and is not in the sum"),
+                 Paragraph::Look::Plain});
+    section.blocks.emplace_back(std::move(bars));
+    return section;
+}
+
+std::vector<Section> riseSections(const Ground& ground)
+{
+    std::vector<Section> sections;
+    for (const model::RiseTest& test : ground.job.riseTests) {
+        Section section{
+            fmt::format("Pressure rise, {}", model::name(test.moment)),
+            fmt::format("{}, gauge {}", ground.when(test.at), test.gauge.empty() ? "not named" : test.gauge),
+            false,
+            {}};
+        const Result<analysis::RiseSummary> rise = analysis::judgeRise(test, ground.job, ground.object);
+        if (!rise) {
+            section.blocks.emplace_back(
+                Paragraph{"Not judged: " + inPrint(rise.error().message), Paragraph::Look::Plain});
+            sections.push_back(std::move(section));
+            continue;
+        }
+        FigureBlock block{riseFigure(*rise, ground.unit), {}};
+        block.words.push_back({riseHeadline(*rise, ground.unit), Paragraph::Look::Strong});
+        block.words.push_back(
+            {fmt::format("Reading: {}. Outgassing {} at the start, {} at the end. {} values over {:.0f} min.",
+                         rise->model, ground.rate(rise->outgassingStart), ground.rate(rise->outgassingEnd),
+                         test.times.size(), (test.times.back() - test.times.front()) / 60.0),
+             Paragraph::Look::Plain});
+        for (const std::string& advice : rise->advice)
+            block.words.push_back({asSentence(advice), Paragraph::Look::Plain});
+        if (test.basePressure)
+            block.words.push_back(
+                {"Base pressure before: " + printRate(inMillibars(*test.basePressure)) + " mbar.",
+                 Paragraph::Look::Plain});
+        if (!test.note.empty())
+            block.words.push_back({test.note, Paragraph::Look::Plain});
+        section.blocks.emplace_back(std::move(block));
+        sections.push_back(std::move(section));
+    }
+    return sections;
+}
+
+} // namespace sealwalk::report::detail

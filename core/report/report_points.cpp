@@ -1,0 +1,298 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Points: what needs a decision, all of them, what was not tested, what is void, every reading.
+#include "core/analysis/job_view.h"
+#include "core/quantities/number_text.h"
+#include "core/report/map_builder.h"
+#include "core/report/report_parts.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <unordered_map>
+
+namespace sealwalk::report::detail {
+
+namespace {
+
+using analysis::Finding;
+using analysis::PointFinding;
+using analysis::Verdict;
+
+bool needsDecision(const PointFinding& f)
+{
+    if (f.verdict != Verdict::Within || f.judgedByPerson || f.temporaryRepair || f.awaitsRetest ||
+        f.concession)
+        return true;
+    return f.finding != Finding::Clear && f.finding != Finding::Leak;
+}
+
+int rank(const PointFinding& f)
+{
+    switch (f.verdict) {
+    case Verdict::Over:
+        return 0;
+    case Verdict::CannotSay:
+        return 1;
+    case Verdict::Within:
+        return 2;
+    case Verdict::NoAnswer:
+        return 3;
+    }
+    return 4;
+}
+
+Cell verdictCell(const PointFinding& f)
+{
+    Cell cell{std::string(model::name(f.verdict)), {}, {}, f.verdict, f.verdict == Verdict::Over};
+    if (f.concession)
+        cell.small = "by concession";
+    if (f.judgedByPerson)
+        cell.small += cell.small.empty() ? "by a person" : ", by a person";
+    return cell;
+}
+
+std::vector<Cell> findingRow(const Ground& ground, const PointFinding& f)
+{
+    return {{std::to_string(f.number), {}, {}, {}, true},
+            {ground.jointName(f.point), ground.place(f.point)},
+            {findingText(ground, f), {}, plateMark(ground, f)},
+            {f.rate && f.finding != Finding::Echo && f.finding != Finding::Masked ? ground.rate(f.rate) : "–",
+             {},
+             {},
+             {},
+             true},
+            {rangeText(ground, f)},
+            verdictCell(f)};
+}
+
+std::vector<ReportColumn> findingColumns(const Ground& ground)
+{
+    const auto limit = ground.job.setup.pointLimit;
+    return {{"Point", 0.7},      {"Joint, place", 3.0},
+            {"Finding", 2.2},    {"Leak rate", 1.4, true},
+            {"95 % range", 2.5}, {limit ? "Against " + ground.unit.print(*limit) : "Verdict", 1.6}};
+}
+
+} // namespace
+
+std::string rangeText(const Ground& ground, const PointFinding& f)
+{
+    const bool hidden = f.finding == Finding::Echo || f.finding == Finding::Masked;
+    if (f.low && f.high && !hidden)
+        return ground.rate(f.low) + " … " + ground.rate(f.high);
+    if (f.bound)
+        return (hidden ? "own part below " : "below ") + ground.rate(f.bound);
+    return "–";
+}
+
+std::string findingText(const Ground& ground, const PointFinding& f)
+{
+    std::string text(model::name(f.finding));
+    if (f.finding == Finding::Clear)
+        text = "no response";
+    if (f.finding == Finding::BelowDetectable)
+        text = "no response, too blind";
+    const std::string others = ground.numbers(f.of);
+    if (!others.empty())
+        text += (f.finding == Finding::Masked   ? " by "
+                 : f.finding == Finding::Shared ? " with "
+                                                : " of ") +
+                others;
+    if (f.condition != model::Condition::AtRest)
+        text += fmt::format(", {}", model::name(f.condition));
+    if (f.temporaryRepair)
+        text += ", held by a temporary repair";
+    if (f.awaitsRetest)
+        text += ", repaired, awaiting re-test";
+    return text;
+}
+
+PlateMark plateMark(const Ground& ground, const PointFinding& f)
+{
+    PlateMark mark{stateOf(f), Teeth::None, f.temporaryRepair, false};
+    mark.teeth = f.verdict == Verdict::Over        ? Teeth::Full
+                 : f.verdict == Verdict::CannotSay ? Teeth::Few
+                                                   : Teeth::None;
+    for (const std::vector<model::Repair>* repairs : {&ground.options.carried, &ground.job.repairs})
+        for (const model::Repair& repair : *repairs)
+            if (!repair.permanent && !repair.madeGoodBy && repair.due && ground.options.now.isSet() &&
+                *repair.due < ground.options.now &&
+                std::find(repair.points.begin(), repair.points.end(), f.point) != repair.points.end())
+                mark.overdue = mark.temporary = true;
+    return mark;
+}
+
+Section decisionSection(const Ground& ground)
+{
+    std::vector<const PointFinding*> chosen;
+    for (const PointFinding& f : ground.left)
+        if (needsDecision(f))
+            chosen.push_back(&f);
+    std::stable_sort(chosen.begin(), chosen.end(), [](const PointFinding* a, const PointFinding* b) {
+        if (rank(*a) != rank(*b))
+            return rank(*a) < rank(*b);
+        return a->rate.value_or(LeakRate()) > b->rate.value_or(LeakRate());
+    });
+    ReportTable table;
+    table.columns = findingColumns(ground);
+    table.empty = "No point needs a decision: every one was sprayed and is within the limit.";
+    for (const PointFinding* f : chosen)
+        table.rows.push_back(findingRow(ground, *f));
+    return {"Findings that need a decision",
+            fmt::format("{}all {} points further on", ground.repaired ? "as left; " : "", ground.left.size()),
+            false,
+            {std::move(table)}};
+}
+
+Section pointsSection(const Ground& ground)
+{
+    ReportTable table;
+    table.columns = findingColumns(ground);
+    table.empty = "The sketch has no points.";
+    if (ground.repaired)
+        table.columns.push_back({"As found", 1.4, true});
+    std::unordered_map<model::PointId, const PointFinding*> found;
+    for (const PointFinding& f : ground.found)
+        found.emplace(f.point, &f);
+    for (const PointFinding& f : ground.left) {
+        std::vector<Cell> row = findingRow(ground, f);
+        if (ground.repaired) {
+            const auto before = found.find(f.point);
+            const bool differs = before != found.end() && before->second->reading != f.reading;
+            row.push_back({differs ? before->second->rate ? ground.rate(before->second->rate)
+                                                          : std::string(model::name(before->second->finding))
+                                   : std::string()});
+        }
+        table.rows.push_back(std::move(row));
+    }
+    return {ground.repaired ? "All points, as left" : "All points", {}, false, {std::move(table)}};
+}
+
+Section untestedSection(const Ground& ground)
+{
+    ReportTable table;
+    table.columns = {{"Point", 0.7}, {"Joint, place", 3.0}, {"State", 1.8}, {"Reason", 4.0}};
+    table.empty = "Every point was sprayed.";
+    for (const PointFinding& f : ground.left) {
+        if (f.finding != Finding::NotAccessible && f.finding != Finding::NotSprayed &&
+            f.finding != Finding::NotTested)
+            continue;
+        const model::Reading* reading = f.reading ? ground.job.reading(*f.reading) : nullptr;
+        std::string reason = reading == nullptr ? std::string() : reading->reason;
+        if (reason.empty())
+            reason = "no reason given";
+        table.rows.push_back(
+            {{std::to_string(f.number), {}, {}, {}, true},
+             {ground.jointName(f.point), ground.place(f.point)},
+             {std::string(model::name(f.finding)), {}, plateMark(ground, f)},
+             {reason, reading == nullptr ? "" : reading->by + ", " + ground.when(reading->at)}});
+    }
+    return {"Not tested", "each with its reason; nothing is claimed for these", false, {std::move(table)}};
+}
+
+Section voidSection(const Ground& ground)
+{
+    const model::Job& job = ground.job;
+    ReportTable table;
+    table.columns = {{"Point", 0.7},
+                     {"Entry", 1.5},
+                     {"What it said", 1.8},
+                     {"Void or corrected because", 3.4},
+                     {"Now counts", 1.8}};
+    const auto value = [&](const model::Reading& r) {
+        return r.peak ? ground.rate(r.peak) : std::string(model::name(r.outcome));
+    };
+    for (const model::VoidMark& mark : job.voids) {
+        const model::Reading* reading = job.reading(mark.reading);
+        if (reading == nullptr)
+            continue;
+        std::string instead = "nothing";
+        for (const model::Reading* later : job.standing(reading->round))
+            if (later->point == reading->point && later->sequence > reading->sequence)
+                instead = value(*later) + ", " + ground.when(later->at);
+        table.rows.push_back({{ground.number(reading->point), {}, {}, {}, true},
+                              {ground.when(reading->at), reading->by},
+                              {value(*reading)},
+                              {"void: " + mark.reason, mark.by + ", " + ground.when(mark.at)},
+                              {instead}});
+    }
+    for (const model::Reading& later : job.readings) {
+        const model::Reading* earlier = later.corrects ? job.reading(*later.corrects) : nullptr;
+        if (earlier == nullptr)
+            continue;
+        table.rows.push_back(
+            {{ground.number(earlier->point), {}, {}, {}, true},
+             {ground.when(earlier->at), earlier->by},
+             {value(*earlier), earlier->entered.empty() ? "" : "typed " + earlier->entered},
+             {later.reason.empty() ? "corrected, no reason given" : "corrected: " + later.reason,
+              later.by + ", " + ground.when(later.at)},
+             {value(later), later.entered.empty() ? "" : "typed " + later.entered}});
+    }
+    table.empty = "No reading was voided or corrected.";
+    return {"Void and corrected readings", "both stay in the record", false, {std::move(table)}};
+}
+
+Section readingsSection(const Ground& ground)
+{
+    ReportTable table;
+    table.columns = {{"No.", 0.6, true},
+                     {"Point", 0.6},
+                     {"When, by", 2.2},
+                     {"Condition", 1.2},
+                     {"Background", 1.2, true},
+                     {"Highest", 1.2, true},
+                     {"Dwell", 0.7, true},
+                     {"First rise", 0.8, true},
+                     {"On the chamber", 1.6, true},
+                     {"Remark", 1.8}};
+    table.empty = "No reading was taken.";
+    const std::unordered_map<model::RoundId, int> numbers = [&] {
+        std::unordered_map<model::RoundId, int> all;
+        for (const model::Round& round : ground.job.rounds)
+            all.emplace(round.id, round.number);
+        return all;
+    }();
+    std::unordered_map<model::ReadingId, analysis::CorrectedReading> corrected;
+    for (const model::Round& round : ground.job.rounds)
+        for (analysis::CorrectedReading& reading : analysis::correctedReadings(ground.job, round.id))
+            corrected.emplace(reading.reading, std::move(reading));
+    for (const model::Reading& r : ground.job.readings) {
+        std::string chamber = "–";
+        std::string state;
+        if (const auto known = corrected.find(r.id); known != corrected.end()) {
+            const analysis::CorrectedReading& c = known->second;
+            if (c.rate)
+                chamber = ground.rate(c.rate);
+            else if (c.below)
+                chamber = "below " + ground.rate(c.below);
+            else if (c.atLeast)
+                chamber = "at least " + ground.rate(c.atLeast);
+            if (c.isVoid)
+                state = "void";
+        } else {
+            state = "corrected later";
+        }
+        const auto round = numbers.find(r.round);
+        std::string remark = r.remark.empty() ? r.reason : r.remark;
+        if (r.outOfTurn)
+            remark += remark.empty() ? "before the wait was over" : "; before the wait was over";
+        table.rows.push_back(
+            {{std::to_string(r.sequence)},
+             {ground.number(r.point), {}, {}, {}, true},
+             {ground.when(r.at),
+              r.by + (round == numbers.end() ? "" : fmt::format(", round {}", round->second))},
+             {std::string(model::name(r.condition)), r.conditionDetail},
+             {ground.rate(r.background)},
+             {r.outcome == model::Outcome::Value ? ground.rate(r.peak) : std::string(model::name(r.outcome))},
+             {r.dwell ? trimmedText(r.dwell->si(), 3) + " s" : "–"},
+             {r.delay ? trimmedText(r.delay->si(), 3) + " s" : "–"},
+             {chamber, state},
+             {remark, std::string(model::name(r.entry))}});
+    }
+    return {"Every reading, as recorded",
+            "as the detector showed it, and corrected to the chamber",
+            false,
+            {std::move(table)}};
+}
+
+} // namespace sealwalk::report::detail

@@ -1,0 +1,183 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What people did and decided: repairs, concessions, review, signatures.
+#include "core/report/report_parts.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <unordered_map>
+
+namespace sealwalk::report::detail {
+
+namespace {
+
+const analysis::PointFinding* findingOf(const std::vector<analysis::PointFinding>& all, model::PointId point)
+{
+    const auto found = std::find_if(all.begin(), all.end(),
+                                    [&](const analysis::PointFinding& f) { return f.point == point; });
+    return found == all.end() ? nullptr : &*found;
+}
+
+std::string shortly(const Ground& ground, const analysis::PointFinding* f)
+{
+    if (f == nullptr)
+        return "–";
+    if (f->rate)
+        return ground.rate(f->rate);
+    if (f->bound)
+        return "below " + ground.rate(f->bound);
+    return std::string(model::name(f->finding));
+}
+
+/// Re-test rounds that name the repair, or that called one of its points after it.
+std::string retestText(const Ground& ground, const model::Repair& repair)
+{
+    for (const model::Round& round : ground.job.rounds)
+        if (round.repair == repair.id)
+            return fmt::format("round {}, {}", round.number, round.opened.date());
+    for (const model::Round& round : ground.job.rounds)
+        for (const model::PointId point : repair.points)
+            if (round.kind == model::RoundKind::AfterRepair && round.opened >= repair.at &&
+                std::find(round.points.begin(), round.points.end(), point) != round.points.end())
+                return fmt::format("round {}, {}", round.number, round.opened.date());
+    return "not re-tested";
+}
+
+std::string short8(const std::string& hex)
+{
+    return hex.size() < 16 ? hex : hex.substr(0, 8) + ' ' + hex.substr(8, 8);
+}
+
+} // namespace
+
+Section repairSection(const Ground& ground)
+{
+    Section section{"Repairs", {}, false, {}};
+    ReportTable table;
+    table.columns = {{"Points", 1.0},     {"Defect", 1.4},         {"What was done", 2.8},
+                     {"Permanence", 1.8}, {"As found", 1.3, true}, {"As left", 1.3, true},
+                     {"Re-test", 1.5}};
+    table.empty = "No repair was logged in this job.";
+    for (const model::Repair& repair : ground.job.repairs) {
+        std::string before;
+        std::string after;
+        for (const model::PointId point : repair.points) {
+            before += (before.empty() ? "" : "; ") + shortly(ground, findingOf(ground.found, point));
+            after += (after.empty() ? "" : "; ") + shortly(ground, findingOf(ground.left, point));
+        }
+        std::string permanence = "permanent";
+        std::string owner;
+        if (!repair.permanent) {
+            permanence = repair.madeGoodBy ? "temporary, made good since" : "temporary";
+            owner = fmt::format("{}{}", repair.owner.empty() ? "nobody named" : repair.owner,
+                                repair.due ? ", due " + repair.due->date() : ", no date");
+        }
+        const std::string material = repair.material.empty() ? "" : "; " + repair.material;
+        table.rows.push_back({{ground.numbers(repair.points), {}, {}, {}, true},
+                              {repair.defect.empty() ? "not named" : repair.defect},
+                              {repair.action + material, repair.by + ", " + ground.when(repair.at) +
+                                                             (repair.note.empty() ? "" : "; " + repair.note)},
+                              {permanence, owner},
+                              {before},
+                              {after},
+                              {retestText(ground, repair)}});
+    }
+    section.blocks.emplace_back(std::move(table));
+    for (const model::Repair& repair : ground.options.carried)
+        section.blocks.emplace_back(Paragraph{
+            fmt::format("Still in place from an earlier job: {} at point {}, {}{}, done {}.", repair.action,
+                        ground.numbers(repair.points), repair.owner.empty() ? "nobody named" : repair.owner,
+                        repair.due ? ", due " + repair.due->date() : ", no date", repair.at.date()),
+            Paragraph::Look::Strong});
+    for (const model::Repair& repair : ground.job.repairs)
+        for (const std::string& picture : repair.pictures)
+            section.blocks.emplace_back(PictureBlock{
+                picture, fmt::format("Point {}: {}", ground.numbers(repair.points), repair.action)});
+    return section;
+}
+
+Section decisionsByPeopleSection(const Ground& ground)
+{
+    Section section{"Verdicts and concessions by people", {}, false, {}};
+    ReportTable table;
+    table.columns = {{"Points", 1.0}, {"Decided", 2.4}, {"Because", 4.0}, {"By", 2.0}};
+    for (const model::Judgement& j : ground.job.judgements)
+        table.rows.push_back({{ground.number(j.point), {}, {}, {}, true},
+                              {j.finding + ", " + j.verdict},
+                              {j.reason},
+                              {j.by, ground.when(j.at)}});
+    for (const model::Concession& c : ground.job.concessions)
+        table.rows.push_back(
+            {{ground.numbers(c.points), {}, {}, {}, true},
+             {"accepted above the limit", c.until ? "until " + c.until->date() : "without end"},
+             {c.reason},
+             {"granted by " + c.grantedBy, c.by + ", " + ground.when(c.at)}});
+    if (!table.rows.empty())
+        section.blocks.emplace_back(std::move(table));
+    return section;
+}
+
+Section reviewSection(const Ground& ground)
+{
+    Section section{"Review, turn by turn", {}, false, {}};
+    ReportTable table;
+    table.columns = {{"When", 1.5}, {"Who", 1.8}, {"Step", 1.2}, {"Words", 4.6}};
+    table.empty = "Not yet submitted.";
+    for (const model::ReviewEntry& entry : ground.job.review) {
+        std::string about;
+        if (entry.point)
+            about = "on point " + ground.number(*entry.point);
+        if (!entry.check.empty())
+            about += (about.empty() ? "on the check \"" : ", on the check \"") + entry.check + '"';
+        table.rows.push_back(
+            {{ground.when(entry.at)},
+             {entry.by},
+             {std::string(model::name(entry.step)), about},
+             {inPrint(entry.text), entry.digest.empty() ? "" : "job as seen: " + short8(entry.digest)}});
+    }
+    section.blocks.emplace_back(std::move(table));
+    return section;
+}
+
+Section signatureSection(const Ground& ground)
+{
+    const model::Job& job = ground.job;
+    SignatureBlock block;
+    for (const model::Signature& s : job.signatures) {
+        const auto says = std::find_if(ground.options.signatures.begin(), ground.options.signatures.end(),
+                                       [&](const SignatureSays& known) { return known.signature == s.id; });
+        block.lines.push_back(
+            {s.role, s.name + ", " + ground.when(s.at),
+             fmt::format("key {}, digest {}{}", short8(s.publicKey), short8(s.digest),
+                         says == ground.options.signatures.end() ? "" : ": " + says->says)});
+    }
+    const auto has = [&](const char* role) {
+        return std::any_of(block.lines.begin(), block.lines.end(),
+                           [&](const SignatureLine& line) { return line.role == role; });
+    };
+    if (!has("tester")) {
+        std::string names;
+        for (const model::Reading& reading : job.readings)
+            if (!reading.by.empty() && names.find(reading.by) == std::string::npos)
+                names += (names.empty() ? "" : ", ") + reading.by;
+        block.lines.insert(block.lines.begin(),
+                           {"tester", names.empty() ? "not recorded" : names, "as logged with the readings"});
+    }
+    if (!has("reviewer"))
+        block.lines.push_back({"reviewer", "not yet", ""});
+    if (!has("witness"))
+        block.lines.push_back({"witness", "none", ""});
+    Section section{"Signatures", {}, false, {std::move(block)}};
+    if (!job.signatures.empty())
+        for (const model::Signature& s : job.signatures)
+            section.blocks.emplace_back(
+                Paragraph{s.name + " signed: " + inPrint(s.statement), Paragraph::Look::Plain});
+    if (!ground.options.digest.empty())
+        section.blocks.emplace_back(Paragraph{
+            "Digest of this job as printed (SHA-256): " + ground.options.digest, Paragraph::Look::Soft});
+    for (const std::string& problem : ground.options.problems)
+        section.blocks.emplace_back(Paragraph{"Not as signed: " + problem, Paragraph::Look::Strong});
+    return section;
+}
+
+} // namespace sealwalk::report::detail

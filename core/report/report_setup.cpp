@@ -1,0 +1,236 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What was tested and how: object, limits, instruments, calibration, background, cautions.
+#include "core/analysis/background_series.h"
+#include "core/analysis/job_view.h"
+#include "core/model/cautions.h"
+#include "core/quantities/number_text.h"
+#include "core/report/rate_text.h"
+#include "core/report/report_parts.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <set>
+
+namespace sealwalk::report::detail {
+
+namespace {
+
+std::string said(const std::string& text)
+{
+    return text.empty() ? "not recorded" : text;
+}
+
+template <class Q, class Text>
+std::string orNot(const std::optional<Q>& value, Text text)
+{
+    return value ? text(*value) : std::string("not recorded");
+}
+
+std::string joined(const std::set<std::string>& names)
+{
+    std::string text;
+    for (const std::string& name : names)
+        text += (text.empty() ? "" : ", ") + name;
+    return text;
+}
+
+std::string testers(const model::Job& job)
+{
+    std::set<std::string> names;
+    for (const model::Reading& reading : job.readings)
+        if (!reading.by.empty())
+            names.insert(reading.by);
+    return said(joined(names));
+}
+
+std::string dates(const Ground& ground)
+{
+    const model::Job& job = ground.job;
+    if (job.readings.empty())
+        return "opened " + ground.when(job.opened) + ", nothing sprayed";
+    const auto [first, last] =
+        std::minmax_element(job.readings.begin(), job.readings.end(),
+                            [](const model::Reading& a, const model::Reading& b) { return a.at < b.at; });
+    return ground.when(first->at) + " to " + ground.when(last->at);
+}
+
+std::string kindLimits(const Ground& ground)
+{
+    std::string text;
+    for (const auto& [kind, limit] : ground.job.setup.kindLimits)
+        text += fmt::format("{}{} {}", text.empty() ? "" : "; ", model::name(kind), ground.unit.print(limit));
+    return text;
+}
+
+std::string pumps(const model::Setup& setup)
+{
+    std::string text = orNot(setup.detectorSpeed, [](PumpingSpeed s) {
+        return trimmedText(inLitresPerSecond(s), 3) + " l/s helium at the detector";
+    });
+    text += setup.auxiliarySpeed ? fmt::format("; pump in parallel {} l/s",
+                                               trimmedText(inLitresPerSecond(*setup.auxiliarySpeed), 3))
+                                 : "; no other pump";
+    if (setup.hoseDiameter && setup.hoseLength)
+        text += fmt::format("; hose {} mm by {} m", trimmedText(inMillimetres(*setup.hoseDiameter), 3),
+                            trimmedText(setup.hoseLength->si(), 3));
+    return text;
+}
+
+std::string tracer(const model::Setup& setup)
+{
+    std::string text = fmt::format("helium, {} % at the joint (±{} % relative), atmospheric pressure outside",
+                                   trimmedText(setup.heliumShare.si() * 100.0, 3),
+                                   trimmedText(setup.heliumShareUncertainty * 100.0, 2));
+    if (setup.heliumFlow)
+        text += fmt::format(", {} standard l/min", trimmedText(*setup.heliumFlow, 3));
+    if (!setup.heliumBottle.empty())
+        text += ", bottle " + setup.heliumBottle;
+    return text;
+}
+
+std::string included(const model::Sketch& sketch)
+{
+    return fmt::format("{} points on {} joints of {} sheets, sketch revision {}",
+                       sketch.activePoints().size(), sketch.joints.size(), sketch.sheets.size(),
+                       sketch.revision);
+}
+
+std::string rounds(const Ground& ground)
+{
+    std::string text;
+    for (const model::Round& round : ground.job.rounds)
+        text += fmt::format("{}round {} {}{} ({})", text.empty() ? "" : "; ", round.number,
+                            model::name(round.kind), round.title.empty() ? "" : ", " + round.title,
+                            round.opened.date());
+    return said(text);
+}
+
+} // namespace
+
+Section setupSection(const Ground& ground)
+{
+    const model::Job& job = ground.job;
+    const model::Setup& setup = job.setup;
+    FactList list;
+    const auto add = [&](std::string label, std::string value) {
+        list.facts.push_back({std::move(label), std::move(value)});
+    };
+    const std::optional<Volume> volume = setup.volume ? setup.volume : ground.object.volume;
+    add("Test object",
+        ground.object.name + (ground.object.tag.empty() ? "" : ", asset " + ground.object.tag));
+    add("Purpose", said(setup.purpose));
+    add("Place", said(ground.object.place));
+    add("Date", dates(ground));
+    add("Volume", orNot(volume, [](Volume v) { return trimmedText(inLitres(v), 4) + " l"; }));
+    add("Rounds", rounds(ground));
+    add("Included", included(job.sketch));
+    add("Excluded", setup.excluded.empty() ? "nothing named" : setup.excluded);
+    add("Limit, one point", orNot(setup.pointLimit, [&](LeakRate q) {
+                                return ground.unit.printWithUnit(q) + " helium";
+                            }) + (setup.kindLimits.empty() ? "" : "; " + kindLimits(ground)));
+    add("Limit, total",
+        orNot(setup.totalLimit, [&](LeakRate q) { return ground.unit.printWithUnit(q) + " air"; }));
+    add("Limit agreed by", said(setup.limitAgreedBy));
+    add("Gas basis", std::string(model::name(setup.gasBasis)));
+    add("Procedure", said(setup.procedure));
+    add("Technique", "object evacuated, helium sprayed at the joints from outside, detector on the object; "
+                     "readings corrected by the reference leak");
+    add("Condition", said(setup.objectState) + (setup.dried ? ", dried" : ""));
+    add("Room", fmt::format("{} °C", trimmedText(inDegreesCelsius(setup.roomTemperature), 3)));
+    add("Tracer gas", tracer(setup));
+    add("Last worked on", said(setup.lastTouched));
+    add("Detector", said(setup.detector) + (setup.zeroOn ? ", zero on" : ", zero off"));
+    add("Connected", said(setup.connection));
+    add("Pumping", pumps(setup));
+    add("Smallest detectable", orNot(ground.detectable, [&](LeakRate q) {
+            return ground.unit.print(q) + " at the least sensitive place";
+        }));
+    add("Tester", testers(job));
+    std::string instruments;
+    for (const model::Instrument& i : setup.instruments)
+        instruments += fmt::format("{}{} {}{}", instruments.empty() ? "" : "; ", i.what, i.identity,
+                                   i.due ? ", due " + i.due->date() : "");
+    add("Other instruments", said(instruments));
+    return {"What was tested, and how", {}, false, {std::move(list)}};
+}
+
+Section calibrationSection(const Ground& ground)
+{
+    const model::Job& job = ground.job;
+    ReportTable table;
+    table.columns = {{"When", 1.3},           {"What", 1.5},         {"Reference leak", 2.6},
+                     {"That day", 1.2, true}, {"Shown", 1.2, true},  {"Background", 1.2, true},
+                     {"Factor", 0.9, true},   {"Change", 0.9, true}, {"Response", 1.0, true}};
+    table.empty = "No calibration was recorded: no reading could be corrected to the chamber.";
+    for (const analysis::CheckView& view : analysis::checks(job)) {
+        const auto found =
+            std::find_if(job.calibrations.begin(), job.calibrations.end(),
+                         [&](const model::Calibration& c) { return c.id == view.calibration; });
+        if (found == job.calibrations.end())
+            continue;
+        const model::Calibration& c = *found;
+        std::string notes = c.place.empty() ? std::string() : "at " + c.place;
+        for (const std::string& note : view.notes)
+            notes += (notes.empty() ? "" : "; ") + inPrint(note);
+        table.rows.push_back(
+            {{ground.when(c.at), c.by},
+             {std::string(model::name(c.kind)), std::string(model::name(c.moment))},
+             {fmt::format("{} {} at {} °C, certificate {}", c.leak.serial, ground.unit.print(c.leak.value),
+                          trimmedText(inDegreesCelsius(c.leak.certificateTemperature), 3),
+                          said(c.leak.certificate)),
+              notes + (c.leak.dueDate ? (notes.empty() ? "due " : "; due ") + c.leak.dueDate->date() : "")},
+             {ground.rate(view.reference)},
+             {ground.rate(c.shown)},
+             {ground.rate(c.background)},
+             {view.factor ? trimmedText(view.factor->factor, 3) : "not usable"},
+             {view.change ? fmt::format("{:+.0f} %", view.change->change * 100.0) : "–"},
+             {c.response ? trimmedText(c.response->si(), 2) + " s" : "–",
+              c.cleanUp ? "clean-up " + trimmedText(c.cleanUp->si(), 3) + " s" : ""}});
+    }
+    Section section{"Calibration and background", "factor: shown over true", false, {std::move(table)}};
+    ReportTable watches;
+    watches.columns = {{"Background watched", 1.6}, {"Values", 0.8, true}, {"Over", 0.8, true},
+                       {"First", 1, true},          {"Last", 1, true},     {"Least", 1, true},
+                       {"Highest", 1, true},        {"From", 1.4}};
+    watches.empty = "No background was watched: the smallest detectable leak is not known.";
+    for (const model::BackgroundWatch& watch : job.backgrounds) {
+        if (watch.values.empty())
+            continue;
+        const auto [least, most] = std::minmax_element(watch.values.begin(), watch.values.end());
+        watches.rows.push_back({{ground.when(watch.at), watch.by},
+                                {std::to_string(watch.values.size())},
+                                {trimmedText(watch.times.back() - watch.times.front(), 3) + " s"},
+                                {ground.rate(watch.values.front())},
+                                {ground.rate(watch.values.back())},
+                                {ground.rate(*least)},
+                                {ground.rate(*most)},
+                                {watch.source}});
+    }
+    section.blocks.emplace_back(std::move(watches));
+    if (!job.setup.noCheckAfterReason.empty())
+        section.blocks.emplace_back(
+            Paragraph{"No check afterwards: " + job.setup.noCheckAfterReason, Paragraph::Look::Plain});
+    return section;
+}
+
+Section cautionSection(const Ground& ground)
+{
+    Section section{
+        "Cautions", "they name hazards; the site's rules, permits and licensed people decide", false, {}};
+    ReportTable table;
+    table.columns = {{"Caution", 2.2}, {"What to mind", 4.6}, {"Read by", 1.6}};
+    for (const model::Caution& caution : model::cautions()) {
+        const auto tick =
+            std::find_if(ground.job.setup.cautions.begin(), ground.job.setup.cautions.end(),
+                         [&](const model::CautionTick& t) { return t.caution == caution.word; });
+        const bool read = tick != ground.job.setup.cautions.end();
+        table.rows.push_back({{std::string(caution.title), {}, {}, {}, true},
+                              {std::string(caution.text)},
+                              {read ? tick->by : "not ticked", read ? ground.when(tick->at) : ""}});
+    }
+    section.blocks.emplace_back(std::move(table));
+    return section;
+}
+
+} // namespace sealwalk::report::detail

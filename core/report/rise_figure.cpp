@@ -1,0 +1,126 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/report/rise_figure.h"
+
+#include "core/report/rate_text.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+namespace sealwalk::report {
+
+namespace {
+
+constexpr double kSecondsPerMinute = 60.0;
+
+double millibar(double pascal)
+{
+    return inMillibars(pascals(pascal));
+}
+
+Series line(std::string name, const std::vector<double>& minutes, const std::vector<double>& pascal,
+            double above, Tone tone, Line kind)
+{
+    Series series;
+    series.name = std::move(name);
+    series.x = minutes;
+    series.tone = tone;
+    series.line = kind;
+    for (const double p : pascal)
+        series.y.push_back(millibar(p + above));
+    return series;
+}
+
+/// A symmetric axis for residuals.
+Axis residualAxis(const std::vector<double>& residual)
+{
+    double most = 0.0;
+    for (const double r : residual)
+        most = std::max(most, std::abs(millibar(r)));
+    if (most <= 0.0)
+        most = 1e-9;
+    const double decade = std::pow(10.0, std::floor(std::log10(most)));
+    const double round = std::ceil(most / decade) * decade;
+    return {"", -round, round, false, {}};
+}
+
+} // namespace
+
+Figure riseFigure(const analysis::RiseSummary& rise, const ShownUnit& unit)
+{
+    const analysis::RiseCurves& curves = rise.curves;
+    Figure figure;
+    figure.title = "Pressure rise";
+    if (curves.time.empty()) {
+        figure.empty = "nothing to plot";
+        return figure;
+    }
+    std::vector<double> minutes;
+    for (const double t : curves.time)
+        minutes.push_back((t - curves.time.front()) / kSecondsPerMinute);
+    figure.x = {"min", 0.0, std::max(minutes.back(), 1e-9), false, {}};
+    figure.y.unit = "mbar";
+
+    Series measured = line("measured", minutes, curves.measured, 0.0, Tone::Chart1, Line::None);
+    measured.mark = Mark::Circle;
+    measured.hollow.assign(measured.x.size(), true);
+    const std::string leakName =
+        rise.separable && rise.leakRate.si() > 0.0
+            ? fmt::format("leak, {} {}", screenRate(unit.number(rise.leakRate)), unit.symbol)
+            : std::string();
+    if (rise.separable) {
+        figure.series.push_back(
+            line(leakName, minutes, curves.leak, curves.start, Tone::Chart3, Line::Solid));
+        figure.series.push_back(
+            line("walls, fading", minutes, curves.outgassing, 0.0, Tone::Chart2, Line::Dashed));
+    } else if (!curves.leak.empty() && rise.leakRate.si() > 0.0) {
+        // The leak's part of the curve scaled to both ends of its range.
+        Area wedge;
+        const double end = millibar(curves.leak.back());
+        const double start = millibar(curves.start);
+        wedge.x = {0.0, minutes.back(), minutes.back()};
+        wedge.y = {start, start + end * (rise.low / rise.leakRate),
+                   start + end * (rise.high / rise.leakRate)};
+        wedge.text = rise.runOnFor ? fmt::format("not separable: run {:.0f} min longer",
+                                                 std::ceil(rise.runOnFor->si() / kSecondsPerMinute))
+                                   : "not separable";
+        figure.areas.push_back(std::move(wedge));
+    }
+    figure.series.push_back(line({}, minutes, curves.fit, 0.0, Tone::Ink, Line::Solid));
+    figure.series.push_back(measured);
+
+    std::vector<double> values;
+    for (const Series& series : figure.series)
+        values.insert(values.end(), series.y.begin(), series.y.end());
+    fitAxis(figure.y, values, true);
+    figure.residualAxis = residualAxis(curves.residual);
+    Series left = line({}, minutes, curves.residual, 0.0, Tone::Chart1, Line::None);
+    left.mark = Mark::Stem;
+    figure.residuals.push_back(std::move(left));
+    figure.spoken = fmt::format(
+        "pressure from {} to {} mbar in {:.0f} minutes; {}", plainRate(millibar(curves.measured.front())),
+        plainRate(millibar(curves.measured.back())), minutes.back(), analysis::nameOf(rise.verdict));
+    return figure;
+}
+
+std::string riseHeadline(const analysis::RiseSummary& rise, const ShownUnit& unit)
+{
+    const std::string range = fmt::format("{} … {}", unit.print(rise.low), unit.print(rise.high));
+    switch (rise.verdict) {
+    case analysis::RiseVerdict::NotSeparable:
+        return fmt::format("Not separable: the leak is at most {} air", unit.printWithUnit(rise.high)) +
+               (rise.runOnFor ? fmt::format("; run {:.0f} min longer",
+                                            std::ceil(rise.runOnFor->si() / kSecondsPerMinute))
+                              : "");
+    case analysis::RiseVerdict::NoLeakFound:
+        return fmt::format("No leak found: only gas that exhausts itself; a leak is below {} air",
+                           unit.printWithUnit(rise.high));
+    case analysis::RiseVerdict::Leak:
+    case analysis::RiseVerdict::LeakAndOutgassing:
+        break;
+    }
+    return fmt::format("{} air ({})", unit.printWithUnit(rise.leakRate), range);
+}
+
+} // namespace sealwalk::report

@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/report/rate_text.h"
+#include "core/report/report_builder.h"
+#include "core/report/shown_unit.h"
+
+#include <gtest/gtest.h>
+
+namespace sealwalk::report {
+namespace {
+
+struct Row
+{
+    double number;
+    const char* screen;
+    const char* print;
+    const char* plain;
+};
+
+// Property: mantissa with two digits, decade apart, carried over where rounding fills it up.
+TEST(RateText, WritesMantissaAndDecade)
+{
+    const Row rows[] = {
+        {4.6e-4, "4.6e\u22124", "4.6 \u00D7 10\u207B\u2074", "4.6e-4"},
+        {9.96e-7, "1.0e\u22126", "1.0 \u00D7 10\u207B\u2076", "1.0e-6"},
+        {0.0, "0", "0", "0"},
+        {2.5, "2.5e0", "2.5 \u00D7 10\u2070", "2.5e0"},
+        {-3.2e-12, "\u22123.2e\u221212", "\u22123.2 \u00D7 10\u207B\u00B9\u00B2", "-3.2e-12"},
+        {1.25e13, "1.2e13", "1.2 \u00D7 10\u00B9\u00B3", "1.2e13"},
+    };
+    for (const Row& row : rows) {
+        EXPECT_EQ(screenRate(row.number), row.screen);
+        EXPECT_EQ(printRate(row.number), row.print);
+        EXPECT_EQ(plainRate(row.number), row.plain);
+    }
+}
+
+// Property: sentences of the analysis come out in print spelling; words with an e in them stay.
+TEST(RateText, SentencesAreSetForPrint)
+{
+    EXPECT_EQ(inPrint("No response above 2.2e-08 mbar l/s at 3 points."),
+              "No response above 2.2 \u00D7 10\u207B\u2078 mbar\u00B7l/s at 3 points.");
+    EXPECT_EQ(inPrint("the 3rd one e-mailed"), "the 3rd one e-mailed");
+    EXPECT_EQ(asSentence("run 40 min longer"), "Run 40 min longer.");
+    EXPECT_EQ(asSentence(""), "");
+}
+
+// Published: 1 mbar = 100 Pa and 1 Torr = 101325/760 Pa exactly, so 1 Pa·m³/s is 10 mbar·l/s and 7.50062
+// Torr·l/s.
+TEST(ShownUnit, FollowsTheUnitOfTheJob)
+{
+    model::Setup setup;
+    EXPECT_DOUBLE_EQ(shownUnit(setup).perSi, 10.0);
+    EXPECT_DOUBLE_EQ(shownUnit(setup, "Pa m3/s").perSi, 1.0);
+    EXPECT_NEAR(shownUnit(setup, "Torr l/s").perSi, 7.500617, 1e-6);
+    EXPECT_EQ(shownUnit(setup, "no unit at all").symbol, "mbar\u00B7l/s");
+}
+
+} // namespace
+} // namespace sealwalk::report

@@ -1,0 +1,198 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/report/report_builder.h"
+#include "core/storage/history_store.h"
+#include "demo/history/demo_history.h"
+#include "tests/support/jobs.h"
+
+#include <gtest/gtest.h>
+#include <unistd.h>
+
+#include <filesystem>
+
+namespace sealwalk::report {
+namespace {
+
+/// All words of a report, block by block.
+std::string wordsOf(const ReportContent& content)
+{
+    std::string all = content.title + '\n' + content.subtitle + '\n' + content.state + '\n' +
+                      content.statement.headline + '\n' + content.statement.text + '\n';
+    for (const Section& section : content.sections) {
+        all += section.title + " | " + section.note + '\n';
+        for (const Block& block : section.blocks) {
+            if (const auto* list = std::get_if<FactList>(&block))
+                for (const Fact& fact : list->facts)
+                    all += fact.label + ": " + fact.value + '\n';
+            if (const auto* table = std::get_if<ReportTable>(&block)) {
+                for (const auto& row : table->rows)
+                    for (const Cell& cell : row)
+                        all += cell.text + ' ' + cell.small + " | ";
+                all += table->rows.empty() ? table->empty + '\n' : "\n";
+            }
+            if (const auto* paragraph = std::get_if<Paragraph>(&block))
+                all += paragraph->text + '\n';
+            if (const auto* bars = std::get_if<BarBlock>(&block))
+                for (const Paragraph& words : bars->words)
+                    all += words.text + '\n';
+            if (const auto* lines = std::get_if<SignatureBlock>(&block))
+                for (const SignatureLine& line : lines->lines)
+                    all += line.role + ' ' + line.name + ' ' + line.small + '\n';
+        }
+    }
+    return all;
+}
+
+bool says(const std::string& all, const std::string& words)
+{
+    return all.find(words) != std::string::npos;
+}
+
+struct DemoJobs : testing::Test
+{
+    static void SetUpTestSuite()
+    {
+        s_file = std::filesystem::temp_directory_path() /
+                 ("sealwalk-report-" + std::to_string(::getpid()) + ".sealwalk");
+        std::filesystem::remove(s_file);
+        ASSERT_TRUE(demo::writeDemoHistory(s_file));
+    }
+    static void TearDownTestSuite() { std::filesystem::remove(s_file); }
+
+    static model::Job job(const std::string& number, model::TestObject& object)
+    {
+        const auto store = storage::HistoryStore::open(s_file, storage::HistoryStore::Mode::ReadOnly);
+        model::Job loaded = store->job(store->findJob(number).value()).value();
+        object = store->object(loaded.object).value();
+        return loaded;
+    }
+
+    static std::filesystem::path s_file;
+};
+std::filesystem::path DemoJobs::s_file;
+
+// Property: every group of fields a leak test report must have is there, by its words.
+TEST_F(DemoJobs, TheReportHasEveryGroupOfFields)
+{
+    model::TestObject object;
+    const model::Job job = DemoJobs::job("164", object);
+    ReportOptions options;
+    options.lastJob = DemoJobs::job("118", object);
+    options.digest = std::string(64, 'a');
+    options.now = Timestamp::parseDate("2026-03-20").value();
+    const ReportContent content = reportOf(job, object, options);
+    const std::string all = wordsOf(content);
+    for (const char* words : {"Test object",
+                              "Purpose",
+                              "Volume",
+                              "Included",
+                              "Excluded",
+                              "Limit, one point",
+                              "Limit, total",
+                              "Limit agreed by",
+                              "Gas basis",
+                              "Procedure",
+                              "Technique",
+                              "Condition",
+                              "Room",
+                              "Tracer gas",
+                              "Detector",
+                              "Connected",
+                              "Other instruments",
+                              "Smallest detectable",
+                              "Tester",
+                              "Findings that need a decision",
+                              "Balance, as air",
+                              "Signatures",
+                              "Leak map",
+                              "Repairs",
+                              "Pressure rise",
+                              "Calibration and background",
+                              "All points",
+                              "Not tested",
+                              "Void and corrected readings",
+                              "Compared with the last job",
+                              "Every reading, as recorded",
+                              "Review, turn by turn",
+                              "Cautions",
+                              "reviewer not yet",
+                              "all data invented",
+                              "not accessible",
+                              "masked by 17",
+                              "SHA-256"})
+        EXPECT_TRUE(says(all, words)) << words;
+    EXPECT_EQ(content.statement.verdict, analysis::Verdict::Over);
+    EXPECT_TRUE(says(content.statement.headline, "Not accepted"));
+    // The wording claims no more than was tested.
+    EXPECT_FALSE(says(all, "no leaks"));
+    EXPECT_FALSE(says(all, "No leaks"));
+    EXPECT_TRUE(says(content.statement.text, "under the conditions recorded"));
+    EXPECT_TRUE(says(content.statement.text, "Nothing is claimed"));
+    int maps = 0;
+    for (const Section& section : content.sections)
+        for (const Block& block : section.blocks)
+            maps += std::holds_alternative<MapBlock>(block) ? 1 : 0;
+    EXPECT_EQ(maps, static_cast<int>(job.sketch.sheets.size()));
+}
+
+// Property: a signed job says so, names who signed, and shows the repair before and after.
+TEST_F(DemoJobs, ASignedJobNamesItsSigners)
+{
+    model::TestObject object;
+    const model::Job job = DemoJobs::job("118", object);
+    const ReportContent content = reportOf(job, object, {});
+    const std::string all = wordsOf(content);
+    EXPECT_EQ(content.state, "signed");
+    ASSERT_FALSE(job.signatures.empty());
+    EXPECT_TRUE(says(all, job.signatures.front().name + " signed: "));
+    EXPECT_TRUE(says(all, "There is no earlier job"));
+    for (const model::Repair& repair : job.repairs)
+        EXPECT_TRUE(says(all, repair.action)) << repair.action;
+}
+
+// Property: every table keeps its promise of as many cells as columns.
+TEST_F(DemoJobs, TablesAreRectangular)
+{
+    model::TestObject object;
+    for (const char* number : {"164", "118"}) {
+        const model::Job job = DemoJobs::job(number, object);
+        for (const Section& section : reportOf(job, object, {}).sections)
+            for (const Block& block : section.blocks)
+                if (const auto* table = std::get_if<ReportTable>(&block)) {
+                    for (const auto& row : table->rows) {
+                        EXPECT_EQ(row.size(), table->columns.size()) << section.title;
+                    }
+                }
+    }
+}
+
+// Property: a job without readings claims nothing; one without a limit accepts nothing.
+TEST(Report, ClaimsNothingWhereNothingWasTested)
+{
+    model::TestObject object;
+    object.name = "Chamber";
+    model::Job job = tests::ringJob(4);
+    ReportContent content = reportOf(job, object, {});
+    EXPECT_TRUE(says(content.statement.headline, "Nothing was sprayed"));
+    EXPECT_EQ(content.statement.verdict, analysis::Verdict::NoAnswer);
+    tests::calibrate(job);
+    for (int n = 1; n <= 4; ++n)
+        tests::addValue(job, n, 1e-8);
+    job.setup.pointLimit.reset();
+    job.setup.kindLimits.clear();
+    content = reportOf(job, object, {});
+    EXPECT_TRUE(says(content.statement.headline, "No limit was set")) << content.statement.headline;
+}
+
+// Property: what checking found wrong is printed, not hidden.
+TEST(Report, PrintsWhatCheckingFoundWrong)
+{
+    model::TestObject object;
+    object.name = "Chamber";
+    ReportOptions options;
+    options.problems = {"reading 3 was changed"};
+    EXPECT_TRUE(
+        says(wordsOf(reportOf(tests::ringJob(2), object, options)), "Not as signed: reading 3 was changed"));
+}
+
+} // namespace
+} // namespace sealwalk::report

@@ -1,0 +1,192 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Words, maps, plots, photos and signatures of a report.
+#include "ui/render/bar_chart.h"
+#include "ui/render/decade_ruler.h"
+#include "ui/render/figure_painter.h"
+#include "ui/render/map_export.h"
+#include "ui/render/report_pages.h"
+
+#include <QImage>
+
+#include <algorithm>
+
+namespace sealwalk::render::detail {
+
+namespace {
+
+constexpr double kText = 11.0;
+constexpr double kPlotWidth = 400.0;
+constexpr double kBarsHeight = 128.0;
+constexpr double kPlotHeight = 280.0;
+constexpr double kPlotGap = 18.0;
+constexpr double kTallestMap = 452.0; // two to a page
+constexpr double kPhotoHeight = 220.0;
+constexpr double kRulerHeight = 60.0;
+
+QString words(const std::string& text)
+{
+    return QString::fromStdString(text);
+}
+
+QFont faceOf(const report::Paragraph& paragraph)
+{
+    return printFont(kText + (paragraph.look == report::Paragraph::Look::Strong ? 1.0 : 0.0),
+                     paragraph.look == report::Paragraph::Look::Strong ? Weight::Bold : Weight::Normal);
+}
+
+} // namespace
+
+void Pages::block(const report::Paragraph& paragraph)
+{
+    const QFont face = faceOf(paragraph);
+    const double width = m_metrics.textWidth();
+    const double height = wrappedHeight(words(paragraph.text), face, width) + 6.0;
+    const double top = take(height);
+    const QColor ink =
+        m_theme.colour(paragraph.look == report::Paragraph::Look::Soft ? Role::InkSoft : Role::Ink);
+    draw([=, this, text = words(paragraph.text)](QPainter& painter) {
+        wrappedText(painter, QRectF(m_metrics.left, top + 3, width, height), text, face, ink);
+    });
+}
+
+double Pages::wordsHeight(const std::vector<report::Paragraph>& all, double width) const
+{
+    double height = 0.0;
+    for (const report::Paragraph& paragraph : all)
+        height += wrappedHeight(words(paragraph.text), faceOf(paragraph), width) + 5.0;
+    return height;
+}
+
+void Pages::beside(const std::vector<report::Paragraph>& all, double left, double top, double width)
+{
+    double y = top + 4.0;
+    for (const report::Paragraph& paragraph : all) {
+        const QFont face = faceOf(paragraph);
+        const double height = wrappedHeight(words(paragraph.text), face, width);
+        draw([=, this, text = words(paragraph.text)](QPainter& painter) {
+            wrappedText(painter, QRectF(left, y, width, height), text, face, m_theme.colour(Role::Ink));
+        });
+        y += height + 5.0;
+    }
+}
+
+void Pages::block(const report::BarBlock& bars)
+{
+    const double width = m_metrics.textWidth() - kPlotWidth - kPlotGap;
+    const double height = std::max(kBarsHeight, wordsHeight(bars.words, width)) + 8.0;
+    const double top = take(height);
+    draw([=, this, &bars](QPainter& painter) {
+        paintBars(painter, m_theme, bars.figure, QRectF(m_metrics.left, top + 4, kPlotWidth, kBarsHeight));
+    });
+    beside(bars.words, m_metrics.left + kPlotWidth + kPlotGap, top, width);
+}
+
+void Pages::block(const report::FigureBlock& figure)
+{
+    const double width = m_metrics.textWidth() - kPlotWidth - kPlotGap;
+    const double height = std::max(kPlotHeight, wordsHeight(figure.words, width)) + 8.0;
+    const double top = take(height);
+    draw([=, this, &figure](QPainter& painter) {
+        FigureStyle style;
+        style.text = kText - 1.0;
+        style.devicePixelRatio = 4.0; // paper shows more than a screen
+        paintFigure(painter, m_theme, figure.figure, QRectF(m_metrics.left, top + 4, kPlotWidth, kPlotHeight),
+                    style);
+    });
+    beside(figure.words, m_metrics.left + kPlotWidth + kPlotGap, top, width);
+}
+
+void Pages::block(const report::MapBlock& map)
+{
+    const double width = m_metrics.textWidth();
+    const auto laid = std::make_shared<const LaidMap>(map.map, width, kTallestMap);
+    QImage under;
+    if (m_options.pictures && map.map->underlay) {
+        model::Sheet sheet;
+        sheet.underlay = map.map->underlay;
+        under = underlayOf(sheet, m_options.pictures);
+    }
+    const double height = laid->height();
+    const double top = take(height + 8.0) + 4.0;
+    draw([=, this](QPainter& painter) {
+        laid->paint(painter, under, QRectF(m_metrics.left, top, width, height));
+    });
+}
+
+void Pages::block(const report::ScaleBlock& scale)
+{
+    const double top = take(kRulerHeight + 6.0);
+    draw([=, this, &scale](QPainter& painter) {
+        const BandStyle style = BandStyle::print(96.0 / 25.4);
+        paintLevelRuler(painter, m_theme, scale.scale,
+                        QRectF(m_metrics.left, top, m_metrics.textWidth() - 90.0, kRulerHeight), style);
+        wrappedText(painter, QRectF(m_metrics.width - m_metrics.right - 86.0, top, 86.0, kRulerHeight),
+                    words(scale.scale.unit + (scale.scale.gas.empty() ? "" : ' ' + scale.scale.gas)),
+                    printFont(kText), m_theme.colour(Role::InkSoft), Qt::AlignRight | Qt::AlignVCenter);
+    });
+}
+
+void Pages::block(const report::LegendBlock&)
+{
+    constexpr int kColumns = 3;
+    const double top = take(legendHeight(kColumns) + 6.0);
+    draw([=, this](QPainter& painter) {
+        paintLegend(painter, QPointF(m_metrics.left, top + 2), m_metrics.textWidth(), kColumns);
+    });
+}
+
+void Pages::block(const report::SignatureBlock& signatures)
+{
+    const std::size_t columns = 3;
+    const double gap = 12.0;
+    const double width = (m_metrics.textWidth() - gap * (columns - 1)) / columns;
+    for (std::size_t i = 0; i < signatures.lines.size(); i += columns) {
+        double height = 0.0;
+        for (std::size_t k = i; k < std::min(i + columns, signatures.lines.size()); ++k)
+            height = std::max(
+                height, wrappedHeight(words(signatures.lines[k].name), printFont(kText + 1), width) +
+                            wrappedHeight(words(signatures.lines[k].small), printFont(kText - 1), width));
+        height += 28.0;
+        const double top = take(height);
+        for (std::size_t k = i; k < std::min(i + columns, signatures.lines.size()); ++k) {
+            const report::SignatureLine line = signatures.lines[k];
+            const double left = m_metrics.left + static_cast<double>(k - i) * (width + gap);
+            draw([=, this](QPainter& painter) {
+                wrappedText(painter, QRectF(left, top + 4, width, 14), words(line.role), printFont(kText - 1),
+                            m_theme.colour(Role::InkFaint));
+                wrappedText(painter, QRectF(left, top + 18, width, 30), words(line.name),
+                            printFont(kText + 1), m_theme.colour(Role::Ink));
+                const double used = wrappedHeight(words(line.name), printFont(kText + 1), width);
+                wrappedText(painter, QRectF(left, top + 18 + used, width, 60), words(line.small),
+                            printFont(kText - 1), m_theme.colour(Role::InkSoft));
+                painter.setPen(QPen(m_theme.colour(Role::Edge), 0.8));
+                painter.drawLine(QLineF(left, top + height - 4, left + width, top + height - 4));
+            });
+        }
+    }
+}
+
+void Pages::block(const report::PictureBlock& picture)
+{
+    QImage image;
+    if (m_options.pictures)
+        if (const Result<model::Picture> found = m_options.pictures(picture.sha256))
+            image = QImage::fromData(found->bytes.data(), static_cast<int>(found->bytes.size()));
+    if (image.isNull()) {
+        block(report::Paragraph{picture.caption + " (photo " + picture.sha256.substr(0, 12) +
+                                    " cannot be shown)",
+                                report::Paragraph::Look::Soft});
+        return;
+    }
+    const QSizeF size =
+        QSizeF(image.size()).scaled(QSizeF(m_metrics.textWidth(), kPhotoHeight), Qt::KeepAspectRatio);
+    const double top = take(size.height() + 26.0);
+    draw([=, this, caption = words(picture.caption)](QPainter& painter) {
+        painter.setRenderHint(QPainter::SmoothPixmapTransform);
+        painter.drawImage(QRectF(QPointF(m_metrics.left, top + 4), size), image);
+        wrappedText(painter, QRectF(m_metrics.left, top + size.height() + 8, m_metrics.textWidth(), 16),
+                    caption, printFont(kText - 1), m_theme.colour(Role::InkSoft));
+    });
+}
+
+} // namespace sealwalk::render::detail

@@ -1,0 +1,88 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Flows a report's blocks over pages. Inner header of report_pdf.
+#pragma once
+
+#include "core/report/report_content.h"
+#include "ui/render/report_pdf.h"
+#include "ui/render/theme.h"
+
+#include <QPainter>
+#include <QRectF>
+#include <QString>
+
+#include <functional>
+#include <vector>
+
+namespace sealwalk::render::detail {
+
+using Draw = std::function<void(QPainter&)>;
+
+/// Lengths in px at 96 per inch.
+struct PageMetrics
+{
+    double width = 794.0;
+    double height = 1123.0;
+    double left = 56.0;
+    double right = 56.0;
+    double top = 96.0;    ///< below the running head
+    double bottom = 66.0; ///< above the foot
+    [[nodiscard]] double textWidth() const { return width - left - right; }
+    [[nodiscard]] double end() const { return height - bottom; }
+
+    static PageMetrics of(Paper paper);
+};
+
+class Pages
+{
+public:
+    Pages(const report::ReportContent& content, const PdfOptions& options);
+
+    [[nodiscard]] std::size_t count() const { return m_pages.size(); }
+    [[nodiscard]] const PageMetrics& metrics() const { return m_metrics; }
+    void paint(QPainter& painter, std::size_t page) const;
+
+private:
+    void newPage();
+    /// Room of this height on the page, on a new one if need be; returns its top.
+    double take(double height);
+    void draw(Draw what) { m_pages.back().push_back(std::move(what)); }
+
+    void statement(const report::Statement& statement);
+    void section(const report::Section& section);
+    void title(const report::Section& section, double following);
+    void block(const report::FactList& list);
+    void block(const report::ReportTable& table);
+    void block(const report::Paragraph& paragraph);
+    void block(const report::BarBlock& bars);
+    void block(const report::FigureBlock& figure);
+    void block(const report::MapBlock& map);
+    void block(const report::ScaleBlock& scale);
+    void block(const report::LegendBlock& legend);
+    void block(const report::SignatureBlock& signatures);
+    void block(const report::PictureBlock& picture);
+    void beside(const std::vector<report::Paragraph>& words, double left, double top, double width);
+    [[nodiscard]] double wordsHeight(const std::vector<report::Paragraph>& words, double width) const;
+    void tableHead(const report::ReportTable& table, const std::vector<double>& edges);
+    [[nodiscard]] double rowHeight(const std::vector<report::Cell>& row,
+                                   const std::vector<double>& edges) const;
+    void tableRow(const report::ReportTable& table, const std::vector<report::Cell>& row,
+                  const std::vector<double>& edges, double height);
+    void paintHead(QPainter& painter) const;
+    void paintFoot(QPainter& painter, std::size_t page) const;
+
+    const report::ReportContent& m_content;
+    const PdfOptions& m_options;
+    const Theme& m_theme;
+    PageMetrics m_metrics;
+    std::vector<std::vector<Draw>> m_pages;
+    double m_y = 0.0;
+};
+
+/// The face of print: no ligatures, so that a search in the file finds every word.
+QFont printFont(double pixels, Weight weight = Weight::Normal);
+/// Height of a text wrapped to a width.
+double wrappedHeight(const QString& text, const QFont& font, double width);
+void wrappedText(QPainter& painter, const QRectF& where, const QString& text, const QFont& font,
+                 const QColor& ink, Qt::Alignment alignment = Qt::AlignLeft | Qt::AlignTop);
+
+} // namespace sealwalk::render::detail

@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/render/report_pdf.h"
+
+#include "ui/render/report_pages.h"
+
+#include <QBuffer>
+#include <QPagedPaintDevice>
+#include <QPainter>
+#include <QPdfWriter>
+#include <QSaveFile>
+
+namespace sealwalk::render {
+
+namespace {
+
+constexpr double kPixelsPerInch = 96.0;
+constexpr int kDotsPerInch = 1200;
+
+} // namespace
+
+int printReport(const report::ReportContent& content, QPagedPaintDevice& device, const PdfOptions& options)
+{
+    const detail::Pages pages(content, options);
+    QPainter painter(&device);
+    const double factor = device.logicalDpiX() / kPixelsPerInch;
+    for (std::size_t page = 0; page < pages.count(); ++page) {
+        if (page > 0)
+            device.newPage();
+        painter.save();
+        painter.scale(factor, factor);
+        pages.paint(painter, page);
+        painter.restore();
+    }
+    return static_cast<int>(pages.count());
+}
+
+Status writeReportPdf(const report::ReportContent& content, const std::filesystem::path& file,
+                      const PdfOptions& options)
+{
+    QByteArray bytes;
+    QBuffer buffer(&bytes);
+    {
+        buffer.open(QIODevice::WriteOnly);
+        QPdfWriter writer(&buffer);
+        writer.setPageSize(QPageSize(options.paper == Paper::A4 ? QPageSize::A4 : QPageSize::Letter));
+        writer.setPageMargins(QMarginsF());
+        writer.setResolution(kDotsPerInch);
+        writer.setTitle(QString::fromStdString(content.title + ": " + content.subtitle));
+        writer.setCreator(QStringLiteral("Sealwalk"));
+        printReport(content, writer, options);
+    }
+    QSaveFile out(QString::fromStdString(file.string()));
+    if (!out.open(QIODevice::WriteOnly) || out.write(bytes) != bytes.size() || !out.commit())
+        return fail(ErrorCode::MachineFailed,
+                    "\"" + file.string() + "\" could not be written: " + out.errorString().toStdString());
+    return {};
+}
+
+} // namespace sealwalk::render
