@@ -2,6 +2,7 @@
 #include "core/report/report_builder.h"
 
 #include "core/analysis/claim.h"
+#include "core/analysis/job_findings.h"
 #include "core/analysis/round_summary.h"
 #include "core/report/rate_text.h"
 #include "core/report/report_parts.h"
@@ -165,12 +166,15 @@ ReportContent reportOf(const model::Job& job, const model::TestObject& object, c
 {
     const std::string unit = options.unit.empty() ? job.setup.unit : options.unit;
     detail::Ground ground{job, object, options, shownUnit(job.setup, unit), {}, {}, {}, false};
-    ground.found =
-        options.found.empty() ? analysis::summarise(job, object, analysis::Standing::AsFound) : options.found;
-    // One round alone is left as it was found; working it out twice would take twice as long.
-    ground.left = !options.left.empty()   ? options.left
-                  : job.rounds.size() < 2 ? ground.found
-                                          : analysis::summarise(job, object, analysis::Standing::AsLeft);
+    ground.found = options.found;
+    ground.left = options.left;
+    if (ground.found.empty() || ground.left.empty()) {
+        std::vector<std::vector<analysis::PointFinding>> byRound; // worked out once for both
+        for (const model::Round& round : job.rounds)
+            byRound.push_back(analysis::jobFindings(job, object, round.id));
+        ground.found = analysis::summarise(job, byRound, analysis::Standing::AsFound);
+        ground.left = analysis::summarise(job, byRound, analysis::Standing::AsLeft);
+    }
     for (std::vector<analysis::PointFinding>* findings : {&ground.found, &ground.left})
         for (analysis::PointFinding& finding : *findings)
             for (const model::Repair& repair : options.carried)

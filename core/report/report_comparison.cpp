@@ -52,8 +52,8 @@ Section comparisonSection(const Ground& ground)
     const analysis::Comparison comparison =
         analysis::compare({&last.sketch, then}, {&ground.job.sketch, ground.found});
     ReportTable table;
-    table.columns = {{"Point", 0.7},         {"Joint, place", 2.6}, {"Then", 1.6, true}, {"Now", 1.6, true},
-                     {"Decades", 1.2, true}, {"Change", 1.4},       {"Why", 2.6}};
+    table.columns = {{"Point", 0.6},         {"Joint, place", 2.3}, {"Then", 1.9, true}, {"Now", 1.9, true},
+                     {"Decades", 1.1, true}, {"Change", 1.5},       {"Why", 2.6}};
     table.empty = "No point changed by more than the ranges of both jobs.";
     std::vector<const analysis::ComparedPoint*> changed;
     for (const analysis::ComparedPoint& point : comparison.points)

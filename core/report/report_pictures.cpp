@@ -71,7 +71,7 @@ std::vector<Section> mapSections(const Ground& ground)
         return sections;
     MapOptions options = optionsOf(ground);
     Section found{ground.repaired ? "Leak map, as found, as read" : "Leak map, as read", {}, true, {}};
-    addMaps(ground, ground.found, options, found);
+    addMaps(ground, ground.repaired ? ground.found : ground.left, options, found);
     if (ground.repaired) {
         sections.push_back(std::move(found));
         found = Section{"Leak map, as left, as read", {}, true, {}};

@@ -235,16 +235,16 @@ Section voidSection(const Ground& ground)
 Section readingsSection(const Ground& ground)
 {
     ReportTable table;
-    table.columns = {{"No.", 0.6, true},
+    table.columns = {{"No.", 0.5, true},
                      {"Point", 0.6},
-                     {"When, by", 2.2},
-                     {"Condition", 1.2},
+                     {"When, by", 2.1},
+                     {"Condition", 1.0},
                      {"Background", 1.2, true},
-                     {"Highest", 1.2, true},
+                     {"Highest", 1.5, true},
                      {"Dwell", 0.7, true},
-                     {"First rise", 0.8, true},
-                     {"On the chamber", 1.6, true},
-                     {"Remark", 1.8}};
+                     {"First rise", 0.9, true},
+                     {"On the chamber", 1.9, true},
+                     {"Remark", 1.6}};
     table.empty = "No reading was taken.";
     const std::unordered_map<model::RoundId, int> numbers = [&] {
         std::unordered_map<model::RoundId, int> all;
