@@ -43,9 +43,10 @@ Result<FileHead> readFileHead(const std::filesystem::path& file)
     constexpr std::uint32_t kPageSize65536 = 1;
     const std::uint32_t pageSize =
         bigEndian(bytes, 16, 2) == kPageSize65536 ? 65536 : bigEndian(bytes, 16, 2);
+    head.pages = bigEndian(bytes, 28, 4);
     // The count is valid only when the writer that last changed the file also wrote it.
     if (bigEndian(bytes, 24, 4) == bigEndian(bytes, 92, 4))
-        head.promised = static_cast<std::int64_t>(pageSize) * bigEndian(bytes, 28, 4);
+        head.promised = static_cast<std::int64_t>(pageSize) * head.pages;
     head.userVersion = bigEndian(bytes, 60, 4);
     head.applicationId = bigEndian(bytes, 68, 4);
     return head;

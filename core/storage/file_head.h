@@ -16,6 +16,7 @@ struct FileHead
     bool isSqlite = false;
     std::int64_t size = 0;     ///< bytes on disk
     std::int64_t promised = 0; ///< bytes its head says it has; 0 when it does not say
+    std::uint32_t pages = 0;   ///< its head counts
     std::uint32_t applicationId = 0;
     std::uint32_t userVersion = 0;
 };

@@ -60,6 +60,8 @@ void runSteps(SQLite::Database& database, std::span<const SchemaStep> steps)
     SQLite::Transaction transaction(database, SQLite::TransactionBehavior::IMMEDIATE);
     // Asked again inside the transaction: another window may have done it meanwhile.
     const int from = versionOf(database);
+    if (from == 0 && database.execAndGet("SELECT count(*) FROM sqlite_master").getInt() > 0)
+        throw Refusal(ErrorCode::ForeignFile, "the database of another program is no place for a history");
     for (const SchemaStep& step : steps)
         if (step.version > from)
             database.exec(std::string(step.sql));

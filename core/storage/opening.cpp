@@ -36,6 +36,12 @@ fs::path logBeside(const fs::path& file)
     return file.string() + "-wal";
 }
 
+/// Only while a new history is being made, before it gets its log.
+fs::path journalBeside(const fs::path& file)
+{
+    return file.string() + "-journal";
+}
+
 fs::path folderOf(const fs::path& file)
 {
     const fs::path parent = file.parent_path();
@@ -83,9 +89,9 @@ void lookAt(const fs::path& file, const OpeningOptions& options, bool& fresh)
     if (!head->isSqlite)
         refuse(ErrorCode::ForeignFile, file, "is not a Sealwalk history; name a file that Sealwalk made");
     if (head->applicationId != static_cast<std::uint32_t>(kApplicationId)) {
-        // Cut off while it was being made, it has neither id nor content and may be made anew.
+        // Cut off while it was being made, it has neither id nor room for a table and may be made anew.
         if (options.mode == Mode::Create && head->applicationId == 0 && head->userVersion == 0 &&
-            head->size <= head->promised && head->promised <= 4096) {
+            head->pages <= 1) {
             fresh = true;
             return;
         }
@@ -97,7 +103,7 @@ void lookAt(const fs::path& file, const OpeningOptions& options, bool& fresh)
                fmt::format("was written by a newer Sealwalk (version {} of the file, this program knows {}); "
                            "open it with that one",
                            head->userVersion, newestVersion(options.steps)));
-    if (head->size < head->promised && !hasContent(logBeside(file)))
+    if (head->size < head->promised && !hasContent(logBeside(file)) && !hasContent(journalBeside(file)))
         refuse(ErrorCode::DamagedFile, file,
                fmt::format("is cut short: {} of {} bytes are there; go back to its last backup", head->size,
                            head->promised));

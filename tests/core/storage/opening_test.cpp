@@ -50,6 +50,9 @@ const std::vector<Refused>& refusals()
          "not a Sealwalk history"},
         {"another program's database", [](const fs::path& file) { execute(file, "CREATE TABLE a (b)"); },
          ErrorCode::ForeignFile, "another program"},
+        {"another program's small database",
+         [](const fs::path& file) { execute(file, "PRAGMA page_size = 512; CREATE TABLE a (b)"); },
+         ErrorCode::ForeignFile, "another program"},
         {"a newer version",
          [](const fs::path& file) {
              makeHistory(file);
@@ -85,7 +88,11 @@ std::vector<std::string> namesIn(const fs::path& folder)
 TEST(Opening, RefusesWithOneSentenceAndLeavesTheFileAlone)
 {
     for (const Refused& row : refusals())
-        for (const Mode mode : {Mode::ReadWrite, Mode::ReadOnly}) {
+        for (const Mode mode : {Mode::ReadWrite, Mode::ReadOnly, Mode::Create}) {
+            const bool isToBeMade =
+                row.what == std::string("no such file") || row.what == std::string("empty");
+            if (mode == Mode::Create && isToBeMade)
+                continue;
             const ScratchFolder folder;
             const fs::path file = folder / "a.sealwalk";
             row.prepare(file);
