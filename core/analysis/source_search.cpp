@@ -144,35 +144,96 @@ void improve(const Judge& judge, Hypothesis& so)
     }
 }
 
+namespace {
+
+/// A population of hypotheses whose states of the air wander in proportion to their evidence; the differences
+/// between members give each step its size and direction. Source: ter Braak, "A Markov chain Monte Carlo
+/// version of the genetic algorithm Differential Evolution" (2006).
+class Population
+{
+public:
+    Population(const Judge& judge, std::size_t starts, std::size_t members)
+        : m_judge(judge)
+    {
+        for (std::size_t i = 0; i < starts; ++i) {
+            m_members.push_back(judge.empty(i == 0 ? usualSpread() : drawSpread(m_random)));
+            improve(judge, m_members.back());
+        }
+        std::ranges::sort(m_members, std::greater<>(), &Hypothesis::evidence);
+        if (m_members.size() > members)
+            m_members.resize(members);
+    }
+
+    void wander()
+    {
+        for (std::size_t i = 0; i < m_members.size(); ++i) {
+            Hypothesis next = m_judge.under(stepFrom(i), m_members[i], 2);
+            if (std::log(m_random.uniform() + 1e-12) < next.evidence - m_members[i].evidence)
+                m_members[i] = std::move(next);
+        }
+    }
+
+    /// Members far behind give way to those ahead; the leaks of all are looked over.
+    void renew()
+    {
+        constexpr double kFarBehind = 8.0;
+        for (Hypothesis& member : m_members)
+            improve(m_judge, member);
+        std::ranges::sort(m_members, std::greater<>(), &Hypothesis::evidence);
+        std::size_t ahead = 0;
+        const double best = m_members.front().evidence;
+        const auto firstBehind = std::ranges::find_if(
+            m_members, [&](const Hypothesis& member) { return member.evidence < best - kFarBehind; });
+        const auto leaders = static_cast<std::size_t>(firstBehind - m_members.begin());
+        for (auto member = firstBehind; member != m_members.end(); ++member)
+            *member = m_members[ahead++ % leaders];
+    }
+
+    [[nodiscard]] const std::vector<Hypothesis>& members() const { return m_members; }
+
+private:
+    std::size_t anyBut(std::size_t one, std::size_t other)
+    {
+        for (;;) {
+            const auto pick =
+                static_cast<std::size_t>(m_random.uniform() * static_cast<double>(m_members.size()));
+            if (pick != one && pick != other)
+                return pick;
+        }
+    }
+
+    Spread stepFrom(std::size_t i)
+    {
+        constexpr double kFreeStep = 0.25;
+        if (m_members.size() < 3 || m_random.uniform() < kFreeStep)
+            return moveSpread(m_members[i].spread, m_random, 0.12);
+        const std::size_t from = anyBut(i, i);
+        const std::size_t to = anyBut(i, from);
+        const double pace = m_random.uniform() < 0.1 ? 1.0 : 0.55;
+        return crossSpread(m_members[i].spread, m_members[from].spread, m_members[to].spread, pace, m_random);
+    }
+
+    const Judge& m_judge;
+    Random m_random{20260301};
+    std::vector<Hypothesis> m_members;
+};
+
+} // namespace
+
 std::vector<Hypothesis> searchSources(const Judge& judge)
 {
     constexpr std::size_t kStarts = 24;
-    constexpr std::size_t kChains = 4;
-    constexpr int kSteps = 80;
-    constexpr int kBurnIn = 30;
-    constexpr int kEvery = 10;
-    Random random(20260301);
-
-    std::vector<Hypothesis> starts;
-    for (std::size_t i = 0; i < kStarts; ++i) {
-        starts.push_back(judge.empty(i == 0 ? usualSpread() : drawSpread(random)));
-        improve(judge, starts.back());
-    }
-    std::ranges::sort(starts, std::greater<>(), &Hypothesis::evidence);
-
+    constexpr std::size_t kMembers = 14;
+    constexpr int kGenerations = 48;
+    constexpr int kRenewEvery = 12;
+    Population population(judge, kStarts, kMembers);
     std::vector<Hypothesis> sample;
-    for (std::size_t chain = 0; chain < std::min(kChains, starts.size()); ++chain) {
-        Hypothesis at = starts[chain];
-        for (int step = 0; step < kSteps; ++step) {
-            Hypothesis next = judge.under(moveSpread(at.spread, random, step < kBurnIn ? 0.2 : 0.1), at, 2);
-            if (std::log(random.uniform() + 1e-12) < next.evidence - at.evidence)
-                at = std::move(next);
-            if (step % kEvery != kEvery - 1)
-                continue;
-            improve(judge, at);
-            if (step >= kBurnIn)
-                sample.push_back(at);
-        }
+    for (int generation = 1; generation <= kGenerations; ++generation) {
+        population.wander();
+        if (generation % kRenewEvery == 0)
+            population.renew();
+        if (generation == kGenerations - kRenewEvery || generation == kGenerations)
+            sample.insert(sample.end(), population.members().begin(), population.members().end());
     }
     return sample;
 }

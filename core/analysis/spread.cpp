@@ -14,6 +14,7 @@ namespace {
 constexpr std::array<SpreadBound, Spread::Count> kBounds{{
     {0.012, 0.15, true}, // NearWidth
     {0.8, 2.0, false},   // NearPower
+    {1.0, 4.0, true},    // NearStretch
     {1e-3, 1.0, true},   // PlumeShare
     {0.02, 0.3, true},   // PlumeOrigin
     {0.08, 0.40, true},  // PlumeWidening
@@ -43,6 +44,13 @@ double toUnit(const SpreadBound& bound, double value)
     return (value - bound.low) / (bound.high - bound.low);
 }
 
+/// Folded back into 0 … 1.
+double reflected(double u)
+{
+    u = std::abs(u);
+    return u > 1.0 ? std::max(0.0, 2.0 - u) : u;
+}
+
 } // namespace
 
 double jetDilution(double distance, double core)
@@ -59,7 +67,8 @@ double Spread::share(double across, double above) const
 {
     const double distance = std::hypot(across, above);
     const double width = value[NearWidth];
-    const double near = std::exp(-std::pow(distance / width, value[NearPower]));
+    const double cloud = std::hypot(across, above > 0.0 ? above / value[NearStretch] : above);
+    const double near = std::exp(-std::pow(cloud / width, value[NearPower]));
     double plume = 0.0;
     const double rise = std::max(above, 0.0);
     const double halfWidth = width + value[PlumeWidening] * rise;
@@ -81,7 +90,7 @@ const std::array<SpreadBound, Spread::Count>& spreadBounds()
 Spread usualSpread()
 {
     Spread spread;
-    spread.value = {0.03, 1.5, 0.1, 0.06, 0.15, 1.5, 0.0, 0.01, 0.06, 2.5, 0.4, 0.35, 0.01, 12.0, 1e-5};
+    spread.value = {0.03, 1.3, 1.5, 0.1, 0.06, 0.15, 1.5, 0.0, 0.01, 0.06, 2.5, 0.4, 0.35, 0.01, 12.0, 1e-5};
     return spread;
 }
 
@@ -100,13 +109,24 @@ Spread moveSpread(const Spread& spread, Random& random, double size)
     constexpr double kShareOfMembersMoved = 0.3;
     Spread moved = spread;
     for (std::size_t i = 0; i < Spread::Count; ++i) {
-        if (random.uniform() > kShareOfMembersMoved)
+        if (random.uniform() < kShareOfMembersMoved)
+            moved.value[i] =
+                fromUnit(kBounds[i], reflected(toUnit(kBounds[i], spread.value[i]) + size * random.bell()));
+    }
+    return moved;
+}
+
+Spread crossSpread(const Spread& spread, const Spread& from, const Spread& to, double pace, Random& random)
+{
+    constexpr double kShareOfMembersMoved = 0.5;
+    constexpr double kJitter = 0.01;
+    Spread moved = spread;
+    for (std::size_t i = 0; i < Spread::Count; ++i) {
+        if (random.uniform() >= kShareOfMembersMoved)
             continue;
-        double u = toUnit(kBounds[i], spread.value[i]) + size * random.bell();
-        u = std::abs(u);
-        if (u > 1.0)
-            u = std::max(0.0, 2.0 - u);
-        moved.value[i] = fromUnit(kBounds[i], u);
+        const double way = toUnit(kBounds[i], to.value[i]) - toUnit(kBounds[i], from.value[i]);
+        moved.value[i] = fromUnit(kBounds[i], reflected(toUnit(kBounds[i], spread.value[i]) + pace * way +
+                                                        kJitter * random.bell()));
     }
     return moved;
 }

@@ -27,6 +27,7 @@ struct Spread
     {
         NearWidth,     ///< m; distance at which the near cloud has fallen to 1/e
         NearPower,     ///< 1 exponential … 2 Gaussian edge of the near cloud
+        NearStretch,   ///< the near cloud reaches this much farther upwards
         PlumeShare,    ///< strength of the plume beside the near cloud
         PlumeOrigin,   ///< m; virtual origin below the tip
         PlumeWidening, ///< half width gained per height
@@ -68,5 +69,7 @@ Spread usualSpread();
 Spread drawSpread(Random& random);
 /// A neighbour of `spread`: some members moved by about `size` of their range, kept inside the bounds.
 Spread moveSpread(const Spread& spread, Random& random, double size);
+/// `spread` moved along the way from `from` to `to`, a share `pace` of it, in about half of its members.
+Spread crossSpread(const Spread& spread, const Spread& from, const Spread& to, double pace, Random& random);
 
 } // namespace sealwalk::analysis
