@@ -9,6 +9,7 @@
 #include <algorithm>
 #include <cmath>
 #include <numbers>
+#include <numeric>
 
 namespace sealwalk::analysis {
 
@@ -21,6 +22,9 @@ constexpr double kCarriedStray = 0.5;
 constexpr double kLeftNoise = 0.06;
 // An echo may fail to come however good the rule is; a leak under the probe does not.
 constexpr double kFailsLow = 2e-3;
+// Freak air may bring helium where the rule has none: probability per unit of ln(rate).
+constexpr double kRunsHigh = 4e-3;
+constexpr double kMostDecades = 4.0;
 
 /// Linear near zero, logarithmic far above: one scale for noise and for decades.
 double onScale(double rate, double noise)
@@ -34,7 +38,37 @@ double scaleVariance(const Expectation& expectation, double noise)
     return expectation.variance / (expectation.value * expectation.value + 4.0 * noise * noise);
 }
 
+double totalOf(const Hypothesis& so)
+{
+    return std::accumulate(so.leaks.begin(), so.leaks.end(), 0.0,
+                           [](double sum, const SupposedLeak& leak) { return sum + leak.rate; });
+}
+
+double squared(double x)
+{
+    return x * x;
+}
+
 } // namespace
+
+double freakShare(double across, double above)
+{
+    const double distance = std::hypot(across, above);
+    const double near = std::exp(-distance / 0.06);
+    const double everywhere = 0.003 / (1.0 + distance / 0.1);
+    if (above <= 0.0)
+        return std::min(1.0, near + everywhere);
+    const double cone = std::exp(-squared(across / (0.05 + 0.6 * above)));
+    return std::min(1.0, near + everywhere + 0.25 * cone / (1.0 + above / 0.05));
+}
+
+void Expectation::add(double rate, const Sight& sight, double echoScatter)
+{
+    const double part = rate * sight.share;
+    value += part;
+    variance += (kAimVariance + echoScatter * echoScatter * sight.decades) * part * part;
+    most += rate * sight.most;
+}
 
 Judge::Judge(const Scene& scene)
     : m_scene(scene)
@@ -46,23 +80,40 @@ Judge::Judge(const Scene& scene)
     const double whole = std::max(scene.readings.back().end - first, 1e-9);
     for (std::size_t i = 0; i < m_progress.size(); ++i)
         m_progress[i] = (scene.readings[i].start - first) / whole;
+    for (const SceneReading& reading : scene.readings)
+        m_onScale.push_back(onScale(reading.rate, reading.noise));
     const auto points = static_cast<double>(scene.stretches.size());
     const double share = std::clamp(2.5 / (points + 5.0), 0.03, 0.2);
     m_priorOdds = std::log(share / (1.0 - share));
 }
 
-double Judge::strayOf(double share, double echoScatter)
+std::shared_ptr<const std::vector<Sight>> Judge::look(const Spread& spread, std::size_t point,
+                                                      std::size_t place, std::size_t condition) const
 {
-    constexpr double kMostDecades = 4.0;
-    const double decades = share > 0.0 ? std::clamp(-std::log10(share), 0.0, kMostDecades) : kMostDecades;
-    return kAimVariance + echoScatter * echoScatter * decades;
+    const Stretch& stretch = m_scene.stretches[point];
+    const Place& leak = stretch.places[place];
+    const std::vector<double> shares = visibleShares(m_scene, spread, leak, stretch.view, condition);
+    auto sights = std::make_shared<std::vector<Sight>>(shares.size());
+    for (std::size_t i = 0; i < shares.size(); ++i) {
+        if (shares[i] <= 0.0)
+            continue;
+        const Stretch& probed = m_scene.stretches[m_scene.readings[i].point];
+        const Place probe = probed.nearestTo(leak);
+        Sight& sight = (*sights)[i];
+        sight.share = shares[i];
+        sight.decades = std::clamp(-std::log10(shares[i]), 0.0, kMostDecades);
+        sight.most = probed.isPlan ? freakShare(std::hypot(leak.x - probe.x, leak.up - probe.up), 0.0)
+                                   : freakShare(leak.x - probe.x, leak.up - probe.up);
+    }
+    return sights;
 }
 
 Hypothesis Judge::empty(const Spread& spread) const
 {
     Hypothesis so;
     so.spread = spread;
-    so.left = m_scene.leftBehind(spread[Spread::TailShare], spread[Spread::TailTimes] * m_scene.response);
+    so.left = std::make_shared<const std::vector<double>>(
+        m_scene.leftBehind(spread[Spread::TailShare], spread[Spread::TailTimes] * m_scene.response));
     setEvidence(so);
     return so;
 }
@@ -70,42 +121,57 @@ Hypothesis Judge::empty(const Spread& spread) const
 SupposedLeak Judge::suppose(const Hypothesis& so, std::size_t reading, std::size_t place) const
 {
     const SceneReading& home = m_scene.readings[reading];
-    const Stretch& stretch = m_scene.stretches[home.point];
     SupposedLeak leak;
     leak.point = home.point;
     leak.place = place;
     leak.condition = home.condition;
-    leak.shares = visibleShares(m_scene, so.spread, stretch.places[place], stretch.view, leak.condition);
+    leak.witness = reading;
+    leak.sights = look(so.spread, leak.point, place, leak.condition);
     const double unexplained = home.rate - expected(so, reading).value;
-    leak.rate =
-        std::max(unexplained, 0.1 * std::abs(home.rate) + home.noise) / std::max(leak.shares[reading], 1e-6);
+    leak.rate = std::max(unexplained, 0.1 * std::abs(home.rate) + home.noise) /
+                std::max((*leak.sights)[reading].share, 1e-6);
     return leak;
 }
 
-double Judge::totalOf(const Hypothesis& so) const
+void Judge::move(const Hypothesis& so, SupposedLeak& leak, std::size_t point, std::size_t place) const
 {
-    double total = 0.0;
-    for (const SupposedLeak& leak : so.leaks)
-        total += leak.rate;
-    return total;
+    // The reading it has to account for: its new home's, or, on a stretch that was not sprayed, the one it
+    // had.
+    const bool ownReading = point != leak.point && !m_scene.readingsAt[point].empty();
+    if (ownReading)
+        leak.witness = m_scene.readingsAt[point].front();
+    const double wanted =
+        ownReading ? std::max(m_scene.readings[leak.witness].rate, m_scene.readings[leak.witness].noise)
+                   : leak.part(leak.witness);
+    leak.sights = look(so.spread, point, place, leak.condition);
+    leak.rate = wanted / std::max((*leak.sights)[leak.witness].share, 1e-6);
+    leak.point = point;
+    leak.place = place;
 }
 
-double Judge::carried(const Hypothesis& so, std::size_t reading, double total) const
+double Judge::carried(const Hypothesis& so, std::size_t reading) const
 {
+    return background(so, reading, totalOf(so)).value;
+}
+
+Expectation Judge::background(const Hypothesis& so, std::size_t reading, double total) const
+{
+    const SceneReading& shown = m_scene.readings[reading];
     const double room = so.spread[Spread::Room] * total * m_progress[reading] / m_scene.heliumShare;
-    return std::max(0.0, so.left[reading] + room - m_scene.readings[reading].elevated);
+    const double left = (*so.left)[reading];
+    Expectation result;
+    result.value = std::max(0.0, left + room - shown.elevated);
+    result.variance =
+        squared(shown.noise) + squared(kCarriedStray * result.value) + squared(kLeftNoise * left);
+    return result;
 }
 
 Expectation Judge::expected(const Hypothesis& so, std::size_t reading) const
 {
-    const double hang = carried(so, reading, totalOf(so));
-    const double noise = m_scene.readings[reading].noise;
-    Expectation result{hang, noise * noise + kCarriedStray * kCarriedStray * hang * hang +
-                                 kLeftNoise * kLeftNoise * so.left[reading] * so.left[reading]};
+    Expectation result = background(so, reading, totalOf(so));
+    const double echoScatter = so.spread[Spread::EchoScatter];
     for (const SupposedLeak& leak : so.leaks) {
-        const double part = leak.rate * leak.shares[reading];
-        result.value += part;
-        result.variance += strayOf(leak.shares[reading], so.spread[Spread::EchoScatter]) * part * part;
+        result.add(leak.rate, (*leak.sights)[reading], echoScatter);
         result.ownLeak = result.ownLeak || leak.point == m_scene.readings[reading].point;
     }
     return result;
@@ -113,20 +179,25 @@ Expectation Judge::expected(const Hypothesis& so, std::size_t reading) const
 
 double Judge::surprise(std::size_t reading, const Expectation& expectation) const
 {
-    const SceneReading& shown = m_scene.readings[reading];
-    const double step = onScale(shown.rate, shown.noise) - onScale(expectation.value, shown.noise);
-    return step / std::sqrt(scaleVariance(expectation, shown.noise));
+    const double noise = m_scene.readings[reading].noise;
+    const double step = m_onScale[reading] - onScale(expectation.value, noise);
+    return step / std::sqrt(scaleVariance(expectation, noise));
 }
 
 double Judge::likelihood(std::size_t reading, const Expectation& expectation) const
 {
     const SceneReading& shown = m_scene.readings[reading];
-    const double step = onScale(shown.rate, shown.noise) - onScale(expectation.value, shown.noise);
+    const double step = m_onScale[reading] - onScale(expectation.value, shown.noise);
     const double variance = scaleVariance(expectation, shown.noise);
     const double bell = -0.5 * step * step / variance - 0.5 * std::log(2.0 * std::numbers::pi * variance);
-    if (step >= 0.0 || expectation.ownLeak)
+    if (expectation.ownLeak)
         return bell;
-    return std::log(std::exp(bell) + kFailsLow);
+    if (step < 0.0)
+        return std::log(std::exp(bell) + kFailsLow);
+    constexpr double kBellAlone = -2.0;
+    if (bell > kBellAlone || shown.rate > expectation.value + expectation.most)
+        return bell;
+    return std::log(std::exp(bell) + kRunsHigh);
 }
 
 void Judge::fit(Hypothesis& so, int rounds) const
@@ -136,6 +207,7 @@ void Judge::fit(Hypothesis& so, int rounds) const
         setEvidence(so);
         return;
     }
+    const double echoScatter = so.spread[Spread::EchoScatter];
     Eigen::MatrixXd square(count, count);
     Eigen::VectorXd slope(count);
     Eigen::VectorXd row(count);
@@ -145,27 +217,22 @@ void Judge::fit(Hypothesis& so, int rounds) const
         const double total = totalOf(so);
         for (std::size_t i = 0; i < m_scene.readings.size(); ++i) {
             const SceneReading& shown = m_scene.readings[i];
-            const double hang = carried(so, i, total);
-            Expectation expectation{hang, shown.noise * shown.noise +
-                                              kCarriedStray * kCarriedStray * hang * hang +
-                                              kLeftNoise * kLeftNoise * so.left[i] * so.left[i]};
-            bool seen = false;
+            double seen = 0.0;
             for (Eigen::Index j = 0; j < count; ++j) {
-                const SupposedLeak& leak = so.leaks[static_cast<std::size_t>(j)];
-                const double part = leak.rate * leak.shares[i];
-                row[j] = part;
-                expectation.value += part;
-                expectation.variance += strayOf(leak.shares[i], so.spread[Spread::EchoScatter]) * part * part;
-                seen = seen || part > 0.01 * shown.noise;
+                row[j] = so.leaks[static_cast<std::size_t>(j)].part(i);
+                seen = std::max(seen, row[j]);
             }
-            if (!seen)
+            if (seen <= 0.01 * shown.noise)
                 continue;
+            Expectation expectation = background(so, i, total);
+            for (const SupposedLeak& leak : so.leaks)
+                expectation.add(leak.rate, (*leak.sights)[i], echoScatter);
             const double variance = scaleVariance(expectation, shown.noise);
-            double step = onScale(shown.rate, shown.noise) - onScale(expectation.value, shown.noise);
+            const double step = m_onScale[i] - onScale(expectation.value, shown.noise);
             double weight = 1.0 / variance;
             if (step < 0.0 && step * step > 9.0 * variance)
                 weight *= 9.0 * variance / (step * step); // a reading that failed low has little say
-            row /= std::sqrt(expectation.value * expectation.value + 4.0 * shown.noise * shown.noise);
+            row /= std::sqrt(squared(expectation.value) + 4.0 * squared(shown.noise));
             square.selfadjointView<Eigen::Lower>().rankUpdate(row, weight);
             slope += weight * step * row;
         }
@@ -198,11 +265,8 @@ Hypothesis Judge::under(const Spread& spread, const Hypothesis& so, int rounds) 
 {
     Hypothesis moved = empty(spread);
     moved.leaks = so.leaks;
-    for (SupposedLeak& leak : moved.leaks) {
-        const Stretch& stretch = m_scene.stretches[leak.point];
-        leak.shares =
-            visibleShares(m_scene, spread, stretch.places[leak.place], stretch.view, leak.condition);
-    }
+    for (SupposedLeak& leak : moved.leaks)
+        leak.sights = look(spread, leak.point, leak.place, leak.condition);
     fit(moved, rounds);
     return moved;
 }

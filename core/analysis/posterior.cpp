@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/analysis/posterior.h"
 
-#include "core/analysis/exposure.h"
 #include "core/analysis/source_search.h"
 
 #include <algorithm>
@@ -66,8 +65,7 @@ private:
         double nothing = std::exp(std::min(0.0, none.evidence - best));
         std::map<std::size_t, double> beside;
         for (const std::size_t next : m_scene.stretches[leak.point].neighbours) {
-            if (next != leak.point && !m_scene.readingsAt[next].empty() && !holds(so, next) &&
-                answersAlike(leak.point, next))
+            if (next != leak.point && !holds(so, next) && answersAlike(leak.point, next))
                 beside[next] = std::exp(std::min(0.0, evidenceMoved(so, which, next) - best));
         }
         double sum = here + nothing;
@@ -79,14 +77,24 @@ private:
             normalAbove((std::log(kMatters * m_scene.limit) - std::log(leak.rate)) / spread);
         point.leak += weight * here / sum;
         point.big += weight * here / sum * matters;
-        point.rates.push_back({weight * here / sum, std::log(leak.rate), spread});
+        addRate(point, weight * here / sum, std::log(leak.rate), spread);
         for (const auto& [next, share] : beside) {
             PointPosterior& other = m_points[next];
             other.leak += weight * share / sum;
             other.big += weight * share / sum * matters;
-            other.rates.push_back({weight * share / sum, std::log(leak.rate), spread});
+            addRate(other, weight * share / sum, std::log(leak.rate), spread);
             point.homes[next] += weight * share / sum;
         }
+    }
+
+    /// A probe that passed too fast or too far off shows too little, never too much: a longer side upwards.
+    static void addRate(PointPosterior& point, double weight, double logRate, double spread)
+    {
+        constexpr double kPassedBadly = 0.2;
+        constexpr double kLoss = 0.45;
+        constexpr double kLossSpread = 0.35;
+        point.rates.push_back({(1.0 - kPassedBadly) * weight, logRate, spread});
+        point.rates.push_back({kPassedBadly * weight, logRate + kLoss, std::hypot(spread, kLossSpread)});
     }
 
     bool holds(const Hypothesis& so, std::size_t point) const
@@ -98,6 +106,8 @@ private:
     bool answersAlike(std::size_t home, std::size_t other) const
     {
         constexpr double kFarLess = 0.2;
+        if (m_scene.readingsAt[other].empty() || m_scene.readingsAt[home].empty())
+            return true; // nobody knows what a stretch that was not sprayed would answer
         return m_scene.readings[strongestReading(other)].rate >
                kFarLess * m_scene.readings[strongestReading(home)].rate;
     }
@@ -105,17 +115,9 @@ private:
     double evidenceMoved(const Hypothesis& so, std::size_t which, std::size_t to) const
     {
         double best = -1e300;
-        const Stretch& stretch = m_scene.stretches[to];
         for (std::size_t place = 0; place < Stretch::kPlaces; ++place) {
             Hypothesis other = so;
-            SupposedLeak& leak = other.leaks[which];
-            const std::size_t home = m_scene.readingsAt[to].front();
-            leak.point = to;
-            leak.place = place;
-            leak.shares =
-                visibleShares(m_scene, so.spread, stretch.places[place], stretch.view, leak.condition);
-            leak.rate = std::max(m_scene.readings[home].rate, m_scene.readings[home].noise) /
-                        std::max(leak.shares[home], 1e-6);
+            m_judge.move(so, other.leaks[which], to, place);
             m_judge.fit(other, 4);
             best = std::max(best, other.evidence);
         }
@@ -125,32 +127,17 @@ private:
     /// Lets the leaks that reach `point` most find better places.
     void improveNear(Hypothesis& so, std::size_t point) const
     {
+        if (m_scene.readingsAt[point].empty())
+            return;
         const std::size_t reading = m_scene.readingsAt[point].front();
         std::optional<std::size_t> strongest;
         for (std::size_t i = 0; i < so.leaks.size(); ++i) {
-            if (!strongest || part(so.leaks[i], reading) > part(so.leaks[*strongest], reading))
+            if (!strongest || so.leaks[i].part(reading) > so.leaks[*strongest].part(reading))
                 strongest = i;
         }
         if (!strongest)
             return;
-        Hypothesis best = so;
-        for (std::size_t place = 0; place < Stretch::kPlaces; ++place) {
-            Hypothesis other = so;
-            SupposedLeak& leak = other.leaks[*strongest];
-            const Stretch& stretch = m_scene.stretches[leak.point];
-            leak.place = place;
-            leak.shares =
-                visibleShares(m_scene, so.spread, stretch.places[place], stretch.view, leak.condition);
-            m_judge.fit(other, 3);
-            if (other.evidence > best.evidence)
-                best = std::move(other);
-        }
-        so = std::move(best);
-    }
-
-    static double part(const SupposedLeak& leak, std::size_t reading)
-    {
-        return leak.rate * leak.shares[reading];
+        relocate(m_judge, so, *strongest);
     }
 
     std::size_t strongestReading(std::size_t point) const
@@ -168,17 +155,15 @@ private:
         // Far below the limit and within noise there is nothing to weigh.
         if (shown.rate < 3.0 * shown.noise && 4.0 * shown.noise < m_scene.limit)
             return;
-        const Stretch& stretch = m_scene.stretches[point];
-        const std::vector<double> shares =
-            visibleShares(m_scene, so.spread, stretch.places[0], stretch.view, shown.condition);
+        const auto sights = m_judge.look(so.spread, point, 0, shown.condition);
         constexpr int kSteps = 16;
         const double most = std::max(shown.rate, 0.0) * 1.3 + 4.0 * shown.noise;
         const double least = std::min(0.2 * m_scene.limit, 0.1 * most);
         const double step = std::log(most / least) / (kSteps - 1);
         std::vector<Expectation> before;
         std::vector<std::size_t> touched;
-        for (std::size_t i = 0; i < shares.size(); ++i) {
-            if (most * shares[i] < 0.05 * m_scene.readings[i].noise)
+        for (std::size_t i = 0; i < sights->size(); ++i) {
+            if (most * (*sights)[i].share < 0.05 * m_scene.readings[i].noise)
                 continue;
             touched.push_back(i);
             before.push_back(m_judge.expected(so, i));
@@ -191,12 +176,9 @@ private:
             double gain = 0.0;
             for (std::size_t t = 0; t < touched.size(); ++t) {
                 const std::size_t i = touched[t];
-                const double more = rate * shares[i];
-                Expectation after{before[t].value + more,
-                                  before[t].variance +
-                                      Judge::strayOf(shares[i], so.spread[Spread::EchoScatter]) * more *
-                                          more};
-                after.ownLeak = before[t].ownLeak || m_scene.readings[i].point == point;
+                Expectation after = before[t];
+                after.add(rate, (*sights)[i], so.spread[Spread::EchoScatter]);
+                after.ownLeak = after.ownLeak || m_scene.readings[i].point == point;
                 gain += m_judge.likelihood(i, after) - m_judge.likelihood(i, before[t]);
             }
             const double part =
@@ -220,20 +202,19 @@ private:
         const std::size_t reading = strongestReading(point);
         of.reading = reading;
         const double whole = std::max(m_scene.readings[reading].rate, m_scene.readings[reading].noise);
-        double total = 0.0;
-        for (const SupposedLeak& leak : so.leaks)
-            total += leak.rate;
-        const double hang = m_judge.carried(so, reading, total);
+        const double hang = m_judge.carried(so, reading);
         double explained = hang;
+        double freak = 0.0;
         of.owesCarried += weight * hang / whole;
         for (const SupposedLeak& leak : so.leaks) {
             if (leak.point == point)
                 continue;
-            explained += part(leak, reading);
-            of.owes[leak.point] += weight * part(leak, reading) / whole;
+            explained += leak.part(reading);
+            freak += leak.rate * (*leak.sights)[reading].most;
+            of.owes[leak.point] += weight * leak.part(reading) / whole;
         }
         of.explained += weight * explained;
-        of.mostExplained = std::max(of.mostExplained, explained);
+        of.mostExplained = std::max(of.mostExplained, explained + freak);
     }
 
     const Judge& m_judge;

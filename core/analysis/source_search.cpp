@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/analysis/source_search.h"
 
-#include "core/analysis/exposure.h"
-
 #include <algorithm>
 #include <cmath>
 #include <optional>
@@ -66,39 +64,6 @@ bool holds(const Hypothesis& so, std::size_t point, std::size_t condition)
     });
 }
 
-/// Tries the other places of one leak's stretch and the stretches beside it.
-bool moveLeak(const Judge& judge, Hypothesis& so, std::size_t which)
-{
-    const Scene& scene = judge.scene();
-    bool moved = false;
-    const std::size_t home = so.leaks[which].point;
-    std::vector<std::size_t> stretches{home};
-    for (const std::size_t next : scene.stretches[home].neighbours) {
-        if (next != home && !scene.readingsAt[next].empty() && !holds(so, next, so.leaks[which].condition))
-            stretches.push_back(next);
-    }
-    for (const std::size_t point : stretches) {
-        for (std::size_t place = 0; place < Stretch::kPlaces; ++place) {
-            if (point == so.leaks[which].point && place == so.leaks[which].place)
-                continue;
-            Hypothesis other = so;
-            SupposedLeak& leak = other.leaks[which];
-            const double before = leak.shares[scene.readingsAt[home].front()];
-            leak.point = point;
-            leak.place = place;
-            const Stretch& stretch = scene.stretches[point];
-            leak.shares =
-                visibleShares(scene, so.spread, stretch.places[place], stretch.view, leak.condition);
-            const double after = leak.shares[scene.readingsAt[home].front()];
-            if (before > 0.0 && after > 0.0)
-                leak.rate *= std::clamp(before / after, 0.2, 5.0);
-            judge.fit(other, kRounds);
-            moved = adopt(so, other) || moved;
-        }
-    }
-    return moved;
-}
-
 bool grow(const Judge& judge, Hypothesis& so)
 {
     std::optional<Hypothesis> best;
@@ -112,8 +77,34 @@ bool grow(const Judge& judge, Hypothesis& so)
     }
     if (!best)
         return false;
-    moveLeak(judge, *best, best->leaks.size() - 1);
+    relocate(judge, *best, best->leaks.size() - 1);
     return adopt(so, *best);
+}
+
+bool areClose(const Scene& scene, const SupposedLeak& a, const SupposedLeak& b)
+{
+    const Stretch& one = scene.stretches[a.point];
+    const Stretch& other = scene.stretches[b.point];
+    constexpr double kHalves = 4.0;
+    return a.condition == b.condition && one.view == other.view &&
+           std::hypot(one.middle.x - other.middle.x, one.middle.up - other.middle.up) <
+               kHalves * (one.half + other.half) * 0.5 + 0.02;
+}
+
+/// Two leaks side by side may be one between them, which no single step from the two leads to.
+bool merge(const Judge& judge, Hypothesis& so)
+{
+    for (std::size_t i = 0; i < so.leaks.size(); ++i) {
+        for (std::size_t j = 0; j < so.leaks.size(); ++j) {
+            if (i == j || !areClose(judge.scene(), so.leaks[i], so.leaks[j]))
+                continue;
+            Hypothesis one = without(judge, so, j);
+            relocate(judge, one, j < i ? i - 1 : i);
+            if (adopt(so, one))
+                return true;
+        }
+    }
+    return false;
 }
 
 bool shrink(const Judge& judge, Hypothesis& so)
@@ -128,6 +119,29 @@ bool shrink(const Judge& judge, Hypothesis& so)
 
 } // namespace
 
+bool relocate(const Judge& judge, Hypothesis& so, std::size_t which)
+{
+    const Scene& scene = judge.scene();
+    bool moved = false;
+    const std::size_t home = so.leaks[which].point;
+    std::vector<std::size_t> stretches{home};
+    for (const std::size_t next : scene.stretches[home].neighbours) {
+        if (next != home && !holds(so, next, so.leaks[which].condition))
+            stretches.push_back(next);
+    }
+    for (const std::size_t point : stretches) {
+        for (std::size_t place = 0; place < Stretch::kPlaces; ++place) {
+            if (point == so.leaks[which].point && place == so.leaks[which].place)
+                continue;
+            Hypothesis other = so;
+            judge.move(so, other.leaks[which], point, place);
+            judge.fit(other, kRounds);
+            moved = adopt(so, other) || moved;
+        }
+    }
+    return moved;
+}
+
 void improve(const Judge& judge, Hypothesis& so)
 {
     constexpr std::size_t kMostLeaks = 40;
@@ -136,8 +150,8 @@ void improve(const Judge& judge, Hypothesis& so)
         while (so.leaks.size() < kMostLeaks && grow(judge, so))
             changed = true;
         for (std::size_t i = 0; i < so.leaks.size(); ++i)
-            changed = moveLeak(judge, so, i) || changed;
-        while (shrink(judge, so))
+            changed = relocate(judge, so, i) || changed;
+        while (shrink(judge, so) || merge(judge, so))
             changed = true;
         if (!changed)
             return;

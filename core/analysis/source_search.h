@@ -8,7 +8,11 @@
 
 namespace sealwalk::analysis {
 
-/// Adds, moves and removes leaks while the evidence grows.
+/// Moves one leak to the other places of its stretch and to the stretches beside it while the evidence grows;
+/// true when it moved.
+bool relocate(const Judge& judge, Hypothesis& so, std::size_t which);
+
+/// Adds, moves, merges and removes leaks while the evidence grows.
 void improve(const Judge& judge, Hypothesis& so);
 
 /// A spread of hypotheses that stand for what the survey leaves open, the states of the air sampled in

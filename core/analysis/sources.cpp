@@ -76,11 +76,13 @@ std::string_view wordOf(SourceVerdict verdict)
 namespace {
 
 // Claimed from this probability on; below it, what could matter is masked.
-constexpr double kClaimFrom = 0.7;
+constexpr double kClaimFrom = 0.75;
+// Far below the limit nothing is lost by holding back: an echo there passes as well as a leak would.
+constexpr double kClaimSmallFrom = 0.9;
 // A leak that matters may be overlooked with less than this probability.
 constexpr double kMaskFrom = 0.015;
 // One leak, two stretches: both are named when each is this likely.
-constexpr double kShareFrom = 0.15;
+constexpr double kShareFrom = 0.2;
 // Smallest signal told from noise, in standard deviations, and the same with the chance of a low moment.
 constexpr double kSeen = 3.0;
 constexpr double kSurelySeen = 4.0;
@@ -194,11 +196,17 @@ void claim(SourceFinding& finding, const std::vector<PossibleRate>& rates)
     finding.high = LeakRate::fromSi(std::exp(quantileOf(rates, 0.975)));
 }
 
+double claimFrom(const Work& work, std::size_t point)
+{
+    const SceneReading& shown = work.scene.readings[work.points[point].reading];
+    return shown.rate > work.scene.limit ? kClaimFrom : kClaimSmallFrom;
+}
+
 SourceVerdict decide(const Work& work, std::size_t point)
 {
     const PointPosterior& of = work.points[point];
     const SceneReading& shown = work.scene.readings[of.reading];
-    if (of.leak >= kClaimFrom)
+    if (of.leak >= claimFrom(work, point))
         return SourceVerdict::Leak;
     // Never a worse answer than the plain reading: nothing that any hypothesis holds explains this one.
     constexpr double kFarAbove = 8.0;
@@ -245,7 +253,10 @@ void nameShared(const Work& work, std::vector<SourceFinding>& findings)
     for (std::size_t i = 0; i < work.points.size(); ++i) {
         for (const auto& [next, chance] : work.points[i].homes) {
             const double here = work.points[i].leak;
-            if (chance < kShareFrom || here < kShareFrom || here + chance < kClaimFrom)
+            if (work.scene.readingsAt[i].empty() || work.scene.readingsAt[next].empty())
+                continue;
+            const double needed = std::max(claimFrom(work, i), claimFrom(work, next));
+            if (chance < kShareFrom || here < kShareFrom || here + chance < needed)
                 continue;
             for (const auto& [self, other] : {std::pair(i, next), std::pair(next, i)}) {
                 SourceFinding& finding = findings[self];

@@ -48,9 +48,9 @@ SpreadLearnt spreadLearnt(const Scene& scene, const std::vector<Hypothesis>& sam
         stray += w * so.spread[Spread::EchoScatter];
         // An echo ten times over the noise is something to learn from.
         for (const SupposedLeak& leak : so.leaks) {
-            for (std::size_t r = 0; r < leak.shares.size(); ++r)
+            for (std::size_t r = 0; r < scene.readings.size(); ++r)
                 learnt.known = learnt.known || (scene.readings[r].point != leak.point &&
-                                                leak.rate * leak.shares[r] > 10.0 * scene.readings[r].noise);
+                                                leak.part(r) > 10.0 * scene.readings[r].noise);
         }
     }
     learnt.nearWidth = metres(std::exp(width));
