@@ -40,8 +40,10 @@ double visibleShare(const Scene& scene, const Spread& spread, const Place& leak,
     const Place nearest = stretch.nearestTo(leak);
     const double lingering = shareBetween(spread, leak, nearest, stretch.isPlan);
     // Far away the helium is the same all along the stretch, and following the pass tells nothing more.
-    constexpr double kFarInHalfLengths = 8.0;
-    const double away = std::hypot(leak.x - stretch.middle.x, leak.up - stretch.middle.up);
+    constexpr double kFarInHalfLengths = 3.5;
+    const double dx = leak.x - stretch.middle.x;
+    const double dy = leak.up - stretch.middle.up;
+    const double away = std::sqrt(dx * dx + dy * dy);
     if (away > kFarInHalfLengths * stretch.half || spread[Spread::Sweep] <= 0.0)
         return lingering;
     const double full = -std::expm1(-reading.dwellInResponses);

@@ -53,7 +53,7 @@ double squared(double x)
 
 double freakShare(double across, double above)
 {
-    const double distance = std::hypot(across, above);
+    const double distance = std::sqrt(across * across + above * above);
     const double near = std::exp(-distance / 0.06);
     const double everywhere = 0.003 / (1.0 + distance / 0.1);
     if (above <= 0.0)
@@ -87,12 +87,15 @@ Judge::Judge(const Scene& scene)
     m_priorOdds = std::log(share / (1.0 - share));
 }
 
-std::shared_ptr<const std::vector<Sight>> Judge::look(const Spread& spread, std::size_t point,
-                                                      std::size_t place, std::size_t condition) const
+std::shared_ptr<const std::vector<Sight>> Judge::look(Air& air, std::size_t point, std::size_t place,
+                                                      std::size_t condition) const
 {
+    std::shared_ptr<const std::vector<Sight>>& known = air.seen[{point, place, condition}];
+    if (known)
+        return known;
     const Stretch& stretch = m_scene.stretches[point];
     const Place& leak = stretch.places[place];
-    const std::vector<double> shares = visibleShares(m_scene, spread, leak, stretch.view, condition);
+    const std::vector<double> shares = visibleShares(m_scene, air.spread, leak, stretch.view, condition);
     auto sights = std::make_shared<std::vector<Sight>>(shares.size());
     for (std::size_t i = 0; i < shares.size(); ++i) {
         if (shares[i] <= 0.0)
@@ -105,15 +108,17 @@ std::shared_ptr<const std::vector<Sight>> Judge::look(const Spread& spread, std:
         sight.most = probed.isPlan ? freakShare(std::hypot(leak.x - probe.x, leak.up - probe.up), 0.0)
                                    : freakShare(leak.x - probe.x, leak.up - probe.up);
     }
-    return sights;
+    known = std::move(sights);
+    return known;
 }
 
 Hypothesis Judge::empty(const Spread& spread) const
 {
     Hypothesis so;
-    so.spread = spread;
-    so.left = std::make_shared<const std::vector<double>>(
-        m_scene.leftBehind(spread[Spread::TailShare], spread[Spread::TailTimes] * m_scene.response));
+    so.air = std::make_shared<Air>();
+    so.air->spread = spread;
+    so.air->left =
+        m_scene.leftBehind(spread[Spread::TailShare], spread[Spread::TailTimes] * m_scene.response);
     setEvidence(so);
     return so;
 }
@@ -126,7 +131,7 @@ SupposedLeak Judge::suppose(const Hypothesis& so, std::size_t reading, std::size
     leak.place = place;
     leak.condition = home.condition;
     leak.witness = reading;
-    leak.sights = look(so.spread, leak.point, place, leak.condition);
+    leak.sights = look(*so.air, leak.point, place, leak.condition);
     const double unexplained = home.rate - expected(so, reading).value;
     leak.rate = std::max(unexplained, 0.1 * std::abs(home.rate) + home.noise) /
                 std::max((*leak.sights)[reading].share, 1e-6);
@@ -143,7 +148,7 @@ void Judge::move(const Hypothesis& so, SupposedLeak& leak, std::size_t point, st
     const double wanted =
         ownReading ? std::max(m_scene.readings[leak.witness].rate, m_scene.readings[leak.witness].noise)
                    : leak.part(leak.witness);
-    leak.sights = look(so.spread, point, place, leak.condition);
+    leak.sights = look(*so.air, point, place, leak.condition);
     leak.rate = wanted / std::max((*leak.sights)[leak.witness].share, 1e-6);
     leak.point = point;
     leak.place = place;
@@ -157,8 +162,8 @@ double Judge::carried(const Hypothesis& so, std::size_t reading) const
 Expectation Judge::background(const Hypothesis& so, std::size_t reading, double total) const
 {
     const SceneReading& shown = m_scene.readings[reading];
-    const double room = so.spread[Spread::Room] * total * m_progress[reading] / m_scene.heliumShare;
-    const double left = (*so.left)[reading];
+    const double room = so.spread()[Spread::Room] * total * m_progress[reading] / m_scene.heliumShare;
+    const double left = so.air->left[reading];
     Expectation result;
     result.value = std::max(0.0, left + room - shown.elevated);
     result.variance =
@@ -169,7 +174,7 @@ Expectation Judge::background(const Hypothesis& so, std::size_t reading, double 
 Expectation Judge::expected(const Hypothesis& so, std::size_t reading) const
 {
     Expectation result = background(so, reading, totalOf(so));
-    const double echoScatter = so.spread[Spread::EchoScatter];
+    const double echoScatter = so.spread()[Spread::EchoScatter];
     for (const SupposedLeak& leak : so.leaks) {
         result.add(leak.rate, (*leak.sights)[reading], echoScatter);
         result.ownLeak = result.ownLeak || leak.point == m_scene.readings[reading].point;
@@ -207,7 +212,7 @@ void Judge::fit(Hypothesis& so, int rounds) const
         setEvidence(so);
         return;
     }
-    const double echoScatter = so.spread[Spread::EchoScatter];
+    const double echoScatter = so.spread()[Spread::EchoScatter];
     Eigen::MatrixXd square(count, count);
     Eigen::VectorXd slope(count);
     Eigen::VectorXd row(count);
@@ -266,7 +271,7 @@ Hypothesis Judge::under(const Spread& spread, const Hypothesis& so, int rounds) 
     Hypothesis moved = empty(spread);
     moved.leaks = so.leaks;
     for (SupposedLeak& leak : moved.leaks)
-        leak.sights = look(spread, leak.point, leak.place, leak.condition);
+        leak.sights = look(*moved.air, leak.point, leak.place, leak.condition);
     fit(moved, rounds);
     return moved;
 }

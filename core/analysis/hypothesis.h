@@ -6,7 +6,9 @@
 #include "core/analysis/spread.h"
 #include "core/analysis/survey_scene.h"
 
+#include <array>
 #include <cstddef>
+#include <map>
 #include <memory>
 #include <vector>
 
@@ -34,12 +36,22 @@ struct SupposedLeak
     [[nodiscard]] double part(std::size_t reading) const { return rate * (*sights)[reading].share; }
 };
 
-struct Hypothesis
+/// A state of the air with what follows from it alone, worked out once.
+struct Air
 {
     Spread spread;
+    std::vector<double> left; ///< Scene::leftBehind for this spread
+    /// Sights already worked out, by point, place and condition.
+    std::map<std::array<std::size_t, 3>, std::shared_ptr<const std::vector<Sight>>> seen;
+};
+
+struct Hypothesis
+{
+    std::shared_ptr<Air> air; ///< shared among the hypotheses of one state of the air, as above
     std::vector<SupposedLeak> leaks;
-    std::shared_ptr<const std::vector<double>> left; ///< Scene::leftBehind for this spread; shared as above
-    double evidence = 0.0;                           ///< natural logarithm, up to a constant of the scene
+    double evidence = 0.0; ///< natural logarithm, up to a constant of the scene
+
+    [[nodiscard]] const Spread& spread() const { return air->spread; }
 };
 
 /// What a reading is expected to show, and how far it may stray.
@@ -83,7 +95,7 @@ public:
     [[nodiscard]] double priorOdds() const { return m_priorOdds; }
     /// What every reading sees of a leak at a place of a stretch.
     [[nodiscard]] std::shared_ptr<const std::vector<Sight>>
-    look(const Spread& spread, std::size_t point, std::size_t place, std::size_t condition) const;
+    look(Air& air, std::size_t point, std::size_t place, std::size_t condition) const;
 
     /// The logarithm of the range leak rates are supposed to span.
     static constexpr double kLogRange = 9.2;

@@ -155,7 +155,7 @@ private:
         // Far below the limit and within noise there is nothing to weigh.
         if (shown.rate < 3.0 * shown.noise && 4.0 * shown.noise < m_scene.limit)
             return;
-        const auto sights = m_judge.look(so.spread, point, 0, shown.condition);
+        const auto sights = m_judge.look(*so.air, point, 0, shown.condition);
         constexpr int kSteps = 16;
         const double most = std::max(shown.rate, 0.0) * 1.3 + 4.0 * shown.noise;
         const double least = std::min(0.2 * m_scene.limit, 0.1 * most);
@@ -177,7 +177,7 @@ private:
             for (std::size_t t = 0; t < touched.size(); ++t) {
                 const std::size_t i = touched[t];
                 Expectation after = before[t];
-                after.add(rate, (*sights)[i], so.spread[Spread::EchoScatter]);
+                after.add(rate, (*sights)[i], so.spread()[Spread::EchoScatter]);
                 after.ownLeak = after.ownLeak || m_scene.readings[i].point == point;
                 gain += m_judge.likelihood(i, after) - m_judge.likelihood(i, before[t]);
             }

@@ -166,11 +166,14 @@ namespace {
 class Population
 {
 public:
-    Population(const Judge& judge, std::size_t starts, std::size_t members)
+    Population(const Judge& judge, std::size_t drawn, std::size_t members)
         : m_judge(judge)
     {
-        for (std::size_t i = 0; i < starts; ++i) {
-            m_members.push_back(judge.empty(i == 0 ? usualSpread() : drawSpread(m_random)));
+        std::vector<Spread> starts = startSpreads();
+        for (std::size_t i = 0; i < drawn; ++i)
+            starts.push_back(drawSpread(m_random));
+        for (const Spread& start : starts) {
+            m_members.push_back(judge.empty(start));
             improve(judge, m_members.back());
         }
         std::ranges::sort(m_members, std::greater<>(), &Hypothesis::evidence);
@@ -201,11 +204,27 @@ public:
         const auto leaders = static_cast<std::size_t>(firstBehind - m_members.begin());
         for (auto member = firstBehind; member != m_members.end(); ++member)
             *member = m_members[ahead++ % leaders];
+        regrow();
     }
 
     [[nodiscard]] const std::vector<Hypothesis>& members() const { return m_members; }
 
 private:
+    /// The last members look for their leaks afresh near the states of the air of the first: leaks that were
+    /// supposed under a worse state can hold each other up.
+    void regrow()
+    {
+        constexpr std::size_t kShareRegrown = 3;
+        const std::size_t count = m_members.size() / kShareRegrown;
+        for (std::size_t i = 0; i < count; ++i) {
+            Hypothesis fresh = m_judge.empty(moveSpread(m_members[i].spread(), m_random, 0.1));
+            improve(m_judge, fresh);
+            Hypothesis& last = m_members[m_members.size() - 1 - i];
+            if (fresh.evidence > last.evidence)
+                last = std::move(fresh);
+        }
+    }
+
     std::size_t anyBut(std::size_t one, std::size_t other)
     {
         for (;;) {
@@ -220,11 +239,12 @@ private:
     {
         constexpr double kFreeStep = 0.25;
         if (m_members.size() < 3 || m_random.uniform() < kFreeStep)
-            return moveSpread(m_members[i].spread, m_random, 0.12);
+            return moveSpread(m_members[i].spread(), m_random, 0.12);
         const std::size_t from = anyBut(i, i);
         const std::size_t to = anyBut(i, from);
         const double pace = m_random.uniform() < 0.1 ? 1.0 : 0.55;
-        return crossSpread(m_members[i].spread, m_members[from].spread, m_members[to].spread, pace, m_random);
+        return crossSpread(m_members[i].spread(), m_members[from].spread(), m_members[to].spread(), pace,
+                           m_random);
     }
 
     const Judge& m_judge;
@@ -236,11 +256,11 @@ private:
 
 std::vector<Hypothesis> searchSources(const Judge& judge)
 {
-    constexpr std::size_t kStarts = 24;
+    constexpr std::size_t kDrawn = 8;
     constexpr std::size_t kMembers = 14;
     constexpr int kGenerations = 48;
     constexpr int kRenewEvery = 12;
-    Population population(judge, kStarts, kMembers);
+    Population population(judge, kDrawn, kMembers);
     std::vector<Hypothesis> sample;
     for (int generation = 1; generation <= kGenerations; ++generation) {
         population.wander();

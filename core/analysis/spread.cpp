@@ -65,9 +65,10 @@ double plumeDilution(double height, double origin, double exponent)
 
 double Spread::share(double across, double above) const
 {
-    const double distance = std::hypot(across, above);
+    const double distance = std::sqrt(across * across + above * above); // hypot guards ranges we never meet
     const double width = value[NearWidth];
-    const double cloud = std::hypot(across, above > 0.0 ? above / value[NearStretch] : above);
+    const double stretched = above > 0.0 ? above / value[NearStretch] : above;
+    const double cloud = std::sqrt(across * across + stretched * stretched);
     const double near = std::exp(-std::pow(cloud / width, value[NearPower]));
     double plume = 0.0;
     const double rise = std::max(above, 0.0);
@@ -92,6 +93,29 @@ Spread usualSpread()
     Spread spread;
     spread.value = {0.03, 1.3, 1.5, 0.1, 0.06, 0.15, 1.5, 0.0, 0.01, 0.06, 2.5, 0.4, 0.35, 0.01, 12.0, 1e-5};
     return spread;
+}
+
+std::vector<Spread> startSpreads()
+{
+    struct Beyond
+    {
+        double plume;
+        double scatter;
+    };
+    std::vector<Spread> starts{usualSpread()};
+    for (const double width : {0.014, 0.022, 0.035, 0.055, 0.09}) {
+        for (const double power : {1.0, 1.9}) {
+            for (const Beyond beyond : {Beyond{0.002, 1e-4}, Beyond{0.1, 0.02}}) {
+                Spread start = usualSpread();
+                start[Spread::NearWidth] = width;
+                start[Spread::NearPower] = power;
+                start[Spread::PlumeShare] = beyond.plume;
+                start[Spread::ScatterShare] = beyond.scatter;
+                starts.push_back(start);
+            }
+        }
+    }
+    return starts;
 }
 
 Spread drawSpread(Random& random)

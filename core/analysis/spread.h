@@ -7,6 +7,7 @@
 
 #include <array>
 #include <cstddef>
+#include <vector>
 
 namespace sealwalk::analysis {
 
@@ -67,6 +68,9 @@ const std::array<SpreadBound, Spread::Count>& spreadBounds();
 Spread usualSpread();
 /// A state drawn from the bounds.
 Spread drawSpread(Random& random);
+/// States that differ in what matters most - width and edge of the near cloud, and how much goes beyond it -
+/// with the rest as usual: where a search starts.
+std::vector<Spread> startSpreads();
 /// A neighbour of `spread`: some members moved by about `size` of their range, kept inside the bounds.
 Spread moveSpread(const Spread& spread, Random& random, double size);
 /// `spread` moved along the way from `from` to `to`, a share `pace` of it, in about half of its members.

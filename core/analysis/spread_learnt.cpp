@@ -40,12 +40,12 @@ SpreadLearnt spreadLearnt(const Scene& scene, const std::vector<Hypothesis>& sam
     for (std::size_t i = 0; i < sample.size(); ++i) {
         const Hypothesis& so = sample[i];
         const double w = weights[i];
-        width += w * std::log(so.spread[Spread::NearWidth]);
-        sideways += w * std::log(reach(so.spread, false));
-        upwards += w * std::log(reach(so.spread, true));
-        tail += w * std::log(so.spread[Spread::TailShare]);
-        room += w * std::log(so.spread[Spread::Room]);
-        stray += w * so.spread[Spread::EchoScatter];
+        width += w * std::log(so.spread()[Spread::NearWidth]);
+        sideways += w * std::log(reach(so.spread(), false));
+        upwards += w * std::log(reach(so.spread(), true));
+        tail += w * std::log(so.spread()[Spread::TailShare]);
+        room += w * std::log(so.spread()[Spread::Room]);
+        stray += w * so.spread()[Spread::EchoScatter];
         // An echo ten times over the noise is something to learn from.
         for (const SupposedLeak& leak : so.leaks) {
             for (std::size_t r = 0; r < scene.readings.size(); ++r)

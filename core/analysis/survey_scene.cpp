@@ -226,9 +226,12 @@ Noise estimateNoise(const Survey& survey, const std::vector<double>& backgrounds
 
 Place Stretch::nearestTo(const Place& leak) const
 {
-    Place best = nearestOnSegment(leak, passes.front(), passes[kPasses / 2]);
+    const Place best = nearestOnSegment(leak, passes.front(), passes[kPasses / 2]);
     const Place other = nearestOnSegment(leak, passes[kPasses / 2], passes.back());
-    return distance(other, leak) < distance(best, leak) ? other : best;
+    const auto square = [&](const Place& p) {
+        return (p.x - leak.x) * (p.x - leak.x) + (p.up - leak.up) * (p.up - leak.up);
+    };
+    return square(other) < square(best) ? other : best;
 }
 
 Scene makeScene(const Survey& survey)
