@@ -112,13 +112,18 @@ std::shared_ptr<const std::vector<Sight>> Judge::look(Air& air, std::size_t poin
     return known;
 }
 
+std::shared_ptr<Air> Judge::breathe(const Spread& spread) const
+{
+    auto air = std::make_shared<Air>();
+    air->spread = spread;
+    air->left = m_scene.leftBehind(spread[Spread::TailShare], spread[Spread::TailTimes] * m_scene.response);
+    return air;
+}
+
 Hypothesis Judge::empty(const Spread& spread) const
 {
     Hypothesis so;
-    so.air = std::make_shared<Air>();
-    so.air->spread = spread;
-    so.air->left =
-        m_scene.leftBehind(spread[Spread::TailShare], spread[Spread::TailTimes] * m_scene.response);
+    so.air = breathe(spread);
     setEvidence(so);
     return so;
 }
@@ -268,7 +273,8 @@ void Judge::setEvidence(Hypothesis& so) const
 
 Hypothesis Judge::under(const Spread& spread, const Hypothesis& so, int rounds) const
 {
-    Hypothesis moved = empty(spread);
+    Hypothesis moved;
+    moved.air = breathe(spread);
     moved.leaks = so.leaks;
     for (SupposedLeak& leak : moved.leaks)
         leak.sights = look(*moved.air, leak.point, leak.place, leak.condition);

@@ -101,6 +101,7 @@ public:
     static constexpr double kLogRange = 9.2;
 
 private:
+    [[nodiscard]] std::shared_ptr<Air> breathe(const Spread& spread) const;
     [[nodiscard]] Expectation background(const Hypothesis& so, std::size_t reading, double total) const;
     void setEvidence(Hypothesis& so) const;
 

@@ -52,7 +52,8 @@ public:
         for (auto it = m_left.begin(); it != m_left.end(); ++it) {
             if (top - heightOf(m_survey.points[*it]) > kOneHeight)
                 break;
-            if (last && m_survey.points[*last].view == m_survey.points[*it].view && isBetter(*it, *best, *last))
+            if (last && m_survey.points[*last].view == m_survey.points[*it].view &&
+                isBetter(*it, *best, *last))
                 best = it;
         }
         const std::size_t taken = *best;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/analysis/posterior.h"
 
+#include "core/analysis/challenge.h"
 #include "core/analysis/source_search.h"
 
 #include <algorithm>
@@ -157,7 +158,8 @@ private:
             return;
         const auto sights = m_judge.look(*so.air, point, 0, shown.condition);
         constexpr int kSteps = 16;
-        const double most = std::max(shown.rate, 0.0) * 1.3 + 4.0 * shown.noise;
+        const double seen = std::max((*sights)[strongest].share, 0.05);
+        const double most = (std::max(shown.rate, 0.0) * 1.3 + 4.0 * shown.noise) / seen;
         const double least = std::min(0.2 * m_scene.limit, 0.1 * most);
         const double step = std::log(most / least) / (kSteps - 1);
         std::vector<Expectation> before;
@@ -240,6 +242,43 @@ std::vector<double> weightsOf(const std::vector<Hypothesis>& sample)
     return weights;
 }
 
+namespace {
+
+/// Whether other leaks could stand behind the reading, so that the question is worth its time.
+bool isDoubtful(const Scene& scene, const PointPosterior& of)
+{
+    const SceneReading& shown = scene.readings[of.reading];
+    constexpr double kAnswers = 3.0;
+    constexpr double kMayExplain = 0.3;
+    return shown.rate > kAnswers * shown.noise && of.mostExplained > kMayExplain * shown.rate;
+}
+
+/// The sample's word and that of the challenge: a claim needs both, and so does the word that there is
+/// nothing.
+void weigh(const Judge& judge, const std::vector<Hypothesis>& sample, std::vector<PointPosterior>& points)
+{
+    const Scene& scene = judge.scene();
+    for (std::size_t i = 0; i < points.size(); ++i) {
+        PointPosterior& of = points[i];
+        if (scene.readingsAt[i].empty() || !isDoubtful(scene, of))
+            continue;
+        const double odds = challenge(judge, sample, i);
+        const double challenged = 1.0 / (1.0 + std::exp(-odds));
+        constexpr double kEven = 0.5;
+        if (of.leak > kEven) {
+            of.leak = std::min(of.leak, challenged);
+        } else {
+            // The challenge is free to bend the air to the leak, so only a fair chance counts.
+            constexpr double kFairChance = 0.15;
+            const bool matters = scene.readings[of.reading].rate > kMatters * scene.limit;
+            if (challenged > kFairChance && matters)
+                of.big = std::max(of.big, challenged);
+        }
+    }
+}
+
+} // namespace
+
 std::vector<PointPosterior> posteriorOf(const Judge& judge, const std::vector<Hypothesis>& sample)
 {
     std::vector<PointPosterior> points(judge.scene().stretches.size());
@@ -247,6 +286,7 @@ std::vector<PointPosterior> posteriorOf(const Judge& judge, const std::vector<Hy
     Collector collector(judge, points);
     for (std::size_t i = 0; i < sample.size(); ++i)
         collector.add(sample[i], weights[i]);
+    weigh(judge, sample, points);
     return points;
 }
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/analysis/source_search.h"
 
+#include "core/analysis/nnls.h"
+
 #include <algorithm>
 #include <cmath>
 #include <optional>
@@ -64,6 +66,47 @@ bool holds(const Hypothesis& so, std::size_t point, std::size_t condition)
     });
 }
 
+/// First leaks for a hypothesis without any: every reading that answered, explained by as little as can be,
+/// by non-negative least squares with each reading weighed by its own noise.
+void seed(const Judge& judge, Hypothesis& so)
+{
+    constexpr double kAnswers = 5.0;
+    constexpr std::size_t kMostColumns = 96;
+    constexpr double kReadingStray = 0.3;
+    const Scene& scene = judge.scene();
+    std::vector<std::size_t> answering;
+    for (std::size_t i = 0; i < scene.readings.size(); ++i) {
+        if (scene.readings[i].rate > kAnswers * scene.readings[i].noise)
+            answering.push_back(i);
+    }
+    std::ranges::sort(answering, std::greater<>(), [&](std::size_t i) { return scene.readings[i].rate; });
+    answering.resize(std::min(answering.size(), kMostColumns));
+    std::vector<SupposedLeak> candidates;
+    std::vector<double> matrix;
+    std::vector<double> right;
+    const auto weight = [&](std::size_t i) {
+        return 1.0 / std::hypot(scene.readings[i].noise, kReadingStray * scene.readings[i].rate);
+    };
+    for (const std::size_t i : answering)
+        right.push_back(weight(i) * scene.readings[i].rate);
+    for (const std::size_t home : answering) {
+        candidates.push_back(judge.suppose(so, home, 0));
+        for (const std::size_t i : answering)
+            matrix.push_back(weight(i) * (*candidates.back().sights)[i].share * scene.readings[home].rate);
+    }
+    const NnlsSummary solved = solveNnls(matrix, right.size(), candidates.size(), right);
+    for (std::size_t j = 0; j < candidates.size(); ++j) {
+        const std::size_t home = answering[j];
+        SupposedLeak& leak = candidates[j];
+        leak.rate = solved.x[j] * scene.readings[home].rate;
+        constexpr double kMostlyItsOwn = 0.5;
+        if (leak.part(home) > kMostlyItsOwn * scene.readings[home].rate &&
+            !holds(so, leak.point, leak.condition))
+            so.leaks.push_back(std::move(leak));
+    }
+    judge.fit(so, kRounds);
+}
+
 bool grow(const Judge& judge, Hypothesis& so)
 {
     std::optional<Hypothesis> best;
@@ -119,14 +162,14 @@ bool shrink(const Judge& judge, Hypothesis& so)
 
 } // namespace
 
-bool relocate(const Judge& judge, Hypothesis& so, std::size_t which)
+bool relocate(const Judge& judge, Hypothesis& so, std::size_t which, std::optional<std::size_t> keepOff)
 {
     const Scene& scene = judge.scene();
     bool moved = false;
     const std::size_t home = so.leaks[which].point;
     std::vector<std::size_t> stretches{home};
     for (const std::size_t next : scene.stretches[home].neighbours) {
-        if (next != home && !holds(so, next, so.leaks[which].condition))
+        if (next != home && next != keepOff && !holds(so, next, so.leaks[which].condition))
             stretches.push_back(next);
     }
     for (const std::size_t point : stretches) {
@@ -145,6 +188,8 @@ bool relocate(const Judge& judge, Hypothesis& so, std::size_t which)
 void improve(const Judge& judge, Hypothesis& so)
 {
     constexpr std::size_t kMostLeaks = 40;
+    if (so.leaks.empty())
+        seed(judge, so);
     for (int sweep = 0; sweep < 3; ++sweep) {
         bool changed = false;
         while (so.leaks.size() < kMostLeaks && grow(judge, so))

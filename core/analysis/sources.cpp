@@ -80,7 +80,7 @@ constexpr double kClaimFrom = 0.75;
 // Far below the limit nothing is lost by holding back: an echo there passes as well as a leak would.
 constexpr double kClaimSmallFrom = 0.9;
 // A leak that matters may be overlooked with less than this probability.
-constexpr double kMaskFrom = 0.015;
+constexpr double kMaskFrom = 0.012;
 // One leak, two stretches: both are named when each is this likely.
 constexpr double kShareFrom = 0.2;
 // Smallest signal told from noise, in standard deviations, and the same with the chance of a low moment.
@@ -216,7 +216,7 @@ SourceVerdict decide(const Work& work, std::size_t point)
     const bool answered = shown.rate > kSeen * shown.noise;
     // Noise alone masks nothing: a point that is merely hard to read is clear, with its bound.
     const bool raised = shown.noise > 2.0 * work.scene.typicalNoise;
-    const bool inShadow = answered || raised || of.mostExplained > shown.noise;
+    const bool inShadow = answered || raised || of.explained > shown.noise;
     if (of.big > kMaskFrom && inShadow && upperBound(work, point).si() > work.scene.limit)
         return SourceVerdict::Masked;
     // A raised background hides what the survey would have shown on its floor.

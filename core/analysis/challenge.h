@@ -1,0 +1,17 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The question that decides a doubtful point: with any air that is plausible, is it better explained with a
+// leak of its own or without?
+#pragma once
+
+#include "core/analysis/hypothesis.h"
+
+#include <cstddef>
+#include <vector>
+
+namespace sealwalk::analysis {
+
+/// Logarithm of the odds for a leak on the stretch of `point`: the best evidence with one against the best
+/// without, the air adapted to each. `sample` is not empty; where it starts from.
+double challenge(const Judge& judge, const std::vector<Hypothesis>& sample, std::size_t point);
+
+} // namespace sealwalk::analysis
