@@ -16,11 +16,11 @@ constexpr int kRelocateEvery = 24;
 class Challenger
 {
 public:
-    Challenger(const Judge& judge, const std::vector<Hypothesis>& sample, std::size_t point)
+    Challenger(const Judge& judge, const std::vector<Hypothesis>& sample, std::span<const std::size_t> points)
         : m_judge(judge)
         , m_sample(sample)
-        , m_point(point)
-        , m_random(7919 + point)
+        , m_points(points)
+        , m_random(7919 + points.front())
     {}
 
     double logOdds()
@@ -33,9 +33,11 @@ public:
     }
 
 private:
+    bool isAsked(std::size_t point) const { return std::ranges::find(m_points, point) != m_points.end(); }
+
     bool holds(const Hypothesis& so) const
     {
-        return std::ranges::any_of(so.leaks, [&](const SupposedLeak& leak) { return leak.point == m_point; });
+        return std::ranges::any_of(so.leaks, [&](const SupposedLeak& leak) { return isAsked(leak.point); });
     }
 
     /// The best of the sample that does (or does not) hold a leak at the point.
@@ -70,7 +72,7 @@ private:
         if (const Hypothesis* known = bestThat(false))
             return *known;
         Hypothesis without = *bestThat(true);
-        std::erase_if(without.leaks, [&](const SupposedLeak& leak) { return leak.point == m_point; });
+        std::erase_if(without.leaks, [&](const SupposedLeak& leak) { return isAsked(leak.point); });
         m_judge.fit(without, 3);
         return without;
     }
@@ -78,7 +80,7 @@ private:
     std::size_t strongestReading() const
     {
         const Scene& scene = m_judge.scene();
-        return *std::ranges::max_element(scene.readingsAt[m_point], std::less<>(),
+        return *std::ranges::max_element(scene.readingsAt[m_points.front()], std::less<>(),
                                          [&](std::size_t i) { return scene.readings[i].rate; });
     }
 
@@ -98,15 +100,15 @@ private:
     void relocateNear(Hypothesis& so, bool keepOff) const
     {
         const Scene& scene = m_judge.scene();
-        const Stretch& here = scene.stretches[m_point];
+        const Stretch& here = scene.stretches[m_points.front()];
         constexpr double kNear = 8.0; // half lengths
         for (std::size_t i = 0; i < so.leaks.size(); ++i) {
             const Stretch& there = scene.stretches[so.leaks[i].point];
             const double dx = here.middle.x - there.middle.x;
             const double dy = here.middle.up - there.middle.up;
-            if (here.view == there.view && so.leaks[i].point != m_point &&
+            if (here.view == there.view && !isAsked(so.leaks[i].point) &&
                 dx * dx + dy * dy < kNear * kNear * here.half * here.half + 0.01)
-                relocate(m_judge, so, i, keepOff ? std::optional(m_point) : std::nullopt);
+                relocate(m_judge, so, i, keepOff ? m_points : std::span<const std::size_t>());
         }
     }
 
@@ -125,15 +127,16 @@ private:
 
     const Judge& m_judge;
     const std::vector<Hypothesis>& m_sample;
-    std::size_t m_point;
+    std::span<const std::size_t> m_points;
     Random m_random;
 };
 
 } // namespace
 
-double challenge(const Judge& judge, const std::vector<Hypothesis>& sample, std::size_t point)
+double challenge(const Judge& judge, const std::vector<Hypothesis>& sample,
+                 std::span<const std::size_t> points)
 {
-    return Challenger(judge, sample, point).logOdds();
+    return Challenger(judge, sample, points).logOdds();
 }
 
 } // namespace sealwalk::analysis

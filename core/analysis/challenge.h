@@ -6,12 +6,15 @@
 #include "core/analysis/hypothesis.h"
 
 #include <cstddef>
+#include <span>
 #include <vector>
 
 namespace sealwalk::analysis {
 
-/// Logarithm of the odds for a leak on the stretch of `point`: the best evidence with one against the best
-/// without, the air adapted to each. `sample` is not empty; where it starts from.
-double challenge(const Judge& judge, const std::vector<Hypothesis>& sample, std::size_t point);
+/// Logarithm of the odds for a leak on any of the stretches of `points` (one, or neighbours that may share
+/// one): the best evidence with one against the best without, the air adapted to each. `sample` is not empty;
+/// where it starts from.
+double challenge(const Judge& judge, const std::vector<Hypothesis>& sample,
+                 std::span<const std::size_t> points);
 
 } // namespace sealwalk::analysis

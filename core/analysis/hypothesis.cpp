@@ -25,6 +25,8 @@ constexpr double kFailsLow = 2e-3;
 // Freak air may bring helium where the rule has none: probability per unit of ln(rate).
 constexpr double kRunsHigh = 4e-3;
 constexpr double kMostDecades = 4.0;
+// A leak where nobody sprayed is a last resort: what answers next to it is more likely its own leak.
+constexpr double kUnsprayedOdds = -3.0;
 
 /// Linear near zero, logarithmic far above: one scale for noise and for decades.
 double onScale(double rate, double noise)
@@ -268,6 +270,8 @@ void Judge::setEvidence(Hypothesis& so) const
         const double determined =
             std::sqrt(2.0 * std::numbers::pi) * std::min(leak.spreadOfLog, 3.0) / kLogRange;
         so.evidence += m_priorOdds + std::log(std::min(determined, 1.0));
+        if (!m_scene.wasSprayed(leak.point, leak.condition))
+            so.evidence += kUnsprayedOdds;
     }
 }
 

@@ -5,6 +5,7 @@
 #include "core/analysis/source_search.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <numbers>
 #include <optional>
@@ -253,6 +254,23 @@ bool isDoubtful(const Scene& scene, const PointPosterior& of)
     return shown.rate > kAnswers * shown.noise && of.mostExplained > kMayExplain * shown.rate;
 }
 
+/// One leak on one of two stretches: the same question for both together.
+void weighPairs(const Judge& judge, const std::vector<Hypothesis>& sample,
+                std::vector<PointPosterior>& points)
+{
+    constexpr double kWorthAsking = 0.1;
+    for (std::size_t i = 0; i < points.size(); ++i) {
+        for (const auto& [next, chance] : points[i].homes) {
+            if (chance < kWorthAsking || judge.scene().readingsAt[next].empty() ||
+                judge.scene().readingsAt[i].empty())
+                continue;
+            const double both = std::min(1.0, points[i].leak + chance);
+            const double odds = challenge(judge, sample, std::array{i, next});
+            points[i].pairs[next] = std::min(both, 1.0 / (1.0 + std::exp(-odds)));
+        }
+    }
+}
+
 /// The sample's word and that of the challenge: a claim needs both, and so does the word that there is
 /// nothing.
 void weigh(const Judge& judge, const std::vector<Hypothesis>& sample, std::vector<PointPosterior>& points)
@@ -262,7 +280,7 @@ void weigh(const Judge& judge, const std::vector<Hypothesis>& sample, std::vecto
         PointPosterior& of = points[i];
         if (scene.readingsAt[i].empty() || !isDoubtful(scene, of))
             continue;
-        const double odds = challenge(judge, sample, i);
+        const double odds = challenge(judge, sample, std::array{i});
         const double challenged = 1.0 / (1.0 + std::exp(-odds));
         constexpr double kEven = 0.5;
         if (of.leak > kEven) {
@@ -286,6 +304,7 @@ std::vector<PointPosterior> posteriorOf(const Judge& judge, const std::vector<Hy
     Collector collector(judge, points);
     for (std::size_t i = 0; i < sample.size(); ++i)
         collector.add(sample[i], weights[i]);
+    weighPairs(judge, sample, points);
     weigh(judge, sample, points);
     return points;
 }

@@ -25,6 +25,7 @@ struct PointPosterior
     double big = 0.0;                    ///< probability of a leak here that matters against the limit
     std::vector<PossibleRate> rates;     ///< given that there is a leak; weights need no sum
     std::map<std::size_t, double> homes; ///< neighbours the same leak may lie on instead, with probability
+    std::map<std::size_t, double> pairs; ///< of those: probability that the leak lies on one or the other
     std::map<std::size_t, double> owes;  ///< by source point, share of the strongest reading here
     double owesCarried = 0.0;            ///< share of tail and room air
     std::size_t reading = 0;             ///< the strongest reading, index in Scene::readings

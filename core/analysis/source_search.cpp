@@ -162,14 +162,15 @@ bool shrink(const Judge& judge, Hypothesis& so)
 
 } // namespace
 
-bool relocate(const Judge& judge, Hypothesis& so, std::size_t which, std::optional<std::size_t> keepOff)
+bool relocate(const Judge& judge, Hypothesis& so, std::size_t which, std::span<const std::size_t> keepOff)
 {
     const Scene& scene = judge.scene();
     bool moved = false;
     const std::size_t home = so.leaks[which].point;
     std::vector<std::size_t> stretches{home};
     for (const std::size_t next : scene.stretches[home].neighbours) {
-        if (next != home && next != keepOff && !holds(so, next, so.leaks[which].condition))
+        if (next != home && std::ranges::find(keepOff, next) == keepOff.end() &&
+            !holds(so, next, so.leaks[which].condition))
             stretches.push_back(next);
     }
     for (const std::size_t point : stretches) {

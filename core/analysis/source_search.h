@@ -4,15 +4,15 @@
 
 #include "core/analysis/hypothesis.h"
 
-#include <optional>
+#include <span>
 #include <vector>
 
 namespace sealwalk::analysis {
 
 /// Moves one leak to the other places of its stretch and to the stretches beside it while the evidence grows;
-/// true when it moved. It stays off `keepOff`, when given.
+/// true when it moved. It stays off the points `keepOff`.
 bool relocate(const Judge& judge, Hypothesis& so, std::size_t which,
-              std::optional<std::size_t> keepOff = std::nullopt);
+              std::span<const std::size_t> keepOff = {});
 
 /// Adds, moves, merges and removes leaks while the evidence grows.
 void improve(const Judge& judge, Hypothesis& so);

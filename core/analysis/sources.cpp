@@ -76,9 +76,9 @@ std::string_view wordOf(SourceVerdict verdict)
 namespace {
 
 // Claimed from this probability on; below it, what could matter is masked.
-constexpr double kClaimFrom = 0.75;
+constexpr double kClaimFrom = 0.85;
 // Far below the limit nothing is lost by holding back: an echo there passes as well as a leak would.
-constexpr double kClaimSmallFrom = 0.9;
+constexpr double kClaimSmallFrom = 0.93;
 // A leak that matters may be overlooked with less than this probability.
 constexpr double kMaskFrom = 0.012;
 // One leak, two stretches: both are named when each is this likely.
@@ -235,8 +235,12 @@ SourceFinding findingOf(const Work& work, std::size_t point)
     finding.verdict = decide(work, point);
     finding.owes = debtsOf(work, point);
     if (finding.verdict == SourceVerdict::Leak) {
-        claim(finding,
-              of.rates.empty() ? std::vector<PossibleRate>{{1.0, std::log(shown.rate), 0.5}} : of.rates);
+        // A leak that only its towering reading speaks for is as large as that says.
+        constexpr double kByReadingAlone = 0.5;
+        const double own = std::log(std::max(shown.rate - of.explained, shown.noise));
+        claim(finding, of.leak < kByReadingAlone || of.rates.empty()
+                           ? std::vector<PossibleRate>{{1.0, own, kByReadingAlone}}
+                           : of.rates);
         return finding;
     }
     finding.high = upperBound(work, point);
@@ -256,7 +260,9 @@ void nameShared(const Work& work, std::vector<SourceFinding>& findings)
             if (work.scene.readingsAt[i].empty() || work.scene.readingsAt[next].empty())
                 continue;
             const double needed = std::max(claimFrom(work, i), claimFrom(work, next));
-            if (chance < kShareFrom || here < kShareFrom || here + chance < needed)
+            const auto pair = work.points[i].pairs.find(next);
+            if (chance < kShareFrom || here < kShareFrom || pair == work.points[i].pairs.end() ||
+                pair->second < needed)
                 continue;
             for (const auto& [self, other] : {std::pair(i, next), std::pair(next, i)}) {
                 SourceFinding& finding = findings[self];

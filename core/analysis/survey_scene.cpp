@@ -296,6 +296,12 @@ Scene makeScene(const Survey& survey)
     return scene;
 }
 
+bool Scene::wasSprayed(std::size_t point, std::size_t condition) const
+{
+    return std::ranges::any_of(readingsAt[point],
+                               [&](std::size_t i) { return readings[i].condition == condition; });
+}
+
 std::vector<double> Scene::leftBehind(double slow, double slowTime) const
 {
     std::vector<double> all(everyReading.size(), 0.0);

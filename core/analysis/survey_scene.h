@@ -69,6 +69,9 @@ struct Scene
     /// in `slowTime` s, the rest in the response time; void readings count as responses too.
     [[nodiscard]] std::vector<double> leftBehind(double slow, double slowTime) const;
 
+    /// Whether the point has a reading in this condition.
+    [[nodiscard]] bool wasSprayed(std::size_t point, std::size_t condition) const;
+
     std::vector<SceneReading> everyReading; ///< void ones too: they fed the tail
     std::vector<std::size_t> placeInEvery;  ///< of each of `readings`
 };
