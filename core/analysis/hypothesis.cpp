@@ -23,7 +23,7 @@ constexpr double kLeftNoise = 0.06;
 // An echo may fail to come however good the rule is; a leak under the probe does not.
 constexpr double kFailsLow = 2e-3;
 // Freak air may bring helium where the rule has none: probability per unit of ln(rate).
-constexpr double kRunsHigh = 4e-3;
+constexpr double kRunsHigh = 1.5e-2;
 constexpr double kMostDecades = 4.0;
 // A leak where nobody sprayed is a last resort: what answers next to it is more likely its own leak.
 constexpr double kUnsprayedOdds = -3.0;

@@ -80,7 +80,7 @@ constexpr double kClaimFrom = 0.85;
 // Far below the limit nothing is lost by holding back: an echo there passes as well as a leak would.
 constexpr double kClaimSmallFrom = 0.93;
 // A leak that matters may be overlooked with less than this probability.
-constexpr double kMaskFrom = 0.012;
+constexpr double kMaskFrom = 0.008;
 // One leak, two stretches: both are named when each is this likely.
 constexpr double kShareFrom = 0.2;
 // Smallest signal told from noise, in standard deviations, and the same with the chance of a low moment.

@@ -78,7 +78,7 @@ TEST(Sources, HoldTheBarsOnOtherPhysics)
     for (const double severity : {0.12, 0.4}) {
         Score score;
         for (const Air air : tests::allAirs()) {
-            for (std::uint64_t seed = 9000; seed < 9005; ++seed) {
+            for (std::uint64_t seed = 9000; seed < 9004; ++seed) {
                 const World world = makeWorld(air, seed, severity);
                 score.add(world, findingsOf(world.survey));
                 plain.add(world, tests::plainReadings(world.survey));
@@ -105,7 +105,7 @@ TEST(Sources, HoldTheBarsOnOtherPhysics)
 TEST(Sources, AlwaysCallAReadingFarAboveAnythingExplicableALeak)
 {
     Random random(11);
-    for (int run = 0; run < 40; ++run) {
+    for (int run = 0; run < 16; ++run) {
         const World world = makeWorld(tests::allAirs()[static_cast<std::size_t>(run) % 7],
                                       7000 + static_cast<std::uint64_t>(run), 0.4);
         Survey survey = world.survey;
