@@ -207,7 +207,10 @@ double Judge::likelihood(std::size_t reading, const Expectation& expectation) co
     if (step < 0.0)
         return std::log(std::exp(bell) + kFailsLow);
     constexpr double kBellAlone = -2.0;
-    if (bell > kBellAlone || shown.rate > expectation.value + expectation.most)
+    // Even freak air is smooth: it does not pass by the neighbours unseen.
+    constexpr double kOverNeighbours = 30.0;
+    if (bell > kBellAlone || shown.rate > expectation.value + expectation.most ||
+        shown.rate > kOverNeighbours * shown.beside)
         return bell;
     return std::log(std::exp(bell) + kRunsHigh);
 }

@@ -85,7 +85,6 @@ private:
             other.leak += weight * share / sum;
             other.big += weight * share / sum * matters;
             addRate(other, weight * share / sum, std::log(leak.rate), spread);
-            point.homes[next] += weight * share / sum;
         }
     }
 
@@ -258,15 +257,17 @@ bool isDoubtful(const Scene& scene, const PointPosterior& of)
 void weighPairs(const Judge& judge, const std::vector<Hypothesis>& sample,
                 std::vector<PointPosterior>& points)
 {
-    constexpr double kWorthAsking = 0.1;
+    constexpr double kEitherLikely = 0.2;
+    constexpr double kSettled = 0.93;
     for (std::size_t i = 0; i < points.size(); ++i) {
-        for (const auto& [next, chance] : points[i].homes) {
-            if (chance < kWorthAsking || judge.scene().readingsAt[next].empty() ||
-                judge.scene().readingsAt[i].empty())
+        for (const std::size_t next : judge.scene().stretches[i].neighbours) {
+            const double less = std::min(points[i].leak, points[next].leak);
+            const double more = std::max(points[i].leak, points[next].leak);
+            if (next <= i || less < kEitherLikely || (less > kSettled && more > kSettled))
                 continue;
-            const double both = std::min(1.0, points[i].leak + chance);
             const double odds = challenge(judge, sample, std::array{i, next});
-            points[i].pairs[next] = std::min(both, 1.0 / (1.0 + std::exp(-odds)));
+            points[i].pairs[next] =
+                std::min(1.0, points[i].leak + points[next].leak) / (1.0 + std::exp(-odds));
         }
     }
 }

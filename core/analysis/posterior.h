@@ -21,16 +21,17 @@ struct PossibleRate
 
 struct PointPosterior
 {
-    double leak = 0.0;                   ///< probability that a leak lies on this stretch
-    double big = 0.0;                    ///< probability of a leak here that matters against the limit
-    std::vector<PossibleRate> rates;     ///< given that there is a leak; weights need no sum
-    std::map<std::size_t, double> homes; ///< neighbours the same leak may lie on instead, with probability
-    std::map<std::size_t, double> pairs; ///< of those: probability that the leak lies on one or the other
-    std::map<std::size_t, double> owes;  ///< by source point, share of the strongest reading here
-    double owesCarried = 0.0;            ///< share of tail and room air
-    std::size_t reading = 0;             ///< the strongest reading, index in Scene::readings
-    double explained = 0.0;              ///< Pa·m³/s expected there without a leak of its own
-    double mostExplained = 0.0;          ///< what the widest of the hypotheses would explain
+    double leak = 0.0;               ///< probability that a leak lies on this stretch
+    double big = 0.0;                ///< probability of a leak here that matters against the limit
+    std::vector<PossibleRate> rates; ///< given that there is a leak; weights need no sum
+    /// By neighbour with a higher index: probability that a leak lies on this stretch or that one, where
+    /// which is open.
+    std::map<std::size_t, double> pairs;
+    std::map<std::size_t, double> owes; ///< by source point, share of the strongest reading here
+    double owesCarried = 0.0;           ///< share of tail and room air
+    std::size_t reading = 0;            ///< the strongest reading, index in Scene::readings
+    double explained = 0.0;             ///< Pa·m³/s expected there without a leak of its own
+    double mostExplained = 0.0;         ///< what the widest of the hypotheses would explain
 };
 
 /// Weights of the hypotheses of a sample, not empty; they add up to 1.

@@ -79,10 +79,12 @@ namespace {
 constexpr double kClaimFrom = 0.85;
 // Far below the limit nothing is lost by holding back: an echo there passes as well as a leak would.
 constexpr double kClaimSmallFrom = 0.93;
+// A pair names two points for one leak, and a mistake twice.
+constexpr double kClaimPairFrom = 0.93;
+// One leak, two stretches: both are named when neither can be claimed alone and each is this likely.
+constexpr double kShareFrom = 0.25;
 // A leak that matters may be overlooked with less than this probability.
 constexpr double kMaskFrom = 0.008;
-// One leak, two stretches: both are named when each is this likely.
-constexpr double kShareFrom = 0.2;
 // Smallest signal told from noise, in standard deviations, and the same with the chance of a low moment.
 constexpr double kSeen = 3.0;
 constexpr double kSurelySeen = 4.0;
@@ -255,15 +257,15 @@ SourceFinding findingOf(const Work& work, std::size_t point)
 void nameShared(const Work& work, std::vector<SourceFinding>& findings)
 {
     for (std::size_t i = 0; i < work.points.size(); ++i) {
-        for (const auto& [next, chance] : work.points[i].homes) {
-            const double here = work.points[i].leak;
-            if (work.scene.readingsAt[i].empty() || work.scene.readingsAt[next].empty())
+        for (const auto& [next, chance] : work.points[i].pairs) {
+            const bool eitherClaimed =
+                findings[i].verdict == SourceVerdict::Leak || findings[next].verdict == SourceVerdict::Leak;
+            const double less = std::min(work.points[i].leak, work.points[next].leak);
+            if (eitherClaimed || less < kShareFrom || chance < kClaimPairFrom)
                 continue;
-            const double needed = std::max(claimFrom(work, i), claimFrom(work, next));
-            const auto pair = work.points[i].pairs.find(next);
-            if (chance < kShareFrom || here < kShareFrom || pair == work.points[i].pairs.end() ||
-                pair->second < needed)
-                continue;
+            const std::vector<PossibleRate>& rates = work.points[i].leak >= work.points[next].leak
+                                                         ? work.points[i].rates
+                                                         : work.points[next].rates;
             for (const auto& [self, other] : {std::pair(i, next), std::pair(next, i)}) {
                 SourceFinding& finding = findings[self];
                 if (finding.verdict == SourceVerdict::Shared) {
@@ -273,7 +275,7 @@ void nameShared(const Work& work, std::vector<SourceFinding>& findings)
                 finding.verdict = SourceVerdict::Shared;
                 finding.others = {findings[other].point};
                 finding.tooBlind = false;
-                claim(finding, work.points[i].rates);
+                claim(finding, rates);
             }
         }
     }

@@ -222,6 +222,23 @@ Noise estimateNoise(const Survey& survey, const std::vector<double>& backgrounds
     return noise;
 }
 
+/// Fills SceneReading::beside.
+void lookBeside(Scene& scene)
+{
+    constexpr double kAtMost = 3.0; // standard deviations
+    for (SceneReading& reading : scene.readings) {
+        double most = -1.0;
+        for (const std::size_t next : scene.stretches[reading.point].neighbours) {
+            if (next == reading.point)
+                continue;
+            for (const std::size_t i : scene.readingsAt[next])
+                most =
+                    std::max(most, std::max(scene.readings[i].rate, 0.0) + kAtMost * scene.readings[i].noise);
+        }
+        reading.beside = most < 0.0 ? std::numeric_limits<double>::infinity() : most;
+    }
+}
+
 } // namespace
 
 Place Stretch::nearestTo(const Place& leak) const
@@ -291,6 +308,7 @@ Scene makeScene(const Survey& survey)
         scene.readings.push_back(reading);
     }
     scene.typicalNoise = quantile(noises, 0.5);
+    lookBeside(scene);
     if (!uses.empty())
         scene.usualCondition = static_cast<std::size_t>(std::ranges::max_element(uses) - uses.begin());
     return scene;

@@ -50,6 +50,7 @@ struct SceneReading
     double start = 0.0;    ///< s
     double end = 0.0;      ///< s
     double rawNet = 0.0;   ///< Pa·m³/s as shown
+    double beside = 0.0;   ///< what the neighbours on the joint may have shown at most; infinite without any
 };
 
 struct Scene

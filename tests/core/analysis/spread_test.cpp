@@ -53,8 +53,9 @@ TEST(Spread, NeverGrowsWithDistance)
         for (double d = 0.01; d < 3.0; d *= 1.4) {
             const double aside = spread.share(d, 0.0);
             EXPECT_LE(aside, before + 1e-12);
-            if (d > 3.0 * spread[Spread::NearWidth]) // inside the near cloud there is no up
+            if (d > 3.0 * spread[Spread::NearWidth]) { // inside the near cloud there is no up
                 EXPECT_GE(spread.share(0.0, d), spread.share(0.0, -d) - 1e-12);
+            }
             EXPECT_DOUBLE_EQ(aside, spread.share(-d, 0.0));
             before = aside;
         }
