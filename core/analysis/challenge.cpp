@@ -10,16 +10,17 @@ namespace sealwalk::analysis {
 
 namespace {
 
-constexpr int kSteps = 48;
 constexpr int kRelocateEvery = 24;
 
 class Challenger
 {
 public:
-    Challenger(const Judge& judge, const std::vector<Hypothesis>& sample, std::span<const std::size_t> points)
+    Challenger(const Judge& judge, const std::vector<Hypothesis>& sample, std::span<const std::size_t> points,
+               int steps)
         : m_judge(judge)
         , m_sample(sample)
         , m_points(points)
+        , m_steps(steps)
         , m_random(7919 + points.front())
     {}
 
@@ -87,7 +88,7 @@ private:
     /// Lets the air and the places of the leaks near the point give way.
     void adapt(Hypothesis& so, bool keepOff)
     {
-        for (int step = 0; step < kSteps; ++step) {
+        for (int step = 0; step < m_steps; ++step) {
             if (step % kRelocateEvery == 0)
                 relocateNear(so, keepOff);
             Hypothesis next = m_judge.under(stepFrom(so.spread()), so, 2);
@@ -128,15 +129,16 @@ private:
     const Judge& m_judge;
     const std::vector<Hypothesis>& m_sample;
     std::span<const std::size_t> m_points;
+    int m_steps;
     Random m_random;
 };
 
 } // namespace
 
 double challenge(const Judge& judge, const std::vector<Hypothesis>& sample,
-                 std::span<const std::size_t> points)
+                 std::span<const std::size_t> points, int steps)
 {
-    return Challenger(judge, sample, points).logOdds();
+    return Challenger(judge, sample, points, steps).logOdds();
 }
 
 } // namespace sealwalk::analysis

@@ -12,9 +12,9 @@
 namespace sealwalk::analysis {
 
 /// Logarithm of the odds for a leak on any of the stretches of `points` (one, or neighbours that may share
-/// one): the best evidence with one against the best without, the air adapted to each. `sample` is not empty;
-/// where it starts from.
+/// one): the best evidence with one against the best without, the air adapted to each in `steps` steps.
+/// `sample` is not empty; where it starts from.
 double challenge(const Judge& judge, const std::vector<Hypothesis>& sample,
-                 std::span<const std::size_t> points);
+                 std::span<const std::size_t> points, int steps);
 
 } // namespace sealwalk::analysis

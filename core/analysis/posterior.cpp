@@ -255,7 +255,7 @@ bool isDoubtful(const Scene& scene, const PointPosterior& of)
 
 /// One leak on one of two stretches: the same question for both together.
 void weighPairs(const Judge& judge, const std::vector<Hypothesis>& sample,
-                std::vector<PointPosterior>& points)
+                std::vector<PointPosterior>& points, int steps)
 {
     constexpr double kEitherLikely = 0.2;
     constexpr double kSettled = 0.93;
@@ -265,7 +265,7 @@ void weighPairs(const Judge& judge, const std::vector<Hypothesis>& sample,
             const double more = std::max(points[i].leak, points[next].leak);
             if (next <= i || less < kEitherLikely || (less > kSettled && more > kSettled))
                 continue;
-            const double odds = challenge(judge, sample, std::array{i, next});
+            const double odds = challenge(judge, sample, std::array{i, next}, steps);
             points[i].pairs[next] =
                 std::min(1.0, points[i].leak + points[next].leak) / (1.0 + std::exp(-odds));
         }
@@ -274,14 +274,15 @@ void weighPairs(const Judge& judge, const std::vector<Hypothesis>& sample,
 
 /// The sample's word and that of the challenge: a claim needs both, and so does the word that there is
 /// nothing.
-void weigh(const Judge& judge, const std::vector<Hypothesis>& sample, std::vector<PointPosterior>& points)
+void weigh(const Judge& judge, const std::vector<Hypothesis>& sample, std::vector<PointPosterior>& points,
+           int steps)
 {
     const Scene& scene = judge.scene();
     for (std::size_t i = 0; i < points.size(); ++i) {
         PointPosterior& of = points[i];
         if (scene.readingsAt[i].empty() || !isDoubtful(scene, of))
             continue;
-        const double odds = challenge(judge, sample, std::array{i});
+        const double odds = challenge(judge, sample, std::array{i}, steps);
         const double challenged = 1.0 / (1.0 + std::exp(-odds));
         constexpr double kEven = 0.5;
         if (of.leak > kEven) {
@@ -298,15 +299,16 @@ void weigh(const Judge& judge, const std::vector<Hypothesis>& sample, std::vecto
 
 } // namespace
 
-std::vector<PointPosterior> posteriorOf(const Judge& judge, const std::vector<Hypothesis>& sample)
+std::vector<PointPosterior> posteriorOf(const Judge& judge, const std::vector<Hypothesis>& sample,
+                                        const SearchEffort& effort)
 {
     std::vector<PointPosterior> points(judge.scene().stretches.size());
     const std::vector<double> weights = weightsOf(sample);
     Collector collector(judge, points);
     for (std::size_t i = 0; i < sample.size(); ++i)
         collector.add(sample[i], weights[i]);
-    weighPairs(judge, sample, points);
-    weigh(judge, sample, points);
+    weighPairs(judge, sample, points, effort.challengeSteps);
+    weigh(judge, sample, points, effort.challengeSteps);
     return points;
 }
 

@@ -4,6 +4,7 @@
 #pragma once
 
 #include "core/analysis/hypothesis.h"
+#include "core/analysis/source_search.h"
 
 #include <cstddef>
 #include <map>
@@ -38,7 +39,8 @@ struct PointPosterior
 std::vector<double> weightsOf(const std::vector<Hypothesis>& sample);
 
 /// One for each point of the scene; points without readings keep the defaults.
-std::vector<PointPosterior> posteriorOf(const Judge& judge, const std::vector<Hypothesis>& sample);
+std::vector<PointPosterior> posteriorOf(const Judge& judge, const std::vector<Hypothesis>& sample,
+                                        const SearchEffort& effort);
 
 /// Quantile of a mixture of rates in ln(Pa·m³/s); `share` strictly between 0 and 1, at least one part.
 double quantileOf(const std::vector<PossibleRate>& rates, double share);

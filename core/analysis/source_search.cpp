@@ -212,19 +212,26 @@ namespace {
 class Population
 {
 public:
-    Population(const Judge& judge, std::size_t drawn, std::size_t members)
+    Population(const Judge& judge, const SearchEffort& effort)
         : m_judge(judge)
     {
         std::vector<Spread> starts = startSpreads();
-        for (std::size_t i = 0; i < drawn; ++i)
+        if (!effort.allStarts) {
+            constexpr std::size_t kOneIn = 4;
+            std::vector<Spread> few;
+            for (std::size_t i = 0; i < starts.size(); i += kOneIn)
+                few.push_back(starts[i]);
+            starts = std::move(few);
+        }
+        for (std::size_t i = 0; i < effort.drawn; ++i)
             starts.push_back(drawSpread(m_random));
         for (const Spread& start : starts) {
             m_members.push_back(judge.empty(start));
             improve(judge, m_members.back());
         }
         std::ranges::sort(m_members, std::greater<>(), &Hypothesis::evidence);
-        if (m_members.size() > members)
-            m_members.resize(members);
+        if (m_members.size() > effort.members)
+            m_members.resize(effort.members);
     }
 
     void wander()
@@ -300,19 +307,21 @@ private:
 
 } // namespace
 
-std::vector<Hypothesis> searchSources(const Judge& judge)
+SearchEffort lightEffort()
 {
-    constexpr std::size_t kDrawn = 8;
-    constexpr std::size_t kMembers = 14;
-    constexpr int kGenerations = 48;
-    constexpr int kRenewEvery = 12;
-    Population population(judge, kDrawn, kMembers);
+    return {.allStarts = false, .drawn = 0, .members = 5, .generations = 12, .challengeSteps = 12};
+}
+
+std::vector<Hypothesis> searchSources(const Judge& judge, const SearchEffort& effort)
+{
+    const int renewEvery = std::max(effort.generations / 4, 1);
+    Population population(judge, effort);
     std::vector<Hypothesis> sample;
-    for (int generation = 1; generation <= kGenerations; ++generation) {
+    for (int generation = 1; generation <= effort.generations; ++generation) {
         population.wander();
-        if (generation % kRenewEvery == 0)
+        if (generation % renewEvery == 0)
             population.renew();
-        if (generation == kGenerations - kRenewEvery || generation == kGenerations)
+        if (generation == effort.generations - renewEvery || generation == effort.generations)
             sample.insert(sample.end(), population.members().begin(), population.members().end());
     }
     return sample;

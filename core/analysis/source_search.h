@@ -17,8 +17,21 @@ bool relocate(const Judge& judge, Hypothesis& so, std::size_t which,
 /// Adds, moves, merges and removes leaks while the evidence grows.
 void improve(const Judge& judge, Hypothesis& so);
 
+/// How much work a search may take.
+struct SearchEffort
+{
+    bool allStarts = true;    ///< false: one in four of the usual starts
+    std::size_t drawn = 8;    ///< starts drawn at random beside the usual ones
+    std::size_t members = 14; ///< of the population
+    int generations = 48;     ///< the population is looked over four times in them
+    int challengeSteps = 48;
+};
+
+/// For one of many blocks of a large survey.
+SearchEffort lightEffort();
+
 /// A spread of hypotheses that stand for what the survey leaves open, the states of the air sampled in
 /// proportion to their evidence. Never empty. Repeatable: the same scene gives the same answer.
-std::vector<Hypothesis> searchSources(const Judge& judge);
+std::vector<Hypothesis> searchSources(const Judge& judge, const SearchEffort& effort);
 
 } // namespace sealwalk::analysis

@@ -1,17 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/analysis/sources.h"
 
-#include "core/analysis/finding_words.h"
-#include "core/analysis/posterior.h"
-#include "core/analysis/slow_rise.h"
-#include "core/analysis/source_search.h"
-#include "core/analysis/spread_learnt.h"
+#include "core/analysis/block_findings.h"
+#include "core/analysis/survey_blocks.h"
 
 #include <fmt/format.h>
 
-#include <algorithm>
 #include <cmath>
-#include <optional>
 #include <unordered_set>
 
 namespace sealwalk::analysis {
@@ -73,284 +68,22 @@ std::string_view wordOf(SourceVerdict verdict)
     return "not sprayed";
 }
 
-namespace {
-
-// Claimed from this probability on; below it, what could matter is masked.
-constexpr double kClaimFrom = 0.85;
-// Far below the limit nothing is lost by holding back: an echo there passes as well as a leak would.
-constexpr double kClaimSmallFrom = 0.93;
-// A pair names two points for one leak, and a mistake twice.
-constexpr double kClaimPairFrom = 0.93;
-// One leak, two stretches: both are named when neither can be claimed alone and each is this likely.
-constexpr double kShareFrom = 0.25;
-// A leak that matters may be overlooked with less than this probability.
-constexpr double kMaskFrom = 0.008;
-// Smallest signal told from noise, in standard deviations, and the same with the chance of a low moment.
-constexpr double kSeen = 3.0;
-constexpr double kSurelySeen = 4.0;
-// A debt below this part of the reading is not worth naming.
-constexpr double kWorthNaming = 0.05;
-
-struct Work
-{
-    const Survey& survey;
-    const Scene& scene;
-    const std::vector<PointPosterior>& points;
-};
-
-std::vector<Debt> debtsOf(const Work& work, std::size_t point)
-{
-    const PointPosterior& of = work.points[point];
-    std::vector<Debt> debts;
-    for (const auto& [source, share] : of.owes) {
-        if (share > kWorthNaming)
-            debts.push_back({work.survey.points[source].number, share});
-    }
-    std::ranges::stable_sort(debts, std::greater<>(), &Debt::share);
-    if (of.owesCarried > kWorthNaming)
-        debts.push_back({0, of.owesCarried});
-    return debts;
-}
-
-/// The last response before a reading that can have left a tail in it.
-std::optional<int> tailSource(const Work& work, std::size_t reading)
-{
-    const SceneReading& at = work.scene.readings[reading];
-    double worst = 0.0;
-    std::optional<int> from;
-    for (const SceneReading& earlier : work.scene.everyReading) {
-        if (earlier.survey >= at.survey || earlier.point == at.point)
-            continue;
-        const double clearing = std::max(10.0 * work.scene.response, 1e-9);
-        const double left = earlier.rawNet * std::exp(-(at.start - earlier.end) / clearing);
-        if (left > worst) {
-            worst = left;
-            from = work.survey.points[earlier.point].number;
-        }
-    }
-    return from;
-}
-
-FindingFacts factsOf(const Work& work, std::size_t point, const SourceFinding& finding)
-{
-    const PointPosterior& of = work.points[point];
-    const SceneReading& shown = work.scene.readings[of.reading];
-    FindingFacts facts;
-    facts.read = LeakRate::fromSi(std::max(shown.rate, 0.0));
-    facts.explained = LeakRate::fromSi(std::clamp(of.explained, 0.0, facts.read.si()));
-    facts.mayHide = finding.high;
-    facts.exposure = shown.exposure;
-    facts.whom = finding.others;
-    if (shown.condition != work.scene.usualCondition)
-        facts.condition = work.scene.conditions[shown.condition];
-    double direct = 0.0;
-    for (const auto& [source, share] : of.owes)
-        direct += share;
-    facts.mostlyTail = of.owesCarried > direct;
-    if (facts.mostlyTail || finding.others.empty())
-        return facts;
-    const SurveyPoint& here = work.survey.points[point];
-    const SurveyPoint& there = work.survey.points[*work.survey.indexOf(finding.others.front())];
-    if (here.view == there.view) {
-        facts.above = inMillimetres(there.up - here.up);
-        facts.beside = inMillimetres(there.x - here.x);
-    }
-    return facts;
-}
-
-/// Whom an echo or a masked point owes to.
-std::vector<int> creditors(const Work& work, std::size_t point, const std::vector<Debt>& debts)
-{
-    constexpr std::size_t kMostNamed = 3;
-    const PointPosterior& of = work.points[point];
-    double direct = 0.0;
-    for (const auto& [source, share] : of.owes)
-        direct += share;
-    std::vector<int> whom;
-    if (of.owesCarried > direct || debts.empty()) {
-        if (const auto from = tailSource(work, of.reading))
-            whom.push_back(*from);
-        return whom;
-    }
-    for (const Debt& debt : debts) {
-        if (debt.toPoint != 0 && debt.share > 0.2 * debts.front().share && whom.size() < kMostNamed)
-            whom.push_back(debt.toPoint);
-    }
-    return whom;
-}
-
-/// What may be at a point without showing.
-LeakRate upperBound(const Work& work, std::size_t point)
-{
-    const PointPosterior& of = work.points[point];
-    const SceneReading& shown = work.scene.readings[of.reading];
-    const double fromNoise = std::max(shown.rate, 0.0) + kSeen * shown.noise;
-    if (of.rates.empty())
-        return LeakRate::fromSi(fromNoise);
-    return LeakRate::fromSi(
-        std::clamp(std::exp(quantileOf(of.rates, 0.975)), kSeen * shown.noise, fromNoise * 1.5));
-}
-
-void claim(SourceFinding& finding, const std::vector<PossibleRate>& rates)
-{
-    finding.rate = LeakRate::fromSi(std::exp(quantileOf(rates, 0.5)));
-    finding.low = LeakRate::fromSi(std::exp(quantileOf(rates, 0.025)));
-    finding.high = LeakRate::fromSi(std::exp(quantileOf(rates, 0.975)));
-}
-
-double claimFrom(const Work& work, std::size_t point)
-{
-    const SceneReading& shown = work.scene.readings[work.points[point].reading];
-    return shown.rate > work.scene.limit ? kClaimFrom : kClaimSmallFrom;
-}
-
-SourceVerdict decide(const Work& work, std::size_t point)
-{
-    const PointPosterior& of = work.points[point];
-    const SceneReading& shown = work.scene.readings[of.reading];
-    if (of.leak >= claimFrom(work, point))
-        return SourceVerdict::Leak;
-    // Never a worse answer than the plain reading: nothing that any hypothesis holds explains this one.
-    constexpr double kFarAbove = 8.0;
-    if (shown.rate > kFarAbove * of.mostExplained + kFarAbove * shown.noise &&
-        shown.rate > kFarAbove * work.scene.typicalNoise)
-        return SourceVerdict::Leak;
-    const bool answered = shown.rate > kSeen * shown.noise;
-    // Noise alone masks nothing: a point that is merely hard to read is clear, with its bound.
-    const bool raised = shown.noise > 2.0 * work.scene.typicalNoise;
-    const bool inShadow = answered || raised || of.explained > shown.noise;
-    if (of.big > kMaskFrom && inShadow && upperBound(work, point).si() > work.scene.limit)
-        return SourceVerdict::Masked;
-    // A raised background hides what the survey would have shown on its floor.
-    if (raised && !answered && kSurelySeen * shown.noise > 2.0 * work.scene.limit)
-        return SourceVerdict::Masked;
-    return answered ? SourceVerdict::Echo : SourceVerdict::Clear;
-}
-
-SourceFinding findingOf(const Work& work, std::size_t point)
-{
-    SourceFinding finding;
-    finding.point = work.survey.points[point].number;
-    const PointPosterior& of = work.points[point];
-    const SceneReading& shown = work.scene.readings[of.reading];
-    finding.probability = of.leak;
-    finding.verdict = decide(work, point);
-    finding.owes = debtsOf(work, point);
-    if (finding.verdict == SourceVerdict::Leak) {
-        // A leak that only its towering reading speaks for is as large as that says.
-        constexpr double kByReadingAlone = 0.5;
-        const double own = std::log(std::max(shown.rate - of.explained, shown.noise));
-        claim(finding, of.leak < kByReadingAlone || of.rates.empty()
-                           ? std::vector<PossibleRate>{{1.0, own, kByReadingAlone}}
-                           : of.rates);
-        return finding;
-    }
-    finding.high = upperBound(work, point);
-    if (finding.verdict == SourceVerdict::Clear)
-        finding.tooBlind = kSeen * shown.noise > work.scene.limit;
-    else
-        finding.others = creditors(work, point, finding.owes);
-    return finding;
-}
-
-/// Pairs of neighbours between which one leak cannot be placed.
-void nameShared(const Work& work, std::vector<SourceFinding>& findings)
-{
-    for (std::size_t i = 0; i < work.points.size(); ++i) {
-        for (const auto& [next, chance] : work.points[i].pairs) {
-            const bool eitherClaimed =
-                findings[i].verdict == SourceVerdict::Leak || findings[next].verdict == SourceVerdict::Leak;
-            const double less = std::min(work.points[i].leak, work.points[next].leak);
-            if (eitherClaimed || less < kShareFrom || chance < kClaimPairFrom)
-                continue;
-            const std::vector<PossibleRate>& rates = work.points[i].leak >= work.points[next].leak
-                                                         ? work.points[i].rates
-                                                         : work.points[next].rates;
-            for (const auto& [self, other] : {std::pair(i, next), std::pair(next, i)}) {
-                SourceFinding& finding = findings[self];
-                if (finding.verdict == SourceVerdict::Shared) {
-                    finding.others.push_back(findings[other].point);
-                    continue;
-                }
-                finding.verdict = SourceVerdict::Shared;
-                finding.others = {findings[other].point};
-                finding.tooBlind = false;
-                claim(finding, rates);
-            }
-        }
-    }
-}
-
-void explain(const Work& work, std::size_t point, SourceFinding& finding)
-{
-    const FindingFacts facts = factsOf(work, point, finding);
-    const std::string& unit = work.survey.unit;
-    const LeakRate noise = LeakRate::fromSi(work.scene.readings[work.points[point].reading].noise *
-                                            work.scene.readings[work.points[point].reading].exposure);
-    switch (finding.verdict) {
-    case SourceVerdict::Leak:
-    case SourceVerdict::Shared: {
-        finding.because =
-            finding.verdict == SourceVerdict::Leak ? leakWords(facts, unit) : sharedWords(facts, unit);
-        const SlowRise rise = slowRise(work.survey, finding.point, noise);
-        if (rise == SlowRise::Permeation)
-            finding.verdict = SourceVerdict::Permeation;
-        if (rise != SlowRise::Prompt)
-            finding.because.push_back(slowRiseWords(rise, longestDelay(work.survey, finding.point)));
-        break;
-    }
-    case SourceVerdict::Echo:
-        finding.because = echoWords(facts, unit);
-        break;
-    case SourceVerdict::Masked:
-        finding.because = maskedWords(facts, unit);
-        break;
-    case SourceVerdict::Clear:
-        finding.because = clearWords(facts, unit, finding.tooBlind);
-        break;
-    default:
-        break;
-    }
-}
-
-SourceFinding unread(const Survey& survey, int number)
-{
-    SourceFinding finding;
-    finding.point = number;
-    const auto count = std::ranges::count(survey.readings, number, &SurveyReading::point);
-    finding.verdict = count > 0 ? SourceVerdict::Void : SourceVerdict::NotSprayed;
-    finding.because.emplace_back(count > 1   ? "All its readings are void."
-                                 : count > 0 ? "Its reading is void."
-                                             : "It has no reading.");
-    return finding;
-}
-
-} // namespace
-
 Result<Sources> findSources(const Survey& survey)
 {
     if (const Status status = check(survey); !status)
         return fail(status.error());
-    const Scene scene = makeScene(survey);
+    const std::vector<SurveyBlock> blocks = surveyBlocks(survey);
+    if (blocks.size() <= 1)
+        return blockFindings(survey, SearchEffort());
     Sources sources;
-    if (scene.readings.empty()) {
-        for (const SurveyPoint& point : survey.points)
-            sources.findings.push_back(unread(survey, point.number));
-        return sources;
+    sources.findings.resize(survey.points.size());
+    for (const SurveyBlock& block : blocks) {
+        Sources part = blockFindings(block.survey, lightEffort());
+        for (std::size_t i = 0; i < block.own.size(); ++i)
+            sources.findings[block.own[i]] = std::move(part.findings[i]);
+        if (part.spread.known && !sources.spread.known)
+            sources.spread = part.spread;
     }
-    const Judge judge(scene);
-    const std::vector<Hypothesis> sample = searchSources(judge);
-    const std::vector<PointPosterior> points = posteriorOf(judge, sample);
-    const Work work{survey, scene, points};
-    for (std::size_t i = 0; i < survey.points.size(); ++i)
-        sources.findings.push_back(scene.readingsAt[i].empty() ? unread(survey, survey.points[i].number)
-                                                               : findingOf(work, i));
-    nameShared(work, sources.findings);
-    for (std::size_t i = 0; i < survey.points.size(); ++i) {
-        if (!scene.readingsAt[i].empty())
-            explain(work, i, sources.findings[i]);
-    }
-    sources.spread = spreadLearnt(scene, sample);
     return sources;
 }
 
