@@ -8,6 +8,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <numbers>
 #include <numeric>
 
@@ -163,14 +164,14 @@ void Judge::move(const Hypothesis& so, SupposedLeak& leak, std::size_t point, st
 
 double Judge::carried(const Hypothesis& so, std::size_t reading) const
 {
-    return background(so, reading, totalOf(so)).value;
+    return background(*so.air, reading, totalOf(so)).value;
 }
 
-Expectation Judge::background(const Hypothesis& so, std::size_t reading, double total) const
+Expectation Judge::background(const Air& air, std::size_t reading, double total) const
 {
     const SceneReading& shown = m_scene.readings[reading];
-    const double room = so.spread()[Spread::Room] * total * m_progress[reading] / m_scene.heliumShare;
-    const double left = so.air->left[reading];
+    const double room = air.spread[Spread::Room] * total * m_progress[reading] / m_scene.heliumShare;
+    const double left = air.left[reading];
     Expectation result;
     result.value = std::max(0.0, left + room - shown.elevated);
     result.variance =
@@ -178,9 +179,24 @@ Expectation Judge::background(const Hypothesis& so, std::size_t reading, double 
     return result;
 }
 
+double Judge::quiet(Air& air, std::size_t reading) const
+{
+    if (air.quiet.empty())
+        air.quiet.assign(m_scene.readings.size(), std::numeric_limits<double>::quiet_NaN());
+    double& known = air.quiet[reading];
+    if (std::isnan(known))
+        known = likelihood(reading, background(air, reading, 0.0));
+    return known;
+}
+
 Expectation Judge::expected(const Hypothesis& so, std::size_t reading) const
 {
-    Expectation result = background(so, reading, totalOf(so));
+    return expected(so, reading, totalOf(so));
+}
+
+Expectation Judge::expected(const Hypothesis& so, std::size_t reading, double total) const
+{
+    Expectation result = background(*so.air, reading, total);
     const double echoScatter = so.spread()[Spread::EchoScatter];
     for (const SupposedLeak& leak : so.leaks) {
         result.add(leak.rate, (*leak.sights)[reading], echoScatter);
@@ -239,7 +255,7 @@ void Judge::fit(Hypothesis& so, int rounds) const
             }
             if (seen <= 0.01 * shown.noise)
                 continue;
-            Expectation expectation = background(so, i, total);
+            Expectation expectation = background(*so.air, i, total);
             for (const SupposedLeak& leak : so.leaks)
                 expectation.add(leak.rate, (*leak.sights)[i], echoScatter);
             const double variance = scaleVariance(expectation, shown.noise);
@@ -267,8 +283,18 @@ void Judge::fit(Hypothesis& so, int rounds) const
 void Judge::setEvidence(Hypothesis& so) const
 {
     so.evidence = 0.0;
-    for (std::size_t i = 0; i < m_scene.readings.size(); ++i)
-        so.evidence += likelihood(i, expected(so, i));
+    const double total = totalOf(so);
+    const double room = so.spread()[Spread::Room] * total / m_scene.heliumShare;
+    for (std::size_t i = 0; i < m_scene.readings.size(); ++i) {
+        // Most readings see nothing of any leak; what they say of this air is worked out once.
+        const double unseen = 0.005 * m_scene.readings[i].noise;
+        const bool isQuiet =
+            room * m_progress[i] < unseen && std::ranges::all_of(so.leaks, [&](const SupposedLeak& leak) {
+                return leak.part(i) < unseen && leak.rate * (*leak.sights)[i].most < unseen &&
+                       leak.point != m_scene.readings[i].point;
+            });
+        so.evidence += isQuiet ? quiet(*so.air, i) : likelihood(i, expected(so, i, total));
+    }
     for (const SupposedLeak& leak : so.leaks) {
         const double determined =
             std::sqrt(2.0 * std::numbers::pi) * std::min(leak.spreadOfLog, 3.0) / kLogRange;

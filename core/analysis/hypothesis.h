@@ -40,7 +40,8 @@ struct SupposedLeak
 struct Air
 {
     Spread spread;
-    std::vector<double> left; ///< Scene::leftBehind for this spread
+    std::vector<double> left;  ///< Scene::leftBehind for this spread
+    std::vector<double> quiet; ///< likelihood of each reading that sees no leak, once asked for
     /// Sights already worked out, by point, place and condition.
     std::map<std::array<std::size_t, 3>, std::shared_ptr<const std::vector<Sight>>> seen;
 };
@@ -102,7 +103,9 @@ public:
 
 private:
     [[nodiscard]] std::shared_ptr<Air> breathe(const Spread& spread) const;
-    [[nodiscard]] Expectation background(const Hypothesis& so, std::size_t reading, double total) const;
+    [[nodiscard]] Expectation background(const Air& air, std::size_t reading, double total) const;
+    [[nodiscard]] Expectation expected(const Hypothesis& so, std::size_t reading, double total) const;
+    [[nodiscard]] double quiet(Air& air, std::size_t reading) const;
     void setEvidence(Hypothesis& so) const;
 
     const Scene& m_scene;

@@ -162,6 +162,24 @@ bool shrink(const Judge& judge, Hypothesis& so)
 
 } // namespace
 
+namespace {
+
+/// A stretch that answers far less than the one beside it is not where the leak lies.
+bool mayBeHome(const Scene& scene, std::size_t home, std::size_t other)
+{
+    constexpr double kFarLess = 0.15;
+    const auto strongest = [&](std::size_t point) {
+        double most = 0.0;
+        for (const std::size_t i : scene.readingsAt[point])
+            most = std::max(most, scene.readings[i].rate);
+        return most;
+    };
+    return scene.readingsAt[other].empty() || scene.readingsAt[home].empty() ||
+           strongest(other) > kFarLess * strongest(home);
+}
+
+} // namespace
+
 bool relocate(const Judge& judge, Hypothesis& so, std::size_t which, std::span<const std::size_t> keepOff)
 {
     const Scene& scene = judge.scene();
@@ -170,7 +188,7 @@ bool relocate(const Judge& judge, Hypothesis& so, std::size_t which, std::span<c
     std::vector<std::size_t> stretches{home};
     for (const std::size_t next : scene.stretches[home].neighbours) {
         if (next != home && std::ranges::find(keepOff, next) == keepOff.end() &&
-            !holds(so, next, so.leaks[which].condition))
+            mayBeHome(scene, home, next) && !holds(so, next, so.leaks[which].condition))
             stretches.push_back(next);
     }
     for (const std::size_t point : stretches) {
@@ -179,7 +197,10 @@ bool relocate(const Judge& judge, Hypothesis& so, std::size_t which, std::span<c
                 continue;
             Hypothesis other = so;
             judge.move(so, other.leaks[which], point, place);
-            judge.fit(other, kRounds);
+            judge.fit(other, 1);
+            constexpr double kWithinReach = 4.0; // of evidence, for the rounds that are left
+            if (other.evidence > so.evidence - kWithinReach)
+                judge.fit(other, kRounds - 1);
             moved = adopt(so, other) || moved;
         }
     }
@@ -217,7 +238,7 @@ public:
     {
         std::vector<Spread> starts = startSpreads();
         if (!effort.allStarts) {
-            constexpr std::size_t kOneIn = 4;
+            constexpr std::size_t kOneIn = 6;
             std::vector<Spread> few;
             for (std::size_t i = 0; i < starts.size(); i += kOneIn)
                 few.push_back(starts[i]);
@@ -309,12 +330,12 @@ private:
 
 SearchEffort lightEffort()
 {
-    return {.allStarts = false, .drawn = 0, .members = 5, .generations = 12, .challengeSteps = 12};
+    return {.allStarts = false, .drawn = 0, .members = 4, .generations = 6, .challengeSteps = 6};
 }
 
 std::vector<Hypothesis> searchSources(const Judge& judge, const SearchEffort& effort)
 {
-    const int renewEvery = std::max(effort.generations / 4, 1);
+    const int renewEvery = std::max(effort.generations / (effort.allStarts ? 4 : 2), 1);
     Population population(judge, effort);
     std::vector<Hypothesis> sample;
     for (int generation = 1; generation <= effort.generations; ++generation) {

@@ -20,10 +20,10 @@ void improve(const Judge& judge, Hypothesis& so);
 /// How much work a search may take.
 struct SearchEffort
 {
-    bool allStarts = true;    ///< false: one in four of the usual starts
+    bool allStarts = true;    ///< false: one in six of the usual starts
     std::size_t drawn = 8;    ///< starts drawn at random beside the usual ones
     std::size_t members = 14; ///< of the population
-    int generations = 48;     ///< the population is looked over four times in them
+    int generations = 48;     ///< the population is looked over a few times in them
     int challengeSteps = 48;
 };
 

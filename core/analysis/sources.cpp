@@ -6,7 +6,10 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+#include <atomic>
 #include <cmath>
+#include <thread>
 #include <unordered_set>
 
 namespace sealwalk::analysis {
@@ -43,6 +46,24 @@ Status check(const Survey& survey)
     return {};
 }
 
+/// The blocks know nothing of one another, so the cores share them.
+std::vector<Sources> searchSideBySide(const std::vector<SurveyBlock>& blocks)
+{
+    std::vector<Sources> parts(blocks.size());
+    std::atomic<std::size_t> next{0};
+    const auto work = [&] {
+        for (std::size_t at = next++; at < blocks.size(); at = next++)
+            parts[at] = blockFindings(blocks[at].survey, lightEffort());
+    };
+    constexpr unsigned kMostThreads = 8;
+    std::vector<std::jthread> helpers;
+    for (unsigned i = 1; i < std::min(std::thread::hardware_concurrency(), kMostThreads); ++i)
+        helpers.emplace_back(work);
+    work();
+    helpers.clear(); // joins
+    return parts;
+}
+
 } // namespace
 
 std::string_view wordOf(SourceVerdict verdict)
@@ -77,12 +98,12 @@ Result<Sources> findSources(const Survey& survey)
         return blockFindings(survey, SearchEffort());
     Sources sources;
     sources.findings.resize(survey.points.size());
-    for (const SurveyBlock& block : blocks) {
-        Sources part = blockFindings(block.survey, lightEffort());
-        for (std::size_t i = 0; i < block.own.size(); ++i)
-            sources.findings[block.own[i]] = std::move(part.findings[i]);
-        if (part.spread.known && !sources.spread.known)
-            sources.spread = part.spread;
+    const std::vector<Sources> parts = searchSideBySide(blocks);
+    for (std::size_t b = 0; b < blocks.size(); ++b) {
+        for (std::size_t i = 0; i < blocks[b].own.size(); ++i)
+            sources.findings[blocks[b].own[i]] = parts[b].findings[i];
+        if (parts[b].spread.known && !sources.spread.known)
+            sources.spread = parts[b].spread;
     }
     return sources;
 }
