@@ -20,8 +20,9 @@ constexpr double kClaimFrom = 0.85;
 constexpr double kClaimSmallFrom = 0.93;
 // A pair names two points for one leak, and a mistake twice.
 constexpr double kClaimPairFrom = 0.93;
-// One leak, two stretches: both are named when neither can be claimed alone and each is this likely.
-constexpr double kShareFrom = 0.25;
+// One leak, two stretches: both are named when neither can be claimed alone and each has this part of the
+// chance.
+constexpr double kShareFrom = 0.15;
 // A leak that matters may be overlooked with less than this probability.
 constexpr double kMaskFrom = 0.008;
 // Smallest signal told from noise, in standard deviations, and the same with the chance of a low moment.
@@ -199,12 +200,18 @@ void nameShared(const Work& work, std::vector<SourceFinding>& findings)
         for (const auto& [next, chance] : work.points[i].pairs) {
             const bool eitherClaimed =
                 findings[i].verdict == SourceVerdict::Leak || findings[next].verdict == SourceVerdict::Leak;
-            const double less = std::min(work.points[i].leak, work.points[next].leak);
-            if (eitherClaimed || less < kShareFrom || chance < kClaimPairFrom)
+            if (eitherClaimed || chance < kClaimPairFrom)
                 continue;
-            const std::vector<PossibleRate>& rates = work.points[i].leak >= work.points[next].leak
-                                                         ? work.points[i].rates
-                                                         : work.points[next].rates;
+            const double both = work.points[i].leak + work.points[next].leak;
+            const std::size_t likelier = work.points[i].leak >= work.points[next].leak ? i : next;
+            const std::vector<PossibleRate>& rates = work.points[likelier].rates;
+            if (both - work.points[likelier].leak < kShareFrom * both) {
+                // The leak is there for certain, and nearly for certain on this one of the two.
+                findings[likelier].verdict = SourceVerdict::Leak;
+                findings[likelier].others.clear();
+                claim(findings[likelier], rates);
+                continue;
+            }
             for (const auto& [self, other] : {std::pair(i, next), std::pair(next, i)}) {
                 SourceFinding& finding = findings[self];
                 if (finding.verdict == SourceVerdict::Shared) {
