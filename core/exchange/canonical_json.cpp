@@ -127,7 +127,7 @@ private:
             if (i > 0)
                 m_out.push_back(',');
             m_place += fmt::format("[{}]", i);
-            if (const Status done = append(value[i], depth + 1); !done)
+            if (Status done = append(value[i], depth + 1); !done)
                 return done;
             m_place.resize(placeLength);
         }
@@ -163,7 +163,7 @@ private:
             appendString(m_out, *members[i].name);
             m_out.push_back(':');
             m_place += (m_place.empty() ? "" : ".") + *members[i].name;
-            if (const Status done = append(*members[i].value, depth + 1); !done)
+            if (Status done = append(*members[i].value, depth + 1); !done)
                 return done;
             m_place.resize(placeLength);
         }

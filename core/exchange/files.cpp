@@ -80,7 +80,7 @@ Status writeDevice(const std::string& path, std::string_view bytes)
     Descriptor device(::open(path.c_str(), O_WRONLY | O_CLOEXEC));
     if (!device.isOpen())
         return cannotWrite(path, errno);
-    if (const Status written = writeAll(device.number(), path, bytes); !written)
+    if (Status written = writeAll(device.number(), path, bytes); !written)
         return written;
     if (!device.close())
         return cannotWrite(path, errno);

@@ -5,8 +5,8 @@
 #include "core/base/result.h"
 #include "core/exchange/job_json.h"
 
-#include <compare>
 #include <string>
+#include <tuple>
 #include <vector>
 
 namespace sealwalk::exchange {
@@ -17,7 +17,12 @@ struct PictureName
     std::string sha256; ///< 64 lower-case hexadecimal digits
     std::string extension;
 
-    auto operator<=>(const PictureName&) const = default;
+    bool operator==(const PictureName&) const = default;
+    /// In order of member names.
+    bool operator<(const PictureName& other) const
+    {
+        return std::tie(sha256, extension) < std::tie(other.sha256, other.extension);
+    }
     [[nodiscard]] std::string memberName() const; ///< pictures/<sha256>.<extension>
 };
 

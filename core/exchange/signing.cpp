@@ -71,12 +71,12 @@ std::string associatedData(const SealedKey& key)
 
 Status openSeed(Seed& into, const SealedKey& key, std::string_view passphrase)
 {
-    if (const Status ready = startLibrary(); !ready)
+    if (Status ready = startLibrary(); !ready)
         return ready;
-    if (const Status right = checkCost(key.cost); !right)
+    if (Status right = checkCost(key.cost); !right)
         return right;
     LockKey lock;
-    if (const Status derived = deriveLockKey(lock, passphrase, key); !derived)
+    if (Status derived = deriveLockKey(lock, passphrase, key); !derived)
         return derived;
     const std::string extra = associatedData(key);
     if (crypto_aead_xchacha20poly1305_ietf_decrypt(into.data(), nullptr, nullptr, key.cipher.data(),

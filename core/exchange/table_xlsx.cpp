@@ -159,7 +159,7 @@ Status checkLimits(const std::vector<Table>& tables)
 {
     std::set<std::string> titles;
     for (const Table& table : tables) {
-        if (const Status right = checkTable(table); !right)
+        if (Status right = checkTable(table); !right)
             return right;
         if (!titles.insert(table.title).second)
             return fail(ErrorCode::BadInput, "two tables are titled \"" + table.title + "\"");
