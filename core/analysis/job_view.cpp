@@ -170,6 +170,12 @@ void sizeUp(const model::Job& job, const model::Reading& reading, CorrectedReadi
                                    : std::max(corrected->smallestDetectable, corrected->high));
 }
 
+// The relative standard uncertainty that belongs to a spread of the logarithm.
+double relativeOf(double spread)
+{
+    return std::sqrt(std::expm1(spread * spread));
+}
+
 LocatedLeak locatedLeak(const model::Job& job, const PointFinding& finding)
 {
     LocatedLeak leak;
@@ -180,9 +186,9 @@ LocatedLeak locatedLeak(const model::Job& job, const PointFinding& finding)
     double above = 0.0;
     // 95 % is two spreads either side.
     if (finding.low && finding.low->si() > 0.0)
-        below = 0.5 * std::log(*finding.rate / *finding.low);
+        below = relativeOf(0.5 * std::log(*finding.rate / *finding.low));
     if (finding.high)
-        above = 0.5 * std::log(*finding.high / *finding.rate);
+        above = relativeOf(0.5 * std::log(*finding.high / *finding.rate));
     if (finding.reading)
         if (const model::Reading* reading = job.reading(*finding.reading)) {
             const CorrectedReading corrected = correctedReading(job, *reading);
