@@ -1634,8 +1634,8 @@
         <translation>heute, bei %1 °C</translation>
     </message>
     <message>
-        <source>corrected for age and room</source>
-        <translation>für Alter und Raum berichtigt</translation>
+        <source>for age and room</source>
+        <translation>für Alter und Raum</translation>
     </message>
     <message>
         <source>shown, less background</source>

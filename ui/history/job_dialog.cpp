@@ -37,6 +37,7 @@ JobDialog::JobDialog(const std::vector<storage::ObjectRow>& objects, model::Obje
     m_purpose = new QComboBox(this);
     m_purpose->setObjectName(QStringLiteral("purpose"));
     m_purpose->setEditable(true);
+    m_purpose->setCompleter(nullptr); // it would swallow the Enter that starts the job
     m_purpose->setAccessibleName(tr("purpose"));
     m_purpose->addItems(
         {tr("fault search"), tr("acceptance"), tr("yearly check"), tr("after repair"), tr("after rebuild")});

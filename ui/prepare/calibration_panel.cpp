@@ -152,7 +152,7 @@ void CalibrationPanel::showCheck(int index)
            richRate(check.leak.value, unit, job.setup), text(check.leak.certificateDate.date()));
     if (view.reference)
         addRow(tr("today, at %1 °C").arg(celsius(check.roomTemperature)),
-               richRate(*view.reference, unit, job.setup), tr("corrected for age and room"));
+               richRate(*view.reference, unit, job.setup), tr("for age and room"));
     addRow(tr("shown, less background"), richRate(check.shown - check.background, unit, job.setup),
            text(check.at.timeOfDay()).left(5));
     if (view.factor) {

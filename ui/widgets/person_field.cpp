@@ -10,6 +10,7 @@ PersonField::PersonField(const QString& name, QWidget* parent)
     : QComboBox(parent)
 {
     setEditable(true);
+    setCompleter(nullptr); // it would swallow the Enter that ends the entry
     setInsertPolicy(QComboBox::NoInsert);
     setAccessibleName(name);
     lineEdit()->setAccessibleName(name);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/storage/history_store.h"
 #include "tests/ui/shell/window_fixture.h"
+#include "ui/history/history_page.h"
 #include "ui/shell/corner.h"
 #include "ui/shell/key_card.h"
 #include "ui/shell/stage_field.h"
@@ -54,6 +55,17 @@ TEST_F(WindowTest, LeadsFromAnEmptyHistoryToAnOpenJobByKeysAlone)
     JobSession again;
     ASSERT_TRUE(again.openHistory(historyFile().toStdString(), false));
     EXPECT_EQ(again.history().jobs()->size(), 1U);
+}
+
+// Regression: Enter in the purpose, as it is offered, starts the job.
+TEST_F(WindowTest, StartsAJobByOneEnter)
+{
+    makeObject(QStringLiteral("Furnace"));
+    onDialog([](QDialog& job) { QTest::keyClick(job.focusWidget(), Qt::Key_Return); });
+    window->historyPage().startNewJob(objectId);
+    ASSERT_TRUE(waitForDialogs());
+    ASSERT_TRUE(session->hasJob());
+    EXPECT_EQ(session->job().setup.purpose, "fault search");
 }
 
 // Property: an entry that cannot be taken keeps the dialog open and the history empty.
