@@ -6,6 +6,7 @@
 #include "ui/prepare/prepare_page.h"
 #include "ui/shell/main_window.h"
 #include "ui/shell/opening.h"
+#include "ui/shell/reporting.h"
 #include "ui/signoff/signoff_page.h"
 #include "ui/sketch/sketch_page.h"
 #include "ui/spray/spray_page.h"
@@ -71,6 +72,7 @@ void composePages(MainWindow& window)
 
     auto* signoff = new SignoffPage(window.session(), &window);
     window.addPage(Stage::SignOff, signoff);
+    QObject::connect(signoff, &SignoffPage::reportWanted, &window, [&window] { chooseAndReport(window); });
     QObject::connect(signoff, &SignoffPage::placeWanted, &window,
                      [&window](analysis::CheckPlace place) { window.showStage(stageOf(place)); });
 

@@ -10,6 +10,7 @@
 #include "ui/shell/main_window.h"
 #include "ui/shell/opening.h"
 #include "ui/shell/regions.h"
+#include "ui/shell/reporting.h"
 #include "ui/widgets/note_line.h"
 
 #include <QAction>
@@ -63,6 +64,8 @@ void Menus::buildFile()
         [this] { chooseAndOpen(m_window); });
     add(menu, tr("New &history file …"), {}, [this] { chooseAndCreateHistory(m_window); });
     menu->addSeparator();
+    m_needJob.push_back(add(menu, tr("&Report as PDF …"), QKeySequence(Qt::CTRL | Qt::Key_P),
+                            [this] { chooseAndReport(m_window); }));
     m_needJob.push_back(add(menu, tr("&Export table or map …"), QKeySequence(Qt::CTRL | Qt::Key_E),
                             [this] { chooseAndExport(m_window); }));
     m_needJob.push_back(add(menu, tr("&Write a job file …"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_E),
