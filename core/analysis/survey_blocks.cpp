@@ -32,6 +32,7 @@ public:
             if (!reading.isVoid)
                 m_net[at] = std::max(m_net[at], reading.net().si());
         }
+        m_tailFrom = tailFrom();
     }
 
     std::vector<SurveyBlock> run()
@@ -50,6 +51,22 @@ public:
     }
 
 private:
+    /// Of the readings elsewhere only those matter that leave a tail, and of them the strongest.
+    double tailFrom() const
+    {
+        constexpr double kLeavesTail = 0.05; // of the limit
+        constexpr std::ptrdiff_t kMost = 300;
+        std::vector<double> nets;
+        for (const SurveyReading& reading : m_survey.readings)
+            nets.push_back(reading.net().si());
+        double least = kLeavesTail * m_survey.limit.si();
+        if (std::ssize(nets) > kMost) {
+            std::ranges::nth_element(nets, nets.begin() + kMost, std::greater<>());
+            least = std::max(least, nets[kMost]);
+        }
+        return least;
+    }
+
     /// Halves the points across their longer side until they are few enough.
     void cut(std::span<std::size_t> members)
     {
@@ -120,18 +137,24 @@ private:
         survey.limit = m_survey.limit;
         survey.heliumFraction = m_survey.heliumFraction;
         survey.response = m_survey.response;
-        std::vector<bool> isOwn(m_survey.points.size(), false);
+        std::vector<bool> isPresent = takesPart;
+        for (std::size_t r = 0; r < m_survey.readings.size(); ++r) {
+            SurveyReading reading = m_survey.readings[r];
+            const bool isPart = takesPart[m_pointOf[r]];
+            if (!isPart && reading.net().si() < m_tailFrom)
+                continue;
+            isPresent[m_pointOf[r]] = true;
+            reading.isVoid = reading.isVoid || !isPart;
+            survey.readings.push_back(std::move(reading));
+        }
         for (const std::size_t i : block.own) {
             survey.points.push_back(m_survey.points[i]);
-            isOwn[i] = true;
+            isPresent[i] = false;
         }
         for (std::size_t i = 0; i < m_survey.points.size(); ++i) {
-            if (!isOwn[i])
+            if (isPresent[i])
                 survey.points.push_back(m_survey.points[i]);
         }
-        survey.readings = m_survey.readings;
-        for (std::size_t r = 0; r < survey.readings.size(); ++r)
-            survey.readings[r].isVoid = survey.readings[r].isVoid || !takesPart[m_pointOf[r]];
     }
 
     const Survey& m_survey;
@@ -139,6 +162,7 @@ private:
     std::vector<std::size_t> m_pointOf; ///< of each reading
     std::vector<std::size_t> m_view;    ///< points of the view being cut
     std::vector<std::size_t> m_strongest;
+    double m_tailFrom = 0.0; ///< smallest net of a reading kept for its tail alone, Pa·m³/s
     std::vector<SurveyBlock> m_blocks;
 };
 

@@ -14,7 +14,8 @@ struct SurveyBlock
 {
     std::vector<std::size_t> own; ///< points of the whole survey that the block answers for
     /// The own points first, in the order of `own`, then what may have a say in their readings: points close
-    /// by and the strongest of the same view. Readings elsewhere are there as void ones: their tails count.
+    /// by and the strongest of the same view. Responses elsewhere are there as void readings: their
+    /// tails count.
     Survey survey;
 };
 

@@ -92,8 +92,10 @@ TEST(Sources, HoldTheBarsOnOtherPhysics)
               << plain.row("plain readings") << '\n'
               << maxima.row("local maxima") << '\n';
     EXPECT_LE(all.missed, 1) << "one in a hundred of " << all.bigLeaks;
-    EXPECT_LE(all.falseShare(), 0.05);
-    EXPECT_LE(all.maskedShare(), 0.06);
+    // Half of the plain claims are false here, where the bars of 5 % false and 4 % masked suppose a fifth.
+    ASSERT_GT(plain.falseShare(), 0.4);
+    EXPECT_LE(all.falseShare(), 0.07);
+    EXPECT_LE(all.maskedShare(), 0.05);
     EXPECT_LE(all.medianRateError(), 0.08);
     EXPECT_GE(all.rangeShare(), 0.90);
     EXPECT_LT(all.falseShare(), maxima.falseShare());
@@ -234,6 +236,34 @@ TEST(Sources, AnswerForPoorSurveys)
     for (SurveyPoint& point : noStretch.points)
         point.halfLength = Length();
     EXPECT_EQ(findingsOf(noStretch)[1].verdict, SourceVerdict::Leak);
+}
+
+// Property: a large survey is cut into blocks; every point gets its finding, and a leak is found whatever
+// block it is in.
+TEST(Sources, AnswerForALargeSurvey)
+{
+    Survey survey;
+    survey.limit = millibarLitresPerSecond(1e-8);
+    survey.response = seconds(2.0);
+    constexpr int kPoints = 600;
+    for (int i = 1; i <= kPoints; ++i) {
+        SurveyPoint point;
+        point.number = i;
+        point.joint = "row " + std::to_string(i / 40);
+        point.view = "wall";
+        point.x = millimetres(80.0 * (i % 40));
+        point.up = millimetres(500.0 * (i / 40));
+        point.halfLength = millimetres(40.0);
+        survey.points.push_back(point);
+        spray(survey, i, i % 97 == 0 ? 3e-6 : 1e-12);
+    }
+    const auto findings = findingsOf(survey);
+    ASSERT_EQ(findings.size(), std::size_t{kPoints});
+    for (int i = 1; i <= kPoints; ++i) {
+        const SourceFinding& finding = findings[static_cast<std::size_t>(i) - 1];
+        EXPECT_EQ(finding.point, i);
+        EXPECT_EQ(finding.verdict, i % 97 == 0 ? SourceVerdict::Leak : SourceVerdict::Clear) << i;
+    }
 }
 
 TEST(Sources, RefuseWhatIsNotASurvey)
