@@ -109,6 +109,9 @@ void judge(LeakBalance& balance)
         balance.advice = "the located leaks exceed the total: look for a leak counted twice, a system factor "
                          "that changed, "
                          "or another state of the chamber";
+    } else if (!balance.unlocatedShare) { // a pressure rise of nothing: there is no share of it
+        balance.verdict = BalanceVerdict::Explained;
+        balance.advice = "the pressure rise shows no leak within its range; nothing located contradicts it";
     } else if (*balance.unlocatedShare > kSmallShare) {
         balance.verdict = BalanceVerdict::CannotSay;
         balance.advice = fmt::format(

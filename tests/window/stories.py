@@ -234,8 +234,8 @@ def next_year(folder):
     window.keys("ctrl+a", "BackSpace")
     time.sleep(1.0)
     window.keys("Tab", "Tab", "space", "Down", "space")
-    window.click("Compare", "push button")
-    time.sleep(5.0)
+    window.find("Changes")  # two marked jobs open side by side
+    time.sleep(4.0)
     look(window, "10-compare")
     compared = ask(PROGRAMS, history, "compare", "118", "164")
     changes = {point["number"]: point["change"] for point in compared["points"]}

@@ -235,5 +235,17 @@ TEST(RepairEffect, RefusesAnUnknownLeak)
     EXPECT_EQ(repairEffect(options).error().message, "\"z\" is not one of the located leaks");
 }
 
+// Regression: a pressure rise in which no leak was found has a total of zero, and no share of it.
+TEST(LeakBalance, StandsATotalOfNothing)
+{
+    RiseTotal total;
+    total.rate = LeakRate();
+    total.high = millibarLitresPerSecond(1e-7);
+    const auto balance = balanceLeaks(std::vector<LocatedLeak>{}, total);
+    ASSERT_TRUE(balance.has_value());
+    EXPECT_EQ(balance->verdict, BalanceVerdict::Explained);
+    EXPECT_FALSE(balance->unlocatedShare.has_value());
+}
+
 } // namespace
 } // namespace sealwalk::analysis
