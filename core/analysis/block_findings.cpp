@@ -9,6 +9,7 @@
 #include <algorithm>
 #include <cmath>
 #include <optional>
+#include <unordered_set>
 
 namespace sealwalk::analysis {
 
@@ -227,6 +228,27 @@ void nameShared(const Work& work, std::vector<SourceFinding>& findings)
     }
 }
 
+/// Leaks that some hypothesis supposes and no finding names explain nothing to a technician.
+void keepRealCreditors(const Work& work, std::vector<SourceFinding>& findings)
+{
+    std::unordered_set<int> named;
+    for (const SourceFinding& finding : findings) {
+        if (finding.verdict == SourceVerdict::Leak || finding.verdict == SourceVerdict::Shared ||
+            finding.verdict == SourceVerdict::Masked)
+            named.insert(finding.point);
+    }
+    for (std::size_t i = 0; i < findings.size(); ++i) {
+        SourceFinding& finding = findings[i];
+        if (finding.verdict != SourceVerdict::Echo && finding.verdict != SourceVerdict::Masked)
+            continue;
+        double direct = 0.0;
+        for (const auto& [source, share] : work.points[i].owes)
+            direct += share;
+        if (work.points[i].owesCarried <= direct)
+            std::erase_if(finding.others, [&](int number) { return !named.contains(number); });
+    }
+}
+
 void explain(const Work& work, std::size_t point, SourceFinding& finding)
 {
     const FindingFacts facts = factsOf(work, point, finding);
@@ -290,6 +312,7 @@ Sources blockFindings(const Survey& survey, const SearchEffort& effort)
         sources.findings.push_back(scene.readingsAt[i].empty() ? unread(survey, survey.points[i].number)
                                                                : findingOf(work, i));
     nameShared(work, sources.findings);
+    keepRealCreditors(work, sources.findings);
     for (std::size_t i = 0; i < survey.points.size(); ++i) {
         if (!scene.readingsAt[i].empty())
             explain(work, i, sources.findings[i]);

@@ -98,7 +98,12 @@ std::vector<std::string> sharedWords(const FindingFacts& facts, std::string_view
 std::vector<std::string> echoWords(const FindingFacts& facts, std::string_view unit)
 {
     std::vector<std::string> sentences;
-    if (facts.whom.empty())
+    if (facts.whom.empty() && !facts.mostlyTail)
+        sentences.push_back(
+            fmt::format("Its {} may be helium in the room, what earlier responses left, or a leak of "
+                        "its own too small to matter.",
+                        rateWords(facts.read, unit)));
+    else if (facts.whom.empty())
         sentences.push_back(fmt::format("Its {} is left over from earlier responses and helium in the room.",
                                         rateWords(facts.read, unit)));
     else if (facts.mostlyTail)

@@ -3,6 +3,7 @@
 
 #include "app/cli/commands.h"
 #include "core/analysis/finding_words.h"
+#include "core/analysis/next_step.h"
 #include "core/exchange/survey_file.h"
 #include "core/exchange/survey_unit.h"
 
@@ -93,6 +94,17 @@ std::string spreadText(const analysis::SpreadLearnt& spread)
         inMillimetres(spread.reachSideways), inMillimetres(spread.reachUpwards), spread.echoFactor);
 }
 
+/// What to do next, for people.
+std::string adviceText(const analysis::Survey& survey, const analysis::Sources& sources)
+{
+    std::string text;
+    for (const analysis::MovedBackground& moved : analysis::movedBackgrounds(survey))
+        text += moved.because + "\n";
+    for (const analysis::SettlingStep& step : analysis::settlingSteps(survey, sources))
+        text += "To settle it: " + step.how + "\n";
+    return text;
+}
+
 Result<Verdict> run(const Arguments& arguments, const Console& console)
 {
     const Result<LeakRate> one = exchange::oneOfUnit(arguments.unit);
@@ -115,7 +127,7 @@ Result<Verdict> run(const Arguments& arguments, const Console& console)
         text += findingText(finding, arguments.unit) + "\n";
     }
     document["spread"] = spreadDocument(sources->spread);
-    console.answer(document, text + spreadText(sources->spread));
+    console.answer(document, text + adviceText(asked, *sources) + spreadText(sources->spread));
     return Verdict::Yes;
 }
 
