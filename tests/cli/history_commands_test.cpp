@@ -117,9 +117,9 @@ TEST(HistoryCommands, TheDemoTellsItsStory)
     };
     EXPECT_EQ(findings.size(), 62U);
     EXPECT_EQ(wordOf(17), "leak");
-    for (const int echo : {15, 18})
-        EXPECT_EQ(wordOf(echo), "echo") << echo;
-    EXPECT_THAT(wordOf(16), ::testing::AnyOf("echo", "masked"));
+    // Helium of 17 explains all three; where a leak over the limit could hide in it, they are masked.
+    for (const int neighbour : {15, 16, 18})
+        EXPECT_THAT(wordOf(neighbour), ::testing::AnyOf("echo", "masked")) << neighbour;
     EXPECT_EQ(wordOf(29), "masked");
     EXPECT_EQ(wordOf(27), "permeation");
     EXPECT_EQ(wordOf(38), "shared");

@@ -238,7 +238,7 @@ def next_year(folder):
     time.sleep(4.0)
     look(window, "10-compare")
     compared = ask(PROGRAMS, history, "compare", "118", "164")
-    changes = {point["number"]: point["change"] for point in compared["points"]}
+    changes = {point["point"]: point["change"] for point in compared["points"]}
     assert changes[17] in ("new", "grown"), changes[17]
     window.quit()
 
