@@ -2,7 +2,6 @@
 #include "core/analysis/job_findings.h"
 
 #include "core/analysis/finding_figures.h"
-#include "core/analysis/job_factor.h"
 #include "core/analysis/job_sources.h"
 #include "core/analysis/job_view.h"
 
@@ -15,20 +14,6 @@
 namespace sealwalk::analysis {
 
 namespace {
-
-/// What 1 on the display means on the chamber; 1 when no check with a reference leak is usable.
-double factorAt(const model::Job& job, const model::Reading& reading)
-{
-    const model::TestPoint* point = job.sketch.point(reading.point);
-    std::vector<std::string> notes;
-    const auto factors =
-        detail::factorsFor(job, point == nullptr ? model::JointId() : point->joint, reading.at, notes);
-    double product = 1.0;
-    if (factors)
-        for (const FactorUsed& factor : *factors)
-            product *= factor.multiplier;
-    return product;
-}
 
 Finding wordFor(const CorrectedReading& corrected)
 {
@@ -159,7 +144,7 @@ std::vector<PointFinding> jobFindings(const model::Job& job, const model::TestOb
         findings.push_back(std::move(finding));
     }
     applySources(
-        job, object, roundId, [&job](const model::Reading& reading) { return factorAt(job, reading); },
+        job, object, roundId, [&job](const model::Reading& reading) { return chamberFactor(job, reading); },
         findings);
     addFigures(job, findings);
     addRepairs(job, *round, findings);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/analysis/job_survey.h"
 
+#include "core/analysis/job_factor.h"
 #include "core/analysis/spray_timing.h"
 
 #include <algorithm>
@@ -132,6 +133,19 @@ LeakRate strictestLimit(const model::Job& job, const JobSurvey& of)
 }
 
 } // namespace
+
+double chamberFactor(const model::Job& job, const model::Reading& reading)
+{
+    const model::TestPoint* point = job.sketch.point(reading.point);
+    std::vector<std::string> notes;
+    const auto factors =
+        detail::factorsFor(job, point == nullptr ? model::JointId() : point->joint, reading.at, notes);
+    double product = 1.0;
+    if (factors)
+        for (const FactorUsed& factor : *factors)
+            product *= factor.multiplier;
+    return product;
+}
 
 JobSurvey jobSurvey(const model::Job& job, const model::TestObject& object, model::RoundId round,
                     const ChamberFactor& factor)

@@ -22,6 +22,9 @@ struct JobSurvey
     std::vector<model::ReadingId> readings; ///< one for each of survey.readings
 };
 
+/// The factor that the job's checks with a reference leak give; 1 when none is usable.
+double chamberFactor(const model::Job& job, const model::Reading& reading);
+
 /// The points the round calls and its readings: void ones marked so, corrected ones left out; "no response"
 /// counts as a reading at its background, "not accessible" and "not tested" as none. A missing background is
 /// taken from the round's others, a missing dwell from the job's spray times.

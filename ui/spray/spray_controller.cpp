@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/spray/spray_controller.h"
 
+#include "core/analysis/job_next_step.h"
 #include "core/analysis/slips.h"
 #include "core/quantities/leak_rate_unit.h"
 #include "ui/spray/spray_words.h"
@@ -290,6 +291,14 @@ void SprayController::advance()
     setCall(analysis::nextCall(m_walk, last, m_skipped));
     if (!m_call && !m_walk.empty())
         emit said(Weight::News, tr("Every point of this round is done."));
+    const model::Round* round = m_session.currentRound();
+    if (round == nullptr)
+        return;
+    const analysis::JobNextStep step =
+        analysis::jobNextStep(m_session.job(), m_session.object(), round->id, Timestamp::now());
+    if (step.kind == analysis::StepKind::LeaveOrder || step.kind == analysis::StepKind::SealFirst ||
+        step.kind == analysis::StepKind::RepeatGentle)
+        emit said(Weight::Warning, QString::fromStdString(step.because));
 }
 
 void SprayController::noResponse()

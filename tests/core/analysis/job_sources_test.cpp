@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/analysis/job_findings.h"
+#include "core/analysis/job_next_step.h"
 #include "core/analysis/job_sources.h"
 #include "tests/support/jobs.h"
 
@@ -159,6 +160,23 @@ TEST(JobFindings, KeepWordsOfPointsWithoutReading)
     EXPECT_EQ(at(findings, 11).finding, Finding::NotAccessible);
     EXPECT_THAT(at(findings, 11).because.front(), HasSubstr("behind the pump"));
     EXPECT_EQ(at(findings, 12).finding, Finding::NotSprayed);
+}
+
+// Property: with a leak at 3, the next point in order (4) lies in its shadow and the far side of the ring
+// does not.
+TEST(JobNextStep, LeavesTheOrderBesideALargeLeak)
+{
+    model::Job job = leakyRing();
+    job.readings.resize(3);
+    Timestamp later = job.readings.back().at;
+    later.utcMilliseconds += 600000;
+    const JobNextStep step = jobNextStep(job, model::TestObject(), job.rounds.front().id, later);
+    EXPECT_EQ(step.kind, StepKind::LeaveOrder);
+    EXPECT_EQ(step.other, pointNumbered(job, 3));
+    EXPECT_NE(step.point, pointNumbered(job, 4));
+    EXPECT_FALSE(step.point.isNil());
+    EXPECT_THAT(step.because, HasSubstr("point 3"));
+    EXPECT_EQ(step.wait, Duration());
 }
 
 // Property: over only when all of the range is, within only when none is.
