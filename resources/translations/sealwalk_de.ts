@@ -444,6 +444,10 @@
         <source>comparing: both maps in one place while held</source>
         <translation>Vergleich: beide Karten an einer Stelle, solange gehalten</translation>
     </message>
+    <message>
+        <source>report as PDF</source>
+        <translation>Bericht als PDF</translation>
+    </message>
 </context>
 <context>
     <name>Shown</name>
@@ -2937,6 +2941,18 @@
         <source>Not stored</source>
         <translation>Nicht gespeichert</translation>
     </message>
+    <message>
+        <source>Report as PDF</source>
+        <translation>Bericht als PDF</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Working out the report</source>
+        <translation>Bericht wird erarbeitet</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::MapPanel</name>
@@ -3153,6 +3169,10 @@
     <message>
         <source>command</source>
         <translation>Befehl</translation>
+    </message>
+    <message>
+        <source>&amp;Report as PDF …</source>
+        <translation>&amp;Bericht als PDF …</translation>
     </message>
 </context>
 <context>
