@@ -7,13 +7,13 @@
 #include "ui/judge/findings_filter.h"
 #include "ui/judge/findings_model.h"
 #include "ui/judge/judge_work.h"
-#include "ui/judge/map_options.h"
 #include "ui/judge/map_panel.h"
 #include "ui/judge/repair_dialog.h"
 #include "ui/judge/verdict_dialog.h"
 #include "ui/render/bar_chart.h"
 #include "ui/render/icon.h"
 #include "ui/render/theme.h"
+#include "ui/session/map_options.h"
 
 #include <QApplication>
 #include <QClipboard>
@@ -40,7 +40,7 @@ report::MapScale scaleOf(const JobSession& session)
     if (!session.hasJob() || session.job().sketch.sheets.empty())
         return {};
     return report::mapOf(session.job(), session.object(), session.job().sketch.sheets.front().id, {},
-                         mapOptions(session, false))
+                         mapOptions(session))
         .scale;
 }
 

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/judge/map_panel.h"
 
-#include "ui/judge/map_options.h"
 #include "ui/render/decade_ruler.h"
 #include "ui/render/sheet_view.h"
 #include "ui/render/theme.h"
+#include "ui/session/map_options.h"
 #include "ui/widgets/switch_row.h"
 
 #include <QHBoxLayout>
@@ -132,9 +132,10 @@ void MapPanel::draw()
         m_view->setContent(std::make_shared<report::MapContent>());
         return;
     }
-    auto content = std::make_shared<report::MapContent>(
-        report::mapOf(m_session.job(), m_session.object(), m_sheets[static_cast<std::size_t>(index)],
-                      m_findings, mapOptions(m_session, echoesTakenOut())));
+    report::MapOptions options = mapOptions(m_session);
+    options.echoesTakenOut = echoesTakenOut();
+    auto content = std::make_shared<report::MapContent>(report::mapOf(
+        m_session.job(), m_session.object(), m_sheets[static_cast<std::size_t>(index)], m_findings, options));
     m_ruler->setScale(content->scale);
     m_view->setContent(std::move(content));
 }

@@ -1,12 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/signoff/evidence_panel.h"
 
-#include "core/quantities/leak_rate_unit.h"
 #include "core/report/map_builder.h"
 #include "core/report/rate_text.h"
+#include "core/report/shown_unit.h"
 #include "ui/render/icon.h"
 #include "ui/render/sheet_view.h"
 #include "ui/render/theme.h"
+#include "ui/session/map_options.h"
 
 #include <QHBoxLayout>
 #include <QHeaderView>
@@ -37,11 +38,9 @@ QString placeWord(analysis::CheckPlace place)
     return {};
 }
 
-QString shownIn(const std::optional<LeakRate>& rate, const std::string& unitId)
+QString shownIn(const std::optional<LeakRate>& rate, const report::ShownUnit& unit)
 {
-    const auto unit = leakRateUnit(unitId);
-    const auto number = unit && rate ? numberIn(*rate, *unit) : Result<double>(0.0);
-    return unit && rate && number ? QString::fromStdString(report::screenRate(*number)) : QStringLiteral("–");
+    return rate ? QString::fromStdString(report::screenRate(unit.number(*rate))) : QStringLiteral("–");
 }
 
 } // namespace
@@ -139,15 +138,9 @@ void EvidencePanel::showPoint(model::PointId point)
     const model::Sketch& sketch = m_session.job().sketch;
     const model::TestPoint* known = sketch.point(point);
     const model::Joint* joint = known == nullptr ? nullptr : sketch.joint(known->joint);
-    report::MapOptions options;
-    options.now = Timestamp::now();
-    if (const auto unit = leakRateUnit(m_session.job().setup.unit)) {
-        options.shownPerSi = numberIn(pascalCubicMetresPerSecond(1.0), *unit).value_or(options.shownPerSi);
-        options.unit = unitOf(*unit).symbol;
-    }
     m_sheet->setContent(std::make_shared<report::MapContent>(report::mapOf(
         m_session.job(), m_session.object(), joint == nullptr ? sketch.sheets.front().id : joint->sheet,
-        m_session.asLeft(), options)));
+        m_session.asLeft(), mapOptions(m_session))));
     m_sheet->setSelected(known == nullptr ? std::nullopt : std::optional(point));
     if (known != nullptr)
         m_sheet->reveal(point);
@@ -158,12 +151,12 @@ void EvidencePanel::fillReadings(model::PointId point)
 {
     const model::Job& job = m_session.job();
     m_readings->setRowCount(0);
+    const report::ShownUnit unit = report::shownUnit(job.setup, job.setup.detectorUnit);
     for (const model::Reading& reading : job.readings) {
         if (reading.point != point)
             continue;
         const int row = m_readings->rowCount();
         m_readings->insertRow(row);
-        const std::string& unit = job.setup.detectorUnit;
         const QString highest = reading.outcome == model::Outcome::Value
                                     ? shownIn(reading.peak, unit)
                                     : QString::fromUtf8(model::name(reading.outcome).data());

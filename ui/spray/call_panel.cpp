@@ -2,8 +2,8 @@
 #include "ui/spray/call_panel.h"
 
 #include "core/analysis/job_findings.h"
-#include "core/quantities/leak_rate_unit.h"
 #include "core/report/rate_text.h"
+#include "core/report/shown_unit.h"
 #include "ui/render/decade_ruler.h"
 #include "ui/render/theme.h"
 #include "ui/spray/call_head.h"
@@ -19,25 +19,6 @@
 #include <QVBoxLayout>
 
 namespace sealwalk::ui {
-
-namespace {
-
-QString rateIn(LeakRate rate, const std::string& unitId)
-{
-    const auto unit = leakRateUnit(unitId);
-    const auto number = unit ? numberIn(rate, *unit) : Result<double>(0.0);
-    return unit && number ? QString::fromStdString(report::screenRate(*number)) : QString();
-}
-
-QString symbolOf(const std::string& unitId)
-{
-    const auto unit = leakRateUnit(unitId);
-    return unit ? QString::fromUtf8(unitOf(*unit).symbol.data(),
-                                    static_cast<qsizetype>(unitOf(*unit).symbol.size()))
-                : QString();
-}
-
-} // namespace
 
 CallPanel::CallPanel(JobSession& session, SprayController& controller, QWidget* parent)
     : QWidget(parent)
@@ -181,6 +162,12 @@ void CallPanel::runCommand(int key, Qt::KeyboardModifiers modifiers, const QStri
     }
 }
 
+report::ShownUnit CallPanel::displayUnit() const
+{
+    const model::Setup& setup = m_session.job().setup;
+    return report::shownUnit(setup, setup.detectorUnit);
+}
+
 QString CallPanel::caption() const
 {
     using Prompt = SprayController::Prompt;
@@ -227,7 +214,7 @@ void CallPanel::refresh()
             point == nullptr ? QString() : QString::fromStdString(model::placeText(sketch, *point)), chips);
     }
     m_caption->setText(caption());
-    m_unit->setText(m_session.hasJob() ? symbolOf(m_session.job().setup.detectorUnit) + tr(", He")
+    m_unit->setText(m_session.hasJob() ? QString::fromStdString(displayUnit().symbol) + tr(", He")
                                        : QString());
 
     const bool plain = m_controller.prompt() != SprayController::Prompt::None;
@@ -252,9 +239,8 @@ void CallPanel::refresh()
     }
     m_ruler->setValue(finding ? finding->asRead : std::nullopt);
     if (m_session.hasJob()) {
-        const auto unit = leakRateUnit(m_session.job().setup.unit);
-        const double perSi = unit ? numberIn(pascalCubicMetresPerSecond(1.0), *unit).value_or(1.0) : 1.0;
-        m_readBack->setFinding(finding, symbolOf(m_session.job().setup.unit), perSi);
+        const report::ShownUnit unit = report::shownUnit(m_session.job().setup);
+        m_readBack->setFinding(finding, QString::fromStdString(unit.symbol), unit.perSi);
     }
     if (!m_controller.question().isEmpty())
         m_readBack->setSentence(m_controller.question());
@@ -276,9 +262,10 @@ void CallPanel::refreshClock()
     const auto secondsText = [&](double value) { return tr("%1 s").arg(locale.toString(value, 'f', 1)); };
     switch (machine.state()) {
     case CallState::Go:
-        shown.figure = m_controller.background() && m_session.hasJob()
-                           ? rateIn(*m_controller.background(), m_session.job().setup.detectorUnit)
-                           : QString();
+        shown.figure =
+            m_controller.background() && m_session.hasJob()
+                ? QString::fromStdString(report::screenRate(displayUnit().number(*m_controller.background())))
+                : QString();
         shown.figureHint = m_controller.background() ? tr("background") : tr("no background typed: B");
         break;
     case CallState::Spray:

@@ -2,6 +2,7 @@
 // The call: number, state, field, read-back, keys. Shows the controller; hands keys on to it.
 #pragma once
 
+#include "core/report/shown_unit.h"
 #include "ui/spray/spray_controller.h"
 
 #include <QWidget>
@@ -41,6 +42,8 @@ private:
     void runCommand(int key, Qt::KeyboardModifiers modifiers, const QString& text);
     void runDigit(int digit);
     [[nodiscard]] QString caption() const;
+    /// What the detector's display says; only with a job.
+    [[nodiscard]] report::ShownUnit displayUnit() const;
 
     JobSession& m_session;
     SprayController& m_controller;

@@ -2,6 +2,7 @@
 #include "ui/spray/read_back.h"
 
 #include "core/report/rate_text.h"
+#include "ui/render/plate_painter.h"
 #include "ui/render/theme.h"
 
 #include <QFontMetricsF>
@@ -15,32 +16,7 @@ using render::Role;
 using render::TextSize;
 
 constexpr int kHeight = 36;
-
-/// The level line: a block above it is over, below it within, across it cannot say.
-void paintLimitGlyph(QPainter& painter, const render::Theme& theme, QPointF centre, analysis::Verdict stand)
-{
-    painter.setPen(QPen(theme.colour(Role::Ink), 2));
-    if (stand == analysis::Verdict::NoAnswer) {
-        painter.setPen(QPen(theme.colour(Role::InkSoft), 2, Qt::DotLine));
-        painter.drawLine(centre - QPointF(10, 0), centre + QPointF(10, 0));
-        return;
-    }
-    painter.drawLine(centre - QPointF(10, 0), centre + QPointF(10, 0));
-    const QRectF block(centre.x() - 4, centre.y() - 4, 8, 8);
-    switch (stand) {
-    case analysis::Verdict::Over:
-        painter.fillRect(block.translated(0, -6), theme.colour(Role::Over));
-        break;
-    case analysis::Verdict::Within:
-        painter.fillRect(block.translated(0, 6), theme.colour(Role::Within));
-        break;
-    default:
-        painter.setPen(QPen(theme.colour(Role::Unsure), 1.5));
-        painter.setBrush(theme.colour(Role::Field));
-        painter.drawRect(block);
-        break;
-    }
-}
+constexpr double kGlyph = 22.0;
 
 } // namespace
 
@@ -112,14 +88,12 @@ void ReadBack::paintEvent(QPaintEvent*)
     piece(QLatin1Char(' ') + m_unit, render::Weight::Normal, Role::InkSoft, TextSize::Text);
 
     painter.setFont(render::font(TextSize::Strong, render::Weight::Bold));
-    const Role role = m_stand == analysis::Verdict::Over        ? Role::Over
-                      : m_stand == analysis::Verdict::Within    ? Role::Within
-                      : m_stand == analysis::Verdict::CannotSay ? Role::Unsure
-                                                                : Role::InkSoft;
-    painter.setPen(theme.colour(role));
+    painter.setPen(render::verdictColour(theme, m_stand));
     const double verdictWidth = QFontMetricsF(painter.font()).horizontalAdvance(m_verdict);
     painter.drawText(rect(), Qt::AlignRight | Qt::AlignVCenter, m_verdict);
-    paintLimitGlyph(painter, theme, QPointF(width() - verdictWidth - 24, height() / 2.0), m_stand);
+    render::paintLimitGlyph(painter, theme, m_stand,
+                            QRectF(width() - verdictWidth - kGlyph - render::kGapNear,
+                                   (height() - kGlyph) / 2.0, kGlyph, kGlyph));
 }
 
 } // namespace sealwalk::ui

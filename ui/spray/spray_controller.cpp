@@ -4,6 +4,7 @@
 #include "core/analysis/job_next_step.h"
 #include "core/analysis/slips.h"
 #include "core/quantities/leak_rate_unit.h"
+#include "core/report/shown_unit.h"
 #include "ui/spray/spray_words.h"
 
 #include <algorithm>
@@ -70,11 +71,10 @@ std::optional<LeakRate> SprayController::value() const
         number = withExponent(number, m_exponent);
     if (number.state != EnteredNumber::State::Complete || !m_session.hasJob())
         return std::nullopt;
-    const auto unit = leakRateUnit(m_session.job().setup.detectorUnit);
-    if (!unit)
+    const model::Setup& setup = m_session.job().setup;
+    if (!leakRateUnit(setup.detectorUnit))
         return std::nullopt;
-    const auto rate = leakRate(*number.value, *unit);
-    return rate ? std::optional(*rate) : std::nullopt;
+    return LeakRate::fromSi(*number.value / report::shownUnit(setup, setup.detectorUnit).perSi);
 }
 
 int SprayController::done() const

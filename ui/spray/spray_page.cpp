@@ -1,12 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/spray/spray_page.h"
 
-#include "core/quantities/leak_rate_unit.h"
 #include "core/report/map_builder.h"
 #include "core/report/rate_text.h"
+#include "core/report/shown_unit.h"
 #include "ui/render/decade_ruler.h"
 #include "ui/render/sheet_view.h"
 #include "ui/render/theme.h"
+#include "ui/session/map_options.h"
 #include "ui/spray/call_panel.h"
 #include "ui/spray/distance_view.h"
 #include "ui/spray/entry_field.h"
@@ -154,13 +155,8 @@ void SprayPage::refreshMap()
     const model::TestPoint* point = call ? sketch.point(call->point) : nullptr;
     const model::Joint* joint = point == nullptr ? nullptr : sketch.joint(point->joint);
     const model::SheetId sheet = joint == nullptr ? sketch.sheets.front().id : joint->sheet;
-    report::MapOptions options;
+    report::MapOptions options = mapOptions(m_session);
     options.judged = false;
-    options.now = Timestamp::now();
-    if (const auto unit = leakRateUnit(m_session.job().setup.unit)) {
-        options.shownPerSi = numberIn(pascalCubicMetresPerSecond(1.0), *unit).value_or(options.shownPerSi);
-        options.unit = unitOf(*unit).symbol;
-    }
     auto content = std::make_shared<report::MapContent>(
         report::mapOf(m_session.job(), m_session.object(), sheet, m_session.findings(), options));
     std::size_t index = 0;
@@ -202,10 +198,11 @@ void SprayPage::refreshClock()
         shown.value = QString::fromStdString(m_controller->entered().readBack);
         shown.typing = true;
     } else if (const model::Reading* last = m_controller->lastStored()) {
-        const auto unit = leakRateUnit(m_session.job().setup.detectorUnit);
-        const auto number = unit && last->peak ? numberIn(*last->peak, *unit) : Result<double>(0.0);
-        shown.value =
-            last->peak && number ? QString::fromStdString(report::screenRate(*number)) : tr("no response");
+        const model::Setup& setup = m_session.job().setup;
+        const std::string_view outcome = model::name(last->outcome);
+        shown.value = last->peak ? QString::fromStdString(report::screenRate(
+                                       report::shownUnit(setup, setup.detectorUnit).number(*last->peak)))
+                                 : QString::fromUtf8(outcome.data(), static_cast<qsizetype>(outcome.size()));
         if (const auto* finding = m_session.finding(last->point)) {
             shown.stand = finding->verdict;
             shown.standWord = finding->verdict == analysis::Verdict::Over     ? tr("over the limit")

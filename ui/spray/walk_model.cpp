@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/spray/walk_model.h"
 
-#include "core/quantities/leak_rate_unit.h"
 #include "core/report/rate_text.h"
+#include "core/report/shown_unit.h"
 #include "ui/spray/spray_words.h"
 
 #include <algorithm>
@@ -64,11 +64,11 @@ QString WalkModel::answerOf(const analysis::WalkStep& step) const
     case model::Outcome::AboveRange:
         break;
     }
-    const auto unit = leakRateUnit(m_session.job().setup.detectorUnit);
-    const auto number = unit && step.reading->peak ? numberIn(*step.reading->peak, *unit) : Result<double>();
-    if (!unit || !number)
+    if (!step.reading->peak)
         return {};
-    const QString rate = QString::fromStdString(report::screenRate(*number));
+    const model::Setup& setup = m_session.job().setup;
+    const QString rate = QString::fromStdString(
+        report::screenRate(report::shownUnit(setup, setup.detectorUnit).number(*step.reading->peak)));
     return step.reading->outcome == model::Outcome::AboveRange ? QStringLiteral("> ") + rate : rate;
 }
 

@@ -5,6 +5,7 @@
 #include "ui/judge/findings_model.h"
 #include "ui/judge/judge_page.h"
 #include "ui/judge/repair_dialog.h"
+#include "ui/session/map_options.h"
 
 #include <gtest/gtest.h>
 
@@ -132,6 +133,18 @@ TEST_F(Judge, ATemporaryRepairNeedsAnOwner)
         button->setChecked(button->text() == QStringLiteral("temporary"));
     auto* ok = dialog.findChild<QDialogButtonBox*>()->button(QDialogButtonBox::Ok);
     EXPECT_FALSE(ok->isEnabled());
+}
+
+// Regression: in a unit that needs the gas, figures were mbar·l/s under the other unit's name.
+// Published: 1 mbar·l/s of helium at 20 °C is 5178.7498 g/yr of 365 days (M 4.002602, exact R).
+TEST_F(Judge, ShowsMassFlowsAsMassFlows)
+{
+    model::Setup setup = history.session.job().setup;
+    setup.unit = "g/yr";
+    ASSERT_TRUE(history.session.changeSetup(setup).has_value());
+    const report::MapOptions options = mapOptions(history.session);
+    EXPECT_EQ(options.unit, "g/yr");
+    EXPECT_NEAR(options.shownPerSi * millibarLitresPerSecond(1.0).si(), 5178.7498, 5178.7498e-6);
 }
 
 } // namespace

@@ -70,6 +70,18 @@ TEST_F(Spray, AnOrdinaryReadingTakesItsDigitsAndTwoKeys)
     EXPECT_EQ(controller->machine().state(), CallState::Wait);
 }
 
+// Regression: a display in a unit that needs the gas was refused. Published: 1 mbar·l/s of
+// helium at 20 °C is 5178.7498 g/yr of 365 days (M 4.002602, exact R).
+TEST_F(Spray, ReadsADisplayInAMassFlow)
+{
+    model::Setup setup = history.session.job().setup;
+    setup.detectorUnit = "g/yr";
+    ASSERT_TRUE(history.session.changeSetup(setup).has_value());
+    enterValue(QStringLiteral("5.1787-6"));
+    ASSERT_EQ(stored(), 1u);
+    EXPECT_NEAR(inMillibarLitresPerSecond(*last().peak), 1e-9, 1e-14);
+}
+
 TEST_F(Spray, OneKeySaysNoResponse)
 {
     press(Qt::Key_N);
