@@ -19,14 +19,4 @@ Result<exchange::JobRecord> loadJob(const storage::HistoryStore& store, const st
     });
 }
 
-std::vector<model::Repair> carriedRepairs(const storage::HistoryStore& store, const model::Job& job)
-{
-    std::vector<model::Repair> carried;
-    if (const auto open = store.openTemporaryRepairs(job.object))
-        for (const storage::OpenRepair& one : *open)
-            if (one.job != job.id && one.repair.at < job.opened)
-                carried.push_back(one.repair);
-    return carried;
-}
-
 } // namespace sealwalk::cli

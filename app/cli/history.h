@@ -7,7 +7,6 @@
 #include "core/storage/history_store.h"
 
 #include <string>
-#include <vector>
 
 namespace sealwalk::cli {
 
@@ -16,8 +15,5 @@ Result<storage::HistoryStore> openHistory(const Console& console, storage::Histo
 
 /// A job by number or UUID, with its object.
 Result<exchange::JobRecord> loadJob(const storage::HistoryStore& store, const std::string& numberOrUuid);
-
-/// Temporary repairs of earlier jobs of the object that nothing has made good yet.
-std::vector<model::Repair> carriedRepairs(const storage::HistoryStore& store, const model::Job& job);
 
 } // namespace sealwalk::cli

@@ -23,7 +23,7 @@ const Allowed kDirect = {
     {"core/analysis", {"core/flow", "core/model"}},
     {"core/storage", {"core/model"}},
     {"core/exchange", {"core/analysis"}},
-    {"core/transfer", {"core/exchange", "core/storage"}},
+    {"core/transfer", {"core/exchange", "core/report", "core/storage"}},
     {"core/report", {"core/analysis"}},
     {"ui/render", {"core/report"}},
     {"ui/session", {"core/editing", "core/storage", "core/transfer", "core/report"}},

@@ -3,7 +3,7 @@
 
 #include "core/analysis/round_summary.h"
 #include "core/base/contract.h"
-#include "core/storage/history_store.h"
+#include "core/transfer/earlier_jobs.h"
 #include "ui/session/newest_wins.h"
 
 #include <algorithm>
@@ -138,6 +138,7 @@ Status JobSession::openJob(model::JobId id)
         return fail(object.error());
     m_job = std::move(*job);
     m_object = std::move(*object);
+    m_leftOpen = transfer::repairsLeftOpen(history(), *m_job);
     m_edits.clear();
     takeReadElsewhere();
     m_selected = {};
@@ -402,6 +403,7 @@ Result<model::RepairId> JobSession::putRepair(model::Repair repair)
         m_job->repairs.push_back(std::move(repair));
     else
         *known = std::move(repair);
+    m_leftOpen = transfer::repairsLeftOpen(history(), *m_job); // it may make an earlier one good
     (void)afterStoring({}, &JobSession::recordsChanged);
     return id;
 }
@@ -518,6 +520,7 @@ Status JobSession::reloadJob()
     if (!job)
         return fail(job.error());
     m_job = std::move(*job);
+    m_leftOpen = transfer::repairsLeftOpen(history(), *m_job);
     m_mark = mark.value_or(m_mark);
     return {};
 }

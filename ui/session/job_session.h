@@ -9,6 +9,7 @@
 #include "core/model/job.h"
 #include "core/model/picture.h"
 #include "core/model/test_object.h"
+#include "core/storage/history_store.h"
 
 #include <QObject>
 #include <QString>
@@ -19,10 +20,6 @@
 #include <optional>
 #include <unordered_set>
 #include <vector>
-
-namespace sealwalk::storage {
-class HistoryStore;
-}
 
 namespace sealwalk::ui {
 
@@ -130,6 +127,8 @@ public:
     /// Stores an approval made elsewhere (Signing) and closes the job; refused when anything was stored since
     /// `seen`.
     Status sign(const model::ReviewEntry& entry, const model::Signature& signature, std::int64_t seen);
+    /// Temporary repairs of earlier jobs of the object that nothing has made good yet.
+    [[nodiscard]] const std::vector<storage::OpenRepair>& repairsLeftOpen() const { return m_leftOpen; }
     [[nodiscard]] Result<std::vector<model::Person>> people() const;
     Status putPerson(const model::Person& person);
 
@@ -168,6 +167,7 @@ private:
     std::unique_ptr<storage::HistoryStore> m_store;
     std::optional<model::Job> m_job;
     std::optional<model::TestObject> m_object;
+    std::vector<storage::OpenRepair> m_leftOpen;
     editing::EditHistory m_edits;
     std::unordered_set<model::PointId> m_readElsewhere; ///< in other jobs of the object
     model::RoundId m_round;

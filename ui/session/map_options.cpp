@@ -9,6 +9,8 @@ report::MapOptions mapOptions(const JobSession& session)
 {
     report::MapOptions options = report::mapOptions(report::shownUnit(session.job().setup));
     options.now = Timestamp::now();
+    for (const storage::OpenRepair& left : session.repairsLeftOpen())
+        options.carried.push_back(left.repair);
     options.smallestDetectable = report::worstDetectable(session.job());
     return options;
 }

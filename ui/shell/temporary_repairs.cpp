@@ -14,19 +14,10 @@ namespace sealwalk::ui {
 
 namespace {
 
-constexpr std::size_t kJobsLookedAt = 10; // the newest; the list of objects counts them all
-
 QString tr(const char* text, const char* comment = nullptr, int count = -1)
 {
     return QCoreApplication::translate("sealwalk::ui", text, comment, count);
 }
-
-struct Left
-{
-    int job = 0;
-    QString where;
-    std::optional<Timestamp> due;
-};
 
 QString whereOf(const model::Job& job, const model::Repair& repair)
 {
@@ -39,48 +30,25 @@ QString whereOf(const model::Job& job, const model::Repair& repair)
                : QStringLiteral("%1, %2").arg(point->number).arg(QString::fromStdString(joint->name));
 }
 
-void collect(const model::Job& job, std::vector<Left>& left)
-{
-    for (const model::Repair& repair : job.repairs)
-        if (!repair.permanent && !repair.madeGoodBy)
-            left.push_back({job.number, whereOf(job, repair), repair.due});
-}
-
 } // namespace
 
 QString temporaryRepairsNote(const JobSession& session)
 {
     if (!session.hasJob())
         return {};
-    const auto objects = session.history().objects();
-    if (!objects)
-        return {};
-    const auto object = std::find_if(objects->begin(), objects->end(),
-                                     [&](const auto& row) { return row.id == session.object().id; });
-    if (object == objects->end() || object->openTemporaryRepairs == 0)
-        return {};
-    auto rows = session.history().jobsOf(session.object().id);
-    if (!rows)
-        return {};
-    if (rows->size() > kJobsLookedAt)
-        rows->resize(kJobsLookedAt);
-    std::vector<Left> left;
-    for (const storage::JobRow& row : *rows)
-        if (row.id != session.job().id)
-            if (const auto job = session.history().job(row.id))
-                collect(*job, left);
+    std::vector<storage::OpenRepair> left = session.repairsLeftOpen();
     if (left.empty())
         return {};
     const Timestamp now = Timestamp::now();
-    std::stable_sort(left.begin(), left.end(), [](const Left& a, const Left& b) {
-        return a.due.value_or(Timestamp{}) < b.due.value_or(Timestamp{});
+    std::stable_sort(left.begin(), left.end(), [](const auto& a, const auto& b) {
+        return a.repair.due.value_or(Timestamp{}) < b.repair.due.value_or(Timestamp{});
     });
     QStringList parts;
-    for (const Left& each : left) {
-        QString part = tr("%1 (job %2)").arg(each.where).arg(each.job);
-        if (each.due)
-            part += (*each.due < now ? tr(", was due %1") : tr(", due %1"))
-                        .arg(QString::fromStdString(each.due->date()));
+    for (const storage::OpenRepair& each : left) {
+        QString part = tr("%1 (job %2)").arg(whereOf(session.job(), each.repair)).arg(each.jobNumber);
+        if (each.repair.due)
+            part += (*each.repair.due < now ? tr(", was due %1") : tr(", due %1"))
+                        .arg(QString::fromStdString(each.repair.due->date()));
         parts.append(part);
     }
     return tr("Temporary repairs to make good: %1.").arg(parts.join(QStringLiteral("; ")));

@@ -4,7 +4,7 @@
 #include "core/analysis/claim.h"
 #include "core/analysis/comparison.h"
 #include "core/analysis/round_summary.h"
-#include "core/storage/history_store.h"
+#include "core/transfer/earlier_jobs.h"
 #include "ui/render/icon.h"
 #include "ui/render/theme.h"
 #include "ui/signoff/checks_delegate.h"
@@ -25,19 +25,6 @@ namespace sealwalk::ui {
 namespace {
 
 constexpr int kListWidth = 540;
-
-/// The latest earlier job of the same object.
-std::optional<model::Job> lastJobOf(const JobSession& session)
-{
-    const auto rows = session.history().jobsOf(session.job().object);
-    if (!rows)
-        return std::nullopt;
-    for (const storage::JobRow& row : *rows) // newest first
-        if (row.id != session.job().id && row.opened < session.job().opened)
-            if (auto job = session.history().job(row.id))
-                return std::move(*job);
-    return std::nullopt;
-}
 
 } // namespace
 
@@ -145,9 +132,9 @@ void SignoffPage::compareWithLast()
 {
     if (!m_session.hasJob())
         return;
-    m_lastWork.request([last = lastJobOf(m_session), object = m_session.object(),
-                        sketch = m_session.job().sketch, now = m_session.asLeft(),
-                        id = m_session.job().id]() -> LastJob {
+    m_lastWork.request([last = transfer::jobBefore(m_session.history(), m_session.job()),
+                        object = m_session.object(), sketch = m_session.job().sketch,
+                        now = m_session.asLeft(), id = m_session.job().id]() -> LastJob {
         if (!last)
             return {id, std::nullopt, std::nullopt};
         const auto then = analysis::summarise(*last, object, analysis::Standing::AsLeft);

@@ -6,6 +6,7 @@
 #include "core/analysis/round_summary.h"
 #include "core/quantities/leak_rate_unit.h"
 #include "core/report/shown_unit.h"
+#include "core/transfer/earlier_jobs.h"
 #include "ui/render/map_export.h"
 
 #include <CLI/CLI.hpp>
@@ -40,7 +41,7 @@ Result<render::MapPage> pageOf(const Arguments& arguments, const exchange::JobRe
     options.echoesTakenOut = arguments.echoesTakenOut;
     options.smallestDetectable = report::worstDetectable(job);
     options.now = Timestamp::now();
-    options.carried = carriedRepairs(store, job);
+    options.carried = transfer::carriedRepairs(store, job);
     render::MapPage page;
     page.title = fmt::format("{}, job {}", record.object.name, job.number);
     page.subtitle = fmt::format("Leak map, {}, {}, opened {}{}", arguments.asLeft ? "as left" : "as found",

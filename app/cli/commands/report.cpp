@@ -4,8 +4,7 @@
 #include "app/cli/history.h"
 #include "app/cli/offscreen.h"
 #include "core/quantities/leak_rate_unit.h"
-#include "core/report/report_builder.h"
-#include "core/transfer/hand_out.h"
+#include "core/transfer/report_facts.h"
 #include "ui/render/report_pdf.h"
 
 #include <CLI/CLI.hpp>
@@ -25,22 +24,6 @@ struct Arguments
     std::string paper = "a4";
 };
 
-/// The latest job of the object that was opened before this one.
-std::optional<model::Job> lastJobOf(const storage::HistoryStore& store, const model::Job& job)
-{
-    const auto rows = store.jobsOf(job.object);
-    if (!rows)
-        return std::nullopt;
-    const storage::JobRow* last = nullptr;
-    for (const storage::JobRow& row : *rows)
-        if (row.id != job.id && row.opened < job.opened && (last == nullptr || last->opened < row.opened))
-            last = &row;
-    if (last == nullptr)
-        return std::nullopt;
-    auto loaded = store.job(last->id);
-    return loaded ? std::optional(std::move(*loaded)) : std::nullopt;
-}
-
 Result<Verdict> run(const Arguments& arguments, const Console& console)
 {
     render::PdfOptions paper;
@@ -55,34 +38,23 @@ Result<Verdict> run(const Arguments& arguments, const Console& console)
     const auto store = openHistory(console, storage::HistoryStore::Mode::ReadOnly);
     if (!store)
         return fail(store.error());
-    const auto record = loadJob(*store, arguments.job);
-    if (!record)
-        return fail(record.error());
-
-    report::ReportOptions options;
-    options.unit = arguments.unit;
-    options.now = Timestamp::now();
-    options.lastJob = lastJobOf(*store, record->job);
-    options.carried = carriedRepairs(*store, record->job);
-    std::vector<std::string> missing; // named by the check below as well
-    const std::vector<model::Picture> pictures = transfer::loadPictures(*store, record->job, missing);
-    if (const auto digest = exchange::jobDigest(record->object, record->job, exchange::namesOf(pictures)))
-        options.digest = *digest;
-    const auto checked = transfer::verifyIn(*store, record->job.id);
-    if (!checked)
-        return fail(checked.error());
-    options.problems = checked->problems;
-    for (const exchange::CheckedSignature& signature : checked->signatures)
-        options.signatures.push_back({signature.signature.id, signature.ok, signature.says});
+    const auto job = store->findJob(arguments.job);
+    if (!job)
+        return fail(job.error());
+    auto facts = transfer::reportFacts(*store, *job, Timestamp::now());
+    if (!facts)
+        return fail(facts.error());
+    facts->options.unit = arguments.unit;
 
     const Offscreen qt;
-    paper.pictures = [&pictures](const std::string& sha256) -> Result<model::Picture> {
-        for (const model::Picture& picture : pictures)
+    paper.pictures = [&facts](const std::string& sha256) -> Result<model::Picture> {
+        for (const model::Picture& picture : facts->pictures)
             if (picture.sha256 == sha256)
                 return picture;
         return fail(ErrorCode::NotFound, "no picture " + sha256);
     };
-    const report::ReportContent content = report::reportOf(record->job, record->object, options);
+    const report::ReportContent content =
+        report::reportOf(facts->record.job, facts->record.object, facts->options);
     if (const Status ok = render::writeReportPdf(content, arguments.pdf, paper); !ok)
         return fail(ok.error());
     nlohmann::ordered_json document;

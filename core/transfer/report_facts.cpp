@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/transfer/report_facts.h"
+
+#include "core/exchange/job_file.h"
+#include "core/transfer/earlier_jobs.h"
+#include "core/transfer/hand_out.h"
+
+#include <string>
+
+namespace sealwalk::transfer {
+
+Result<ReportFacts> reportFacts(const storage::HistoryStore& store, model::JobId job, const Timestamp& now)
+{
+    auto record = loadRecord(store, job);
+    if (!record)
+        return fail(record.error());
+    ReportFacts facts;
+    facts.record = std::move(*record);
+    facts.options.now = now;
+    facts.options.lastJob = jobBefore(store, facts.record.job);
+    facts.options.carried = carriedRepairs(store, facts.record.job);
+    std::vector<std::string> missing; // named by the check below as well
+    facts.pictures = loadPictures(store, facts.record.job, missing);
+    if (const auto digest =
+            exchange::jobDigest(facts.record.object, facts.record.job, exchange::namesOf(facts.pictures)))
+        facts.options.digest = *digest;
+    const auto checked = verifyIn(store, job);
+    if (!checked)
+        return fail(checked.error());
+    facts.options.problems = checked->problems;
+    for (const exchange::CheckedSignature& signature : checked->signatures)
+        facts.options.signatures.push_back({signature.signature.id, signature.ok, signature.says});
+    return facts;
+}
+
+} // namespace sealwalk::transfer
