@@ -21,15 +21,8 @@ void widen(LongSeries::Range& range, float least, float greatest)
 LongSeries::LongSeries(std::vector<double> times, std::vector<float> values)
 {
     const std::size_t count = std::min(times.size(), values.size());
-    reserve(count);
     for (std::size_t i = 0; i < count; ++i)
         append(times[i], values[i]);
-}
-
-void LongSeries::reserve(std::size_t samples)
-{
-    m_times.reserve(samples);
-    m_values.reserve(samples);
 }
 
 void LongSeries::append(double time, float value)
@@ -93,8 +86,7 @@ std::vector<LongSeries::Column> LongSeries::thinned(double from, double to, std:
     std::vector<Column> result;
     if (m_values.empty() || columns == 0 || !(to > from))
         return result;
-    auto begin =
-        static_cast<std::size_t>(std::lower_bound(m_times.begin(), m_times.end(), from) - m_times.begin());
+    std::size_t begin = indexFrom(from);
     auto end =
         static_cast<std::size_t>(std::upper_bound(m_times.begin(), m_times.end(), to) - m_times.begin());
     begin = begin > 0 ? begin - 1 : 0;
@@ -128,8 +120,7 @@ std::vector<LongSeries::Column> LongSeries::thinned(double from, double to, std:
 
 std::optional<LongSeries::Range> LongSeries::range(double from, double to) const
 {
-    const auto begin =
-        static_cast<std::size_t>(std::lower_bound(m_times.begin(), m_times.end(), from) - m_times.begin());
+    const std::size_t begin = indexFrom(from);
     const auto end =
         static_cast<std::size_t>(std::upper_bound(m_times.begin(), m_times.end(), to) - m_times.begin());
     if (begin >= end)
@@ -137,9 +128,14 @@ std::optional<LongSeries::Range> LongSeries::range(double from, double to) const
     return rangeOf(begin, end);
 }
 
+std::size_t LongSeries::indexFrom(double time) const
+{
+    return static_cast<std::size_t>(std::lower_bound(m_times.begin(), m_times.end(), time) - m_times.begin());
+}
+
 std::size_t LongSeries::bytes() const
 {
-    std::size_t total = m_times.capacity() * sizeof(double) + m_values.capacity() * sizeof(float);
+    std::size_t total = m_times.size() * sizeof(double) + m_values.size() * sizeof(float);
     for (const std::vector<Range>& level : m_levels)
         total += level.capacity() * sizeof(Range);
     return total;

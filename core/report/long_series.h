@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A long record, such as hours of a detector's feed, that can be drawn at once: least and greatest value per
-// pixel column, so that a spike of a single sample is never lost.
+// pixel column, so that a spike of a single sample is never lost. Grows in blocks: a feed of hours is never
+// copied to make room.
 #pragma once
 
 #include <cstddef>
+#include <deque>
 #include <optional>
 #include <vector>
 
@@ -30,7 +32,6 @@ public:
     /// @param time   not before the last one; earlier ones are dropped
     /// @param value  finite; others are dropped
     void append(double time, float value);
-    void reserve(std::size_t samples);
 
     [[nodiscard]] std::size_t size() const { return m_values.size(); }
     [[nodiscard]] bool isEmpty() const { return m_values.empty(); }
@@ -49,14 +50,16 @@ public:
         float greatest = 0.0F;
     };
     [[nodiscard]] std::optional<Range> range(double from, double to) const;
-    /// Memory held, bytes.
+    /// The first sample not before `time`; size() when there is none.
+    [[nodiscard]] std::size_t indexFrom(double time) const;
+    /// Memory held by samples and pyramid, bytes.
     [[nodiscard]] std::size_t bytes() const;
 
 private:
     [[nodiscard]] Range rangeOf(std::size_t begin, std::size_t end) const;
 
-    std::vector<double> m_times;
-    std::vector<float> m_values;
+    std::deque<double> m_times;
+    std::deque<float> m_values;
     std::vector<std::vector<Range>> m_levels; ///< each node spans kFanOut of the level below
 };
 

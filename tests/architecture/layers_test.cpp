@@ -16,6 +16,7 @@ using Allowed = std::map<std::string, std::set<std::string>>;
 const Allowed kDirect = {
     {"core/base", {}},
     {"core/quantities", {"core/base"}},
+    {"core/feed", {"core/quantities"}},
     {"core/geometry", {"core/quantities"}},
     {"core/flow", {"core/quantities"}},
     {"core/model", {"core/geometry"}},
