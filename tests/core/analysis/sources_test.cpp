@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/analysis/random.h"
 #include "core/analysis/sources.h"
-#include "tests/core/analysis/survey_score.h"
-#include "tests/core/analysis/survey_world.h"
+#include "tests/support/survey_score.h"
+#include "tests/support/survey_world.h"
 
 #include <gmock/gmock.h>
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "tests/core/analysis/survey_world.h"
+#include "tests/support/survey_world.h"
 
 #include <algorithm>
 #include <array>

@@ -3,7 +3,7 @@
 #pragma once
 
 #include "core/analysis/sources.h"
-#include "tests/core/analysis/survey_world.h"
+#include "tests/support/survey_world.h"
 
 #include <string>
 #include <vector>
