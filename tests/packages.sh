@@ -5,7 +5,7 @@ BUILD_PACKAGES="cmake ninja-build g++ pkg-config ccache mold
   qt6-base-dev libqt6opengl6-dev qt6-charts-dev qt6-svg-dev qt6-pdf-dev qt6-serialport-dev
   qt6-tools-dev qt6-tools-dev-tools qt6-l10n-tools qt6-translations-l10n
   libsqlite3-dev libsqlitecpp-dev libeigen3-dev nlohmann-json3-dev libsodium-dev
-  libxlsxwriter-dev libcli11-dev libfmt-dev libexpected-dev libzip-dev
+  libxlsxwriter-dev libasound2-dev libcli11-dev libfmt-dev libexpected-dev libzip-dev
   libgtest-dev libgmock-dev libbenchmark-dev
   fonts-b612 fonts-dejavu-core"
 

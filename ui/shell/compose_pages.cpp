@@ -9,9 +9,10 @@
 #include "ui/shell/reporting.h"
 #include "ui/signoff/signoff_page.h"
 #include "ui/sketch/sketch_page.h"
+#include "ui/spray/sound_player.h"
 #include "ui/spray/spray_page.h"
 
-#include <QApplication>
+#include <memory>
 
 namespace sealwalk::ui {
 
@@ -56,11 +57,11 @@ void composePages(MainWindow& window)
 
     auto* spray = new SprayPage(window.session(), &window);
     window.addPage(Stage::Spray, spray);
-    // Qt without its multimedia part can only beep; state word, filling and flash say the rest.
-    QObject::connect(spray, &SprayPage::soundRequested, &window, [&window] {
-        if (window.settings().soundsOn())
-            QApplication::beep();
-    });
+    QObject::connect(spray, &SprayPage::soundRequested, &window,
+                     [&window, player = std::make_shared<SoundPlayer>()](SpraySound sound) {
+                         if (window.settings().soundsOn())
+                             player->play(sound);
+                     });
     QObject::connect(spray, &SprayPage::sketchWanted, &window,
                      [&window] { window.showStage(Stage::Sketch); });
     QObject::connect(spray, &SprayPage::prepareWanted, &window,

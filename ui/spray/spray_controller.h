@@ -7,6 +7,7 @@
 #include "core/quantities/entered_number.h"
 #include "ui/session/job_session.h"
 #include "ui/spray/spray_machine.h"
+#include "ui/spray/spray_sound.h"
 
 #include <QElapsedTimer>
 #include <QObject>
@@ -17,16 +18,6 @@
 #include <vector>
 
 namespace sealwalk::ui {
-
-enum class SpraySound
-{
-    Stored,
-    StoredOver,
-    Go,
-    DwellOver,
-    Hold,
-    Refused
-};
 
 class SprayController : public QObject
 {
