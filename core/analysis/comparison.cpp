@@ -11,6 +11,10 @@ namespace sealwalk::analysis {
 
 namespace {
 
+/// Two bounds farther apart say nothing together: in between a leak may have come or gone. Common practice,
+/// no source: a decade is what nobody would call the same.
+constexpr double kBoundsApart = 1.0;
+
 std::string rateText(LeakRate rate)
 {
     return fmt::format("{:.1e} mbar l/s", inMillibarLitresPerSecond(rate));
@@ -147,6 +151,13 @@ void compareRow(ComparedPoint& row)
         compareWithQuiet(row, after, *before.bound, true);
     } else if (isSized(before)) {
         compareWithQuiet(row, before, *after.bound, false);
+    } else if (const double apart = decadesBetween(*before.bound, *after.bound);
+               std::abs(apart) > kBoundsApart) {
+        row.because =
+            fmt::format("no response both times, but {} only what is above {} would have shown, {} "
+                        "what is above {}",
+                        apart < 0.0 ? "then" : "now", rateText(std::max(*before.bound, *after.bound)),
+                        apart < 0.0 ? "now" : "then", rateText(std::min(*before.bound, *after.bound)));
     } else {
         row.change = Change::Same;
         row.because = fmt::format("no response both times, below {} then and {} now", rateText(*before.bound),

@@ -20,7 +20,7 @@ enum class Change
     Gone,          ///< a leak then; now less than that could be seen
     Grown,         ///< the 95 % range of the change lies above 1
     Shrunk,        ///< the 95 % range of the change lies below 1
-    Same,          ///< the range of the change holds 1, or no response both times
+    Same,          ///< the range of the change holds 1, or no response both times with like bounds
     NotComparable, ///< `because` says why
 };
 

@@ -67,7 +67,10 @@ std::optional<LeakRate> smallestSeenBy(const model::Job& job, model::JointId joi
     options.noiseFactor = job.setup.noiseFactor;
     options.heliumShare = share;
     if (const auto response = detail::responseFor(job, joint, now)) {
-        const auto correction = flow::correctDwell(dwell, response->time, response->relativeUncertainty);
+        // A far place answers more slowly and is sprayed for longer: three response times, as everywhere.
+        options.dwell = std::max(dwell, 3.0 * response->time);
+        const auto correction =
+            flow::correctDwell(options.dwell, response->time, response->relativeUncertainty);
         if (!correction)
             return std::nullopt;
         options.riseFraction = correction->fraction;

@@ -77,6 +77,7 @@ struct PlaceSensitivity
     std::string advice;      ///< one sentence
 };
 
+/// @param dwell  planned; a place that answers more slowly is taken to be sprayed for three response times
 std::vector<PlaceSensitivity> sensitivities(const model::Job& job, Duration dwell);
 
 /// Channel for helium-to-air conversion, from the job's leak path and room temperature.

@@ -19,6 +19,28 @@ bool isResponseOver(const PointFinding& finding)
            (finding.finding == Finding::Leak || finding.finding == Finding::Shared);
 }
 
+/// What the display usually showed in a round; none with fewer than five readings.
+std::optional<LeakRate> usuallyShown(const std::vector<const model::Reading*>& readings)
+{
+    constexpr std::size_t kFewest = 5;
+    std::vector<LeakRate> shown;
+    for (const model::Reading* reading : readings)
+        if (const auto value = reading->peak ? reading->peak : reading->background)
+            shown.push_back(*value);
+    if (shown.size() < kFewest)
+        return std::nullopt;
+    const auto middle = shown.begin() + static_cast<std::ptrdiff_t>(shown.size() / 2);
+    std::nth_element(shown.begin(), middle, shown.end());
+    return *middle;
+}
+
+/// A single answer a thousand times above what the round showed elsewhere: a large leak, or a wrong exponent.
+bool isAlone(const model::Reading& reading, const std::optional<LeakRate>& usual)
+{
+    constexpr double kFar = 1000.0;
+    return usual && usual->si() > 0.0 && *reading.peak > kFar * *usual;
+}
+
 int standingAnswers(const model::Job& job, model::PointId point)
 {
     int answers = 0;
@@ -122,12 +144,16 @@ Answer correctedCompared(const ReviewGround& ground)
 Answer noOutliers(const ReviewGround& ground)
 {
     std::vector<model::PointId> points;
-    for (const model::Round& round : ground.job.rounds)
-        for (const model::Reading* reading : ground.job.standing(round.id))
+    for (const model::Round& round : ground.job.rounds) {
+        const auto standing = ground.job.standing(round.id);
+        const auto usual = usuallyShown(standing);
+        for (const model::Reading* reading : standing)
             if (reading->outcome == model::Outcome::Value && reading->peak && !reading->confirmed &&
-                slip(ground.job, round.id, reading->point, *reading->peak, reading->background) &&
+                ((isAlone(*reading, usual) && standingAnswers(ground.job, reading->point) < 2) ||
+                 slip(ground.job, round.id, reading->point, *reading->peak, reading->background)) &&
                 std::find(points.begin(), points.end(), reading->point) == points.end())
                 points.push_back(reading->point);
+    }
     if (!points.empty())
         return {CheckState::NeedsWord, "Look again at the number typed for " + ground.text(points) + ".",
                 points};

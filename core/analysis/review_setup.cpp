@@ -104,6 +104,12 @@ Answer sensitiveEnough(const ReviewGround& ground)
             return {CheckState::NeedsWord,
                     "Without a quiet watch of the background nobody knows what could be seen."};
     }
+    // Common practice, no source: at most a third of the limit is fit to start.
+    for (const PlaceSensitivity& place : places)
+        if (place.limit && *place.smallestDetectable > *place.limit / 3.0)
+            return {
+                CheckState::NeedsWord,
+                fmt::format("At {}: {}.", place.place.empty() ? "the object" : place.place, place.advice)};
     return {CheckState::InOrder, places.front().advice};
 }
 
