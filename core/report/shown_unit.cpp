@@ -44,16 +44,21 @@ std::string ShownUnit::printWithUnit(LeakRate rate) const
     return print(rate) + ' ' + symbol;
 }
 
+FlowBasis flowBasis(const model::Setup& setup)
+{
+    FlowBasis basis;
+    basis.gas = setup.roomTemperature;
+    basis.molarMass = kMolarMassOfHelium;
+    return basis;
+}
+
 ShownUnit shownUnit(const model::Setup& setup, const std::string& unit)
 {
     ShownUnit shown;
     const Result<LeakRateUnit> known = leakRateUnit(unit.empty() ? setup.unit : unit);
     if (!known)
         return shown;
-    FlowBasis basis;
-    basis.gas = setup.roomTemperature;
-    basis.molarMass = kMolarMassOfHelium;
-    const Result<double> factor = numberIn(LeakRate::fromSi(1.0), *known, basis);
+    const Result<double> factor = numberIn(LeakRate::fromSi(1.0), *known, flowBasis(setup));
     if (!factor)
         return shown;
     shown.perSi = *factor;

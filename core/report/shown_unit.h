@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/model/job.h"
+#include "core/quantities/leak_rate_unit.h"
 #include "core/report/map_builder.h"
 
 #include <optional>
@@ -28,6 +29,9 @@ struct ShownUnit
 ///              back to mbar·l/s. Standard volumes and masses are those of helium at the job's room
 ///              temperature.
 ShownUnit shownUnit(const model::Setup& setup, const std::string& unit = {});
+
+/// What ties helium flows of this job to amounts and masses: its room temperature and the gas.
+FlowBasis flowBasis(const model::Setup& setup);
 
 /// The largest of the smallest detectable leaks of the job's places: nothing is claimed below it anywhere.
 /// None when no place has one.

@@ -58,6 +58,7 @@ public:
     void setPatience(const FeedPatience& patience);
     /// For units that need the gas, from the job's room temperature.
     void setBasis(const FlowBasis& basis);
+    [[nodiscard]] const FlowBasis& basis() const { return m_basis; }
 
     /// Takes this profile's feed from now on. The trace goes on: the time between is a gap.
     void start(const feed::FeedProfile& profile);

@@ -4,6 +4,7 @@
 #include "ui/history/history_page.h"
 #include "ui/judge/judge_page.h"
 #include "ui/prepare/prepare_page.h"
+#include "ui/shell/feeding.h"
 #include "ui/shell/main_window.h"
 #include "ui/shell/opening.h"
 #include "ui/shell/reporting.h"
@@ -66,6 +67,8 @@ void composePages(MainWindow& window)
                      [&window] { window.showStage(Stage::Sketch); });
     QObject::connect(spray, &SprayPage::prepareWanted, &window,
                      [&window] { window.showStage(Stage::Prepare); });
+
+    joinFeed(window, *spray);
 
     auto* judge = new JudgePage(window.session(), &window);
     window.addPage(Stage::Judge, judge);

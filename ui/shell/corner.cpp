@@ -55,9 +55,12 @@ Corner::Corner(JobSession& session, QWidget* parent)
     refresh();
 }
 
-void Corner::setFeed(const QString& state)
+void Corner::setFeed(const QString& state, const QString& sentence, bool isGone)
 {
     m_feed->setText(state);
+    m_feed->setToolTip(sentence);
+    m_feed->setAccessibleDescription(sentence);
+    setStyleProperty(m_feed, "role", isGone ? QStringLiteral("corner-wrong") : QStringLiteral("corner"));
 }
 
 void Corner::onStored(const Timestamp& at)

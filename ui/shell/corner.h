@@ -20,7 +20,9 @@ class Corner : public QWidget
 public:
     explicit Corner(JobSession& session, QWidget* parent = nullptr);
 
-    void setFeed(const QString& state);
+    /// @param sentence  the same with its reason, for the tip
+    /// @param isGone    a feed is wanted and does not come
+    void setFeed(const QString& state, const QString& sentence = {}, bool isGone = false);
     void onStored(const Timestamp& at);
     /// Nothing reaches the disk since then; stays until something does.
     void onNotStored(const Timestamp& since);

@@ -2,6 +2,7 @@
 #include "ui/shell/main_window.h"
 
 #include "core/storage/history_store.h"
+#include "ui/feed/feed_session.h"
 #include "ui/history/history_page.h"
 #include "ui/render/icon.h"
 #include "ui/session/job_session.h"
@@ -92,6 +93,7 @@ void MainWindow::build()
     column->addWidget(m_note);
     setCentralWidget(centre);
     m_history = new HistoryPage(m_session, m_pages);
+    m_feed = new FeedSession(this);
     m_menus = new Menus(*this);
     m_corner = new Corner(m_session, this);
     menuBar()->setCornerWidget(m_corner, Qt::TopRightCorner);

@@ -17,6 +17,7 @@ class QStackedWidget;
 namespace sealwalk::ui {
 
 class Corner;
+class FeedSession;
 class HistoryPage;
 class JobSession;
 class Menus;
@@ -48,6 +49,7 @@ public:
     [[nodiscard]] NoteLine& noteLine() const { return *m_note; }
     [[nodiscard]] StageStrip& strip() const { return *m_strip; }
     [[nodiscard]] Corner& corner() const { return *m_corner; }
+    [[nodiscard]] FeedSession& feed() const { return *m_feed; }
 
     void say(Severity severity, const QString& text, const QString& aside = {});
     /// In the note line; in a box as well when work may be lost.
@@ -76,6 +78,7 @@ private:
     QStackedWidget* m_pages = nullptr;
     NoteLine* m_note = nullptr;
     Corner* m_corner = nullptr;
+    FeedSession* m_feed = nullptr;
     Menus* m_menus = nullptr;
     HistoryPage* m_history = nullptr;
     std::map<Stage, QWidget*> m_byStage;

@@ -6,6 +6,7 @@
 #include "ui/shell/corner.h"
 #include "ui/shell/destinations.h"
 #include "ui/shell/exporting.h"
+#include "ui/shell/feeding.h"
 #include "ui/shell/logger_dialog.h"
 #include "ui/shell/main_window.h"
 #include "ui/shell/opening.h"
@@ -164,6 +165,7 @@ void Menus::buildTools()
         dialog.exec();
     });
     add(menu, tr("&Last ten notes"), QKeySequence(Qt::Key_F2), [this] { m_window.noteLine().openLastTen(); });
+    add(menu, tr("&Detector feed …"), QKeySequence(Qt::CTRL | Qt::Key_D), [this] { setUpFeed(m_window); });
     m_sounds = add(menu, tr("&Sounds"), QKeySequence(Qt::Key_F8), [this] {
         const bool on = !m_window.settings().soundsOn();
         m_window.settings().setSoundsOn(on);

@@ -26,6 +26,9 @@ public:
     [[nodiscard]] bool sheetStaysPaper() const;
     void setSheetStaysPaper(bool stays);
 
+    /// For parts of the window that keep something of their own.
+    [[nodiscard]] QSettings& store() { return m_settings; }
+
     void keepGeometry(const QWidget& window);
     void restoreGeometry(QWidget& window) const;
     /// Every splitter of a page, in the order it was built.

@@ -9,7 +9,9 @@
 #include "ui/spray/call_head.h"
 #include "ui/spray/entry_field.h"
 #include "ui/spray/key_legend.h"
+#include "ui/spray/live_trace.h"
 #include "ui/spray/read_back.h"
+#include "ui/spray/spray_feed.h"
 #include "ui/spray/spray_words.h"
 #include "ui/spray/state_bar.h"
 
@@ -31,6 +33,7 @@ CallPanel::CallPanel(JobSession& session, SprayController& controller, QWidget* 
     , m_field(new EntryField(this))
     , m_readBack(new ReadBack(this))
     , m_ruler(new render::DecadeRuler(Qt::Horizontal, this))
+    , m_trace(new LiveTrace(session, controller, this))
     , m_legend(new KeyLegend(this))
 {
     auto* column = new QVBoxLayout(this);
@@ -49,6 +52,8 @@ CallPanel::CallPanel(JobSession& session, SprayController& controller, QWidget* 
     column->addWidget(m_field);
     column->addWidget(m_readBack);
     column->addWidget(m_ruler);
+    column->addSpacing(render::kGapTight);
+    column->addWidget(m_trace, 1);
     column->addStretch();
     column->addWidget(m_legend);
     m_caption->setBuddy(m_field);
@@ -74,7 +79,9 @@ CallPanel::CallPanel(JobSession& session, SprayController& controller, QWidget* 
             runCommand(key, Qt::NoModifier, QString(QChar(key)));
         m_field->setFocus();
     });
+    connect(m_trace, &LiveTrace::feedWanted, this, &CallPanel::feedWanted);
     connect(&m_controller, &SprayController::changed, this, &CallPanel::refresh);
+    connect(&m_controller, &SprayController::offerChanged, this, &CallPanel::refresh);
     connect(&m_controller, &SprayController::ticked, this, &CallPanel::refreshClock);
     connect(&m_session, &JobSession::findingsChanged, this, &CallPanel::refresh);
     refresh();
@@ -127,6 +134,9 @@ void CallPanel::runCommand(int key, Qt::KeyboardModifiers modifiers, const QStri
         break;
     case Qt::Key_D:
         m_controller.markRise();
+        break;
+    case Qt::Key_H:
+        m_controller.takeHighest();
         break;
     case Qt::Key_I:
         m_controller.goOnAnyway();
@@ -228,13 +238,14 @@ void CallPanel::refresh()
     for (qsizetype i = 0; i < choices.size(); ++i)
         choices[i] = QString::number(i + 1) + QLatin1Char(' ') + choices[i];
     std::optional<analysis::PointFinding> finding;
-    if (const auto rate = m_controller.value();
+    if (const auto rate = m_controller.value() ? m_controller.value() : m_controller.offered();
         rate && call && m_controller.field() == SprayController::Field::Peak) {
         model::Reading reading;
         reading.point = call->point;
         reading.at = Timestamp::now();
         reading.peak = rate;
-        reading.background = m_controller.background();
+        const auto seen = m_controller.offer().background;
+        reading.background = seen ? seen : m_controller.background();
         finding = analysis::readingFinding(m_session.job(), reading);
     }
     m_ruler->setValue(finding ? finding->asRead : std::nullopt);
@@ -242,12 +253,39 @@ void CallPanel::refresh()
         const report::ShownUnit unit = report::shownUnit(m_session.job().setup);
         m_readBack->setFinding(finding, QString::fromStdString(unit.symbol), unit.perSi);
     }
+    m_field->setHint(feedHint());
     if (!m_controller.question().isEmpty())
         m_readBack->setSentence(m_controller.question());
     else if (!choices.isEmpty())
         m_readBack->setSentence(choices.join(QStringLiteral("   ")));
     refreshLegend();
     refreshClock();
+}
+
+std::optional<LeakRate> CallPanel::feedLevel() const
+{
+    if (m_controller.feed() == nullptr)
+        return std::nullopt;
+    const auto level = m_controller.feed()->levelNow();
+    return level ? std::optional(LeakRate::fromSi(level->rate)) : std::nullopt;
+}
+
+QString CallPanel::rateText(std::optional<LeakRate> rate) const
+{
+    if (!rate || !m_session.hasJob())
+        return {};
+    return QString::fromStdString(report::screenRate(displayUnit().number(*rate)));
+}
+
+/// What the feed saw, in the empty field: Enter stores it.
+QString CallPanel::feedHint() const
+{
+    if (const auto rate = m_controller.offered())
+        return tr("feed saw %1 · Enter stores it").arg(rateText(rate));
+    if (m_controller.offer().sawNoRise && m_controller.machine().state() == CallState::Read &&
+        m_controller.prompt() == SprayController::Prompt::None)
+        return tr("feed saw no rise · N: no response");
+    return {};
 }
 
 void CallPanel::refreshClock()
@@ -261,13 +299,14 @@ void CallPanel::refreshClock()
     const QLocale locale;
     const auto secondsText = [&](double value) { return tr("%1 s").arg(locale.toString(value, 'f', 1)); };
     switch (machine.state()) {
-    case CallState::Go:
-        shown.figure =
-            m_controller.background() && m_session.hasJob()
-                ? QString::fromStdString(report::screenRate(displayUnit().number(*m_controller.background())))
-                : QString();
-        shown.figureHint = m_controller.background() ? tr("background") : tr("no background typed: B");
+    case CallState::Go: {
+        const auto level = rateText(feedLevel());
+        shown.figure = level.isEmpty() ? rateText(m_controller.background()) : level;
+        shown.figureHint = !level.isEmpty()            ? tr("background now")
+                           : m_controller.background() ? tr("background")
+                                                       : tr("no background typed: B");
         break;
+    }
     case CallState::Spray:
         shown.figure = secondsText(machine.left(m_controller.now()));
         shown.figureHint = tr("of %1").arg(secondsText(machine.times().dwell));
@@ -279,8 +318,17 @@ void CallPanel::refreshClock()
     case CallState::Wait:
         shown.figure = secondsText(machine.left(m_controller.now()));
         shown.figureHint = tr("or I to go on anyway");
+        if (machine.left(m_controller.now()) <= 0.0 && !machine.isClear()) {
+            shown.hint = tr("the background is not back yet");
+            shown.figure = rateText(feedLevel());
+        }
         break;
     case CallState::Hold:
+        if (m_controller.isHeldByFeed()) {
+            shown.hint = tr("the feed is lost: type values, Space goes on");
+            break;
+        }
+        shown.figure = rateText(feedLevel());
         shown.figureHint = tr("or I to go on anyway");
         break;
     }

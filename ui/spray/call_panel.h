@@ -18,6 +18,7 @@ namespace sealwalk::ui {
 class CallHead;
 class EntryField;
 class KeyLegend;
+class LiveTrace;
 class ReadBack;
 class StateBar;
 
@@ -29,11 +30,13 @@ public:
     CallPanel(JobSession& session, SprayController& controller, QWidget* parent = nullptr);
     [[nodiscard]] EntryField& field() const { return *m_field; }
     [[nodiscard]] render::DecadeRuler& ruler() const { return *m_ruler; }
+    [[nodiscard]] LiveTrace& trace() const { return *m_trace; }
 
 signals:
     void remarkWanted();
     void distanceWanted();
     void keyCardWanted();
+    void feedWanted(); ///< to set one up
 
 private:
     void refresh();
@@ -42,6 +45,11 @@ private:
     void runCommand(int key, Qt::KeyboardModifiers modifiers, const QString& text);
     void runDigit(int digit);
     [[nodiscard]] QString caption() const;
+    [[nodiscard]] QString feedHint() const;
+    /// The level of the feed now; none unless it is live.
+    [[nodiscard]] std::optional<LeakRate> feedLevel() const;
+    /// As the detector shows it; empty for none.
+    [[nodiscard]] QString rateText(std::optional<LeakRate> rate) const;
     /// What the detector's display says; only with a job.
     [[nodiscard]] report::ShownUnit displayUnit() const;
 
@@ -54,6 +62,7 @@ private:
     EntryField* m_field;
     ReadBack* m_readBack;
     render::DecadeRuler* m_ruler;
+    LiveTrace* m_trace;
     KeyLegend* m_legend;
 };
 

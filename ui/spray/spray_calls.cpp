@@ -2,6 +2,7 @@
 // What is called: keys that move through the walk, and going on after a stop.
 #include "core/storage/history_store.h"
 #include "ui/spray/spray_controller.h"
+#include "ui/spray/spray_feed.h"
 #include "ui/spray/spray_words.h"
 
 #include <algorithm>
@@ -20,6 +21,10 @@ void SprayController::toggleSpray()
         refuse(tr("A correction is typed, not sprayed; Esc leaves it."));
         return;
     }
+    if (m_heldByFeed) { // the round goes on without it
+        m_heldByFeed = false;
+        m_machine.quiet();
+    }
     const bool starts = m_machine.state() != CallState::Spray;
     if (!m_machine.toggle(now())) {
         refuse(m_machine.state() == CallState::Hold
@@ -27,6 +32,10 @@ void SprayController::toggleSpray()
                    : tr("Helium of the last point is still clearing; wait, or press I to go on anyway."));
         return;
     }
+    if (m_feed && starts)
+        m_feed->sprayStarted(m_call->number);
+    else if (m_feed)
+        m_feed->sprayEnded(true);
     if (starts) {
         m_sprayedAt = Timestamp::now();
         keepTrackOfSpray(true);
@@ -110,7 +119,10 @@ void SprayController::markRise()
 
 void SprayController::goOnAnyway()
 {
-    if (m_machine.goOnAnyway())
+    if (m_heldByFeed) { // nothing is wrong on the chamber
+        m_heldByFeed = false;
+        m_machine.quiet();
+    } else if (m_machine.goOnAnyway())
         emit said(Weight::Warning, tr("Going on before the helium cleared; the reading is marked."));
     emit changed();
 }
@@ -179,8 +191,11 @@ void SprayController::setCall(std::optional<analysis::WalkStep> step)
     const bool another = !step || !m_call || step->point != m_call->point;
     m_call = std::move(step);
     m_corrects.reset();
-    if (another)
+    if (another) {
         m_machine.call();
+        if (m_feed)
+            m_feed->close(false);
+    }
     m_condition = m_call ? m_call->condition : model::Condition::AtRest;
     m_conditionDetail.clear();
     if (m_call)
@@ -190,8 +205,12 @@ void SprayController::setCall(std::optional<analysis::WalkStep> step)
 
 void SprayController::tick()
 {
+    lookAtFeed();
     const CallState before = m_machine.state();
     if (m_machine.tick(now())) {
+        if (m_feed && before == CallState::Spray)
+            m_feed->sprayEnded(false);
+        lookAtFeed();
         if (before == CallState::Spray)
             emit soundWanted(SpraySound::DwellOver);
         else if (before == CallState::Wait)
@@ -199,13 +218,14 @@ void SprayController::tick()
         emit changed();
     }
     emit ticked();
-    if (m_machine.state() == CallState::Go)
+    if (m_machine.state() == CallState::Go && !hasFeed())
         m_ticker.stop();
 }
 
 void SprayController::clearEntry()
 {
     m_typed.clear();
+    m_typedByFeed = false;
     m_question.clear();
     m_questionAnswered = false;
     m_exponentOffered = false;

@@ -5,6 +5,7 @@
 #include "core/analysis/slips.h"
 #include "core/quantities/leak_rate_unit.h"
 #include "core/report/shown_unit.h"
+#include "ui/spray/spray_feed.h"
 #include "ui/spray/spray_words.h"
 
 #include <algorithm>
@@ -29,6 +30,9 @@ SprayController::SprayController(JobSession& session, QObject* parent)
         m_skipped.clear();
         m_background.reset();
         m_machine = SprayMachine();
+        m_heldByFeed = false;
+        if (m_feed)
+            m_feed->close(false);
         clearEntry();
         reload();
         setCall(
@@ -58,6 +62,8 @@ SprayController::SprayController(JobSession& session, QObject* parent)
     });
     restart();
 }
+
+SprayController::~SprayController() = default;
 
 double SprayController::now() const
 {
@@ -100,6 +106,7 @@ void SprayController::setTyped(const std::string& typed)
     if (typed == m_typed)
         return;
     m_typed = typed;
+    m_typedByFeed = false;
     m_question.clear();
     m_questionAnswered = false;
     m_exponentOffered = false;
@@ -115,6 +122,7 @@ void SprayController::stepExponent(int by)
         m_exponent = std::clamp(m_exponent + by, -kLargestEnteredExponent, kLargestEnteredExponent);
     else
         return;
+    m_typedByFeed = false;
     m_question.clear();
     m_questionAnswered = false;
     emit changed();
@@ -152,10 +160,14 @@ void SprayController::enterNumber()
                               : tr("Every point of this round is done; J calls one again."));
         return;
     }
+    // The feed's highest stands offered beside the field: Enter takes and stores it.
+    if (offered() && !takeHighest())
+        return;
     const EnteredNumber number = entered();
     switch (number.state) {
     case EnteredNumber::State::Empty:
-        refuse(tr("Type the highest value, or press N for no response."));
+        refuse(m_offer.sawNoRise ? tr("The feed saw no rise: press N for no response, or type the value.")
+                                 : tr("Type the highest value, or press N for no response."));
         return;
     case EnteredNumber::State::Zero:
         refuse(tr("Nothing is zero: press N for no response."));
@@ -218,6 +230,7 @@ void SprayController::enterBackground()
         return;
     }
     m_background = rate;
+    m_backgroundByHand = true;
     m_field = Field::Peak;
     clearEntry();
     emit changed();
@@ -261,6 +274,7 @@ void SprayController::storeDraft(ReadingDraft draft)
 {
     const bool correction = draft.corrects.has_value();
     const int number = m_call ? m_call->number : 0;
+    addFeed(draft);
     const auto stored = m_session.store(draft);
     if (!stored) {
         emit soundWanted(SpraySound::Refused);
@@ -273,6 +287,9 @@ void SprayController::storeDraft(ReadingDraft draft)
     m_sprayedAt.reset();
     if (!correction) {
         m_machine.stored(now());
+        if (m_feed)
+            m_feed->close(true);
+        m_backgroundByHand = false;
         if (heliumWasOn)
             keepTrackOfSpray(false);
     }

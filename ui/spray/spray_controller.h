@@ -14,10 +14,25 @@
 #include <QString>
 #include <QTimer>
 
+#include <memory>
 #include <optional>
 #include <vector>
 
 namespace sealwalk::ui {
+
+class FeedSession;
+class SprayFeed;
+
+/// What a live feed offers for the reading that is asked for.
+struct FeedOffer
+{
+    std::optional<LeakRate> peak; ///< the highest since helium; none when nothing rose
+    std::optional<LeakRate> background;
+    std::optional<Duration> delay;
+    std::optional<Duration> cleanUp;
+    bool sawNoRise = false; ///< it looked, and nothing came above the background
+    bool operator==(const FeedOffer&) const = default;
+};
 
 class SprayController : public QObject
 {
@@ -47,6 +62,10 @@ public:
     };
 
     explicit SprayController(JobSession& session, QObject* parent = nullptr);
+    ~SprayController() override;
+
+    /// Listens to a detector's feed from now on; it must outlive the controller.
+    void setFeed(FeedSession& feed);
 
     // What is shown
     [[nodiscard]] const std::vector<analysis::WalkStep>& walk() const { return m_walk; }
@@ -68,6 +87,12 @@ public:
     [[nodiscard]] const QString& question() const { return m_question; }
     [[nodiscard]] bool isCorrecting() const { return m_corrects.has_value(); }
     [[nodiscard]] int done() const;
+    [[nodiscard]] bool hasFeed() const;
+    [[nodiscard]] bool isHeldByFeed() const { return m_heldByFeed; }     ///< HOLD because the feed was lost
+    [[nodiscard]] const SprayFeed* feed() const { return m_feed.get(); } ///< nullptr: none was ever set
+    [[nodiscard]] const FeedOffer& offer() const { return m_offer; }
+    /// The feed's highest where Enter would take it: asked for, and nothing is typed.
+    [[nodiscard]] std::optional<LeakRate> offered() const;
     [[nodiscard]] bool isFinished() const { return !m_walk.empty() && !m_call; }
     [[nodiscard]] const model::Reading* lastStored() const;
     /// Words behind the digits of the present prompt, in order.
@@ -86,6 +111,7 @@ public:
     void askBackground();
     void setCondition(model::Condition condition);
     void markRise();
+    bool takeHighest(); ///< the feed's, into the field; false when there is none
     void goOnAnyway();
     void look(int by); ///< back and forth in the walk
     void callPoint(model::PointId point);
@@ -96,7 +122,8 @@ public:
 
 signals:
     void changed();
-    void ticked(); ///< ten times a second while a clock runs
+    void ticked(); ///< ten times a second while a clock or a feed runs
+    void offerChanged();
     void said(sealwalk::ui::SprayController::Weight weight, const QString& text);
     void soundWanted(sealwalk::ui::SpraySound sound);
 
@@ -110,6 +137,9 @@ private:
     void enterBackground();
     void voidLast(const QString& reason);
     void tick();
+    void onFeedState();
+    void lookAtFeed();
+    void addFeed(ReadingDraft& draft);
     void clearEntry();
     void keepTrackOfSpray(bool running);
     void resumeAfterStop();
@@ -136,6 +166,12 @@ private:
     std::string m_remark;
     QString m_question;
     bool m_questionAnswered = false;
+    std::unique_ptr<SprayFeed> m_feed;
+    FeedOffer m_offer;
+    bool m_typedByFeed = false;      ///< what stands in the field is the feed's, unchanged
+    bool m_backgroundByHand = false; ///< typed for this reading: the feed's does not replace it
+    bool m_feedWasLive = false;
+    bool m_heldByFeed = false; ///< HOLD because the feed was lost
 };
 
 } // namespace sealwalk::ui

@@ -68,7 +68,7 @@ void SprayMachine::stored(double now)
     if (heliumWasOn) {
         m_state = CallState::Wait;
         m_since = now;
-    } else if (m_state != CallState::Wait) {
+    } else if (m_state != CallState::Wait && m_state != CallState::Hold) {
         m_state = CallState::Go;
     }
 }
@@ -84,14 +84,16 @@ bool SprayMachine::goOnAnyway()
 
 void SprayMachine::hold()
 {
-    if (m_state == CallState::Go || m_state == CallState::Wait)
-        m_state = CallState::Hold;
+    if (m_state != CallState::Go && m_state != CallState::Wait)
+        return;
+    m_waitsStill = m_state == CallState::Wait;
+    m_state = CallState::Hold;
 }
 
 void SprayMachine::quiet()
 {
     if (m_state == CallState::Hold)
-        m_state = CallState::Go;
+        m_state = m_waitsStill ? CallState::Wait : CallState::Go;
 }
 
 void SprayMachine::call()
@@ -117,7 +119,7 @@ bool SprayMachine::tick(double now)
         m_since = now;
         return true;
     }
-    if (m_state == CallState::Wait && left(now) <= 0.0) {
+    if (m_state == CallState::Wait && left(now) <= 0.0 && m_clear) {
         m_state = CallState::Go;
         m_since = now;
         return true;

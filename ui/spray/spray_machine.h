@@ -49,8 +49,12 @@ public:
     void stored(double now);
     /// Goes on although the wait is not over or the background moves; noted.
     bool goOnAnyway();
+    /// From go or wait; a wait's clock runs on.
     void hold();
     void quiet();
+    /// Whether the background is back: the wait ends only then. It is unless somebody says otherwise.
+    void setClear(bool clear) { m_clear = clear; }
+    [[nodiscard]] bool isClear() const { return m_clear; }
     /// Another point is called: what was sprayed here counts no more; a running wait goes on.
     void call();
     /// After a restart: the round goes on with a full wait.
@@ -68,6 +72,8 @@ private:
     std::optional<double> m_sprayEnd;
     std::optional<double> m_delay;
     bool m_outOfTurn = false;
+    bool m_clear = true;
+    bool m_waitsStill = false; ///< held out of a wait
 };
 
 } // namespace sealwalk::ui

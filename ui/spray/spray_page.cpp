@@ -74,6 +74,7 @@ SprayPage::SprayPage(JobSession& session, QWidget* parent)
         m_call->setFocus();
     });
     connect(m_call, &CallPanel::distanceWanted, this, &SprayPage::toggleDistance);
+    connect(m_call, &CallPanel::feedWanted, this, &SprayPage::feedWanted);
     connect(m_call, &CallPanel::remarkWanted, this, &SprayPage::askRemark);
     connect(m_controller, &SprayController::changed, this, &SprayPage::refresh);
     connect(m_controller, &SprayController::ticked, this, &SprayPage::refreshClock);

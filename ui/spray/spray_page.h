@@ -35,6 +35,7 @@ signals:
     void soundRequested(sealwalk::ui::SpraySound sound);
     void sketchWanted();  ///< no points yet
     void prepareWanted(); ///< no limit yet
+    void feedWanted();    ///< to set one up
 
 protected:
     void resizeEvent(QResizeEvent* event) override;

@@ -92,6 +92,34 @@ TEST(SprayMachine, HoldsWhileTheBackgroundMoves)
     EXPECT_EQ(m.state(), CallState::Spray);
 }
 
+TEST(SprayMachine, WaitsUntilTheBackgroundIsBack)
+{
+    SprayMachine m = machine();
+    m.toggle(0.0);
+    m.tick(6.0);
+    m.stored(7.0);
+    m.setClear(false);
+    EXPECT_FALSE(m.tick(20.0));
+    EXPECT_EQ(m.state(), CallState::Wait);
+    m.setClear(true);
+    EXPECT_TRUE(m.tick(20.1));
+    EXPECT_EQ(m.state(), CallState::Go);
+}
+
+// Regression: a hold that began while helium cleared let the next spray start into it.
+TEST(SprayMachine, AHoldDoesNotShortenTheWait)
+{
+    SprayMachine m = machine();
+    m.toggle(0.0);
+    m.tick(6.0);
+    m.stored(7.0);
+    m.hold();
+    m.quiet();
+    EXPECT_EQ(m.state(), CallState::Wait);
+    EXPECT_FALSE(m.tick(15.9));
+    EXPECT_TRUE(m.tick(16.0));
+}
+
 TEST(SprayMachine, WaitsInFullAfterARestart)
 {
     SprayMachine m = machine();
