@@ -3,6 +3,7 @@
 #include "core/analysis/claim.h"
 #include "core/analysis/job_view.h"
 #include "core/analysis/pressure_rise.h"
+#include "core/analysis/repair_progress.h"
 #include "core/analysis/review_ground.h"
 
 #include <fmt/format.h>
@@ -12,6 +13,33 @@
 namespace sealwalk::analysis::detail {
 
 namespace {
+
+/// Points that some repair asks to be sprayed again, and that were not.
+std::vector<model::PointId> notSprayedAgain(const ReviewGround& ground)
+{
+    std::vector<model::PointId> points;
+    for (const model::Repair& repair : ground.job.repairs) {
+        if (repair.madeGoodBy)
+            continue;
+        for (const model::PointId point :
+             progressOf(ground.job, repair, ground.findings, ground.options.now).toSpray) {
+            const model::TestPoint* drawn = ground.job.sketch.point(point);
+            const bool isThere = drawn != nullptr && !drawn->retired;
+            if (isThere && std::find(points.begin(), points.end(), point) == points.end())
+                points.push_back(point);
+        }
+    }
+    return points;
+}
+
+bool isTotalMeasuredSince(const model::Job& job)
+{
+    Timestamp last;
+    for (const model::Repair& repair : job.repairs)
+        last = std::max(last, repair.at);
+    return std::any_of(job.riseTests.begin(), job.riseTests.end(),
+                       [&](const model::RiseTest& test) { return test.at >= last; });
+}
 
 bool isRepaired(const model::Job& job, model::PointId point)
 {
@@ -27,6 +55,11 @@ Answer failuresRepaired(const ReviewGround& ground)
     const auto waiting = ground.pointsWhere([](const PointFinding& f) { return f.awaitsRetest; });
     if (!waiting.empty())
         return {CheckState::Stops, "Repaired and not sprayed again: " + ground.text(waiting) + ".", waiting};
+    const auto disturbed = notSprayedAgain(ground);
+    if (!disturbed.empty())
+        return {CheckState::Stops,
+                "Repaired, or disturbed by a repair, and not sprayed again: " + ground.text(disturbed) + ".",
+                disturbed};
     const auto open = ground.pointsWhere([&](const PointFinding& f) {
         return f.verdict == Verdict::Over && !f.concession && !f.judgedByPerson &&
                !isRepaired(ground.job, f.point);
@@ -40,6 +73,8 @@ Answer failuresRepaired(const ReviewGround& ground)
     if (!still.empty())
         return {CheckState::NeedsWord, "Still over the limit after repair: " + ground.text(still) + ".",
                 still};
+    if (!ground.job.repairs.empty() && !ground.job.riseTests.empty() && !isTotalMeasuredSince(ground.job))
+        return {CheckState::NeedsWord, "No pressure rise since the last repair: the total is not proven."};
     return {CheckState::InOrder, "Every failed point was repaired and sprayed again, or conceded."};
 }
 

@@ -109,10 +109,16 @@ struct SignatureBlock
     std::vector<SignatureLine> lines;
 };
 
-struct PictureBlock
+struct Photo
 {
     std::string sha256;
     std::string caption;
+};
+
+/// Photos that belong together, two to a row.
+struct PictureBlock
+{
+    std::vector<Photo> photos;
 };
 
 using Block = std::variant<FactList, ReportTable, Paragraph, BarBlock, FigureBlock, MapBlock, ScaleBlock,

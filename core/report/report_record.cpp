@@ -1,5 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What people did and decided: repairs, concessions, review, signatures.
+#include "core/analysis/job_rise.h"
+#include "core/analysis/repair_progress.h"
+#include "core/report/rate_text.h"
 #include "core/report/report_parts.h"
 
 #include <fmt/format.h>
@@ -43,6 +46,55 @@ std::string retestText(const Ground& ground, const model::Repair& repair)
     return "not re-tested";
 }
 
+std::string proofText(const Ground& ground, const model::Repair& repair)
+{
+    const analysis::RepairProgress progress =
+        analysis::progressOf(ground.job, repair, ground.left, ground.options.now);
+    std::string text = analysis::progressWords(progress, repair);
+    if (progress.step == analysis::RepairStep::AwaitsRetest)
+        text += ": " + ground.numbers(progress.toSpray);
+    return text;
+}
+
+/// Pressure rise and base pressure on both sides of all repairs.
+ReportTable totalsBeforeAndAfter(const Ground& ground)
+{
+    const auto [first, last] =
+        std::minmax_element(ground.job.repairs.begin(), ground.job.repairs.end(),
+                            [](const model::Repair& a, const model::Repair& b) { return a.at < b.at; });
+    const model::RiseTest* sides[] = {
+        analysis::progressOf(ground.job, *first, ground.left, ground.options.now).totalBefore,
+        analysis::progressOf(ground.job, *last, ground.left, ground.options.now).totalAfter};
+    std::vector<Cell> total{{"Leaks by pressure rise, as air"}};
+    std::vector<Cell> base{{"Base pressure"}};
+    for (const model::RiseTest* test : sides) {
+        if (test == nullptr) {
+            total.push_back({"not measured"});
+            base.push_back({"not measured"});
+            continue;
+        }
+        const auto rise = analysis::judgeRise(*test, ground.job, ground.object);
+        total.push_back({rise ? ground.rate(rise->leakRate) : "not judged",
+                         rise ? ground.rate(rise->low) + " … " + ground.rate(rise->high) : std::string()});
+        base.push_back(
+            {test->basePressure ? printRate(inMillibars(*test->basePressure)) + " mbar" : "not recorded"});
+    }
+    ReportTable table;
+    table.columns = {{"Before and after", 2.6}, {"Before the repairs", 2.0}, {"After the repairs", 2.0}};
+    table.rows = {std::move(total), std::move(base)};
+    return table;
+}
+
+PictureBlock photosOf(const Ground& ground, const model::Repair& repair)
+{
+    PictureBlock block;
+    for (std::size_t i = 0; i < repair.pictures.size(); ++i)
+        block.photos.push_back({repair.pictures[i],
+                                fmt::format("Point {}: {}, {}; photo {} of {}", ground.numbers(repair.points),
+                                            repair.defect, repair.action, i + 1, repair.pictures.size())});
+    return block;
+}
+
 std::string short8(const std::string& hex)
 {
     return hex.size() < 16 ? hex : hex.substr(0, 8) + ' ' + hex.substr(8, 8);
@@ -80,7 +132,7 @@ Section repairSection(const Ground& ground)
                               {permanence, owner},
                               {before},
                               {after},
-                              {retestText(ground, repair)}});
+                              {retestText(ground, repair), proofText(ground, repair)}});
     }
     section.blocks.emplace_back(std::move(table));
     for (const model::Repair& repair : ground.options.carried)
@@ -89,10 +141,11 @@ Section repairSection(const Ground& ground)
                         ground.numbers(repair.points), repair.owner.empty() ? "nobody named" : repair.owner,
                         repair.due ? ", due " + repair.due->date() : ", no date", repair.at.date()),
             Paragraph::Look::Strong});
+    if (!ground.job.repairs.empty())
+        section.blocks.emplace_back(totalsBeforeAndAfter(ground));
     for (const model::Repair& repair : ground.job.repairs)
-        for (const std::string& picture : repair.pictures)
-            section.blocks.emplace_back(PictureBlock{
-                picture, fmt::format("Point {}: {}", ground.numbers(repair.points), repair.action)});
+        if (!repair.pictures.empty())
+            section.blocks.emplace_back(photosOf(ground, repair));
     return section;
 }
 

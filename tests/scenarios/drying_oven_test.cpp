@@ -17,6 +17,7 @@ const analysis::ReviewCheck& checkOf(const std::vector<analysis::ReviewCheck>& c
 
 void lastYear(Technician& t)
 {
+    t.later(-365.0 * 24.0 * 60.0);
     t.openJob("yearly check", 1e-6, 5e-6);
     t.sheet("Front", "the front");
     t.joints(JointKind::ClampedFlange, "Detector hose clamp", 1, 1);

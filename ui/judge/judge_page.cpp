@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/judge/judge_page.h"
 
+#include "core/analysis/repair_progress.h"
 #include "core/report/bars.h"
 #include "ui/judge/because_panel.h"
 #include "ui/judge/findings_delegate.h"
@@ -9,6 +10,7 @@
 #include "ui/judge/judge_work.h"
 #include "ui/judge/map_panel.h"
 #include "ui/judge/repair_dialog.h"
+#include "ui/judge/repairs_panel.h"
 #include "ui/judge/verdict_dialog.h"
 #include "ui/render/bar_chart.h"
 #include "ui/render/icon.h"
@@ -28,6 +30,8 @@
 #include <QStackedWidget>
 #include <QTableView>
 #include <QVBoxLayout>
+
+#include <algorithm>
 
 namespace sealwalk::ui {
 
@@ -98,8 +102,8 @@ JudgePage::JudgePage(JobSession& session, QWidget* parent)
             m_model->setBalance(m_work->figures().balance->balance);
         refreshBecause();
     });
-    for (const auto signal :
-         {&JobSession::findingsChanged, &JobSession::jobChanged, &JobSession::setupChanged})
+    for (const auto signal : {&JobSession::findingsChanged, &JobSession::jobChanged,
+                              &JobSession::setupChanged, &JobSession::recordsChanged})
         connect(&m_session, signal, this, [this] {
             if (isVisible())
                 refresh();
@@ -184,6 +188,8 @@ QWidget* JudgePage::makeLower()
     auto* verdict = new QPushButton(tr("Verdict …"), figures);
     verdict->setObjectName(QStringLiteral("verdict"));
     auto* because = new QPushButton(tr("Because"), figures);
+    auto* repairs = new QPushButton(tr("Repairs"), figures);
+    repairs->setObjectName(QStringLiteral("showRepairs"));
 
     auto* balance = new QVBoxLayout;
     balance->addWidget(heading(tr("Balance"), figures));
@@ -197,6 +203,7 @@ QWidget* JudgePage::makeLower()
     buttons->addWidget(m_repair);
     buttons->addWidget(verdict);
     buttons->addWidget(because);
+    buttons->addWidget(repairs);
     buttons->addStretch();
     load->addLayout(buttons);
     auto* row = new QHBoxLayout(figures);
@@ -207,7 +214,16 @@ QWidget* JudgePage::makeLower()
     m_because = new BecausePanel(m_session, m_lower);
     m_lower->addWidget(figures);
     m_lower->addWidget(m_because);
+    m_repairs = new RepairsPanel(m_session, m_lower);
+    m_lower->addWidget(m_repairs);
 
+    connect(repairs, &QPushButton::clicked, this, &JudgePage::showRepairs);
+    connect(m_repairs, &RepairsPanel::editWanted, this, &JudgePage::editRepair);
+    connect(m_repairs, &RepairsPanel::proofWanted, this, &JudgePage::proveRepair);
+    connect(m_repairs, &RepairsPanel::left, this, [this] {
+        m_lower->setCurrentIndex(0);
+        m_table->setFocus();
+    });
     connect(m_repair, &QPushButton::clicked, this, &JudgePage::logRepairs);
     connect(verdict, &QPushButton::clicked, this, &JudgePage::judgeByHand);
     connect(because, &QPushButton::clicked, this, [this] { m_lower->setCurrentIndex(1); });
@@ -225,6 +241,7 @@ void JudgePage::makeKeys()
     key(Qt::Key_F, m_table, [this] { m_map->toggleStanding(); });
     key(Qt::Key_G, m_table, [this] { logRepairs(); });
     key(Qt::Key_J, m_table, [this] { judgeByHand(); });
+    key(Qt::Key_R, m_table, [this] { showRepairs(); });
     for (int sheet = 0; sheet < 9; ++sheet)
         key(QKeySequence(Qt::Key_1 + sheet), m_table, [this, sheet] { m_map->chooseSheet(sheet); });
     key(Qt::Key_Space, m_table, [this] {
@@ -268,6 +285,7 @@ void JudgePage::refresh()
                           .arg(m_model->count(Verdict::CannotSay))
                           .arg(m_model->count(Verdict::NoAnswer))
                           .arg(m_model->count(Verdict::Within)));
+    m_repairs->refresh();
     choose(m_session.selectedPoint());
     if (!m_table->currentIndex().isValid() && m_filter->rowCount() > 0)
         m_table->setCurrentIndex(m_filter->index(0, 0));
@@ -343,7 +361,7 @@ void JudgePage::logRepairs()
         else
             return;
     }
-    RepairDialog dialog(m_session.job(), points, this);
+    RepairDialog dialog(m_session, points, this);
     if (dialog.exec() != QDialog::Accepted)
         return;
     const model::Repair repair = dialog.repair();
@@ -352,17 +370,52 @@ void JudgePage::logRepairs()
         emit failed(stored.error());
         return;
     }
-    std::vector<model::PointId> again = repair.points;
-    again.insert(again.end(), repair.disturbed.begin(), repair.disturbed.end());
     m_model->untickAll();
-    const Status opened = m_session.openRound(model::RoundKind::AfterRepair, repair.action, again, *stored);
+    proveRepair(*stored);
+}
+
+void JudgePage::proveRepair(model::RepairId id)
+{
+    const auto& repairs = m_session.job().repairs;
+    const auto repair =
+        std::find_if(repairs.begin(), repairs.end(), [&](const model::Repair& r) { return r.id == id; });
+    if (repair == repairs.end())
+        return;
+    const auto again = analysis::pointsToProve(*repair);
+    const Status opened = m_session.openRound(model::RoundKind::AfterRepair, repair->action, again, id);
     if (!opened) {
         emit failed(opened.error());
         return;
     }
-    emit noteRequested(Severity::News, tr("Repair stored. The round that proves it calls %n point(s).",
-                                          nullptr, static_cast<int>(again.size())));
+    QString news = tr("Repair stored. The round that proves it calls %n point(s).", nullptr,
+                      static_cast<int>(again.size()));
+    if (repair->sprayableFrom && Timestamp::now() < *repair->sprayableFrom)
+        news += tr(" It cures: not to be sprayed before %1 %2.")
+                    .arg(QString::fromStdString(repair->sprayableFrom->date()),
+                         QString::fromStdString(repair->sprayableFrom->timeOfDay().substr(0, 5)));
+    emit noteRequested(Severity::News, news);
     emit sprayWanted();
+}
+
+void JudgePage::editRepair(model::RepairId id)
+{
+    const auto& repairs = m_session.job().repairs;
+    const auto known =
+        std::find_if(repairs.begin(), repairs.end(), [&](const model::Repair& r) { return r.id == id; });
+    if (known == repairs.end())
+        return;
+    RepairDialog dialog(m_session, *known, this);
+    if (dialog.exec() != QDialog::Accepted)
+        return;
+    if (const auto stored = m_session.putRepair(dialog.repair()); !stored)
+        emit failed(stored.error());
+}
+
+void JudgePage::showRepairs()
+{
+    m_repairs->refresh();
+    m_lower->setCurrentWidget(m_repairs);
+    m_repairs->setFocus();
 }
 
 void JudgePage::judgeByHand()

@@ -25,6 +25,7 @@ class FindingsFilter;
 class FindingsModel;
 class JudgeWork;
 class MapPanel;
+class RepairsPanel;
 
 class JudgePage : public QWidget
 {
@@ -51,6 +52,9 @@ private:
     void choose(model::PointId point);
     [[nodiscard]] const analysis::PointFinding* chosen() const;
     void logRepairs();
+    void editRepair(model::RepairId repair);
+    void proveRepair(model::RepairId repair);
+    void showRepairs();
     void judgeByHand();
     void copyRows() const;
     [[nodiscard]] const std::vector<analysis::PointFinding>& findings() const;
@@ -66,6 +70,7 @@ private:
     QLabel* m_counts = nullptr;
     QStackedWidget* m_lower = nullptr;
     BecausePanel* m_because = nullptr;
+    RepairsPanel* m_repairs = nullptr;
     QLabel* m_balanceText = nullptr;
     QLabel* m_loadText = nullptr;
     render::BarChartView* m_balance = nullptr;

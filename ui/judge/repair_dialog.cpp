@@ -2,6 +2,8 @@
 #include "ui/judge/repair_dialog.h"
 
 #include "core/analysis/repair_words.h"
+#include "ui/judge/photo_strip.h"
+#include "ui/session/job_session.h"
 
 #include <QComboBox>
 #include <QDateEdit>
@@ -49,9 +51,16 @@ QStringList RepairDialog::actions()
     return texts(analysis::actionWords());
 }
 
-RepairDialog::RepairDialog(const model::Job& job, const std::vector<model::PointId>& points, QWidget* parent)
+RepairDialog::RepairDialog(JobSession& session, const model::Repair& known, QWidget* parent)
+    : RepairDialog(session, known.points, parent)
+{
+    m_known = known;
+    fill();
+}
+
+RepairDialog::RepairDialog(JobSession& session, const std::vector<model::PointId>& points, QWidget* parent)
     : QDialog(parent)
-    , m_job(job)
+    , m_job(session.job())
     , m_points(points)
     , m_defect(new QComboBox(this))
     , m_action(new QComboBox(this))
@@ -63,11 +72,12 @@ RepairDialog::RepairDialog(const model::Job& job, const std::vector<model::Point
     , m_cureHours(new QSpinBox(this))
     , m_disturbed(new QLineEdit(this))
     , m_note(new QLineEdit(this))
+    , m_photos(new PhotoStrip(session, this))
     , m_caution(new QLabel(this))
     , m_complaint(new QLabel(this))
     , m_buttons(new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel, this))
 {
-    setWindowTitle(tr("Repair at %1").arg(numbersOf(job, points)));
+    setWindowTitle(tr("Repair at %1").arg(numbersOf(m_job, points)));
     setMinimumWidth(520);
     for (QComboBox* box : {m_defect, m_action}) {
         box->setEditable(true);
@@ -82,7 +92,7 @@ RepairDialog::RepairDialog(const model::Job& job, const std::vector<model::Point
     m_due->setDisplayFormat(QStringLiteral("yyyy-MM-dd"));
     m_cureHours->setRange(0, 24 * 30);
     m_cureHours->setSuffix(tr(" h"));
-    m_disturbed->setText(numbersOf(job, neighbours()));
+    m_disturbed->setText(numbersOf(m_job, neighbours()));
     m_caution->setWordWrap(true);
     m_complaint->setWordWrap(true);
     m_buttons->button(QDialogButtonBox::Ok)->setText(tr("Store and open round"));
@@ -101,6 +111,7 @@ RepairDialog::RepairDialog(const model::Job& job, const std::vector<model::Point
     form->addRow(tr("May be sprayed &after"), m_cureHours);
     form->addRow(tr("Spray again &too"), m_disturbed);
     form->addRow(tr("&Note"), m_note);
+    form->addRow(tr("Ph&otos"), m_photos);
     form->addRow(m_caution);
     form->addRow(m_complaint);
     form->addRow(m_buttons);
@@ -119,13 +130,33 @@ std::vector<model::PointId> RepairDialog::neighbours() const
     return analysis::disturbedBy(m_job.sketch, m_points);
 }
 
+void RepairDialog::fill()
+{
+    const auto text = [](const std::string& words) { return QString::fromStdString(words); };
+    m_defect->setCurrentText(text(m_known->defect));
+    m_action->setCurrentText(text(m_known->action));
+    m_material->setText(text(m_known->material));
+    m_permanent->setChecked(m_known->permanent);
+    m_temporary->setChecked(!m_known->permanent);
+    m_owner->setText(text(m_known->owner));
+    if (m_known->due)
+        m_due->setDate(QDate::fromString(text(m_known->due->date()), Qt::ISODate));
+    if (m_known->sprayableFrom)
+        m_cureHours->setValue(qRound(m_known->sprayableFrom->secondsSince(m_known->at) / 3600.0));
+    m_disturbed->setText(numbersOf(m_job, m_known->disturbed));
+    m_note->setText(text(m_known->note));
+    m_photos->setPhotos(m_known->pictures);
+    m_buttons->button(QDialogButtonBox::Ok)->setText(tr("Store"));
+    refresh();
+}
+
 void RepairDialog::refresh()
 {
     const std::string action = m_action->currentText().trimmed().toStdString();
     QStringList cautions;
     for (const std::string& sentence : analysis::repairCautions(action))
         cautions << QString::fromStdString(sentence);
-    if (analysis::isTightenedAgain(m_job, m_points, action))
+    if (!m_known && analysis::isTightenedAgain(m_job, m_points, action))
         cautions.prepend(
             tr("This joint was tightened before. Is the cause known? Force does not seal a nick or a hair."));
     m_caution->setText(cautions.join(QLatin1Char('\n')));
@@ -146,8 +177,12 @@ void RepairDialog::refresh()
 model::Repair RepairDialog::repair() const
 {
     constexpr std::int64_t kMillisecondsPerHour = 3'600'000;
-    model::Repair repair;
+    model::Repair repair = m_known.value_or(model::Repair{});
     repair.points = m_points;
+    repair.disturbed.clear();
+    repair.owner.clear();
+    repair.due.reset();
+    repair.sprayableFrom.reset();
     for (const QString& number : m_disturbed->text().split(QLatin1Char(','), Qt::SkipEmptyParts))
         if (const model::TestPoint* point = m_job.sketch.pointNumbered(number.trimmed().toInt()))
             if (std::find(m_points.begin(), m_points.end(), point->id) == m_points.end())
@@ -162,11 +197,12 @@ model::Repair RepairDialog::repair() const
             repair.due = *due;
     }
     if (m_cureHours->value() > 0) {
-        Timestamp from = Timestamp::now();
+        Timestamp from = m_known ? m_known->at : Timestamp::now();
         from.utcMilliseconds += m_cureHours->value() * kMillisecondsPerHour;
         repair.sprayableFrom = from;
     }
     repair.note = m_note->text().trimmed().toStdString();
+    repair.pictures = m_photos->photos();
     return repair;
 }
 

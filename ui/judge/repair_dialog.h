@@ -6,6 +6,8 @@
 
 #include <QDialog>
 
+#include <optional>
+
 class QComboBox;
 class QDateEdit;
 class QDialogButtonBox;
@@ -16,22 +18,28 @@ class QSpinBox;
 
 namespace sealwalk::ui {
 
+class JobSession;
+class PhotoStrip;
+
 class RepairDialog : public QDialog
 {
     Q_OBJECT
 
 public:
-    RepairDialog(const model::Job& job, const std::vector<model::PointId>& points, QWidget* parent = nullptr);
+    RepairDialog(JobSession& session, const std::vector<model::PointId>& points, QWidget* parent = nullptr);
+    /// One that is on record, to be looked at, completed or given photos.
+    RepairDialog(JobSession& session, const model::Repair& known, QWidget* parent = nullptr);
     [[nodiscard]] model::Repair repair() const;
-    /// Whether the round that proves it is opened at once.
     [[nodiscard]] static QStringList defects();
     [[nodiscard]] static QStringList actions();
 
 private:
     void refresh();
+    void fill();
     [[nodiscard]] std::vector<model::PointId> neighbours() const;
 
     const model::Job& m_job;
+    std::optional<model::Repair> m_known;
     std::vector<model::PointId> m_points;
     QComboBox* m_defect;
     QComboBox* m_action;
@@ -43,6 +51,7 @@ private:
     QSpinBox* m_cureHours;
     QLineEdit* m_disturbed;
     QLineEdit* m_note;
+    PhotoStrip* m_photos;
     QLabel* m_caution;
     QLabel* m_complaint;
     QDialogButtonBox* m_buttons;

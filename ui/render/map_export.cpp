@@ -2,6 +2,7 @@
 #include "ui/render/map_export.h"
 
 #include "ui/render/decade_ruler.h"
+#include "ui/render/picture_file.h"
 #include "ui/render/sheet_picture.h"
 
 #include <QBuffer>
@@ -119,8 +120,8 @@ void LaidMap::paint(QPainter& painter, const QImage& underlay, const QRectF& fra
         painter.setOpacity(under.opacity);
         painter.translate(QPointF(under.corner.x, -under.corner.y) * scale);
         painter.rotate(-qRadiansToDegrees(under.rotation));
-        painter.drawImage(QRectF(0, -underlay.height() * k, underlay.width() * k, underlay.height() * k),
-                          underlay);
+        const QSizeF size = underlay.deviceIndependentSize() * k;
+        painter.drawImage(QRectF(QPointF(0, -size.height()), size), underlay);
         painter.restore();
     }
     m_picture->paint(painter, theme);
@@ -212,7 +213,13 @@ QImage underlayOf(const model::Sheet& sheet,
     const Result<model::Picture> picture = pictures(sheet.underlay->picture);
     if (!picture)
         return {};
-    return QImage::fromData(picture->bytes.data(), static_cast<int>(picture->bytes.size()));
+    const Result<DecodedPicture> decoded = decodePicture(picture->bytes, picture->extension);
+    if (!decoded)
+        return {};
+    // A drawing is kept sharper than the pixels its scale counts in.
+    QImage image = decoded->image;
+    image.setDevicePixelRatio(image.width() / decoded->size.width());
+    return image;
 }
 
 Status writeMapSvg(const MapPage& page, const std::filesystem::path& file)

@@ -4,6 +4,7 @@
 #include "ui/render/decade_ruler.h"
 #include "ui/render/figure_painter.h"
 #include "ui/render/map_export.h"
+#include "ui/render/picture_file.h"
 #include "ui/render/report_pages.h"
 
 #include <QImage>
@@ -32,6 +33,12 @@ QFont faceOf(const report::Paragraph& paragraph)
 {
     return printFont(kText + (paragraph.look == report::Paragraph::Look::Strong ? 1.0 : 0.0),
                      paragraph.look == report::Paragraph::Look::Strong ? Weight::Bold : Weight::Normal);
+}
+
+QSizeF sizeIn(const QImage& image, double width)
+{
+    return image.isNull() ? QSizeF()
+                          : QSizeF(image.size()).scaled(QSizeF(width, kPhotoHeight), Qt::KeepAspectRatio);
 }
 
 } // namespace
@@ -166,25 +173,51 @@ void Pages::block(const report::SignatureBlock& signatures)
     }
 }
 
-void Pages::block(const report::PictureBlock& picture)
+void Pages::block(const report::PictureBlock& pictures)
 {
-    QImage image;
-    if (m_options.pictures)
-        if (const Result<model::Picture> found = m_options.pictures(picture.sha256))
-            image = QImage::fromData(found->bytes.data(), static_cast<int>(found->bytes.size()));
-    if (image.isNull()) {
-        block(report::Paragraph{picture.caption + " (photo " + picture.sha256.substr(0, 12) +
-                                    " cannot be shown)",
-                                report::Paragraph::Look::Soft});
-        return;
+    constexpr std::size_t kInRow = 2;
+    const double width = (m_metrics.textWidth() - kPlotGap) / kInRow;
+    for (std::size_t first = 0; first < pictures.photos.size(); first += kInRow) {
+        const std::size_t end = std::min(first + kInRow, pictures.photos.size());
+        double height = 0.0;
+        std::vector<QImage> images;
+        for (std::size_t i = first; i < end; ++i) {
+            const report::Photo& photo = pictures.photos[i];
+            images.push_back(photoOf(photo.sha256));
+            const QSizeF size = sizeIn(images.back(), width);
+            height = std::max(height, size.height() + 8.0 +
+                                          wrappedHeight(words(photo.caption), printFont(kText - 1), width));
+        }
+        const double top = take(height + 12.0) + 4.0;
+        for (std::size_t i = first; i < end; ++i) {
+            const double left = m_metrics.left + static_cast<double>(i - first) * (width + kPlotGap);
+            drawPhoto(images[i - first], pictures.photos[i], QPointF(left, top), width);
+        }
     }
-    const QSizeF size =
-        QSizeF(image.size()).scaled(QSizeF(m_metrics.textWidth(), kPhotoHeight), Qt::KeepAspectRatio);
-    const double top = take(size.height() + 26.0);
-    draw([=, this, caption = words(picture.caption)](QPainter& painter) {
+}
+
+QImage Pages::photoOf(const std::string& sha256) const
+{
+    if (!m_options.pictures)
+        return {};
+    const Result<model::Picture> found = m_options.pictures(sha256);
+    if (!found)
+        return {};
+    const Result<DecodedPicture> decoded = decodePicture(found->bytes, found->extension);
+    return decoded ? decoded->image : QImage();
+}
+
+void Pages::drawPhoto(const QImage& image, const report::Photo& photo, QPointF corner, double width)
+{
+    const QSizeF size = sizeIn(image, width);
+    const QString caption =
+        image.isNull() ? words(photo.caption + " (photo " + photo.sha256.substr(0, 12) + " cannot be shown)")
+                       : words(photo.caption);
+    draw([=, this](QPainter& painter) {
         painter.setRenderHint(QPainter::SmoothPixmapTransform);
-        painter.drawImage(QRectF(QPointF(m_metrics.left, top + 4), size), image);
-        wrappedText(painter, QRectF(m_metrics.left, top + size.height() + 8, m_metrics.textWidth(), 16),
+        if (!image.isNull())
+            painter.drawImage(QRectF(corner, size), image);
+        wrappedText(painter, QRectF(corner + QPointF(0, size.height() + 4), QSizeF(width, kPhotoHeight)),
                     caption, printFont(kText - 1), m_theme.colour(Role::InkSoft));
     });
 }

@@ -2,6 +2,7 @@
 #include "ui/render/report_pages.h"
 
 #include "ui/render/icon.h"
+#include "ui/render/line_breaks.h"
 #include "ui/render/plate_painter.h"
 
 #include <QFontMetricsF>
@@ -17,7 +18,6 @@ constexpr double kSmall = 9.0;
 constexpr double kCellPad = 4.0;
 constexpr double kPlate = 13.0;
 constexpr double kGlyph = 20.0;
-constexpr int kWrap = Qt::TextWordWrap;
 
 QString words(const std::string& text)
 {
@@ -48,15 +48,29 @@ double wrappedHeight(const QString& text, const QFont& font, double width)
 {
     if (text.isEmpty())
         return 0.0;
-    return QFontMetricsF(font).boundingRect(QRectF(0, 0, width, 1e6), kWrap, text).height();
+    return static_cast<double>(brokenLines(text, font, width).size()) * QFontMetricsF(font).lineSpacing();
 }
 
 void wrappedText(QPainter& painter, const QRectF& where, const QString& text, const QFont& font,
                  const QColor& ink, Qt::Alignment alignment)
 {
+    const QFontMetricsF metrics(font);
+    const QStringList lines = brokenLines(text, font, where.width());
+    const double height = static_cast<double>(lines.size()) * metrics.lineSpacing();
+    double y = where.top() + metrics.ascent();
+    if (alignment.testFlag(Qt::AlignVCenter))
+        y += 0.5 * (where.height() - height);
     painter.setFont(font);
     painter.setPen(ink);
-    painter.drawText(where, static_cast<int>(alignment) | kWrap | Qt::TextDontClip, text);
+    for (const QString& line : lines) {
+        double x = where.left();
+        if (alignment.testFlag(Qt::AlignRight))
+            x = where.right() - metrics.horizontalAdvance(line);
+        else if (alignment.testFlag(Qt::AlignHCenter))
+            x = where.center().x() - 0.5 * metrics.horizontalAdvance(line);
+        painter.drawText(QPointF(x, y), line);
+        y += metrics.lineSpacing();
+    }
 }
 
 Pages::Pages(const report::ReportContent& content, const PdfOptions& options)

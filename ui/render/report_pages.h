@@ -59,7 +59,9 @@ private:
     void block(const report::ScaleBlock& scale);
     void block(const report::LegendBlock& legend);
     void block(const report::SignatureBlock& signatures);
-    void block(const report::PictureBlock& picture);
+    void block(const report::PictureBlock& pictures);
+    [[nodiscard]] QImage photoOf(const std::string& sha256) const;
+    void drawPhoto(const QImage& image, const report::Photo& photo, QPointF corner, double width);
     void beside(const std::vector<report::Paragraph>& words, double left, double top, double width);
     [[nodiscard]] double wordsHeight(const std::vector<report::Paragraph>& words, double width) const;
     void tableHead(const report::ReportTable& table, const std::vector<double>& edges);

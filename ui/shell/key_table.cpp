@@ -73,6 +73,7 @@ constexpr Row kJudge[] = {
     {"E, F", QT_TRANSLATE_NOOP("KeyTable", "echoes in or out, as found or as left")},
     {"1…9", QT_TRANSLATE_NOOP("KeyTable", "sheets")},
     {"G", QT_TRANSLATE_NOOP("KeyTable", "log repairs for the ticks")},
+    {"R", QT_TRANSLATE_NOOP("KeyTable", "repairs: what is open, before and after")},
 };
 
 constexpr Row kSignOff[] = {

@@ -7,6 +7,7 @@
 #include "ui/session/job_files.h"
 #include "ui/session/job_session.h"
 #include "ui/shell/main_window.h"
+#include "ui/shell/temporary_repairs.h"
 #include "ui/sketch/sketch_page.h"
 #include "ui/widgets/note_line.h"
 
@@ -45,7 +46,10 @@ void openHistory(MainWindow& window, const QString& file, bool createWhenMissing
         return;
     }
     window.showStage(Stage::History);
-    window.say(Severity::News, tr("History: %1").arg(file));
+    if (const QString overdue = overdueRepairsNote(window.session()); !overdue.isEmpty())
+        window.say(Severity::Caution, overdue);
+    else
+        window.say(Severity::News, tr("History: %1").arg(file));
 }
 
 void openOwnHistory(MainWindow& window)

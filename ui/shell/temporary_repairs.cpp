@@ -54,4 +54,38 @@ QString temporaryRepairsNote(const JobSession& session)
     return tr("Temporary repairs to make good: %1.").arg(parts.join(QStringLiteral("; ")));
 }
 
+QString overdueRepairsNote(const JobSession& session)
+{
+    constexpr int kMostNamed = 3;
+    if (!session.hasHistory())
+        return {};
+    const auto objects = session.history().objects();
+    if (!objects)
+        return {};
+    const Timestamp now = Timestamp::now();
+    QStringList parts;
+    int overdue = 0;
+    for (const storage::ObjectRow& object : *objects) {
+        if (object.openTemporaryRepairs == 0)
+            continue;
+        const auto open = session.history().openTemporaryRepairs(object.id);
+        if (!open)
+            continue;
+        for (const storage::OpenRepair& each : *open) {
+            if (!each.repair.due || now < *each.repair.due || ++overdue > kMostNamed)
+                continue;
+            parts.append(tr("%1, job %2: %3, was due %4")
+                             .arg(QString::fromStdString(object.name))
+                             .arg(each.jobNumber)
+                             .arg(QString::fromStdString(each.repair.action),
+                                  QString::fromStdString(each.repair.due->date())));
+        }
+    }
+    if (overdue == 0)
+        return {};
+    if (overdue > kMostNamed)
+        parts.append(tr("and %1 more").arg(overdue - kMostNamed));
+    return tr("Overdue temporary repairs: %1.").arg(parts.join(QStringLiteral("; ")));
+}
+
 } // namespace sealwalk::ui

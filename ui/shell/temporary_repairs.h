@@ -12,4 +12,8 @@ class JobSession;
 /// empty when there is none.
 QString temporaryRepairsNote(const JobSession& session);
 
+/// One sentence for the start: temporary repairs of the whole history that are past their date; empty when
+/// there is none.
+QString overdueRepairsNote(const JobSession& session);
+
 } // namespace sealwalk::ui

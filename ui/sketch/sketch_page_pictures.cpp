@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The parts of the page that open dialogs: pictures, reminders, print.
 #include "core/editing/sheets.h"
+#include "ui/render/picture_file.h"
 #include "ui/session/job_session.h"
 #include "ui/sketch/blank_print.h"
 #include "ui/sketch/canvas.h"
-#include "ui/sketch/picture_file.h"
 #include "ui/sketch/reminder_dialog.h"
 #include "ui/sketch/sketch_desk.h"
 #include "ui/sketch/sketch_page.h"
@@ -31,7 +31,7 @@ void SketchPage::choosePicture(bool onNewSheet)
                                         "*.webp *.svg *.pdf);;All files (*)"));
     if (file.isEmpty())
         return;
-    const Result<int> pages = pagesOf(file);
+    const Result<int> pages = render::pagesOf(file);
     if (!pages) {
         m_desk->say(Severity::Caution, QString::fromStdString(pages.error().message));
         return;
@@ -49,7 +49,7 @@ void SketchPage::choosePicture(bool onNewSheet)
 
 void SketchPage::usePicture(const QString& file, int page, bool onNewSheet)
 {
-    using Read = std::shared_ptr<Result<PictureFile>>;
+    using Read = std::shared_ptr<Result<render::PictureFile>>;
     auto* watcher = new QFutureWatcher<Read>(this);
     connect(watcher, &QFutureWatcher<Read>::finished, this, [this, watcher, onNewSheet, file] {
         watcher->deleteLater();
@@ -58,7 +58,7 @@ void SketchPage::usePicture(const QString& file, int page, bool onNewSheet)
             m_desk->say(Severity::Caution, QString::fromStdString(read->error().message));
             return;
         }
-        const PictureFile& picture = **read;
+        const render::PictureFile& picture = **read;
         const Result<std::string> kept = m_desk->session().addPicture(picture.bytes, picture.extension);
         if (!kept) {
             m_desk->say(Severity::Error, QString::fromStdString(kept.error().message));
@@ -88,8 +88,9 @@ void SketchPage::usePicture(const QString& file, int page, bool onNewSheet)
             m_desk->say(Severity::News, tr("Click the two ends of a length you know, then type it."));
         }
     });
-    watcher->setFuture(QtConcurrent::run(
-        [file, page] { return std::make_shared<Result<PictureFile>>(readPicture(file, page)); }));
+    watcher->setFuture(QtConcurrent::run([file, page] {
+        return std::make_shared<Result<render::PictureFile>>(render::readPicture(file, page));
+    }));
 }
 
 void SketchPage::goThroughReminders()

@@ -31,7 +31,7 @@ void UnderlayImages::request(const std::string& picture)
         emit failed(QString::fromStdString(stored.error().message));
         return;
     }
-    using Decoded = std::shared_ptr<Result<DecodedPicture>>;
+    using Decoded = std::shared_ptr<Result<render::DecodedPicture>>;
     auto* watcher = new QFutureWatcher<Decoded>(this);
     connect(watcher, &QFutureWatcher<Decoded>::finished, this, [this, watcher, picture] {
         watcher->deleteLater();
@@ -44,11 +44,11 @@ void UnderlayImages::request(const std::string& picture)
         emit loaded();
     });
     watcher->setFuture(QtConcurrent::run([bytes = stored->bytes, extension = stored->extension] {
-        return std::make_shared<Result<DecodedPicture>>(decodePicture(bytes, extension));
+        return std::make_shared<Result<render::DecodedPicture>>(render::decodePicture(bytes, extension));
     }));
 }
 
-const DecodedPicture* UnderlayImages::find(const std::string& picture) const
+const render::DecodedPicture* UnderlayImages::find(const std::string& picture) const
 {
     const auto found = m_pictures.find(picture);
     return found == m_pictures.end() ? nullptr : &found->second;
@@ -58,7 +58,7 @@ void UnderlayImages::paint(QPainter& painter, const model::Sheet& sheet, double 
 {
     if (!sheet.underlay)
         return;
-    const DecodedPicture* picture = find(sheet.underlay->picture);
+    const render::DecodedPicture* picture = find(sheet.underlay->picture);
     if (picture == nullptr)
         return;
     const model::Underlay& underlay = *sheet.underlay;

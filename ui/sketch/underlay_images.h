@@ -3,7 +3,7 @@
 #pragma once
 
 #include "core/model/sketch.h"
-#include "ui/sketch/picture_file.h"
+#include "ui/render/picture_file.h"
 
 #include <QObject>
 
@@ -26,7 +26,7 @@ public:
 
     /// Begins to load a picture that is not there yet.
     void request(const std::string& picture);
-    [[nodiscard]] const DecodedPicture* find(const std::string& picture) const;
+    [[nodiscard]] const render::DecodedPicture* find(const std::string& picture) const;
 
     /// Paints the underlay of a sheet, if it is there. Origin: the sheet's; `scale` px per mm.
     void paint(QPainter& painter, const model::Sheet& sheet, double scale) const;
@@ -37,7 +37,7 @@ signals:
 
 private:
     JobSession& m_session;
-    std::map<std::string, DecodedPicture> m_pictures;
+    std::map<std::string, render::DecodedPicture> m_pictures;
     std::set<std::string> m_requested;
 };
 

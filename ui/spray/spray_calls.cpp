@@ -201,6 +201,26 @@ void SprayController::setCall(std::optional<analysis::WalkStep> step)
     if (m_call)
         m_session.select(m_call->point);
     emit changed();
+    if (another)
+        warnOfCuring();
+}
+
+/// A filler that has not cured pulls into the leak: spraying now proves nothing.
+void SprayController::warnOfCuring()
+{
+    if (!m_call)
+        return;
+    const Timestamp now = Timestamp::now();
+    for (const model::Repair& repair : m_session.job().repairs) {
+        const bool isHere =
+            std::find(repair.points.begin(), repair.points.end(), m_call->point) != repair.points.end();
+        if (isHere && repair.sprayableFrom && now < *repair.sprayableFrom)
+            emit said(Weight::Warning,
+                      tr("The repair at point %1 still cures: it may be sprayed from %2 %3.")
+                          .arg(m_call->number)
+                          .arg(QString::fromStdString(repair.sprayableFrom->date()),
+                               QString::fromStdString(repair.sprayableFrom->timeOfDay().substr(0, 5))));
+    }
 }
 
 void SprayController::tick()

@@ -131,6 +131,7 @@ private:
     void reload();
     void setCall(std::optional<analysis::WalkStep> step);
     void advance();
+    void warnOfCuring();
     void storeDraft(ReadingDraft draft);
     [[nodiscard]] ReadingDraft draftOf(model::Outcome outcome) const;
     void enterNumber();

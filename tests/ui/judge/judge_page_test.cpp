@@ -4,18 +4,24 @@
 #include "ui/judge/findings_filter.h"
 #include "ui/judge/findings_model.h"
 #include "ui/judge/judge_page.h"
+#include "ui/judge/photo_strip.h"
 #include "ui/judge/repair_dialog.h"
+#include "ui/session/job_files.h"
 #include "ui/session/map_options.h"
 
 #include <gtest/gtest.h>
 
 #include <QAbstractItemModelTester>
+#include <QApplication>
+#include <QClipboard>
 #include <QComboBox>
 #include <QDialogButtonBox>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QRadioButton>
 #include <QTableView>
+#include <QTableWidget>
+#include <QTemporaryDir>
 #include <QTest>
 #include <QTimer>
 
@@ -126,13 +132,85 @@ TEST_F(Judge, ARepairOpensTheRoundThatProvesIt)
 
 TEST_F(Judge, ATemporaryRepairNeedsAnOwner)
 {
-    RepairDialog dialog(history.session.job(), {history.session.job().sketch.points.front().id});
+    RepairDialog dialog(history.session, std::vector{history.session.job().sketch.points.front().id});
     dialog.findChild<QComboBox*>(QStringLiteral("defect"))->setCurrentText(QStringLiteral("crack"));
     dialog.findChild<QComboBox*>(QStringLiteral("action"))->setCurrentText(QStringLiteral("fill with epoxy"));
     for (QRadioButton* button : dialog.findChildren<QRadioButton*>())
         button->setChecked(button->text() == QStringLiteral("temporary"));
     auto* ok = dialog.findChild<QDialogButtonBox*>()->button(QDialogButtonBox::Ok);
     EXPECT_FALSE(ok->isEnabled());
+}
+
+TEST_F(Judge, PhotosGoWithARepairAndStayOnRecord)
+{
+    QImage photo(640, 480, QImage::Format_RGB32);
+    photo.fill(Qt::darkCyan);
+    QTemporaryDir folder;
+    ASSERT_TRUE(photo.save(folder.filePath(QStringLiteral("nick.png"))));
+    RepairDialog dialog(history.session, std::vector{history.session.job().sketch.pointNumbered(3)->id});
+    dialog.findChild<QComboBox*>(QStringLiteral("defect"))->setCurrentText(QStringLiteral("nick"));
+    dialog.findChild<QComboBox*>(QStringLiteral("action"))->setCurrentText(QStringLiteral("replace seal"));
+    auto* strip = dialog.findChild<PhotoStrip*>();
+    ASSERT_NE(strip, nullptr);
+    strip->addFiles(
+        {folder.filePath(QStringLiteral("nick.png")), folder.filePath(QStringLiteral("none.png"))});
+    ASSERT_TRUE(QTest::qWaitFor([&] { return strip->photos().size() == 1; }));
+    photo.fill(Qt::white);
+    QApplication::clipboard()->setImage(photo);
+    strip->paste();
+    ASSERT_EQ(strip->photos().size(), 2u);
+    const auto stored = history.session.putRepair(dialog.repair());
+    ASSERT_TRUE(stored.has_value());
+    const model::Repair& kept = history.session.job().repairs.front();
+    ASSERT_EQ(kept.pictures.size(), 2u);
+    for (const std::string& name : kept.pictures)
+        EXPECT_TRUE(history.session.picture(name).has_value());
+    // They go along in the job file.
+    const auto file = folder.filePath(QStringLiteral("a.sealjob")).toStdString();
+    ASSERT_TRUE(writeJobFile(history.session, file).has_value());
+    tests::TemporaryHistory other;
+    const auto taken = takeJobFile(other.session, file);
+    ASSERT_TRUE(taken.has_value());
+    for (const std::string& name : kept.pictures)
+        EXPECT_TRUE(other.session.picture(name).has_value());
+    // The dialog opens on the record again, photos and all.
+    const RepairDialog again(history.session, kept);
+    EXPECT_EQ(again.repair().pictures, kept.pictures);
+    EXPECT_EQ(again.repair().id, kept.id);
+}
+
+TEST_F(Judge, ARepairIsOpenUntilSprayedAgainAndTheTotalMeasured)
+{
+    model::Repair repair;
+    repair.points = {history.session.job().sketch.pointNumbered(3)->id};
+    repair.defect = "nick";
+    repair.action = "replace seal";
+    ASSERT_TRUE(history.session.putRepair(repair).has_value());
+    page->findChild<QPushButton*>(QStringLiteral("showRepairs"))->click();
+    auto* repairs = page->findChild<QTableWidget*>(QStringLiteral("repairs"));
+    ASSERT_NE(repairs, nullptr);
+    ASSERT_EQ(repairs->rowCount(), 1);
+    const auto state = [&] { return repairs->item(0, 2)->text(); };
+    EXPECT_EQ(state(), QStringLiteral("open: spray again 3"));
+    page->findChild<QPushButton*>(QStringLiteral("proveRepair"))->click();
+    ASSERT_EQ(history.session.job().rounds.back().repair, history.session.job().repairs.front().id);
+    ReadingDraft draft;
+    draft.point = repair.points.front();
+    draft.outcome = model::Outcome::NoResponse;
+    draft.background = millibarLitresPerSecond(1e-10);
+    draft.dwell = seconds(8);
+    ASSERT_TRUE(history.session.store(draft).has_value());
+    EXPECT_TRUE(QTest::qWaitFor(
+        [&] { return state() == QStringLiteral("open: sprayed again, no pressure rise since"); }, 20000))
+        << state().toStdString();
+    model::RiseTest rise;
+    rise.moment = model::TestMoment::AsLeft;
+    for (int minute = 0; minute <= 30; ++minute) {
+        rise.times.push_back(minute * 60.0);
+        rise.pressures.push_back(1.0 + 0.01 * minute);
+    }
+    ASSERT_TRUE(history.session.addRiseTest(rise).has_value());
+    EXPECT_TRUE(QTest::qWaitFor([&] { return state() == QStringLiteral("proven"); }));
 }
 
 // Regression: in a unit that needs the gas, figures were mbar·l/s under the other unit's name.

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "ui/sketch/picture_file.h"
+#include "ui/render/picture_file.h"
 
 #include <QBuffer>
 #include <QFile>
@@ -11,7 +11,7 @@
 
 #include <algorithm>
 
-namespace sealwalk::ui {
+namespace sealwalk::render {
 
 namespace {
 
@@ -196,4 +196,4 @@ Result<DecodedPicture> decodePicture(const std::vector<std::uint8_t>& bytes, con
     return DecodedPicture{image.convertToFormat(QImage::Format_ARGB32_Premultiplied), size};
 }
 
-} // namespace sealwalk::ui
+} // namespace sealwalk::render

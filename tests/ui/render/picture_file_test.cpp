@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "ui/sketch/picture_file.h"
+#include "ui/render/picture_file.h"
 
 #include <gtest/gtest.h>
 
@@ -9,7 +9,7 @@
 #include <QPdfWriter>
 #include <QTemporaryDir>
 
-namespace sealwalk::ui {
+namespace sealwalk::render {
 namespace {
 
 class PictureFiles : public ::testing::Test
@@ -117,4 +117,4 @@ TEST_F(PictureFiles, RefuseWhatIsNoPictureWithASentence)
 }
 
 } // namespace
-} // namespace sealwalk::ui
+} // namespace sealwalk::render

@@ -12,7 +12,7 @@
 #include <string>
 #include <vector>
 
-namespace sealwalk::ui {
+namespace sealwalk::render {
 
 /// A picture as it is kept in the history.
 struct PictureFile
@@ -40,4 +40,4 @@ struct DecodedPicture
 };
 Result<DecodedPicture> decodePicture(const std::vector<std::uint8_t>& bytes, const std::string& extension);
 
-} // namespace sealwalk::ui
+} // namespace sealwalk::render

@@ -1,0 +1,92 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/analysis/repair_progress.h"
+
+#include <algorithm>
+#include <unordered_set>
+
+namespace sealwalk::analysis {
+
+namespace {
+
+bool isAnswer(model::Outcome outcome)
+{
+    return outcome == model::Outcome::Value || outcome == model::Outcome::NoResponse ||
+           outcome == model::Outcome::AboveRange;
+}
+
+/// Points with a standing answer since `at`.
+std::unordered_set<model::PointId> sprayedSince(const model::Job& job, const Timestamp& at)
+{
+    std::unordered_set<model::PointId> sprayed;
+    for (const model::Round& round : job.rounds)
+        for (const model::Reading* reading : job.standing(round.id))
+            if (reading->at >= at && isAnswer(reading->outcome))
+                sprayed.insert(reading->point);
+    return sprayed;
+}
+
+bool leaksStill(const model::Repair& repair, std::span<const PointFinding> asLeft)
+{
+    return std::any_of(asLeft.begin(), asLeft.end(), [&](const PointFinding& finding) {
+        return finding.verdict == Verdict::Over && !finding.concession &&
+               std::find(repair.points.begin(), repair.points.end(), finding.point) != repair.points.end();
+    });
+}
+
+} // namespace
+
+std::vector<model::PointId> pointsToProve(const model::Repair& repair)
+{
+    std::vector<model::PointId> points;
+    for (const auto* list : {&repair.points, &repair.disturbed})
+        for (const model::PointId point : *list)
+            if (std::find(points.begin(), points.end(), point) == points.end())
+                points.push_back(point);
+    return points;
+}
+
+RepairProgress progressOf(const model::Job& job, const model::Repair& repair,
+                          std::span<const PointFinding> asLeft, const Timestamp& now)
+{
+    RepairProgress progress;
+    const auto sprayed = sprayedSince(job, repair.at);
+    for (const model::PointId point : pointsToProve(repair))
+        if (!sprayed.contains(point))
+            progress.toSpray.push_back(point);
+    for (const model::Round& round : job.rounds)
+        if (round.repair == repair.id)
+            progress.round = &round;
+    for (const model::RiseTest& test : job.riseTests) {
+        const model::RiseTest*& side = test.at < repair.at ? progress.totalBefore : progress.totalAfter;
+        if (side == nullptr || side->at < test.at)
+            side = &test;
+    }
+    if (!progress.toSpray.empty())
+        progress.step = repair.sprayableFrom && now < *repair.sprayableFrom ? RepairStep::Cures
+                                                                            : RepairStep::AwaitsRetest;
+    else if (leaksStill(repair, asLeft))
+        progress.step = RepairStep::StillLeaks;
+    else
+        progress.step = progress.totalAfter == nullptr ? RepairStep::AwaitsTotal : RepairStep::Proven;
+    return progress;
+}
+
+std::string progressWords(const RepairProgress& progress, const model::Repair& repair)
+{
+    switch (progress.step) {
+    case RepairStep::Cures:
+        return "open: cures until " + repair.sprayableFrom->date() + ' ' +
+               repair.sprayableFrom->timeOfDay().substr(0, 5);
+    case RepairStep::AwaitsRetest:
+        return "open: not all sprayed again";
+    case RepairStep::StillLeaks:
+        return "open: sprayed again, still over the limit";
+    case RepairStep::AwaitsTotal:
+        return "sprayed again; no pressure rise since";
+    case RepairStep::Proven:
+        return "proven: sprayed again, total measured";
+    }
+    return {};
+}
+
+} // namespace sealwalk::analysis

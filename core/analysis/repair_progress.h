@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// How far a repair is from being proven: sprayed again with what it disturbed, and the total measured.
+#pragma once
+
+#include "core/analysis/point_finding.h"
+#include "core/model/job.h"
+
+#include <optional>
+#include <span>
+#include <string>
+#include <vector>
+
+namespace sealwalk::analysis {
+
+enum class RepairStep
+{
+    Cures,        ///< may not be sprayed yet
+    AwaitsRetest, ///< a point of it, or one it disturbed, was not sprayed since
+    StillLeaks,   ///< sprayed again, and still over the limit without a concession
+    AwaitsTotal,  ///< sprayed again and well; no pressure rise since
+    Proven,
+};
+
+struct RepairProgress
+{
+    RepairStep step = RepairStep::AwaitsRetest;
+    std::vector<model::PointId> toSpray;          ///< not sprayed since, in the order of the repair
+    const model::Round* round = nullptr;          ///< the one that proves it
+    const model::RiseTest* totalBefore = nullptr; ///< the last pressure rise before it
+    const model::RiseTest* totalAfter = nullptr;  ///< the last pressure rise after it
+    [[nodiscard]] bool isOpen() const { return step != RepairStep::Proven; }
+};
+
+/// `asLeft` are the job's findings as left. Pointers live as long as `job` is unchanged.
+RepairProgress progressOf(const model::Job& job, const model::Repair& repair,
+                          std::span<const PointFinding> asLeft, const Timestamp& now);
+
+/// What the round that proves a repair calls: its points, then what was disturbed, each once.
+std::vector<model::PointId> pointsToProve(const model::Repair& repair);
+
+/// A phrase without points: "proven", "sprayed again, still over the limit", "cures until 2026-03-03 14:05".
+std::string progressWords(const RepairProgress& progress, const model::Repair& repair);
+
+} // namespace sealwalk::analysis

@@ -1,0 +1,244 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/judge/repairs_panel.h"
+
+#include "core/analysis/job_rise.h"
+#include "core/analysis/repair_progress.h"
+#include "core/report/rate_text.h"
+#include "core/report/shown_unit.h"
+#include "ui/render/theme.h"
+#include "ui/session/job_session.h"
+
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QLabel>
+#include <QPushButton>
+#include <QTableWidget>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace sealwalk::ui {
+
+namespace {
+
+enum Column
+{
+    Points,
+    Done,
+    State,
+    Before,
+    After,
+    Until,
+    ColumnCount
+};
+
+QString text(const std::string& words)
+{
+    return QString::fromStdString(words);
+}
+
+QString numbers(const model::Sketch& sketch, const std::vector<model::PointId>& points)
+{
+    QStringList all;
+    for (const model::PointId id : points)
+        if (const model::TestPoint* point = sketch.point(id))
+            all << QString::number(point->number);
+    return all.join(QStringLiteral(", "));
+}
+
+QString stateText(const analysis::RepairProgress& progress, const model::Repair& repair,
+                  const model::Sketch& sketch)
+{
+    using analysis::RepairStep;
+    switch (progress.step) {
+    case RepairStep::Cures:
+        return RepairsPanel::tr("open: may be sprayed from %1 %2")
+            .arg(text(repair.sprayableFrom->date()), text(repair.sprayableFrom->timeOfDay().substr(0, 5)));
+    case RepairStep::AwaitsRetest:
+        return RepairsPanel::tr("open: spray again %1").arg(numbers(sketch, progress.toSpray));
+    case RepairStep::StillLeaks:
+        return RepairsPanel::tr("open: still over the limit");
+    case RepairStep::AwaitsTotal:
+        return RepairsPanel::tr("open: sprayed again, no pressure rise since");
+    case RepairStep::Proven:
+        return RepairsPanel::tr("proven");
+    }
+    return {};
+}
+
+/// What the worst of the points said.
+QString worst(const std::vector<analysis::PointFinding>& findings, const model::Repair& repair,
+              const report::ShownUnit& unit)
+{
+    const analysis::PointFinding* most = nullptr;
+    const auto weight = [](const analysis::PointFinding& f) {
+        return f.rate ? *f.rate : f.bound.value_or(LeakRate());
+    };
+    for (const analysis::PointFinding& finding : findings)
+        if (std::find(repair.points.begin(), repair.points.end(), finding.point) != repair.points.end() &&
+            (most == nullptr || weight(*most) < weight(finding)))
+            most = &finding;
+    if (most == nullptr)
+        return {};
+    if (most->rate)
+        return text(unit.print(*most->rate));
+    if (most->bound)
+        return RepairsPanel::tr("below %1").arg(text(unit.print(*most->bound)));
+    return QStringLiteral("–");
+}
+
+} // namespace
+
+RepairsPanel::RepairsPanel(JobSession& session, QWidget* parent)
+    : QWidget(parent)
+    , m_session(session)
+    , m_table(new QTableWidget(0, ColumnCount, this))
+    , m_totals(new QLabel(this))
+{
+    auto* title = new QLabel(tr("Repairs"), this);
+    title->setFont(render::font(render::TextSize::Title, render::Weight::Bold));
+    m_table->setObjectName(QStringLiteral("repairs"));
+    m_table->setAccessibleName(tr("Repairs"));
+    m_table->setHorizontalHeaderLabels(
+        {tr("Points"), tr("What was done"), tr("State"), tr("As found"), tr("As left"), tr("Until")});
+    m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
+    m_table->setSelectionMode(QAbstractItemView::SingleSelection);
+    m_table->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    m_table->setShowGrid(false);
+    m_table->setFrameShape(QFrame::NoFrame);
+    m_table->setTabKeyNavigation(false);
+    m_table->verticalHeader()->hide();
+    m_table->verticalHeader()->setDefaultSectionSize(render::kTableRow);
+    m_table->horizontalHeader()->setHighlightSections(false);
+    m_table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+    for (const auto& [column, width] :
+         {std::pair{Points, 60}, {Done, 190}, {State, 230}, {Before, 96}, {After, 110}, {Until, 90}})
+        m_table->setColumnWidth(column, width);
+    m_table->horizontalHeader()->setSectionResizeMode(State, QHeaderView::Stretch);
+    m_totals->setWordWrap(true);
+    auto* open = new QPushButton(tr("Open, add photos …"), this);
+    open->setObjectName(QStringLiteral("openRepair"));
+    auto* prove = new QPushButton(tr("Spray again"), this);
+    prove->setObjectName(QStringLiteral("proveRepair"));
+    auto* back = new QPushButton(tr("Back (Esc)"), this);
+    auto* head = new QHBoxLayout;
+    head->addWidget(title);
+    head->addStretch();
+    for (QPushButton* button : {open, prove, back})
+        head->addWidget(button);
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(render::kGapApart, render::kGapNear, render::kGapApart, render::kGapNear);
+    column->addLayout(head);
+    column->addWidget(m_table, 1);
+    column->addWidget(m_totals);
+    setFocusProxy(m_table);
+    const auto edit = [this] {
+        if (const model::RepairId* repair = chosen())
+            emit editWanted(*repair);
+    };
+    connect(m_table, &QTableWidget::activated, this, edit);
+    connect(open, &QPushButton::clicked, this, edit);
+    connect(prove, &QPushButton::clicked, this, [this] {
+        if (const model::RepairId* repair = chosen())
+            emit proofWanted(*repair);
+    });
+    connect(back, &QPushButton::clicked, this, &RepairsPanel::left);
+}
+
+const model::RepairId* RepairsPanel::chosen() const
+{
+    const int row = m_table->currentRow();
+    return row >= 0 && row < static_cast<int>(m_shown.size()) ? &m_shown[static_cast<std::size_t>(row)]
+                                                              : nullptr;
+}
+
+void RepairsPanel::refresh()
+{
+    const int row = std::max(0, m_table->currentRow());
+    m_table->setRowCount(0);
+    m_shown.clear();
+    if (!m_session.hasJob())
+        return;
+    const model::Job& job = m_session.job();
+    const Timestamp now = Timestamp::now();
+    for (const bool open : {true, false})
+        for (const model::Repair& repair : job.repairs)
+            if (analysis::progressOf(job, repair, m_session.asLeft(), now).isOpen() == open)
+                addRow(repair);
+    addCarried();
+    m_table->setCurrentCell(std::min(row, m_table->rowCount() - 1), 0);
+    m_totals->setText(totalsText());
+}
+
+void RepairsPanel::addRow(const model::Repair& repair)
+{
+    const model::Job& job = m_session.job();
+    const Timestamp now = Timestamp::now();
+    const auto progress = analysis::progressOf(job, repair, m_session.asLeft(), now);
+    const report::ShownUnit unit = report::shownUnit(job.setup);
+    QString until = repair.permanent ? tr("permanent")
+                    : repair.due     ? text(repair.due->date())
+                                     : tr("no date");
+    if (!repair.permanent && repair.due && *repair.due < now)
+        until = tr("overdue, %1").arg(until);
+    QString done = text(repair.action);
+    if (!repair.pictures.empty())
+        done += tr(", %n photo(s)", nullptr, static_cast<int>(repair.pictures.size()));
+    const QString cells[ColumnCount] = {
+        numbers(job.sketch, repair.points),      done,
+        stateText(progress, repair, job.sketch), worst(m_session.asFound(), repair, unit),
+        worst(m_session.asLeft(), repair, unit), until};
+    const int row = m_table->rowCount();
+    m_table->insertRow(row);
+    for (int column = 0; column < ColumnCount; ++column)
+        m_table->setItem(row, column, new QTableWidgetItem(cells[column]));
+    m_shown.push_back(repair.id);
+}
+
+void RepairsPanel::addCarried()
+{
+    const Timestamp now = Timestamp::now();
+    for (const storage::OpenRepair& left : m_session.repairsLeftOpen()) {
+        const bool overdue = left.repair.due && *left.repair.due < now;
+        const QString due = left.repair.due ? text(left.repair.due->date()) : tr("no date");
+        const QString cells[ColumnCount] = {
+            numbers(m_session.job().sketch, left.repair.points),
+            text(left.repair.action),
+            tr("temporary, from job %1").arg(left.jobNumber),
+            {},
+            worst(m_session.asLeft(), left.repair, report::shownUnit(m_session.job().setup)),
+            overdue ? tr("overdue, %1").arg(due) : due};
+        const int row = m_table->rowCount();
+        m_table->insertRow(row);
+        for (int column = 0; column < ColumnCount; ++column)
+            m_table->setItem(row, column, new QTableWidgetItem(cells[column]));
+    }
+}
+
+/// The totals on both sides of all repairs.
+QString RepairsPanel::totalsText() const
+{
+    const model::Job& job = m_session.job();
+    if (job.repairs.empty())
+        return tr("No repair was logged in this job.");
+    const auto [first, last] =
+        std::minmax_element(job.repairs.begin(), job.repairs.end(),
+                            [](const model::Repair& a, const model::Repair& b) { return a.at < b.at; });
+    const auto before = analysis::progressOf(job, *first, m_session.asLeft(), Timestamp::now()).totalBefore;
+    const auto after = analysis::progressOf(job, *last, m_session.asLeft(), Timestamp::now()).totalAfter;
+    const report::ShownUnit unit = report::shownUnit(job.setup);
+    const auto side = [&](const model::RiseTest* test) {
+        if (test == nullptr)
+            return tr("no pressure rise");
+        const auto rise = analysis::judgeRise(*test, job, m_session.object());
+        QString said = rise ? tr("leaks %1 as air").arg(text(unit.print(rise->leakRate)))
+                            : tr("pressure rise not judged");
+        if (test->basePressure)
+            said +=
+                tr(", base pressure %1 mbar").arg(text(report::printRate(inMillibars(*test->basePressure))));
+        return said;
+    };
+    return tr("Before the repairs: %1. After: %2.").arg(side(before), side(after));
+}
+
+} // namespace sealwalk::ui
