@@ -29,9 +29,10 @@ namespace sealwalk::ui {
 
 namespace {
 
-constexpr int kWidth = 960;
-constexpr int kHeight = 500;
+constexpr int kWidth = 940;
+constexpr int kHeight = 480;
 constexpr int kFormWidth = 430;
+constexpr int kRow = 26;
 constexpr int kLookEvery = 100; // ms
 
 /// The same port or pipe, which can have only one reader.
@@ -69,7 +70,7 @@ FeedDialog::FeedDialog(FeedSession& feed, QSettings& settings, QWidget* parent)
 {
     setObjectName(QStringLiteral("feedDialog"));
     setWindowTitle(tr("Detector feed"));
-    resize(kWidth, kHeight);
+    setMinimumSize(kWidth, kHeight);
     auto* halves = new QHBoxLayout;
     halves->setSpacing(24);
     halves->addWidget(makeForms());
@@ -152,6 +153,8 @@ QWidget* FeedDialog::makePreview()
     m_lines->setHorizontalHeaderLabels({tr("as it came"), tr("read as")});
     m_lines->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
     m_lines->verticalHeader()->hide();
+    m_lines->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
+    m_lines->verticalHeader()->setDefaultSectionSize(kRow);
     m_lines->setEditTriggers(QAbstractItemView::NoEditTriggers);
     m_lines->setSelectionBehavior(QAbstractItemView::SelectRows);
     m_lines->setTabKeyNavigation(false);
@@ -175,6 +178,9 @@ void FeedDialog::fillNames()
 
 void FeedDialog::showProfile(const feed::FeedProfile& profile)
 {
+    const auto known = std::find(m_profiles.begin(), m_profiles.end(), profile);
+    m_known->setCurrentIndex(known == m_profiles.end() ? 0
+                                                       : 1 + static_cast<int>(known - m_profiles.begin()));
     m_name->setText(QString::fromStdString(profile.name));
     m_source->setSource(profile.source);
     m_format->setFormat(profile.format);

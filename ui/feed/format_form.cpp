@@ -102,6 +102,8 @@ FormatForm::FormatForm(QWidget* parent)
     for (QComboBox* box : {m_where, m_separator, m_meaning, m_unit})
         connect(box, &QComboBox::currentIndexChanged, this, &FormatForm::refresh);
     for (QSpinBox* box : {m_column, m_time})
+        box->setButtonSymbols(QAbstractSpinBox::NoButtons);
+    for (QSpinBox* box : {m_column, m_time})
         connect(box, &QSpinBox::valueChanged, this, &FormatForm::refresh);
     for (QLineEdit* field : {m_pattern, m_factor, m_offset, m_decades, m_zero})
         connect(field, &QLineEdit::textChanged, this, &FormatForm::refresh);

@@ -58,14 +58,27 @@ SourceForm::SourceForm(QWidget* parent)
     auto* layout = column(this);
     layout->addWidget(formRow(tr("&Source"), {m_kind}, this));
     layout->addWidget(m_pages);
-    connect(m_kind, &QComboBox::currentIndexChanged, m_pages, &QStackedWidget::setCurrentIndex);
+    connect(m_kind, &QComboBox::currentIndexChanged, this, &SourceForm::showPage);
     for (QComboBox* box : findChildren<QComboBox*>())
         connect(box, &QComboBox::currentTextChanged, this, &SourceForm::changed);
     for (QLineEdit* field : {m_host, m_pipe, m_file})
         connect(field, &QLineEdit::textChanged, this, &SourceForm::changed);
     connect(m_port, &QSpinBox::valueChanged, this, &SourceForm::changed);
+    for (QAbstractSpinBox* box : findChildren<QAbstractSpinBox*>())
+        box->setButtonSymbols(QAbstractSpinBox::NoButtons); // Up and Down step; typing is quicker
+    showPage(0);
     for (QDoubleSpinBox* box : {m_speed, m_pace})
         connect(box, &QDoubleSpinBox::valueChanged, this, &SourceForm::changed);
+}
+
+/// A page takes the room it needs, not that of the largest.
+void SourceForm::showPage(int index)
+{
+    for (int i = 0; i < m_pages->count(); ++i)
+        m_pages->widget(i)->setSizePolicy(QSizePolicy::Preferred,
+                                          i == index ? QSizePolicy::Preferred : QSizePolicy::Ignored);
+    m_pages->setCurrentIndex(index);
+    m_pages->setMaximumHeight(m_pages->widget(index)->sizeHint().height());
 }
 
 QWidget* SourceForm::makeSerial()

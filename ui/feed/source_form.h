@@ -27,6 +27,7 @@ signals:
     void changed();
 
 private:
+    void showPage(int index);
     QWidget* makeSerial();
     QWidget* makeTcp();
     QWidget* makePipe();

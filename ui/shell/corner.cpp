@@ -51,16 +51,23 @@ Corner::Corner(JobSession& session, QWidget* parent)
     row->addSpacing(12);
     row->addWidget(m_unit);
     connect(m_unit, &QComboBox::activated, this, &Corner::onUnitChosen);
+    // The menu row gives the corner its room once: enough for the longest state, in bold.
+    QFont bold = m_feed->font();
+    bold.setBold(true);
+    m_feed->setMinimumWidth(
+        QFontMetrics(bold).horizontalAdvance(tr("feed silent since %1").arg(QStringLiteral("00:00:00"))));
+    m_feed->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
     setFeed(tr("no detector feed"));
     refresh();
 }
 
 void Corner::setFeed(const QString& state, const QString& sentence, bool isGone)
 {
+    // The style first: its bold letters need more room, which is found when the text is set.
+    setStyleProperty(m_feed, "role", isGone ? QStringLiteral("corner-wrong") : QStringLiteral("corner"));
     m_feed->setText(state);
     m_feed->setToolTip(sentence);
     m_feed->setAccessibleDescription(sentence);
-    setStyleProperty(m_feed, "role", isGone ? QStringLiteral("corner-wrong") : QStringLiteral("corner"));
 }
 
 void Corner::onStored(const Timestamp& at)

@@ -63,6 +63,7 @@ constexpr Row kSpray[] = {
     {"J, S", QT_TRANSLATE_NOOP("KeyTable", "jump to a number, skip")},
     {"B", QT_TRANSLATE_NOOP("KeyTable", "type the background")},
     {"L, I", QT_TRANSLATE_NOOP("KeyTable", "take the advice, go on anyway")},
+    {"H, D", QT_TRANSLATE_NOOP("KeyTable", "take the feed's highest, first rise now")},
     {"Z", QT_TRANSLATE_NOOP("KeyTable", "distance view")},
 };
 

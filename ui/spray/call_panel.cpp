@@ -314,6 +314,8 @@ void CallPanel::refreshClock()
     case CallState::Read:
         shown.figure = secondsText(machine.sprayed(m_controller.now()).value_or(0.0));
         shown.figureHint = tr("sprayed");
+        if (m_controller.offered())
+            shown.hint = tr("Enter takes the feed's highest, or type");
         break;
     case CallState::Wait:
         shown.figure = secondsText(machine.left(m_controller.now()));

@@ -40,7 +40,6 @@ report::Axis decadeAxis(double least, double greatest, const report::ShownUnit& 
                                                  .arg(e < 0 ? QStringLiteral("\u2212") : QString())
                                                  .arg(std::abs(e))
                                                  .toStdString()});
-    axis.unit = unit.symbol;
     return axis;
 }
 
