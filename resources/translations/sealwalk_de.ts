@@ -448,6 +448,10 @@
         <source>report as PDF</source>
         <translation>Bericht als PDF</translation>
     </message>
+    <message>
+        <source>take the feed&apos;s highest, first rise now</source>
+        <translation>den Höchstwert der Leitung nehmen, erster Anstieg jetzt</translation>
+    </message>
 </context>
 <context>
     <name>Shown</name>
@@ -701,6 +705,29 @@
     </message>
 </context>
 <context>
+    <name>TraceFigure</name>
+    <message>
+        <source>now</source>
+        <translation>jetzt</translation>
+    </message>
+    <message>
+        <source>Live trace</source>
+        <translation>Laufende Kurve</translation>
+    </message>
+    <message>
+        <source>no value in the last minute</source>
+        <translation>kein Wert in der letzten Minute</translation>
+    </message>
+    <message>
+        <source>limit, as shown</source>
+        <translation>Grenzwert, wie angezeigt</translation>
+    </message>
+    <message>
+        <source>last value %1 %2, %3 sprays in view</source>
+        <translation>letzter Wert %1 %2, %3 Besprühungen im Bild</translation>
+    </message>
+</context>
+<context>
     <name>sealwalk::render::DecadeRuler</name>
     <message>
         <source>Decade ruler</source>
@@ -937,23 +964,38 @@
     </message>
     <message numerus="yes">
         <source>%n point(s), </source>
-        <translation><numerusform>%n Punkt, </numerusform><numerusform>%n Punkte, </numerusform></translation>
+        <translation>
+            <numerusform>%n Punkt, </numerusform>
+            <numerusform>%n Punkte, </numerusform>
+        </translation>
     </message>
     <message numerus="yes">
         <source>%n sheet(s)</source>
-        <translation><numerusform>%n Blatt</numerusform><numerusform>%n Blätter</numerusform></translation>
+        <translation>
+            <numerusform>%n Blatt</numerusform>
+            <numerusform>%n Blätter</numerusform>
+        </translation>
     </message>
     <message numerus="yes">
         <source>%n without answer</source>
-        <translation><numerusform>%n ohne Antwort</numerusform><numerusform>%n ohne Antwort</numerusform></translation>
+        <translation>
+            <numerusform>%n ohne Antwort</numerusform>
+            <numerusform>%n ohne Antwort</numerusform>
+        </translation>
     </message>
     <message numerus="yes">
         <source>%n object(s)</source>
-        <translation><numerusform>%n Objekt</numerusform><numerusform>%n Objekte</numerusform></translation>
+        <translation>
+            <numerusform>%n Objekt</numerusform>
+            <numerusform>%n Objekte</numerusform>
+        </translation>
     </message>
     <message numerus="yes">
         <source>%n other job(s)</source>
-        <translation><numerusform>%n anderer Auftrag</numerusform><numerusform>%n andere Aufträge</numerusform></translation>
+        <translation>
+            <numerusform>%n anderer Auftrag</numerusform>
+            <numerusform>%n andere Aufträge</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -1223,7 +1265,7 @@
         <translation>× Rauschen</translation>
     </message>
     <message>
-        <source>%1 l, the object's</source>
+        <source>%1 l, the object&apos;s</source>
         <translation>%1 l, vom Objekt</translation>
     </message>
 </context>
@@ -1267,7 +1309,10 @@
     </message>
     <message numerus="yes">
         <source>%n value(s) over %1: level %2, noise %3</source>
-        <translation><numerusform>%n Wert über %1: Höhe %2, Rauschen %3</numerusform><numerusform>%n Werte über %1: Höhe %2, Rauschen %3</numerusform></translation>
+        <translation>
+            <numerusform>%n Wert über %1: Höhe %2, Rauschen %3</numerusform>
+            <numerusform>%n Werte über %1: Höhe %2, Rauschen %3</numerusform>
+        </translation>
     </message>
     <message>
         <source>A watched background</source>
@@ -1475,7 +1520,7 @@
         <translation>am Objekt, durch den ganzen Aufbau</translation>
     </message>
     <message>
-        <source>at the detector's inlet</source>
+        <source>at the detector&apos;s inlet</source>
         <translation>am Eingang des Lecksuchers</translation>
     </message>
     <message>
@@ -1835,6 +1880,30 @@
         <source>other …</source>
         <translation>anders …</translation>
     </message>
+    <message>
+        <source>feed saw %1 · Enter stores it</source>
+        <translation>Leitung sah %1 · Enter speichert</translation>
+    </message>
+    <message>
+        <source>feed saw no rise · N: no response</source>
+        <translation>kein Anstieg · N: keine Anzeige</translation>
+    </message>
+    <message>
+        <source>background now</source>
+        <translation>Untergrund jetzt</translation>
+    </message>
+    <message>
+        <source>Enter takes the feed&apos;s highest, or type</source>
+        <translation>Enter nimmt den Höchstwert, oder eintippen</translation>
+    </message>
+    <message>
+        <source>the background is not back yet</source>
+        <translation>der Untergrund ist noch nicht zurück</translation>
+    </message>
+    <message>
+        <source>the feed is lost: type values, Space goes on</source>
+        <translation>Leitung weg: Werte tippen, Leertaste geht weiter</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::CautionsPanel</name>
@@ -1851,7 +1920,7 @@
         <translation>Vorsicht</translation>
     </message>
     <message>
-        <source>your site's rules and permits come first</source>
+        <source>your site&apos;s rules and permits come first</source>
         <translation>Regeln und Erlaubnisse am Ort gehen vor</translation>
     </message>
     <message>
@@ -2077,7 +2146,10 @@
     </message>
     <message numerus="yes">
         <source>Compared %n point(s): %1 by identity, %2 confirmed, %3 proposed.</source>
-        <translation><numerusform>%n Punkt verglichen: %1 als derselbe, %2 bestätigt, %3 vorgeschlagen.</numerusform><numerusform>%n Punkte verglichen: %1 als dieselben, %2 bestätigt, %3 vorgeschlagen.</numerusform></translation>
+        <translation>
+            <numerusform>%n Punkt verglichen: %1 als derselbe, %2 bestätigt, %3 vorgeschlagen.</numerusform>
+            <numerusform>%n Punkte verglichen: %1 als dieselben, %2 bestätigt, %3 vorgeschlagen.</numerusform>
+        </translation>
     </message>
     <message>
         <source>%1 · %2 · %3</source>
@@ -2122,6 +2194,10 @@
         <source>no history open</source>
         <translation>keine Historie offen</translation>
     </message>
+    <message>
+        <source>feed silent since %1</source>
+        <translation>Leitung stumm seit %1</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::DateField</name>
@@ -2157,7 +2233,7 @@
         <translation>Bemerkungen zum Auftrag</translation>
     </message>
     <message>
-        <source>Passphrase of the reviewer's key</source>
+        <source>Passphrase of the reviewer&apos;s key</source>
         <translation>Kennsatz des Prüfers</translation>
     </message>
     <message>
@@ -2264,6 +2340,159 @@
     <message>
         <source>void</source>
         <translation>ungültig</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::FeedDialog</name>
+    <message>
+        <source>refused: too long, or cut off</source>
+        <translation>abgelehnt: zu lang oder abgeschnitten</translation>
+    </message>
+    <message>
+        <source>refused: %1</source>
+        <translation>abgelehnt: %1</translation>
+    </message>
+    <message>
+        <source>Detector feed</source>
+        <translation>Messleitung vom Detektor</translation>
+    </message>
+    <message>
+        <source>&amp;Use this feed</source>
+        <translation>Diese Leitung &amp;benutzen</translation>
+    </message>
+    <message>
+        <source>Turn the feed o&amp;ff</source>
+        <translation>Leitung &amp;ausschalten</translation>
+    </message>
+    <message>
+        <source>Forg&amp;et this feed</source>
+        <translation>Leitung v&amp;ergessen</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
+    <message>
+        <source>lines of text with a value in each</source>
+        <translation>Textzeilen mit je einem Wert</translation>
+    </message>
+    <message>
+        <source>known feeds</source>
+        <translation>bekannte Leitungen</translation>
+    </message>
+    <message>
+        <source>name of the feed</source>
+        <translation>Name der Leitung</translation>
+    </message>
+    <message>
+        <source>the detector&apos;s name</source>
+        <translation>der Name des Detektors</translation>
+    </message>
+    <message>
+        <source>&amp;Known feeds</source>
+        <translation>Be&amp;kannte Leitungen</translation>
+    </message>
+    <message>
+        <source>&amp;Name</source>
+        <translation>&amp;Name</translation>
+    </message>
+    <message>
+        <source>&amp;Listen</source>
+        <translation>Mit&amp;hören</translation>
+    </message>
+    <message>
+        <source>last lines and what they are read as</source>
+        <translation>letzte Zeilen und wie sie gelesen werden</translation>
+    </message>
+    <message>
+        <source>as it came</source>
+        <translation>wie sie kam</translation>
+    </message>
+    <message>
+        <source>read as</source>
+        <translation>gelesen als</translation>
+    </message>
+    <message>
+        <source>a new one</source>
+        <translation>eine neue</translation>
+    </message>
+    <message>
+        <source>Listen shows what comes.</source>
+        <translation>Mithören zeigt, was kommt.</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::FeedSession</name>
+    <message>
+        <source>the recorded file is over</source>
+        <translation>die Aufzeichnung ist zu Ende</translation>
+    </message>
+    <message>
+        <source>none of its lines can be read</source>
+        <translation>keine ihrer Zeilen ist lesbar</translation>
+    </message>
+    <message>
+        <source>connected, but no value comes</source>
+        <translation>verbunden, aber es kommt kein Wert</translation>
+    </message>
+    <message>
+        <source>the address fell silent</source>
+        <translation>die Adresse ist verstummt</translation>
+    </message>
+    <message>
+        <source>no detector feed</source>
+        <translation>keine Messleitung</translation>
+    </message>
+    <message>
+        <source>feed connecting</source>
+        <translation>Leitung wird verbunden</translation>
+    </message>
+    <message>
+        <source>detector feed live</source>
+        <translation>Messleitung läuft</translation>
+    </message>
+    <message>
+        <source>feed silent since %1</source>
+        <translation>Leitung stumm seit %1</translation>
+    </message>
+    <message>
+        <source>feed lost since %1</source>
+        <translation>Leitung weg seit %1</translation>
+    </message>
+    <message>
+        <source>recorded feed over</source>
+        <translation>Aufzeichnung zu Ende</translation>
+    </message>
+    <message>
+        <source>There is no detector feed.</source>
+        <translation>Es gibt keine Messleitung.</translation>
+    </message>
+    <message>
+        <source>The feed of %1 (%2) is being connected.</source>
+        <translation>Die Leitung von %1 (%2) wird verbunden.</translation>
+    </message>
+    <message>
+        <source>The feed of %1 (%2) is live.</source>
+        <translation>Die Leitung von %1 (%2) läuft.</translation>
+    </message>
+    <message>
+        <source>The feed of %1 is lost since %2: %3. Type values; it comes back by itself.</source>
+        <translation>Die Leitung von %1 ist weg seit %2: %3. Werte eintippen; sie kommt von selbst wieder.</translation>
+    </message>
+    <message>
+        <source>The recorded feed of %1 is over.</source>
+        <translation>Die Aufzeichnung von %1 ist zu Ende.</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::FileLink</name>
+    <message>
+        <source>there is no file %1</source>
+        <translation>es gibt keine Datei %1</translation>
+    </message>
+    <message>
+        <source>%1 may not be read</source>
+        <translation>%1 darf nicht gelesen werden</translation>
     </message>
 </context>
 <context>
@@ -2393,6 +2622,129 @@
     </message>
 </context>
 <context>
+    <name>sealwalk::ui::FormatForm</name>
+    <message>
+        <source>leak rate per volt</source>
+        <translation>Leckrate je Volt</translation>
+    </message>
+    <message>
+        <source>leak rate at 0 V</source>
+        <translation>Leckrate bei 0 V</translation>
+    </message>
+    <message>
+        <source>decades per volt</source>
+        <translation>Dekaden je Volt</translation>
+    </message>
+    <message>
+        <source>decade at 0 V</source>
+        <translation>Dekade bei 0 V</translation>
+    </message>
+    <message>
+        <source>where the value stands</source>
+        <translation>wo der Wert steht</translation>
+    </message>
+    <message>
+        <source>in a column</source>
+        <translation>in einer Spalte</translation>
+    </message>
+    <message>
+        <source>by a pattern</source>
+        <translation>nach einem Muster</translation>
+    </message>
+    <message>
+        <source>column of the value</source>
+        <translation>Spalte des Wertes</translation>
+    </message>
+    <message>
+        <source>what separates columns</source>
+        <translation>was die Spalten trennt</translation>
+    </message>
+    <message>
+        <source>blanks between</source>
+        <translation>Leerzeichen dazwischen</translation>
+    </message>
+    <message>
+        <source>commas between</source>
+        <translation>Kommas dazwischen</translation>
+    </message>
+    <message>
+        <source>semicolons between</source>
+        <translation>Semikolons dazwischen</translation>
+    </message>
+    <message>
+        <source>tabs between</source>
+        <translation>Tabulatoren dazwischen</translation>
+    </message>
+    <message>
+        <source>pattern: # for the number, * for any text</source>
+        <translation>Muster: # für die Zahl, * für beliebigen Text</translation>
+    </message>
+    <message>
+        <source>column of the time in a recorded file; 0: none</source>
+        <translation>Spalte der Zeit in einer Aufzeichnung; 0: keine</translation>
+    </message>
+    <message>
+        <source>no time</source>
+        <translation>keine Zeit</translation>
+    </message>
+    <message>
+        <source>what the number is</source>
+        <translation>was die Zahl ist</translation>
+    </message>
+    <message>
+        <source>leak rate</source>
+        <translation>Leckrate</translation>
+    </message>
+    <message>
+        <source>volts, linear</source>
+        <translation>Volt, linear</translation>
+    </message>
+    <message>
+        <source>volts, in decades</source>
+        <translation>Volt, in Dekaden</translation>
+    </message>
+    <message>
+        <source>unit of leak rate</source>
+        <translation>Einheit der Leckrate</translation>
+    </message>
+    <message>
+        <source>C&amp;olumn</source>
+        <translation>&amp;Spalte</translation>
+    </message>
+    <message>
+        <source>Patte&amp;rn</source>
+        <translation>&amp;Muster</translation>
+    </message>
+    <message>
+        <source>Per volt</source>
+        <translation>Je Volt</translation>
+    </message>
+    <message>
+        <source>and at 0 V</source>
+        <translation>und bei 0 V</translation>
+    </message>
+    <message>
+        <source>Decades per volt</source>
+        <translation>Dekaden je Volt</translation>
+    </message>
+    <message>
+        <source>and at 0 V 1e</source>
+        <translation>und bei 0 V 1e</translation>
+    </message>
+    <message>
+        <source>&amp;Value</source>
+        <translation>&amp;Wert</translation>
+    </message>
+    <message>
+        <source>&amp;Time in column</source>
+        <translation>&amp;Zeit in Spalte</translation>
+    </message>
+    <message>
+        <source>&amp;Meaning</source>
+        <translation>Be&amp;deutung</translation>
+    </message>
+</context>
+<context>
     <name>sealwalk::ui::GestureLine</name>
     <message>
         <source>Keys of the tool</source>
@@ -2503,12 +2855,12 @@
         <translation>%1 Punkte</translation>
     </message>
     <message>
-        <source>What is often forgotten is drawn. &lt;a href="list"&gt;The list&lt;/a&gt;</source>
-        <translation>Was oft vergessen wird, ist gezeichnet. &lt;a href="list"&gt;Die Liste&lt;/a&gt;</translation>
+        <source>What is often forgotten is drawn. &lt;a href=&quot;list&quot;&gt;The list&lt;/a&gt;</source>
+        <translation>Was oft vergessen wird, ist gezeichnet. &lt;a href=&quot;list&quot;&gt;Die Liste&lt;/a&gt;</translation>
     </message>
     <message>
-        <source>Often forgotten: %1. &lt;a href="list"&gt;Go through the list&lt;/a&gt;</source>
-        <translation>Oft vergessen: %1. &lt;a href="list"&gt;Die Liste durchgehen&lt;/a&gt;</translation>
+        <source>Often forgotten: %1. &lt;a href=&quot;list&quot;&gt;Go through the list&lt;/a&gt;</source>
+        <translation>Oft vergessen: %1. &lt;a href=&quot;list&quot;&gt;Die Liste durchgehen&lt;/a&gt;</translation>
     </message>
 </context>
 <context>
@@ -2799,11 +3151,17 @@
     </message>
     <message numerus="yes">
         <source>Log %n repair(s)</source>
-        <translation><numerusform>%n Reparatur eintragen</numerusform><numerusform>%n Reparaturen eintragen</numerusform></translation>
+        <translation>
+            <numerusform>%n Reparatur eintragen</numerusform>
+            <numerusform>%n Reparaturen eintragen</numerusform>
+        </translation>
     </message>
     <message numerus="yes">
         <source>Repair stored. The round that proves it calls %n point(s).</source>
-        <translation><numerusform>Reparatur gespeichert. Die Runde zum Nachweis ruft %n Punkt.</numerusform><numerusform>Reparatur gespeichert. Die Runde zum Nachweis ruft %n Punkte.</numerusform></translation>
+        <translation>
+            <numerusform>Reparatur gespeichert. Die Runde zum Nachweis ruft %n Punkt.</numerusform>
+            <numerusform>Reparatur gespeichert. Die Runde zum Nachweis ruft %n Punkte.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -2829,7 +3187,10 @@
     </message>
     <message numerus="yes">
         <source>%n drawn</source>
-        <translation><numerusform>%n gezeichnet</numerusform><numerusform>%n gezeichnet</numerusform></translation>
+        <translation>
+            <numerusform>%n gezeichnet</numerusform>
+            <numerusform>%n gezeichnet</numerusform>
+        </translation>
     </message>
     <message>
         <source>Keep</source>
@@ -2838,6 +3199,13 @@
     <message>
         <source>Cancel</source>
         <translation>Abbrechen</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::LiveTrace</name>
+    <message>
+        <source>type values, or &lt;a href=&quot;feed&quot;&gt;set up a feed&lt;/a&gt;</source>
+        <translation>Werte tippen, oder &lt;a href=&quot;feed&quot;&gt;eine Messleitung einrichten&lt;/a&gt;</translation>
     </message>
 </context>
 <context>
@@ -3163,7 +3531,7 @@
         <translation>Über Sealwalk</translation>
     </message>
     <message>
-        <source>&lt;b&gt;Sealwalk&lt;/b&gt;&lt;br&gt;Find, size, judge and prove the repair of vacuum leaks, joint by joint.&lt;br&gt;&lt;br&gt;Free software under the GNU General Public License, version 3 or later; without any warranty. It gives no permission to work: your site's rules, permits and licensed people come first.</source>
+        <source>&lt;b&gt;Sealwalk&lt;/b&gt;&lt;br&gt;Find, size, judge and prove the repair of vacuum leaks, joint by joint.&lt;br&gt;&lt;br&gt;Free software under the GNU General Public License, version 3 or later; without any warranty. It gives no permission to work: your site&apos;s rules, permits and licensed people come first.</source>
         <translation>&lt;b&gt;Sealwalk&lt;/b&gt;&lt;br&gt;Vakuumlecks finden, messen, beurteilen und ihre Reparatur belegen, Stelle für Stelle.&lt;br&gt;&lt;br&gt;Freie Software unter der GNU General Public License, Version 3 oder später; ohne jede Gewähr. Das Programm erlaubt keine Arbeit: Regeln am Ort, Erlaubnisscheine und zugelassene Leute gehen vor.</translation>
     </message>
     <message>
@@ -3173,6 +3541,10 @@
     <message>
         <source>&amp;Report as PDF …</source>
         <translation>&amp;Bericht als PDF …</translation>
+    </message>
+    <message>
+        <source>&amp;Detector feed …</source>
+        <translation>&amp;Messleitung vom Detektor …</translation>
     </message>
 </context>
 <context>
@@ -3224,7 +3596,7 @@
 <context>
     <name>sealwalk::ui::NumberField</name>
     <message>
-        <source>"%1" is no number; %2 takes one such as 24 or 12.5.</source>
+        <source>&quot;%1&quot; is no number; %2 takes one such as 24 or 12.5.</source>
         <translation>„%1“ ist keine Zahl; für %2 passt etwa 24 oder 12,5.</translation>
     </message>
 </context>
@@ -3347,7 +3719,10 @@
     </message>
     <message numerus="yes">
         <source>%n open temporary repair(s)</source>
-        <translation><numerusform>%n vorläufige Reparatur offen</numerusform><numerusform>%n vorläufige Reparaturen offen</numerusform></translation>
+        <translation>
+            <numerusform>%n vorläufige Reparatur offen</numerusform>
+            <numerusform>%n vorläufige Reparaturen offen</numerusform>
+        </translation>
     </message>
     <message>
         <source>Test object</source>
@@ -3446,7 +3821,10 @@
     </message>
     <message numerus="yes">
         <source>%n point(s)</source>
-        <translation><numerusform>%n Punkt</numerusform><numerusform>%n Punkte</numerusform></translation>
+        <translation>
+            <numerusform>%n Punkt</numerusform>
+            <numerusform>%n Punkte</numerusform>
+        </translation>
     </message>
     <message>
         <source>Known when points are laid in Sketch.</source>
@@ -3512,7 +3890,7 @@
         <translation>beides</translation>
     </message>
     <message>
-        <source>The passphrase opens this person's signing key. Nobody can bring it back: when it is lost, signatures made so far stay valid and a new person is added.</source>
+        <source>The passphrase opens this person&apos;s signing key. Nobody can bring it back: when it is lost, signatures made so far stay valid and a new person is added.</source>
         <translation>Der Kennsatz öffnet den Schlüssel dieser Person. Niemand kann ihn zurückholen: geht er verloren, bleiben geleistete Unterschriften gültig und eine neue Person wird angelegt.</translation>
     </message>
     <message>
@@ -3541,7 +3919,10 @@
     </message>
     <message numerus="yes">
         <source>The passphrase needs at least %n characters.</source>
-        <translation><numerusform>Der Kennsatz braucht mindestens %n Zeichen.</numerusform><numerusform>Der Kennsatz braucht mindestens %n Zeichen.</numerusform></translation>
+        <translation>
+            <numerusform>Der Kennsatz braucht mindestens %n Zeichen.</numerusform>
+            <numerusform>Der Kennsatz braucht mindestens %n Zeichen.</numerusform>
+        </translation>
     </message>
     <message>
         <source>The two passphrases differ.</source>
@@ -3553,6 +3934,29 @@
     <message>
         <source>name</source>
         <translation>Name</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::PipeLink</name>
+    <message>
+        <source>there is no pipe %1</source>
+        <translation>es gibt keine Pipe %1</translation>
+    </message>
+    <message>
+        <source>%1 may not be read</source>
+        <translation>%1 darf nicht gelesen werden</translation>
+    </message>
+    <message>
+        <source>%1 is no pipe</source>
+        <translation>%1 ist keine Pipe</translation>
+    </message>
+    <message>
+        <source>the program that wrote to the pipe has gone</source>
+        <translation>das Programm, das in die Pipe schrieb, ist fort</translation>
+    </message>
+    <message>
+        <source>the pipe cannot be read</source>
+        <translation>die Pipe ist nicht lesbar</translation>
     </message>
 </context>
 <context>
@@ -3857,7 +4261,7 @@
         <translation>Diese Fügestelle wurde schon nachgezogen. Ist die Ursache bekannt? Kraft dichtet keine Kerbe und kein Haar.</translation>
     </message>
     <message>
-        <source>Say what was seen, or "nothing seen".</source>
+        <source>Say what was seen, or &quot;nothing seen&quot;.</source>
         <translation>Sagen, was gesehen wurde, oder „nichts gesehen“.</translation>
     </message>
     <message>
@@ -3933,7 +4337,10 @@
     </message>
     <message numerus="yes">
         <source>%n sample(s) over %1</source>
-        <translation><numerusform>%n Wert über %1</numerusform><numerusform>%n Werte über %1</numerusform></translation>
+        <translation>
+            <numerusform>%n Wert über %1</numerusform>
+            <numerusform>%n Werte über %1</numerusform>
+        </translation>
     </message>
     <message>
         <source>A pressure-rise record</source>
@@ -4016,10 +4423,32 @@
     </message>
 </context>
 <context>
+    <name>sealwalk::ui::SerialLink</name>
+    <message>
+        <source>the port went away</source>
+        <translation>der Anschluss ist verschwunden</translation>
+    </message>
+    <message>
+        <source>there is no port %1</source>
+        <translation>es gibt keinen Anschluss %1</translation>
+    </message>
+    <message>
+        <source>%1 is in use, or this account may not open it</source>
+        <translation>%1 ist belegt, oder dieses Konto darf ihn nicht öffnen</translation>
+    </message>
+    <message>
+        <source>%1 cannot be opened: %2</source>
+        <translation>%1 lässt sich nicht öffnen: %2</translation>
+    </message>
+</context>
+<context>
     <name>sealwalk::ui::SeveralPanel</name>
     <message numerus="yes">
         <source>%n joints</source>
-        <translation><numerusform>%n Fügestelle</numerusform><numerusform>%n Fügestellen</numerusform></translation>
+        <translation>
+            <numerusform>%n Fügestelle</numerusform>
+            <numerusform>%n Fügestellen</numerusform>
+        </translation>
     </message>
     <message>
         <source>Ungroup</source>
@@ -4188,11 +4617,17 @@
     </message>
     <message numerus="yes">
         <source>Cannot be signed yet: %n stop(s) open</source>
-        <translation><numerusform>Noch nicht zu unterschreiben: %n Hindernis offen</numerusform><numerusform>Noch nicht zu unterschreiben: %n Hindernisse offen</numerusform></translation>
+        <translation>
+            <numerusform>Noch nicht zu unterschreiben: %n Hindernis offen</numerusform>
+            <numerusform>Noch nicht zu unterschreiben: %n Hindernisse offen</numerusform>
+        </translation>
     </message>
     <message numerus="yes">
         <source>%n question(s) want a word</source>
-        <translation><numerusform>%n Frage braucht ein Wort</numerusform><numerusform>%n Fragen brauchen ein Wort</numerusform></translation>
+        <translation>
+            <numerusform>%n Frage braucht ein Wort</numerusform>
+            <numerusform>%n Fragen brauchen ein Wort</numerusform>
+        </translation>
     </message>
     <message>
         <source>Ready to be signed</source>
@@ -4367,6 +4802,133 @@ Fingerabdruck %2 …</translation>
     </message>
 </context>
 <context>
+    <name>sealwalk::ui::SourceForm</name>
+    <message>
+        <source>kind of source</source>
+        <translation>Art der Quelle</translation>
+    </message>
+    <message>
+        <source>serial port</source>
+        <translation>serieller Anschluss</translation>
+    </message>
+    <message>
+        <source>network address</source>
+        <translation>Netzwerkadresse</translation>
+    </message>
+    <message>
+        <source>named pipe</source>
+        <translation>benannte Pipe</translation>
+    </message>
+    <message>
+        <source>recorded file</source>
+        <translation>Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>&amp;Source</source>
+        <translation>&amp;Quelle</translation>
+    </message>
+    <message>
+        <source>baud</source>
+        <translation>Baud</translation>
+    </message>
+    <message>
+        <source>data bits</source>
+        <translation>Datenbits</translation>
+    </message>
+    <message>
+        <source>%1 bits</source>
+        <translation>%1 Bits</translation>
+    </message>
+    <message>
+        <source>parity</source>
+        <translation>Parität</translation>
+    </message>
+    <message>
+        <source>no parity</source>
+        <translation>keine Parität</translation>
+    </message>
+    <message>
+        <source>even</source>
+        <translation>gerade</translation>
+    </message>
+    <message>
+        <source>odd</source>
+        <translation>ungerade</translation>
+    </message>
+    <message>
+        <source>stop bits</source>
+        <translation>Stoppbits</translation>
+    </message>
+    <message>
+        <source>1 stop bit</source>
+        <translation>1 Stoppbit</translation>
+    </message>
+    <message>
+        <source>2 stop bits</source>
+        <translation>2 Stoppbits</translation>
+    </message>
+    <message>
+        <source>&amp;Port</source>
+        <translation>&amp;Port</translation>
+    </message>
+    <message>
+        <source>&amp;Baud</source>
+        <translation>Ba&amp;ud</translation>
+    </message>
+    <message>
+        <source>Frame</source>
+        <translation>Rahmen</translation>
+    </message>
+    <message>
+        <source>port of the network address</source>
+        <translation>Port der Netzwerkadresse</translation>
+    </message>
+    <message>
+        <source>&amp;Address</source>
+        <translation>Ad&amp;resse</translation>
+    </message>
+    <message>
+        <source>&amp;Choose …</source>
+        <translation>Wäh&amp;len …</translation>
+    </message>
+    <message>
+        <source>&amp;Pipe</source>
+        <translation>&amp;Pipe</translation>
+    </message>
+    <message>
+        <source>The pipe</source>
+        <translation>Die Pipe</translation>
+    </message>
+    <message>
+        <source>times as fast as recorded</source>
+        <translation>so viel schneller als aufgezeichnet</translation>
+    </message>
+    <message>
+        <source>lines per second, when the file has no times</source>
+        <translation>Zeilen je Sekunde, wenn die Datei keine Zeiten hat</translation>
+    </message>
+    <message>
+        <source>F&amp;ile</source>
+        <translation>Date&amp;i</translation>
+    </message>
+    <message>
+        <source>A recorded feed</source>
+        <translation>Eine Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>Played</source>
+        <translation>Abspielen</translation>
+    </message>
+    <message>
+        <source>Without times</source>
+        <translation>Ohne Zeiten</translation>
+    </message>
+    <message>
+        <source>lines per second</source>
+        <translation>Zeilen je Sekunde</translation>
+    </message>
+</context>
+<context>
     <name>sealwalk::ui::SprayController</name>
     <message>
         <source>No point is called.</source>
@@ -4441,7 +5003,7 @@ Fingerabdruck %2 …</translation>
         <translation>Noch einmal Eingabe nimmt e%1; Auf und Ab ändern ihn.</translation>
     </message>
     <message>
-        <source>The detector's unit %1 does not give a leak rate; Prepare sets it.</source>
+        <source>The detector&apos;s unit %1 does not give a leak rate; Prepare sets it.</source>
         <translation>Die Einheit %1 des Lecksuchers ergibt keine Leckrate; Vorbereiten setzt sie.</translation>
     </message>
     <message>
@@ -4473,7 +5035,7 @@ Fingerabdruck %2 …</translation>
         <translation>Jeder Punkt dieser Runde ist fertig.</translation>
     </message>
     <message>
-        <source>The end of the detector's range is not known; Prepare asks for it.</source>
+        <source>The end of the detector&apos;s range is not known; Prepare asks for it.</source>
         <translation>Das Ende des Messbereichs ist nicht bekannt; Vorbereiten fragt danach.</translation>
     </message>
     <message>
@@ -4487,6 +5049,30 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>The last reading is void (%1) and called again.</source>
         <translation>Der letzte Messwert ist ungültig (%1) und wird noch einmal gerufen.</translation>
+    </message>
+    <message>
+        <source>The feed saw no rise: press N for no response, or type the value.</source>
+        <translation>Die Leitung sah keinen Anstieg: N für keine Anzeige, oder den Wert eintippen.</translation>
+    </message>
+    <message>
+        <source>There is no feed; type the highest value.</source>
+        <translation>Es gibt keine Messleitung; den höchsten Wert eintippen.</translation>
+    </message>
+    <message>
+        <source>The feed&apos;s highest is taken after a spray.</source>
+        <translation>Der Höchstwert der Leitung wird nach dem Sprühen genommen.</translation>
+    </message>
+    <message>
+        <source>The feed gave no value during this spray; type it.</source>
+        <translation>Die Leitung gab beim Sprühen keinen Wert; bitte eintippen.</translation>
+    </message>
+    <message>
+        <source>The feed reached the end of the detector&apos;s range: press + for over range.</source>
+        <translation>Die Leitung erreichte das Ende des Messbereichs: + für über Bereich.</translation>
+    </message>
+    <message>
+        <source>The trace was not kept: %1</source>
+        <translation>Die Kurve wurde nicht aufgehoben: %1</translation>
     </message>
 </context>
 <context>
@@ -4505,7 +5091,10 @@ Fingerabdruck %2 …</translation>
     </message>
     <message numerus="yes">
         <source>The walk over %n points, as found, has not begun.</source>
-        <translation><numerusform>Der Gang über %n Punkt, vorgefunden, hat nicht begonnen.</numerusform><numerusform>Der Gang über %n Punkte, vorgefunden, hat nicht begonnen.</numerusform></translation>
+        <translation>
+            <numerusform>Der Gang über %n Punkt, vorgefunden, hat nicht begonnen.</numerusform>
+            <numerusform>Der Gang über %n Punkte, vorgefunden, hat nicht begonnen.</numerusform>
+        </translation>
     </message>
     <message>
         <source>Go to Sketch</source>
@@ -4526,10 +5115,6 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>%1 s</source>
         <translation>%1 s</translation>
-    </message>
-    <message>
-        <source>no response</source>
-        <translation>kein Ausschlag</translation>
     </message>
     <message>
         <source>over the limit</source>
@@ -4567,6 +5152,29 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>State of the call</source>
         <translation>Stand des Rufs</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::TcpLink</name>
+    <message>
+        <source>the address does not answer</source>
+        <translation>die Adresse antwortet nicht</translation>
+    </message>
+    <message>
+        <source>the other side hung up</source>
+        <translation>die Gegenseite hat aufgelegt</translation>
+    </message>
+    <message>
+        <source>nothing listens at that address</source>
+        <translation>an dieser Adresse hört niemand</translation>
+    </message>
+    <message>
+        <source>the address is not known</source>
+        <translation>die Adresse ist nicht bekannt</translation>
+    </message>
+    <message>
+        <source>the connection broke</source>
+        <translation>die Verbindung ist abgerissen</translation>
     </message>
 </context>
 <context>
@@ -4721,7 +5329,10 @@ Fingerabdruck %2 …</translation>
     </message>
     <message numerus="yes">
         <source>about %n min left</source>
-        <translation><numerusform>etwa %n min übrig</numerusform><numerusform>etwa %n min übrig</numerusform></translation>
+        <translation>
+            <numerusform>etwa %n min übrig</numerusform>
+            <numerusform>etwa %n min übrig</numerusform>
+        </translation>
     </message>
 </context>
 </TS>
