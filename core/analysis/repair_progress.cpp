@@ -33,6 +33,17 @@ bool leaksStill(const model::Repair& repair, std::span<const PointFinding> asLef
     });
 }
 
+/// Whether every point of it was repaired again later.
+bool isOvertaken(const model::Job& job, const model::Repair& repair)
+{
+    return std::all_of(repair.points.begin(), repair.points.end(), [&](model::PointId point) {
+        return std::any_of(job.repairs.begin(), job.repairs.end(), [&](const model::Repair& later) {
+            return repair.at < later.at &&
+                   std::find(later.points.begin(), later.points.end(), point) != later.points.end();
+        });
+    });
+}
+
 } // namespace
 
 std::vector<model::PointId> pointsToProve(const model::Repair& repair)
@@ -61,7 +72,9 @@ RepairProgress progressOf(const model::Job& job, const model::Repair& repair,
         if (side == nullptr || side->at < test.at)
             side = &test;
     }
-    if (!progress.toSpray.empty())
+    if (!repair.points.empty() && isOvertaken(job, repair))
+        progress.step = RepairStep::Overtaken;
+    else if (!progress.toSpray.empty())
         progress.step = repair.sprayableFrom && now < *repair.sprayableFrom ? RepairStep::Cures
                                                                             : RepairStep::AwaitsRetest;
     else if (leaksStill(repair, asLeft))
@@ -85,6 +98,8 @@ std::string progressWords(const RepairProgress& progress, const model::Repair& r
         return "sprayed again; no pressure rise since";
     case RepairStep::Proven:
         return "proven: sprayed again, total measured";
+    case RepairStep::Overtaken:
+        return "repaired again later";
     }
     return {};
 }

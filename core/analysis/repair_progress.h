@@ -19,6 +19,7 @@ enum class RepairStep
     StillLeaks,   ///< sprayed again, and still over the limit without a concession
     AwaitsTotal,  ///< sprayed again and well; no pressure rise since
     Proven,
+    Overtaken, ///< its points were repaired again; the later repair has to be proven
 };
 
 struct RepairProgress
@@ -28,7 +29,7 @@ struct RepairProgress
     const model::Round* round = nullptr;          ///< the one that proves it
     const model::RiseTest* totalBefore = nullptr; ///< the last pressure rise before it
     const model::RiseTest* totalAfter = nullptr;  ///< the last pressure rise after it
-    [[nodiscard]] bool isOpen() const { return step != RepairStep::Proven; }
+    [[nodiscard]] bool isOpen() const { return step != RepairStep::Proven && step != RepairStep::Overtaken; }
 };
 
 /// `asLeft` are the job's findings as left. Pointers live as long as `job` is unchanged.

@@ -62,6 +62,8 @@ QString stateText(const analysis::RepairProgress& progress, const model::Repair&
         return RepairsPanel::tr("open: sprayed again, no pressure rise since");
     case RepairStep::Proven:
         return RepairsPanel::tr("proven");
+    case RepairStep::Overtaken:
+        return RepairsPanel::tr("repaired again later");
     }
     return {};
 }
