@@ -205,12 +205,13 @@ int Comparison::matched(MatchedBy by) const
 }
 
 Comparison compare(const ComparedSide& before, const ComparedSide& after,
-                   std::span<const std::pair<model::PointId, model::PointId>> said)
+                   std::span<const std::pair<model::PointId, model::PointId>> said,
+                   std::span<const std::pair<model::PointId, model::PointId>> denied)
 {
     const ById then = byId(before.findings);
     const ById now = byId(after.findings);
     Comparison comparison;
-    for (const PointMatch& match : matchPoints(*before.sketch, *after.sketch, said)) {
+    for (const PointMatch& match : matchPoints(*before.sketch, *after.sketch, said, denied)) {
         ComparedPoint row;
         row.match = match;
         row.before = findingOf(then, match.before, *before.sketch);

@@ -54,7 +54,8 @@ struct Comparison
 /// certificate and the helium share are new. In decades, the ranges of both are added in squares, each side
 /// of its own.
 Comparison compare(const ComparedSide& before, const ComparedSide& after,
-                   std::span<const std::pair<model::PointId, model::PointId>> said = {});
+                   std::span<const std::pair<model::PointId, model::PointId>> said = {},
+                   std::span<const std::pair<model::PointId, model::PointId>> denied = {});
 
 } // namespace sealwalk::analysis
 

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <map>
+#include <set>
 #include <tuple>
 #include <unordered_map>
 #include <unordered_set>
@@ -82,6 +83,12 @@ public:
         }
     }
 
+    void deny(std::span<const std::pair<PointId, PointId>> pairs)
+    {
+        for (const auto& pair : pairs)
+            m_denied.insert(pair);
+    }
+
     void byNumber()
     {
         std::map<int, std::size_t> numbers;
@@ -90,7 +97,7 @@ public:
         for (std::size_t i = 0; i < m_after.size(); ++i) {
             const auto same = numbers.find(m_after[i].point->number);
             if (same != numbers.end() && m_before[same->second].joint == m_after[i].joint)
-                pair(same->second, i, MatchedBy::Number);
+                propose(same->second, i, MatchedBy::Number);
         }
     }
 
@@ -111,7 +118,7 @@ public:
         }
         std::sort(pairs.begin(), pairs.end());
         for (const auto& candidate : pairs)
-            pair(std::get<1>(candidate), std::get<2>(candidate), MatchedBy::Place);
+            propose(std::get<1>(candidate), std::get<2>(candidate), MatchedBy::Place);
     }
 
     [[nodiscard]] std::vector<PointMatch> rows() const
@@ -133,6 +140,12 @@ public:
     }
 
 private:
+    void propose(std::size_t before, std::size_t after, MatchedBy by)
+    {
+        if (!m_denied.contains({m_before[before].point->id, m_after[after].point->id}))
+            pair(before, after, by);
+    }
+
     void pair(std::size_t before, std::size_t after, MatchedBy by)
     {
         if (m_taken[before] || m_partner[after])
@@ -146,15 +159,18 @@ private:
     std::unordered_map<PointId, std::size_t> m_indexBefore;
     std::unordered_map<PointId, std::size_t> m_indexAfter;
     std::vector<std::optional<std::pair<std::size_t, MatchedBy>>> m_partner; ///< of each point after
-    std::vector<bool> m_taken;                                               ///< of each point before
+    std::set<std::pair<PointId, PointId>> m_denied;
+    std::vector<bool> m_taken; ///< of each point before
 };
 
 } // namespace
 
 std::vector<PointMatch> matchPoints(const Sketch& before, const Sketch& after,
-                                    std::span<const std::pair<PointId, PointId>> said)
+                                    std::span<const std::pair<PointId, PointId>> said,
+                                    std::span<const std::pair<PointId, PointId>> denied)
 {
     Matcher matcher(before, after);
+    matcher.deny(denied);
     matcher.byIdentity();
     matcher.byPerson(said);
     matcher.byNumber();

@@ -37,8 +37,10 @@ inline constexpr double kReachOfPlace = 60.0;
 
 /// One row per active point of either sketch, each in one row only: those of `after` in order of number, then
 /// those only `before` has. `said` are pairs that a person confirmed; they go before everything but identity.
+/// `denied` are pairs that a person said are two places: they are never proposed.
 std::vector<PointMatch> matchPoints(const model::Sketch& before, const model::Sketch& after,
-                                    std::span<const std::pair<model::PointId, model::PointId>> said = {});
+                                    std::span<const std::pair<model::PointId, model::PointId>> said = {},
+                                    std::span<const std::pair<model::PointId, model::PointId>> denied = {});
 
 } // namespace sealwalk::analysis
 

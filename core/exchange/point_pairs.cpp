@@ -8,6 +8,11 @@ std::string pairsSetting(model::JobId before, model::JobId after)
     return "same points " + before.text() + " " + after.text();
 }
 
+std::string deniedSetting(model::JobId before, model::JobId after)
+{
+    return "other points " + before.text() + " " + after.text();
+}
+
 std::string pairsText(const std::vector<PointPair>& pairs)
 {
     std::string text;

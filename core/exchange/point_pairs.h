@@ -16,6 +16,8 @@ using PointPair = std::pair<model::PointId, model::PointId>;
 
 /// The name of the setting that keeps the pairs of two jobs.
 std::string pairsSetting(model::JobId before, model::JobId after);
+/// The name of the setting that keeps the pairs a person said are two places.
+std::string deniedSetting(model::JobId before, model::JobId after);
 /// One pair a line, two UUIDs with a blank between.
 std::string pairsText(const std::vector<PointPair>& pairs);
 Result<std::vector<PointPair>> readPairs(std::string_view text);

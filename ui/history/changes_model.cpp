@@ -223,7 +223,7 @@ QString ChangesModel::text(const analysis::ComparedPoint& point, int column) con
     case Remark: {
         QString remark = QString::fromStdString(point.because);
         if (point.match.isProposal())
-            remark = tr("matched by %1, Y confirms")
+            remark = tr("matched by %1: Y same place, N another")
                          .arg(point.match.by == analysis::MatchedBy::Place ? tr("place") : tr("number")) +
                      (remark.isEmpty() ? QString() : QStringLiteral("; ") + remark);
         return remark;

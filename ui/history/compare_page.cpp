@@ -187,10 +187,8 @@ void ComparePage::compare(model::JobId before, model::JobId after)
     m_before = before;
     m_after = after;
     m_followed.clear();
-    m_said.clear();
-    if (const auto kept = m_session.history().setting(exchange::pairsSetting(before, after)))
-        if (const auto pairs = exchange::readPairs(*kept))
-            m_said = *pairs;
+    m_said = keptPairs(exchange::pairsSetting);
+    m_denied = keptPairs(exchange::deniedSetting);
     m_work.request(
         [file = m_session.historyFile(), before, after] { return workOutComparison(file, before, after); });
 }
@@ -247,8 +245,9 @@ void ComparePage::compareAgain()
     const bool asLeft = m_standing->current() == 1;
     const ComparedJob& before = m_jobs->before;
     const ComparedJob& after = m_jobs->after;
-    const analysis::Comparison comparison = analysis::compare(
-        {&before.job.sketch, before.findings(asLeft)}, {&after.job.sketch, after.findings(asLeft)}, m_said);
+    const analysis::Comparison comparison =
+        analysis::compare({&before.job.sketch, before.findings(asLeft)},
+                          {&after.job.sketch, after.findings(asLeft)}, m_said, m_denied);
     std::set<analysis::Change> shown;
     for (std::size_t i = 0; i < m_kinds.size(); ++i) {
         const int count = comparison.count(kKinds[i]);
@@ -361,8 +360,47 @@ void ComparePage::confirm(int row)
         emit failed(kept.error());
         return;
     }
+    matchedAnew(row);
+}
+
+void ComparePage::deny(int row)
+{
+    const analysis::ComparedPoint* point = m_changes->at(row);
+    if (point == nullptr || !point->match.isProposal())
+        return;
+    m_denied.emplace_back(*point->match.before, *point->match.after);
+    const Status kept = m_session.history().putSetting(exchange::deniedSetting(m_before, m_after),
+                                                       exchange::pairsText(m_denied));
+    if (!kept) {
+        m_denied.pop_back();
+        emit failed(kept.error());
+        return;
+    }
+    matchedAnew(row);
+    emit said(tr("Kept as two places; neither is compared with the other."));
+}
+
+/// Rows come and go with a pair, so what was followed by its row is let go.
+void ComparePage::matchedAnew(int row)
+{
+    m_followed.clear();
     compareAgain();
     m_table->setCurrentIndex(m_changes->index(std::min(row, m_changes->rowCount() - 1), 0));
+}
+
+/// Pairs kept for these two jobs, whichever stood left then.
+std::vector<exchange::PointPair>
+ComparePage::keptPairs(const std::function<std::string(model::JobId, model::JobId)>& setting) const
+{
+    const auto read = [&](model::JobId first, model::JobId second) {
+        const auto kept = m_session.history().setting(setting(first, second));
+        const auto pairs = kept ? exchange::readPairs(*kept) : Result<std::vector<exchange::PointPair>>();
+        return pairs ? *pairs : std::vector<exchange::PointPair>();
+    };
+    std::vector<exchange::PointPair> pairs = read(m_before, m_after);
+    for (const auto& [after, before] : read(m_after, m_before))
+        pairs.emplace_back(before, after);
+    return pairs;
 }
 
 void ComparePage::swapSides()
@@ -398,6 +436,9 @@ bool ComparePage::onKey(int key)
         return true;
     case Qt::Key_Y:
         confirm(row);
+        return true;
+    case Qt::Key_N:
+        deny(row);
         return true;
     case Qt::Key_B:
         blink(true);

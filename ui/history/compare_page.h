@@ -8,7 +8,11 @@
 
 #include <QWidget>
 
+#include <functional>
 #include <set>
+#include <string>
+#include <utility>
+#include <vector>
 
 class QComboBox;
 class QHBoxLayout;
@@ -65,6 +69,10 @@ private:
     void choosePoint(model::PointId point);
     void follow(int row);
     void confirm(int row);
+    void deny(int row);
+    void matchedAnew(int row);
+    [[nodiscard]] std::vector<std::pair<model::PointId, model::PointId>>
+    keptPairs(const std::function<std::string(model::JobId, model::JobId)>& setting) const;
     void swapSides();
     void blink(bool held);
     bool onKey(int key);
@@ -85,6 +93,7 @@ private:
     Heading* m_courseHeading = nullptr;
     std::shared_ptr<const ComparedJobs> m_jobs;
     std::vector<std::pair<model::PointId, model::PointId>> m_said;
+    std::vector<std::pair<model::PointId, model::PointId>> m_denied;
     std::set<std::size_t> m_followed; ///< indices into the comparison
     model::JobId m_before;
     model::JobId m_after;

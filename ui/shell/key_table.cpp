@@ -93,6 +93,7 @@ constexpr Row kHistory[] = {
     {"Left, Right", QT_TRANSLATE_NOOP("KeyTable", "comparing: swap sides")},
     {"F, 1…9", QT_TRANSLATE_NOOP("KeyTable", "comparing: as found or as left, sheets")},
     {"B", QT_TRANSLATE_NOOP("KeyTable", "comparing: both maps in one place while held")},
+    {"Y, N", QT_TRANSLATE_NOOP("KeyTable", "comparing: a proposed match is the same place, or another")},
 };
 
 template <std::size_t count>
