@@ -556,6 +556,10 @@ void JobSession::startFindings()
                 findings.round = byRound[i];
         findings.asFound = analysis::summarise(job, byRound, analysis::Standing::AsFound);
         findings.asLeft = analysis::summarise(job, byRound, analysis::Standing::AsLeft);
+        if (job.round(round) != nullptr) {
+            findings.next = analysis::jobNextStep(job, object, round, Timestamp::now());
+            findings.moved = analysis::jobMovedBackgrounds(job, object, round);
+        }
         return findings;
     });
 }

@@ -3,6 +3,8 @@
 // what a verb has answered is on disk. Never holds pixels, texts for people or thresholds.
 #pragma once
 
+#include "core/analysis/job_moved_backgrounds.h"
+#include "core/analysis/job_next_step.h"
 #include "core/analysis/point_finding.h"
 #include "core/base/result.h"
 #include "core/editing/edit_history.h"
@@ -114,6 +116,10 @@ public:
     [[nodiscard]] const std::vector<analysis::PointFinding>& asFound() const { return m_findings.asFound; }
     [[nodiscard]] const std::vector<analysis::PointFinding>& asLeft() const { return m_findings.asLeft; }
     [[nodiscard]] const analysis::PointFinding* finding(model::PointId point) const;
+    /// What to spray next in the current round, as of the last findings.
+    [[nodiscard]] const analysis::JobNextStep& nextStep() const { return m_findings.next; }
+    /// Runs of the current round that were taken while the background moved, as of the last findings.
+    [[nodiscard]] const std::vector<analysis::MovedRun>& movedRuns() const { return m_findings.moved; }
     Status judge(model::Judgement judgement);
     Status concede(model::Concession concession);
     Result<model::RepairId> putRepair(model::Repair repair);
@@ -178,6 +184,8 @@ private:
         std::vector<analysis::PointFinding> round;
         std::vector<analysis::PointFinding> asFound;
         std::vector<analysis::PointFinding> asLeft;
+        analysis::JobNextStep next;
+        std::vector<analysis::MovedRun> moved;
     };
     Findings m_findings;
     std::unique_ptr<NewestWins<Findings>> m_findingsWork;

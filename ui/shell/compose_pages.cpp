@@ -58,6 +58,10 @@ void composePages(MainWindow& window)
 
     auto* spray = new SprayPage(window.session(), &window);
     window.addPage(Stage::Spray, spray);
+    spray->setTouchStrip(window.settings().touchStrip());
+    spray->setPresenterKeys(window.settings().presenter());
+    QObject::connect(&window, &MainWindow::touchStripChanged, spray, &SprayPage::setTouchStrip);
+    QObject::connect(&window, &MainWindow::presenterChanged, spray, &SprayPage::setPresenterKeys);
     QObject::connect(spray, &SprayPage::soundRequested, &window,
                      [&window, player = std::make_shared<SoundPlayer>()](SpraySound sound) {
                          if (window.settings().soundsOn())

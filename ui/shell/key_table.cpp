@@ -28,6 +28,7 @@ constexpr Row kEverywhere[] = {
     {"Ctrl+Z, Ctrl+Shift+Z", QT_TRANSLATE_NOOP("KeyTable", "undo, redo in the sketch")},
     {"F2", QT_TRANSLATE_NOOP("KeyTable", "the last ten notes")},
     {"F8", QT_TRANSLATE_NOOP("KeyTable", "sounds on or off")},
+    {"Ctrl++, Ctrl+−, Ctrl+0", QT_TRANSLATE_NOOP("KeyTable", "sheet larger, smaller, whole")},
     {"F9, F11", QT_TRANSLATE_NOOP("KeyTable", "theme, full screen")},
     {"Esc", QT_TRANSLATE_NOOP("KeyTable", "leave the tool, clear the field, cancel the work")},
 };
@@ -48,8 +49,12 @@ constexpr Row kSketch[] = {
     {"P", QT_TRANSLATE_NOOP("KeyTable", "row or circle of the chosen joint")},
     {"U, K", QT_TRANSLATE_NOOP("KeyTable", "picture underneath, scale by two clicks")},
     {"A, X", QT_TRANSLATE_NOOP("KeyTable", "add a point, split the stretch")},
+    {"1…9", QT_TRANSLATE_NOOP("KeyTable", "type a size while a tool is in hand")},
+    {"arrows, Shift+arrows", QT_TRANSLATE_NOOP("KeyTable", "move 1 mm, 10 mm")},
+    {"Space+drag, wheel", QT_TRANSLATE_NOOP("KeyTable", "move the sheet, zoom at the cursor")},
     {"Del", QT_TRANSLATE_NOOP("KeyTable", "retire; without readings: delete")},
-    {"N, D", QT_TRANSLATE_NOOP("KeyTable", "renumber, reverse the sense")},
+    {"N", QT_TRANSLATE_NOOP("KeyTable", "renumber, before the first reading")},
+    {"D, Shift+D", QT_TRANSLATE_NOOP("KeyTable", "reverse the sense, start here")},
 };
 
 constexpr Row kSpray[] = {
@@ -62,9 +67,11 @@ constexpr Row kSpray[] = {
     {"C", QT_TRANSLATE_NOOP("KeyTable", "correct the last one")},
     {"J, S", QT_TRANSLATE_NOOP("KeyTable", "jump to a number, skip")},
     {"B", QT_TRANSLATE_NOOP("KeyTable", "type the background")},
-    {"L, I", QT_TRANSLATE_NOOP("KeyTable", "take the advice, go on anyway")},
     {"H, D", QT_TRANSLATE_NOOP("KeyTable", "take the feed's highest, first rise now")},
-    {"Z", QT_TRANSLATE_NOOP("KeyTable", "distance view")},
+    {"Up, Down", QT_TRANSLATE_NOOP("KeyTable", "look back and forth; with a number: its exponent")},
+    {"M", QT_TRANSLATE_NOOP("KeyTable", "remark on the reading that comes")},
+    {"L, I", QT_TRANSLATE_NOOP("KeyTable", "take the advice, go on anyway")},
+    {"Z, Q", QT_TRANSLATE_NOOP("KeyTable", "distance view, say the call again")},
 };
 
 constexpr Row kJudge[] = {

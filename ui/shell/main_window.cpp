@@ -10,6 +10,7 @@
 #include "ui/shell/error_text.h"
 #include "ui/shell/key_card.h"
 #include "ui/shell/menus.h"
+#include "ui/shell/sheets.h"
 #include "ui/shell/stage_progress.h"
 #include "ui/shell/stage_strip.h"
 #include "ui/shell/temporary_repairs.h"
@@ -122,6 +123,7 @@ void MainWindow::addPageWidget(Stage stage, QWidget* page)
     m_pages->addWidget(page);
     m_strip->addStage(stage);
     m_settings.restoreDividers(stage, *page);
+    dressSheets(*page, m_settings.sheetStaysPaper());
     refresh();
 }
 
@@ -230,6 +232,7 @@ void MainWindow::setTheme(render::ThemeName theme)
     m_settings.setTheme(theme);
     if (auto* application = qobject_cast<QApplication*>(QApplication::instance()))
         render::applyTheme(*application, theme);
+    dressSheets(*this, m_settings.sheetStaysPaper());
     m_note->refreshIcon();
     m_corner->refreshIcon();
     m_menus->refresh();

@@ -60,6 +60,8 @@ public:
 
 signals:
     void soundsChanged(bool on);
+    void touchStripChanged(bool on);
+    void presenterChanged(const sealwalk::ui::PresenterKeys& keys);
 
 protected:
     void closeEvent(QCloseEvent* event) override;

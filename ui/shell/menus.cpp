@@ -12,6 +12,9 @@
 #include "ui/shell/opening.h"
 #include "ui/shell/regions.h"
 #include "ui/shell/reporting.h"
+#include "ui/shell/sheets.h"
+#include "ui/spray/presenter_dialog.h"
+#include "ui/spray/spray_page.h"
 #include "ui/widgets/note_line.h"
 
 #include <QAction>
@@ -24,6 +27,8 @@
 namespace sealwalk::ui {
 
 namespace {
+
+constexpr double kZoomStep = 1.25;
 
 QString plain(const QAction& action)
 {
@@ -134,10 +139,33 @@ void Menus::buildView()
                        [this] { m_window.setWindowState(m_window.windowState() ^ Qt::WindowFullScreen); });
     m_fullScreen->setCheckable(true);
     menu->addSeparator();
+    buildSheets(menu);
+    menu->addSeparator();
     add(menu, tr("Next &part of the window"), QKeySequence(Qt::Key_F6),
         [this] { focusNextRegion(m_window, true); });
     add(menu, tr("Pre&vious part of the window"), QKeySequence(Qt::SHIFT | Qt::Key_F6),
         [this] { focusNextRegion(m_window, false); });
+}
+
+void Menus::buildSheets(QMenu* menu)
+{
+    add(menu, tr("Sheet &larger"), QKeySequence(Qt::CTRL | Qt::Key_Plus),
+        [this] { zoomSheets(m_window, kZoomStep); });
+    add(menu, tr("Sheet s&maller"), QKeySequence(Qt::CTRL | Qt::Key_Minus),
+        [this] { zoomSheets(m_window, 1.0 / kZoomStep); });
+    add(menu, tr("&Whole sheet"), QKeySequence(Qt::CTRL | Qt::Key_0), [this] { fitSheets(m_window); });
+    m_paperSheets = add(menu, tr("Sheet sta&ys paper"), {}, [this] {
+        m_window.settings().setSheetStaysPaper(!m_window.settings().sheetStaysPaper());
+        dressSheets(m_window, m_window.settings().sheetStaysPaper());
+        refresh();
+    });
+    m_paperSheets->setCheckable(true);
+    m_touch = add(menu, tr("To&uch strip"), {}, [this] {
+        m_window.settings().setTouchStrip(!m_window.settings().touchStrip());
+        emit m_window.touchStripChanged(m_window.settings().touchStrip());
+        refresh();
+    });
+    m_touch->setCheckable(true);
 }
 
 void Menus::buildJob()
@@ -150,6 +178,15 @@ void Menus::buildJob()
     });
     m_needOpenJob.push_back(add(menu, tr("&Unit shown"), QKeySequence(Qt::CTRL | Qt::Key_U),
                                 [this] { m_window.corner().openUnits(); }));
+    m_transcribe = add(menu, tr("Readings from a &paper sheet …"), {}, [this] {
+        m_window.showStage(Stage::Spray);
+        auto* spray = qobject_cast<SprayPage*>(m_window.page(Stage::Spray));
+        if (spray != nullptr)
+            spray->setTranscribing(!spray->controller().isTranscribing());
+        refresh();
+    });
+    m_transcribe->setCheckable(true);
+    m_needOpenJob.push_back(m_transcribe);
     menu->addSeparator();
     m_needJob.push_back(add(menu, tr("&Close the job"), {}, [this] {
         m_window.session().closeJob();
@@ -174,6 +211,13 @@ void Menus::buildTools()
         refresh();
     });
     m_sounds->setCheckable(true);
+    add(menu, tr("&Presenter …"), {}, [this] {
+        PresenterDialog dialog(m_window.settings().presenter(), &m_window);
+        if (dialog.exec() != QDialog::Accepted)
+            return;
+        m_window.settings().setPresenter(dialog.keys());
+        emit m_window.presenterChanged(dialog.keys());
+    });
     m_needHistory.push_back(add(menu, tr("&Check the history"), {}, [this] { checkHistory(m_window); }));
 }
 
@@ -206,6 +250,10 @@ void Menus::refresh()
     m_themes[static_cast<int>(m_window.settings().theme())]->setChecked(true);
     m_sounds->setChecked(m_window.settings().soundsOn());
     m_fullScreen->setChecked(m_window.isFullScreen());
+    m_paperSheets->setChecked(m_window.settings().sheetStaysPaper());
+    m_touch->setChecked(m_window.settings().touchStrip());
+    auto* spray = qobject_cast<SprayPage*>(m_window.page(Stage::Spray));
+    m_transcribe->setChecked(spray != nullptr && spray->controller().isTranscribing());
 }
 
 std::vector<Destination> Menus::commands() const

@@ -36,6 +36,7 @@ private:
     void buildFile();
     void buildEdit();
     void buildView();
+    void buildSheets(QMenu* menu);
     void buildJob();
     void buildTools();
     void buildHelp();
@@ -48,6 +49,9 @@ private:
     std::map<int, QAction*> m_themes;
     QAction* m_sounds = nullptr;
     QAction* m_fullScreen = nullptr;
+    QAction* m_paperSheets = nullptr;
+    QAction* m_touch = nullptr;
+    QAction* m_transcribe = nullptr;
 };
 
 } // namespace sealwalk::ui

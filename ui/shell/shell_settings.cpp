@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/shell_settings.h"
 
+#include "ui/spray/touch_size.h"
+
 #include <QSplitter>
 #include <QStandardPaths>
 #include <QWidget>
@@ -12,6 +14,8 @@ namespace {
 constexpr const char* kTheme = "theme";
 constexpr const char* kSounds = "sounds";
 constexpr const char* kPaper = "sheetStaysPaper";
+constexpr const char* kTouch = "touchStrip";
+constexpr const char* kPresenter = "presenter";
 constexpr const char* kGeometry = "geometry";
 
 QString defaultFile()
@@ -76,6 +80,34 @@ bool ShellSettings::sheetStaysPaper() const
 void ShellSettings::setSheetStaysPaper(bool stays)
 {
     m_settings.setValue(QLatin1String(kPaper), stays);
+}
+
+bool ShellSettings::touchStrip() const
+{
+    return m_settings.value(QLatin1String(kTouch), hasTouchScreen()).toBool();
+}
+
+void ShellSettings::setTouchStrip(bool on)
+{
+    m_settings.setValue(QLatin1String(kTouch), on);
+}
+
+PresenterKeys ShellSettings::presenter() const
+{
+    PresenterKeys keys;
+    const QStringList kept = m_settings.value(QLatin1String(kPresenter)).toStringList();
+    for (const PresenterButton button : kPresenterButtons)
+        keys.of(button) =
+            QKeySequence::fromString(kept.value(static_cast<int>(button)), QKeySequence::PortableText);
+    return keys;
+}
+
+void ShellSettings::setPresenter(const PresenterKeys& keys)
+{
+    QStringList kept;
+    for (const PresenterButton button : kPresenterButtons)
+        kept.append(keys.of(button).toString(QKeySequence::PortableText));
+    m_settings.setValue(QLatin1String(kPresenter), kept);
 }
 
 void ShellSettings::keepGeometry(const QWidget& window)

@@ -5,6 +5,7 @@
 
 #include "ui/render/theme.h"
 #include "ui/shell/stage.h"
+#include "ui/spray/presenter.h"
 
 #include <QByteArray>
 #include <QSettings>
@@ -28,6 +29,11 @@ public:
 
     /// For parts of the window that keep something of their own.
     [[nodiscard]] QSettings& store() { return m_settings; }
+    /// On, off, or as the machine: with a touch screen it is on.
+    [[nodiscard]] bool touchStrip() const;
+    void setTouchStrip(bool on);
+    [[nodiscard]] PresenterKeys presenter() const;
+    void setPresenter(const PresenterKeys& keys);
 
     void keepGeometry(const QWidget& window);
     void restoreGeometry(QWidget& window) const;

@@ -121,10 +121,7 @@ void SketchPage::addShortcuts()
                 &QShortcut::activated, this, what);
     };
     constexpr double kStep = 1.25;
-    add(Qt::CTRL | Qt::Key_Plus, [this] { m_canvas->zoom(kStep); });
     add(Qt::CTRL | Qt::Key_Equal, [this] { m_canvas->zoom(kStep); });
-    add(Qt::CTRL | Qt::Key_Minus, [this] { m_canvas->zoom(1.0 / kStep); });
-    add(Qt::CTRL | Qt::Key_0, [this] { m_canvas->fit(); });
     add(Qt::CTRL | Qt::Key_P, [this] { printSheet(); });
     add(Qt::CTRL | Qt::Key_T, [this] { newSheet(); });
     add(Qt::CTRL | Qt::Key_PageDown, [this] { m_commands->nextSheet(1); });

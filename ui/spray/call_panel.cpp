@@ -14,6 +14,7 @@
 #include "ui/spray/spray_feed.h"
 #include "ui/spray/spray_words.h"
 #include "ui/spray/state_bar.h"
+#include "ui/spray/touch_strip.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
@@ -35,6 +36,7 @@ CallPanel::CallPanel(JobSession& session, SprayController& controller, QWidget* 
     , m_ruler(new render::DecadeRuler(Qt::Horizontal, this))
     , m_trace(new LiveTrace(session, controller, this))
     , m_legend(new KeyLegend(this))
+    , m_strip(new TouchStrip(controller, this))
 {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(render::kGapBlock, render::kGapNear, render::kGapBlock, render::kGapNear);
@@ -56,6 +58,8 @@ CallPanel::CallPanel(JobSession& session, SprayController& controller, QWidget* 
     column->addWidget(m_trace, 1);
     column->addStretch();
     column->addWidget(m_legend);
+    column->addWidget(m_strip);
+    m_strip->hide();
     m_caption->setBuddy(m_field);
     m_field->setObjectName(QStringLiteral("sprayField"));
     setFocusProxy(m_field);
@@ -72,19 +76,29 @@ CallPanel::CallPanel(JobSession& session, SprayController& controller, QWidget* 
     connect(m_field, &EntryField::command, this, &CallPanel::runCommand);
     connect(m_field, &EntryField::lettersRefused, &m_controller,
             [this] { m_controller.refuse(tr("Esc clears the number first.")); });
-    connect(m_legend, &KeyLegend::pressed, this, [this](int key) {
-        if (key == Qt::Key_Return)
-            m_controller.enter();
-        else
-            runCommand(key, Qt::NoModifier, QString(QChar(key)));
-        m_field->setFocus();
-    });
     connect(m_trace, &LiveTrace::feedWanted, this, &CallPanel::feedWanted);
+    connect(m_legend, &KeyLegend::pressed, this, &CallPanel::runKey);
     connect(&m_controller, &SprayController::changed, this, &CallPanel::refresh);
     connect(&m_controller, &SprayController::offerChanged, this, &CallPanel::refresh);
     connect(&m_controller, &SprayController::ticked, this, &CallPanel::refreshClock);
     connect(&m_session, &JobSession::findingsChanged, this, &CallPanel::refresh);
     refresh();
+}
+
+void CallPanel::setTouch(bool on)
+{
+    m_legend->setVisible(!on);
+    m_trace->setVisible(!on);
+    m_strip->setVisible(on);
+}
+
+void CallPanel::runKey(int key)
+{
+    if (key == Qt::Key_Return)
+        m_controller.enter();
+    else
+        runCommand(key, Qt::NoModifier, QString(QChar(key)));
+    m_field->setFocus();
 }
 
 void CallPanel::runDigit(int digit)
@@ -138,6 +152,12 @@ void CallPanel::runCommand(int key, Qt::KeyboardModifiers modifiers, const QStri
     case Qt::Key_H:
         m_controller.takeHighest();
         break;
+    case Qt::Key_L:
+        m_controller.takeAdvice();
+        break;
+    case Qt::Key_Q:
+        emit repeatWanted();
+        break;
     case Qt::Key_I:
         m_controller.goOnAnyway();
         break;
@@ -186,6 +206,8 @@ QString CallPanel::caption() const
         return tr("Go to point number");
     case Prompt::VoidReason:
         return tr("Why is the last reading void?");
+    case Prompt::VoidRunReason:
+        return tr("Why are all these readings void?");
     case Prompt::NoAccessReason:
         return tr("Why can it not be reached?");
     case Prompt::OtherCondition:
@@ -197,6 +219,8 @@ QString CallPanel::caption() const
     }
     if (m_controller.field() == SprayController::Field::Background)
         return tr("Background, no helium given");
+    if (m_controller.field() == SprayController::Field::PaperTime)
+        return tr("Time of this reading on the paper, as 1432; Enter alone goes on at the usual pace");
     if (m_controller.isCorrecting())
         return tr("Correction: what the detector really showed");
     return tr("Highest value while spraying, as the detector shows it");
@@ -216,6 +240,8 @@ void CallPanel::refresh()
         const model::TestPoint* point = sketch.point(call->point);
         const model::Joint* joint = point == nullptr ? nullptr : sketch.joint(point->joint);
         QStringList chips{conditionWord(m_controller.condition())};
+        if (m_controller.isTranscribing())
+            chips << tr("from paper");
         chips << tr("%1 % He").arg(m_session.job().setup.heliumShare.si() * 100.0, 0, 'f', 0);
         if (call->isDone() && !m_controller.isCorrecting())
             chips << tr("has a reading");
@@ -227,7 +253,8 @@ void CallPanel::refresh()
     m_unit->setText(m_session.hasJob() ? QString::fromStdString(displayUnit().symbol) + tr(", He")
                                        : QString());
 
-    const bool plain = m_controller.prompt() != SprayController::Prompt::None;
+    const bool plain = m_controller.prompt() != SprayController::Prompt::None ||
+                       m_controller.field() == SprayController::Field::PaperTime;
     m_field->setPlain(plain);
     m_field->setOffered(plain ? std::nullopt : std::optional(m_controller.offeredExponent()));
     m_field->setEnabled(m_session.hasJob());
@@ -333,6 +360,15 @@ void CallPanel::refreshClock()
         shown.figure = rateText(feedLevel());
         shown.figureHint = tr("or I to go on anyway");
         break;
+    }
+    if (m_session.hasJob() && !m_session.job().isOpenForWork()) {
+        shown = {CallState::Hold, 0.0, tr("SHUT"), tr("the job takes no more readings"), {}, {}};
+    } else if (m_controller.isTranscribing()) {
+        shown = {CallState::Read, 0.0, tr("PAPER"), tr("value, Enter, time, Enter"), {}, tr("no clock runs")};
+    } else if (m_session.hasJob() && !m_controller.call() && machine.state() == CallState::Go) {
+        shown.word = tr("DONE");
+        shown.hint = tr("J calls a point again");
+        shown.figureHint.clear();
     }
     m_state->show(shown);
 }

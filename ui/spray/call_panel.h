@@ -21,6 +21,7 @@ class KeyLegend;
 class LiveTrace;
 class ReadBack;
 class StateBar;
+class TouchStrip;
 
 class CallPanel : public QWidget
 {
@@ -29,14 +30,22 @@ class CallPanel : public QWidget
 public:
     CallPanel(JobSession& session, SprayController& controller, QWidget* parent = nullptr);
     [[nodiscard]] EntryField& field() const { return *m_field; }
+    [[nodiscard]] TouchStrip& touchStrip() const { return *m_strip; }
+    [[nodiscard]] StateBar& stateBar() const { return *m_state; }
+    /// Fields for fingers in place of the key legend.
+    void setTouch(bool on);
     [[nodiscard]] render::DecadeRuler& ruler() const { return *m_ruler; }
     [[nodiscard]] LiveTrace& trace() const { return *m_trace; }
 
 signals:
     void remarkWanted();
     void distanceWanted();
-    void keyCardWanted();
     void feedWanted(); ///< to set one up
+    void repeatWanted(); ///< the call aloud
+
+public slots:
+    /// As if the key had been pressed in the field.
+    void runKey(int key);
 
 private:
     void refresh();
@@ -64,6 +73,7 @@ private:
     render::DecadeRuler* m_ruler;
     LiveTrace* m_trace;
     KeyLegend* m_legend;
+    TouchStrip* m_strip;
 };
 
 } // namespace sealwalk::ui

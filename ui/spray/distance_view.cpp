@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/spray/distance_view.h"
 
+#include "ui/render/plate_painter.h"
 #include "ui/render/theme.h"
 
 #include <QFontMetricsF>
 #include <QPainter>
+#include <QTimer>
 
 #include <algorithm>
 
@@ -48,6 +50,16 @@ void DistanceView::show(const DistanceShown& shown)
     update();
 }
 
+void DistanceView::flash()
+{
+    m_flashes = true;
+    update();
+    QTimer::singleShot(kFlashMilliseconds, this, [this] {
+        m_flashes = false;
+        update();
+    });
+}
+
 void DistanceView::paintEvent(QPaintEvent*)
 {
     const render::Theme& theme = render::Theme::of(this);
@@ -60,6 +72,8 @@ void DistanceView::paintEvent(QPaintEvent*)
 
     const QRectF top(0, 0, w, height() * 0.27);
     paintStateFilling(painter, *this, top, m_shown.state.state, m_shown.state.progress);
+    if (m_flashes)
+        painter.fillRect(top, theme.colour(Role::Accent));
     const double sign = top.height() * 0.7;
     paintStateSign(painter, *this, QRectF(gap, top.center().y() - sign / 2, sign, sign), m_shown.state.state);
     const double figureRoom = w * 0.34;
@@ -83,15 +97,28 @@ void DistanceView::paintEvent(QPaintEvent*)
                      m_shown.place);
 
     const QRectF bottom(gap, middle.bottom(), w - 2 * gap, height() - middle.bottom() - gap);
-    painter.setFont(fitting(m_shown.value, kValue * scale, bottom.width() * 0.74));
+    painter.setPen(theme.colour(Role::Line));
+    painter.drawLine(bottom.topLeft(), bottom.topRight());
+    const double captionHeight = kPlace * 1.3 * scale;
+    painter.setFont(render::fontOfPixels(kPlace * 0.8 * scale));
+    painter.setPen(theme.colour(Role::InkSoft));
+    painter.drawText(QRectF(bottom.left(), bottom.top(), bottom.width(), captionHeight),
+                     Qt::AlignLeft | Qt::AlignVCenter, m_shown.caption);
+    const QRectF figure = bottom.adjusted(0, captionHeight, 0, 0);
+    painter.setFont(fitting(m_shown.value, kValue * scale, figure.width() * 0.6));
     painter.setPen(theme.colour(m_shown.typing ? Role::Accent : Role::Ink));
-    painter.drawText(bottom, Qt::AlignLeft | Qt::AlignVCenter, m_shown.value);
+    painter.drawText(figure, Qt::AlignLeft | Qt::AlignVCenter, m_shown.value);
     painter.setFont(render::fontOfPixels(kPlace * scale, render::Weight::Bold));
-    const Role stand = m_shown.stand == analysis::Verdict::Over     ? Role::Over
-                       : m_shown.stand == analysis::Verdict::Within ? Role::Within
-                                                                    : Role::InkSoft;
-    painter.setPen(theme.colour(stand));
-    painter.drawText(bottom, Qt::AlignRight | Qt::AlignVCenter, m_shown.standWord);
+    if (m_shown.standWord.isEmpty())
+        return;
+    painter.setPen(render::verdictColour(theme, m_shown.stand));
+    const double words = figure.width() * 0.22;
+    painter.drawText(QRectF(figure.right() - words, figure.top(), words, figure.height()),
+                     Qt::AlignLeft | Qt::AlignVCenter | Qt::TextWordWrap, m_shown.standWord);
+    const double glyph = kValue * 0.6 * scale;
+    render::paintLimitGlyph(
+        painter, theme, m_shown.stand,
+        QRectF(figure.right() - words - gap - glyph, figure.center().y() - glyph / 2, glyph, glyph));
 }
 
 } // namespace sealwalk::ui

@@ -16,7 +16,8 @@ struct DistanceShown
     StateShown state;
     QString number;
     QString place;
-    QString value; ///< what is being typed, else the last stored value
+    QString caption; ///< over the value: "17 stored · mbar·l/s He"
+    QString value;   ///< what is being typed, else the last stored value
     bool typing = false;
     analysis::Verdict stand = analysis::Verdict::NoAnswer;
     QString standWord;
@@ -29,12 +30,15 @@ class DistanceView : public QWidget
 public:
     explicit DistanceView(QWidget* parent);
     void show(const DistanceShown& shown);
+    /// The quarter of the state, once, with each sound.
+    void flash();
 
 protected:
     void paintEvent(QPaintEvent* event) override;
 
 private:
     DistanceShown m_shown;
+    bool m_flashes = false;
 };
 
 } // namespace sealwalk::ui

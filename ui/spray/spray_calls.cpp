@@ -6,6 +6,7 @@
 #include "ui/spray/spray_words.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace sealwalk::ui {
 
@@ -15,6 +16,10 @@ void SprayController::toggleSpray()
 {
     if (!m_call) {
         refuse(tr("No point is called."));
+        return;
+    }
+    if (m_paper.isOn) {
+        refuse(tr("Readings from paper are typed, not sprayed."));
         return;
     }
     if (m_corrects) {
@@ -64,6 +69,9 @@ void SprayController::choose(int digit)
     switch (prompt) {
     case Prompt::VoidReason:
         voidLast(word);
+        break;
+    case Prompt::VoidRunReason:
+        voidRun(word);
         break;
     case Prompt::NoAccessReason:
         if (m_call) {
@@ -124,6 +132,12 @@ void SprayController::goOnAnyway()
         m_machine.quiet();
     } else if (m_machine.goOnAnyway())
         emit said(Weight::Warning, tr("Going on before the helium cleared; the reading is marked."));
+    else if (m_advice) {
+        m_stayed = m_advice->kind != SprayAdvice::Kind::VoidRun;
+        m_answered = std::exchange(m_advice, std::nullopt);
+        emit said(Weight::News, m_stayed ? tr("Staying in order; the reading is marked.")
+                                         : tr("The readings stay as they are."));
+    }
     emit changed();
 }
 
@@ -162,7 +176,10 @@ void SprayController::escape()
         m_prompt = Prompt::None;
     else if (!m_typed.empty())
         clearEntry();
-    else if (m_field == Field::Background)
+    else if (m_field == Field::PaperTime) {
+        m_field = Field::Peak;
+        m_paper.pending.reset();
+    } else if (m_field == Field::Background)
         m_field = Field::Peak;
     else if (m_corrects) {
         m_corrects.reset();

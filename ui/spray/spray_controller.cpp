@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/spray/spray_controller.h"
 
-#include "core/analysis/job_next_step.h"
 #include "core/analysis/slips.h"
 #include "core/quantities/leak_rate_unit.h"
 #include "core/report/shown_unit.h"
@@ -29,6 +28,9 @@ SprayController::SprayController(JobSession& session, QObject* parent)
     const auto restart = [this] {
         m_skipped.clear();
         m_background.reset();
+        m_advice.reset();
+        m_answered.reset();
+        m_paper = {};
         m_machine = SprayMachine();
         m_heldByFeed = false;
         if (m_feed)
@@ -56,6 +58,7 @@ SprayController::SprayController(JobSession& session, QObject* parent)
                 setCall(analysis::nextCall(m_walk, {}, m_skipped));
             emit changed();
         });
+    connect(&m_session, &JobSession::findingsChanged, this, &SprayController::lookForAdvice);
     connect(&m_session, &JobSession::selectionChanged, this, [this](model::PointId point) {
         if (!m_call || m_call->point != point)
             callPoint(point);
@@ -149,6 +152,8 @@ void SprayController::enter()
     }
     if (m_field == Field::Background)
         enterBackground();
+    else if (m_field == Field::PaperTime)
+        enterPaperTime();
     else
         enterNumber();
 }
@@ -250,7 +255,8 @@ ReadingDraft SprayController::draftOf(model::Outcome outcome) const
         draft.dwell = seconds(*sprayed);
     if (const auto delay = m_machine.delay())
         draft.delay = seconds(*delay);
-    draft.outOfTurn = m_machine.isOutOfTurn();
+    draft.outOfTurn = m_machine.isOutOfTurn() || m_stayed;
+    draft.gentle = m_gentle;
     draft.sprayedAt = m_sprayedAt;
     draft.remark = m_remark;
     if (m_corrects) {
@@ -272,6 +278,8 @@ ReadingDraft SprayController::draftOf(model::Outcome outcome) const
 
 void SprayController::storeDraft(ReadingDraft draft)
 {
+    if (asksForPaperTime(draft))
+        return;
     const bool correction = draft.corrects.has_value();
     const int number = m_call ? m_call->number : 0;
     addFeed(draft);
@@ -285,6 +293,8 @@ void SprayController::storeDraft(ReadingDraft draft)
     clearEntry();
     m_remark.clear();
     m_sprayedAt.reset();
+    m_stayed = false;
+    m_gentle = false;
     if (!correction) {
         m_machine.stored(now());
         if (m_feed)
@@ -308,14 +318,6 @@ void SprayController::advance()
     setCall(analysis::nextCall(m_walk, last, m_skipped));
     if (!m_call && !m_walk.empty())
         emit said(Weight::News, tr("Every point of this round is done."));
-    const model::Round* round = m_session.currentRound();
-    if (round == nullptr)
-        return;
-    const analysis::JobNextStep step =
-        analysis::jobNextStep(m_session.job(), m_session.object(), round->id, Timestamp::now());
-    if (step.kind == analysis::StepKind::LeaveOrder || step.kind == analysis::StepKind::SealFirst ||
-        step.kind == analysis::StepKind::RepeatGentle)
-        emit said(Weight::Warning, QString::fromStdString(step.because));
 }
 
 void SprayController::noResponse()

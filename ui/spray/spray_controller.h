@@ -6,9 +6,11 @@
 #include "core/analysis/walk.h"
 #include "core/quantities/entered_number.h"
 #include "ui/session/job_session.h"
+#include "ui/spray/spray_advice.h"
 #include "ui/spray/spray_machine.h"
 #include "ui/spray/spray_sound.h"
 
+#include <QDate>
 #include <QElapsedTimer>
 #include <QObject>
 #include <QString>
@@ -48,11 +50,13 @@ public:
         OtherCondition, ///< 1 … 9
         Jump,           ///< a point number, then Enter
         SkipReason,     ///< 1 … 4
+        VoidRunReason,  ///< 1 … 5, for the run of the advice
     };
     enum class Field
     {
         Peak,
-        Background
+        Background,
+        PaperTime ///< when the reading on the paper was taken
     };
     enum class Weight
     {
@@ -95,6 +99,9 @@ public:
     [[nodiscard]] std::optional<LeakRate> offered() const;
     [[nodiscard]] bool isFinished() const { return !m_walk.empty() && !m_call; }
     [[nodiscard]] const model::Reading* lastStored() const;
+    /// What the round advises now, unless it was answered; none: go on in order.
+    [[nodiscard]] const std::optional<SprayAdvice>& advice() const { return m_advice; }
+    [[nodiscard]] bool isTranscribing() const { return m_paper.isOn; }
     /// Words behind the digits of the present prompt, in order.
     [[nodiscard]] QStringList choices() const;
 
@@ -112,7 +119,16 @@ public:
     void setCondition(model::Condition condition);
     void markRise();
     bool takeHighest(); ///< the feed's, into the field; false when there is none
+    /// Wait or hold: goes on although it is not over. Else: stays in order against the advice. Noted.
     void goOnAnyway();
+    void takeAdvice();
+    void voidLast(const QString& reason);
+    /// What the feed saw, as one step; without it, says what is wanted instead.
+    void takeHighestAndStore();
+    /// Readings from a paper sheet of that day: no clock, and each with its own time.
+    void setTranscribing(bool on, QDate day = {});
+    /// The call in words, as it is said aloud.
+    [[nodiscard]] QString callInWords() const;
     void look(int by); ///< back and forth in the walk
     void callPoint(model::PointId point);
     void remark(const QString& text); ///< on the reading that is stored next
@@ -125,6 +141,7 @@ signals:
     void ticked(); ///< ten times a second while a clock or a feed runs
     void offerChanged();
     void said(sealwalk::ui::SprayController::Weight weight, const QString& text);
+    void advised(); ///< other advice than before, or none any more
     void soundWanted(sealwalk::ui::SpraySound sound);
 
 private:
@@ -136,7 +153,10 @@ private:
     [[nodiscard]] ReadingDraft draftOf(model::Outcome outcome) const;
     void enterNumber();
     void enterBackground();
-    void voidLast(const QString& reason);
+    void enterPaperTime();
+    [[nodiscard]] bool asksForPaperTime(const ReadingDraft& draft);
+    void lookForAdvice();
+    void voidRun(const QString& reason);
     void tick();
     void onFeedState();
     void lookAtFeed();
@@ -173,6 +193,18 @@ private:
     bool m_backgroundByHand = false; ///< typed for this reading: the feed's does not replace it
     bool m_feedWasLive = false;
     bool m_heldByFeed = false; ///< HOLD because the feed was lost
+    std::optional<SprayAdvice> m_advice;
+    std::optional<SprayAdvice> m_answered; ///< not shown again as long as it stays the same
+    bool m_stayed = false;                 ///< went on in order against the advice: noted with the reading
+    bool m_gentle = false;                 ///< repeated with less helium, as advised
+    struct Paper
+    {
+        bool isOn = false;
+        QDate day;
+        std::optional<Timestamp> last;       ///< of the reading before, on the paper
+        std::optional<ReadingDraft> pending; ///< waits for its time
+        bool hasTime = false;                ///< the one being stored has it
+    } m_paper;
 };
 
 } // namespace sealwalk::ui

@@ -8,13 +8,22 @@
 #include "ui/render/sheet_view.h"
 #include "ui/render/theme.h"
 #include "ui/session/map_options.h"
+#include "ui/spray/advice_card.h"
 #include "ui/spray/call_panel.h"
 #include "ui/spray/distance_view.h"
 #include "ui/spray/entry_field.h"
+#include "ui/spray/key_legend.h"
+#include "ui/spray/presenter.h"
+#include "ui/spray/say_aloud.h"
 #include "ui/spray/spray_words.h"
 #include "ui/spray/state_bar.h"
+#include "ui/spray/touch_pad.h"
+#include "ui/spray/touch_size.h"
+#include "ui/spray/touch_strip.h"
 #include "ui/spray/walk_panel.h"
+#include "ui/widgets/date_field.h"
 
+#include <QDate>
 #include <QHBoxLayout>
 #include <QInputDialog>
 #include <QLabel>
@@ -41,6 +50,8 @@ SprayPage::SprayPage(JobSession& session, QWidget* parent)
     , m_sheetPart(makeSheetPart())
     , m_walk(new WalkPanel(session, *m_controller, this))
     , m_distance(new DistanceView(this))
+    , m_pad(new TouchPad(*m_controller, this))
+    , m_presenter(new Presenter(*m_controller, this))
 {
     m_call->setFixedWidth(kCallWidth);
     m_walk->setFixedWidth(kWalkWidth);
@@ -78,7 +89,18 @@ SprayPage::SprayPage(JobSession& session, QWidget* parent)
     connect(m_call, &CallPanel::remarkWanted, this, &SprayPage::askRemark);
     connect(m_controller, &SprayController::changed, this, &SprayPage::refresh);
     connect(m_controller, &SprayController::ticked, this, &SprayPage::refreshClock);
-    connect(m_controller, &SprayController::soundWanted, this, &SprayPage::soundRequested);
+    connect(m_controller, &SprayController::soundWanted, this, &SprayPage::onSound);
+    connect(m_controller, &SprayController::advised, this, [this] {
+        if (m_controller->advice() && !m_walk->isVisible()) // no room for its card
+            emit noteRequested(Severity::Caution, m_controller->advice()->because);
+    });
+    connect(m_call, &CallPanel::repeatWanted, this, &SprayPage::repeatCall);
+    connect(&m_walk->legend(), &KeyLegend::pressed, m_call, &CallPanel::runKey);
+    connect(m_presenter, &Presenter::distanceWanted, this, &SprayPage::toggleDistance);
+    m_call->field().installEventFilter(m_presenter);
+    connect(m_pad, &TouchPad::opened, this, &SprayPage::placePad);
+    connect(&m_call->touchStrip(), &TouchStrip::digitsWanted, m_pad, &TouchPad::openDigits);
+    connect(&m_call->touchStrip(), &TouchStrip::conditionsWanted, m_pad, &TouchPad::openConditions);
     connect(m_controller, &SprayController::said, this,
             [this](SprayController::Weight weight, const QString& text) {
                 emit noteRequested(weight == SprayController::Weight::Error     ? Severity::Error
@@ -200,15 +222,19 @@ void SprayPage::refreshClock()
         shown.typing = true;
     } else if (const model::Reading* last = m_controller->lastStored()) {
         const model::Setup& setup = m_session.job().setup;
-        const std::string_view outcome = model::name(last->outcome);
+        const model::TestPoint* point = m_session.job().sketch.point(last->point);
+        shown.caption = tr("%1 stored · %2 He, as shown")
+                            .arg(point == nullptr ? 0 : point->number)
+                            .arg(QString::fromStdString(report::shownUnit(setup, setup.detectorUnit).symbol));
         shown.value = last->peak ? QString::fromStdString(report::screenRate(
                                        report::shownUnit(setup, setup.detectorUnit).number(*last->peak)))
-                                 : QString::fromUtf8(outcome.data(), static_cast<qsizetype>(outcome.size()));
+                                 : outcomeWord(last->outcome);
         if (const auto* finding = m_session.finding(last->point)) {
             shown.stand = finding->verdict;
-            shown.standWord = finding->verdict == analysis::Verdict::Over     ? tr("over the limit")
-                              : finding->verdict == analysis::Verdict::Within ? tr("within")
-                                                                              : QString();
+            shown.standWord = finding->verdict == analysis::Verdict::Over        ? tr("over the limit")
+                              : finding->verdict == analysis::Verdict::Within    ? tr("within")
+                              : finding->verdict == analysis::Verdict::CannotSay ? tr("cannot say")
+                                                                                 : QString();
         }
     }
     m_distance->show(shown);
@@ -234,9 +260,11 @@ void SprayPage::startRound()
 
 void SprayPage::toggleDistance()
 {
-    m_distance->setGeometry(rect());
+    const bool shown = m_distance->isVisible();
+    m_distance->setParent(window()); // nothing else on the screen; a parent change hides it
+    m_distance->setGeometry(window()->rect());
     m_distance->raise();
-    m_distance->setVisible(!m_distance->isVisible());
+    m_distance->setVisible(!shown);
     refreshClock();
 }
 
@@ -250,6 +278,71 @@ void SprayPage::askRemark()
     m_call->setFocus();
 }
 
+void SprayPage::setTouchStrip(bool on)
+{
+    const int target = on ? pixelsOn(screen(), kGloveMillimetres) : 0;
+    m_call->setTouch(on);
+    m_pad->setActive(on);
+    m_walk->advice().setTargetHeight(target);
+    m_startButton->setMinimumHeight(target);
+    placePad();
+}
+
+void SprayPage::setPresenterKeys(const PresenterKeys& keys)
+{
+    m_presenter->setKeys(keys);
+}
+
+bool SprayPage::setTranscribing(bool on)
+{
+    if (!on) {
+        m_controller->setTranscribing(false);
+        return false;
+    }
+    bool taken = false;
+    const QString text = QInputDialog::getText(this, tr("Readings from a paper sheet"),
+                                               tr("Day of the readings on the sheet:"), QLineEdit::Normal,
+                                               QDate::currentDate().toString(Qt::ISODate), &taken);
+    const auto day = taken ? readDate(text) : std::nullopt;
+    if (taken && (!day || *day > QDate::currentDate()))
+        emit noteRequested(Severity::Caution,
+                           tr("“%1” is not a day on which readings can have been taken.").arg(text));
+    const bool starts = day && *day <= QDate::currentDate();
+    m_controller->setTranscribing(starts, day.value_or(QDate()));
+    m_call->setFocus();
+    return starts;
+}
+
+void SprayPage::repeatCall()
+{
+    const QString sentence = m_controller->callInWords();
+    emit noteRequested(Severity::News, sentence);
+    if (!sayAloud(*m_call, sentence))
+        emit soundRequested(SpraySound::Attention);
+}
+
+void SprayPage::onSound(SpraySound sound)
+{
+    m_call->stateBar().flash();
+    m_distance->flash();
+    emit soundRequested(sound);
+}
+
+/// Over the sheet; where there is none, over the foot of the page.
+void SprayPage::placePad()
+{
+    m_pad->layout()->activate();
+    const QSize wanted = m_pad->sizeHint();
+    if (m_sheetPart->isVisible()) {
+        const QRect room = m_sheetPart->geometry();
+        m_pad->setGeometry(QRect(room.left(), room.bottom() + 1 - std::min(wanted.height(), room.height()),
+                                 room.width(), std::min(wanted.height(), room.height())));
+    } else {
+        const int height = std::min(wanted.height(), this->height());
+        m_pad->setGeometry(0, this->height() - height, width(), height);
+    }
+}
+
 void SprayPage::resizeEvent(QResizeEvent* event)
 {
     QWidget::resizeEvent(event);
@@ -257,7 +350,14 @@ void SprayPage::resizeEvent(QResizeEvent* event)
     m_sheetPart->setVisible(width() >= kSheetNeeds);
     m_call->setFixedWidth(width() >= kSheetNeeds ? kCallWidth : width());
     m_start->setFixedWidth(m_call->width());
-    m_distance->setGeometry(rect());
+    m_distance->setGeometry(m_distance->parentWidget()->rect());
+    placePad();
+}
+
+void SprayPage::hideEvent(QHideEvent* event)
+{
+    m_distance->hide(); // it lies over the whole window, other stages too
+    QWidget::hideEvent(event);
 }
 
 void SprayPage::showEvent(QShowEvent* event)

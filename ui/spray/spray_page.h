@@ -20,6 +20,9 @@ namespace sealwalk::ui {
 
 class CallPanel;
 class DistanceView;
+class Presenter;
+struct PresenterKeys;
+class TouchPad;
 class WalkPanel;
 
 class SprayPage : public QWidget
@@ -28,6 +31,10 @@ class SprayPage : public QWidget
 
 public:
     explicit SprayPage(JobSession& session, QWidget* parent = nullptr);
+    void setTouchStrip(bool on);
+    void setPresenterKeys(const PresenterKeys& keys);
+    /// Readings from a paper sheet: asks for its day, and is off again when none is given.
+    bool setTranscribing(bool on);
     [[nodiscard]] SprayController& controller() { return *m_controller; }
 
 signals:
@@ -40,6 +47,7 @@ signals:
 protected:
     void resizeEvent(QResizeEvent* event) override;
     void showEvent(QShowEvent* event) override;
+    void hideEvent(QHideEvent* event) override;
 
 private:
     QWidget* makeSheetPart();
@@ -49,6 +57,9 @@ private:
     void startRound();
     void toggleDistance();
     void askRemark();
+    void repeatCall();
+    void placePad();
+    void onSound(SpraySound sound);
 
     JobSession& m_session;
     SprayController* m_controller;
@@ -58,6 +69,8 @@ private:
     QLabel* m_sheetTitle;
     WalkPanel* m_walk;
     DistanceView* m_distance;
+    TouchPad* m_pad;
+    Presenter* m_presenter;
     QWidget* m_start; ///< instead of the call while no round is open
     QLabel* m_startText;
     QPushButton* m_startButton;

@@ -13,6 +13,7 @@ enum class SpraySound
     Hold,
     FeedLost,
     Refused,
+    Attention, ///< look here: something is said in words
 };
 
 } // namespace sealwalk::ui

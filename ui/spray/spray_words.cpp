@@ -83,6 +83,23 @@ QString conditionWord(model::Condition condition)
     return {};
 }
 
+QString outcomeWord(model::Outcome outcome)
+{
+    switch (outcome) {
+    case model::Outcome::Value:
+        return {};
+    case model::Outcome::NoResponse:
+        return words(QT_TRANSLATE_NOOP("SprayWords", "no response"));
+    case model::Outcome::AboveRange:
+        return words(QT_TRANSLATE_NOOP("SprayWords", "above range"));
+    case model::Outcome::NotAccessible:
+        return words(QT_TRANSLATE_NOOP("SprayWords", "no access"));
+    case model::Outcome::NotTested:
+        return words(QT_TRANSLATE_NOOP("SprayWords", "not tested"));
+    }
+    return {};
+}
+
 const std::vector<model::Condition>& otherConditions()
 {
     using enum model::Condition;
@@ -95,6 +112,7 @@ QStringList choicesFor(SprayController::Prompt prompt)
 {
     switch (prompt) {
     case SprayController::Prompt::VoidReason:
+    case SprayController::Prompt::VoidRunReason:
         return {words(QT_TRANSLATE_NOOP("SprayWords", "background moved")),
                 words(QT_TRANSLATE_NOOP("SprayWords", "drift")),
                 words(QT_TRANSLATE_NOOP("SprayWords", "wrong place")),

@@ -17,6 +17,8 @@ QString stateWord(CallState state);
 /// What to do in that state, in a few words.
 QString stateHint(CallState state);
 QString conditionWord(model::Condition condition);
+/// What a reading without a figure says.
+QString outcomeWord(model::Outcome outcome);
 /// What O, then 1 … 9 chooses, in that order.
 const std::vector<model::Condition>& otherConditions();
 /// The reasons and conditions behind the digits of a prompt.

@@ -5,6 +5,7 @@
 
 #include <QPainter>
 #include <QPainterPath>
+#include <QTimer>
 
 #include <cmath>
 
@@ -131,6 +132,16 @@ void StateBar::show(const StateShown& shown)
     update();
 }
 
+void StateBar::flash()
+{
+    m_flashes = true;
+    update();
+    QTimer::singleShot(kFlashMilliseconds, this, [this] {
+        m_flashes = false;
+        update();
+    });
+}
+
 void StateBar::paintEvent(QPaintEvent*)
 {
     const render::Theme& theme = render::Theme::of(this);
@@ -138,6 +149,8 @@ void StateBar::paintEvent(QPaintEvent*)
     painter.setRenderHint(QPainter::Antialiasing);
     const QRectF all = rect();
     paintStateFilling(painter, *this, all, m_shown.state, m_shown.progress);
+    if (m_flashes)
+        painter.fillRect(all.adjusted(2, 2, -2, -2), theme.colour(Role::Accent));
     paintStateSign(painter, *this, QRectF(12, all.center().y() - 20, 40, 40), m_shown.state);
 
     const Look look = lookOf(m_shown.state);

@@ -27,6 +27,9 @@ void paintStateFilling(QPainter& painter, const QWidget& widget, const QRectF& w
 /// The sign of a state in a square.
 void paintStateSign(QPainter& painter, const QWidget& widget, const QRectF& square, CallState state);
 
+/// How long a flash lasts.
+inline constexpr int kFlashMilliseconds = 150;
+
 class StateBar : public QWidget
 {
     Q_OBJECT
@@ -34,6 +37,8 @@ class StateBar : public QWidget
 public:
     explicit StateBar(QWidget* parent = nullptr);
     void show(const StateShown& shown);
+    /// Once, for 150 ms, with each sound.
+    void flash();
     [[nodiscard]] const StateShown& shown() const { return m_shown; }
 
 protected:
@@ -41,6 +46,7 @@ protected:
 
 private:
     StateShown m_shown;
+    bool m_flashes = false;
 };
 
 } // namespace sealwalk::ui

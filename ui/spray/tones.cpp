@@ -20,6 +20,7 @@ constexpr std::array kGo{Note{850.0, 0.40, 0.0, 0.08, 0.35}};
 constexpr std::array kDwellOver{Note{1180.0, 0.10, 0.06}, Note{1180.0, 0.10}};
 constexpr std::array kHold{Note{640.0, 0.09, 0.05}, Note{640.0, 0.09, 0.05}, Note{640.0, 0.09}};
 constexpr std::array kFeedLost{Note{1600.0, 0.10, 0.02}, Note{1130.0, 0.10, 0.02}, Note{800.0, 0.14}};
+constexpr std::array kAttention{Note{1400.0, 0.09, 0.02}, Note{900.0, 0.09, 0.02}, Note{1400.0, 0.12}};
 constexpr std::array kRefused{Note{620.0, 0.14, 0.0, 0.02}};
 
 void append(std::vector<std::int16_t>& samples, const Note& note)
@@ -58,6 +59,8 @@ std::span<const Note> notesOf(SpraySound sound)
         return kFeedLost;
     case SpraySound::Refused:
         return kRefused;
+    case SpraySound::Attention:
+        return kAttention;
     }
     return kRefused;
 }

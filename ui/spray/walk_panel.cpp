@@ -2,12 +2,15 @@
 #include "ui/spray/walk_panel.h"
 
 #include "ui/render/theme.h"
+#include "ui/spray/advice_card.h"
+#include "ui/spray/key_legend.h"
 #include "ui/spray/walk_delegate.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QListView>
 #include <QPainter>
+#include <QTimer>
 #include <QVBoxLayout>
 
 #include <cmath>
@@ -59,6 +62,8 @@ WalkPanel::WalkPanel(JobSession& session, SprayController& controller, QWidget* 
     , m_timeLeft(new QLabel(this))
     , m_thread(new WalkThread(this))
     , m_list(new QListView(this))
+    , m_advice(new AdviceCard(controller, this))
+    , m_legend(new KeyLegend(this))
 {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, render::kGapNear, 0, 0);
@@ -90,6 +95,14 @@ WalkPanel::WalkPanel(JobSession& session, SprayController& controller, QWidget* 
     m_list->setAccessibleName(tr("Order of the walk"));
     m_list->setObjectName(QStringLiteral("walkList"));
     column->addWidget(m_list, 1);
+    auto* foot = new QVBoxLayout;
+    foot->setContentsMargins(render::kGapApart, 0, render::kGapApart, render::kGapTight);
+    foot->addWidget(m_advice);
+    foot->addWidget(m_legend);
+    column->addLayout(foot);
+    m_legend->setKeys({{{QStringLiteral("J"), tr("jump"), Qt::Key_J, false},
+                        {QStringLiteral("C"), tr("correct"), Qt::Key_C, false},
+                        {QStringLiteral("Z"), tr("distance"), Qt::Key_Z, false}}});
 
     connect(m_list, &QListView::clicked, this, [this](const QModelIndex& index) {
         m_controller.callPoint(m_controller.walk()[static_cast<std::size_t>(index.row())].point);
@@ -97,6 +110,19 @@ WalkPanel::WalkPanel(JobSession& session, SprayController& controller, QWidget* 
     connect(&m_controller, &SprayController::changed, this, &WalkPanel::refresh);
     connect(&m_session, &JobSession::findingsChanged, this, &WalkPanel::refresh);
     refresh();
+}
+
+void WalkPanel::resizeEvent(QResizeEvent* event)
+{
+    QWidget::resizeEvent(event);
+    // The list has its new height only after this.
+    QTimer::singleShot(0, this, &WalkPanel::showCalled);
+}
+
+void WalkPanel::showCalled()
+{
+    if (const int row = m_model->calledRow(); row >= 0)
+        m_list->scrollTo(m_model->index(row), QAbstractItemView::PositionAtCenter);
 }
 
 void WalkPanel::refresh()
@@ -111,8 +137,7 @@ void WalkPanel::refresh()
     const int minutes = static_cast<int>(std::ceil((all - done) * perPoint / kSecondsPerMinute));
     m_timeLeft->setText(all == done ? tr("nothing left to spray")
                                     : tr("about %n min left", nullptr, minutes));
-    if (const int row = m_model->calledRow(); row >= 0)
-        m_list->scrollTo(m_model->index(row), QAbstractItemView::PositionAtCenter);
+    showCalled();
 }
 
 } // namespace sealwalk::ui

@@ -25,15 +25,24 @@ private:
     double m_share = 0.0;
 };
 
+class AdviceCard;
+class KeyLegend;
+
 class WalkPanel : public QWidget
 {
     Q_OBJECT
 
 public:
     WalkPanel(JobSession& session, SprayController& controller, QWidget* parent = nullptr);
+    [[nodiscard]] AdviceCard& advice() const { return *m_advice; }
+    [[nodiscard]] KeyLegend& legend() const { return *m_legend; }
+
+protected:
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
     void refresh();
+    void showCalled();
 
     JobSession& m_session;
     SprayController& m_controller;
@@ -42,6 +51,8 @@ private:
     QLabel* m_timeLeft;
     WalkThread* m_thread;
     QListView* m_list;
+    AdviceCard* m_advice;
+    KeyLegend* m_legend;
 };
 
 } // namespace sealwalk::ui

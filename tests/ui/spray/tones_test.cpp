@@ -16,7 +16,7 @@ namespace {
 
 constexpr SpraySound kAll[] = {SpraySound::Stored,    SpraySound::StoredOver, SpraySound::Go,
                                SpraySound::DwellOver, SpraySound::Hold,       SpraySound::FeedLost,
-                               SpraySound::Refused};
+                               SpraySound::Refused, SpraySound::Attention};
 
 /// Strength of one frequency in samples (Goertzel's recurrence).
 double strength(std::span<const std::int16_t> samples, double hertz)
@@ -101,6 +101,7 @@ TEST(Tones, AreToldApartByTheirCourse)
     EXPECT_EQ(course(SpraySound::DwellOver), "e");
     EXPECT_EQ(course(SpraySound::Hold), "ee");
     EXPECT_EQ(course(SpraySound::FeedLost), "ff");
+    EXPECT_EQ(course(SpraySound::Attention), "fr");
     EXPECT_EQ(course(SpraySound::Go), "");
     EXPECT_EQ(course(SpraySound::Refused), "");
     // The two single ones: a bell is long, a refusal short and lower.

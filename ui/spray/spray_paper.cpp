@@ -1,0 +1,116 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The controller's part for readings that were written on paper first: no clock, but a time for each.
+#include "ui/spray/spray_controller.h"
+
+#include <QDateTime>
+#include <QLocale>
+#include <QTime>
+
+namespace sealwalk::ui {
+
+namespace {
+
+/// "1432", "932", "14:32", "9.32"; none for anything else.
+std::optional<QTime> readTime(const QString& text)
+{
+    QString digits;
+    for (const QChar c : text)
+        if (c.isDigit())
+            digits += c;
+    if (digits.size() != 3 && digits.size() != 4)
+        return std::nullopt;
+    const QTime time(digits.left(digits.size() - 2).toInt(), digits.right(2).toInt());
+    return time.isValid() ? std::optional(time) : std::nullopt;
+}
+
+Timestamp stampOf(const QDateTime& at)
+{
+    return {at.toMSecsSinceEpoch(), at.offsetFromUtc() / 60};
+}
+
+} // namespace
+
+void SprayController::setTranscribing(bool on, QDate day)
+{
+    m_paper = {};
+    m_paper.isOn = on;
+    m_paper.day = day.isValid() ? day : QDate::currentDate();
+    if (m_field == Field::PaperTime)
+        m_field = Field::Peak;
+    clearEntry();
+    m_machine.call();
+    emit changed();
+}
+
+bool SprayController::asksForPaperTime(const ReadingDraft& draft)
+{
+    if (!m_paper.isOn || draft.corrects || m_paper.hasTime)
+        return false;
+    if (m_field == Field::PaperTime) {
+        refuse(tr("The time of the last value is asked for; Esc leaves it."));
+        return true;
+    }
+    m_paper.pending = draft;
+    m_paper.pending->entry = model::Entry::Transcribed;
+    m_paper.pending->dwell.reset();
+    m_paper.pending->delay.reset();
+    m_field = Field::PaperTime;
+    clearEntry();
+    emit changed();
+    return true;
+}
+
+void SprayController::enterPaperTime()
+{
+    if (!m_paper.pending) {
+        m_field = Field::Peak;
+        emit changed();
+        return;
+    }
+    Timestamp at;
+    if (m_typed.empty() && m_paper.last) {
+        // As if it had been sprayed at the pace of this job.
+        const double pace = inSeconds(m_timing.dwell) + inSeconds(m_timing.wait);
+        at = {m_paper.last->utcMilliseconds + static_cast<std::int64_t>(pace * 1000.0),
+              m_paper.last->offsetMinutes};
+    } else {
+        const auto time = readTime(QString::fromStdString(m_typed));
+        if (!time) {
+            refuse(tr("Type the time on the paper in four digits, as 1432."));
+            return;
+        }
+        at = stampOf(QDateTime(m_paper.day, *time));
+        // Two in one minute keep their order; a clock that goes back has passed midnight.
+        if (m_paper.last && at.utcMilliseconds <= m_paper.last->utcMilliseconds) {
+            constexpr std::int64_t kMinute = 60'000;
+            if (m_paper.last->utcMilliseconds - at.utcMilliseconds < kMinute) {
+                at.utcMilliseconds = m_paper.last->utcMilliseconds + 1000;
+            } else if (m_paper.last->utcMilliseconds - at.utcMilliseconds > 12 * 60 * kMinute) {
+                m_paper.day = m_paper.day.addDays(1);
+                at = stampOf(QDateTime(m_paper.day, *time));
+            } else {
+                refuse(tr("This is before the reading above it on the sheet."));
+                return;
+            }
+        }
+    }
+    if (at > Timestamp::now()) {
+        refuse(tr("This time has not come yet; the sheet is of %1.")
+                   .arg(QLocale().toString(m_paper.day, QLocale::ShortFormat)));
+        return;
+    }
+    ReadingDraft draft = *m_paper.pending;
+    draft.sprayedAt = at;
+    const std::size_t before = m_session.job().readings.size();
+    m_paper.hasTime = true;
+    storeDraft(std::move(draft));
+    m_paper.hasTime = false;
+    if (m_session.job().readings.size() == before)
+        return; // the sentence stands; what was typed too
+    m_paper.last = at;
+    m_paper.pending.reset();
+    m_field = Field::Peak;
+    emit changed();
+}
+
+} // namespace sealwalk::ui

@@ -1,0 +1,91 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/spray/touch_field.h"
+
+#include "ui/render/icon.h"
+#include "ui/render/theme.h"
+#include "ui/spray/touch_size.h"
+
+#include <QFontMetricsF>
+#include <QPainter>
+
+#include <algorithm>
+
+namespace sealwalk::ui {
+
+namespace {
+
+using render::Role;
+using render::TextSize;
+
+constexpr double kIcon = 26.0;
+
+} // namespace
+
+TouchField::TouchField(const QString& icon, QWidget* parent)
+    : QAbstractButton(parent)
+    , m_icon(icon)
+{
+    setFocusPolicy(Qt::NoFocus); // the keys belong to the entry field
+    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+    setMinimumHeight(pixelsOn(screen(), kGloveMillimetres));
+    setMinimumWidth(pixelsOn(screen(), kGloveMillimetres));
+}
+
+QSize TouchField::sizeHint() const
+{
+    return {std::max(104, minimumWidth()), minimumHeight()};
+}
+
+void TouchField::setWords(const QString& word, const QString& below)
+{
+    if (word == text() && below == m_below)
+        return;
+    setText(word);
+    m_below = below;
+    setAccessibleName(below.isEmpty() ? word : word + QStringLiteral(", ") + below);
+    update();
+}
+
+void TouchField::setWanted(bool wanted)
+{
+    if (wanted == m_wanted)
+        return;
+    m_wanted = wanted;
+    update();
+}
+
+void TouchField::paintEvent(QPaintEvent*)
+{
+    const render::Theme& theme = render::Theme::of(this);
+    QPainter painter(this);
+    painter.setRenderHint(QPainter::Antialiasing);
+    const Role ground = isDown() ? Role::AccentWash : m_wanted ? Role::Accent : Role::Field;
+    const Role ink = !isEnabled() ? Role::Disabled : m_wanted && !isDown() ? Role::OnAccent : Role::Ink;
+    painter.setPen(theme.colour(m_wanted ? Role::Accent : Role::Edge));
+    painter.setBrush(theme.colour(ground));
+    painter.drawRoundedRect(QRectF(rect()).adjusted(0.5, 0.5, -0.5, -0.5), render::kFieldRadius,
+                            render::kFieldRadius);
+
+    const bool hasIcon = !m_icon.isEmpty();
+    const double below = m_below.isEmpty() ? 0.0 : 16.0;
+    const QFont word =
+        render::font(hasIcon || text().size() > 2 ? TextSize::Strong : TextSize::Head, render::Weight::Bold);
+    const double room = width() - 2.0 * render::kGapTight;
+    const QRectF lines =
+        QFontMetricsF(word).boundingRect(QRectF(0, 0, room, height()), Qt::TextWordWrap, text());
+    const double wordHeight = lines.height();
+    double y = (height() - (hasIcon ? kIcon + 6.0 : 0.0) - wordHeight - below) / 2.0;
+    if (hasIcon) {
+        render::paintIcon(painter, m_icon, QRectF((width() - kIcon) / 2.0, y, kIcon, kIcon),
+                          theme.colour(ink));
+        y += kIcon + 6.0;
+    }
+    painter.setPen(theme.colour(ink));
+    painter.setFont(word);
+    painter.drawText(QRectF(render::kGapTight, y, room, wordHeight), Qt::AlignCenter | Qt::TextWordWrap,
+                     text());
+    painter.setFont(render::font(TextSize::Text));
+    painter.drawText(QRectF(0, y + wordHeight, width(), below), Qt::AlignCenter, m_below);
+}
+
+} // namespace sealwalk::ui

@@ -1,0 +1,68 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What the touch strip opens: digits, or up to nine choices as a pad of three by three. Lies over the sheet
+// until it is answered; nothing scrolls.
+#pragma once
+
+#include "ui/spray/spray_controller.h"
+
+#include <QFrame>
+
+#include <functional>
+#include <vector>
+
+class QGridLayout;
+class QLabel;
+
+namespace sealwalk::ui {
+
+class TouchField;
+
+class TouchPad : public QFrame
+{
+    Q_OBJECT
+
+public:
+    explicit TouchPad(SprayController& controller, QWidget* parent = nullptr);
+
+    void openDigits();
+    void openConditions();
+    /// Choices open by themselves while this is on, whatever asked for them.
+    void setActive(bool active);
+    void shut();
+
+signals:
+    void opened(); ///< to be given a place: its size depends on what it shows
+
+private:
+    struct Choice
+    {
+        QString word;
+        std::function<void()> does;
+    };
+    enum class Shows
+    {
+        Nothing,
+        Digits,
+        Conditions,
+        Choices
+    };
+
+    void refresh();
+    void showChoices(const QString& title, const std::vector<Choice>& choices);
+    void showDigits();
+    TouchField* add(int row, int column, const QString& word, std::function<void()> does);
+    void clear();
+    void append(const QString& text);
+    void open(Shows shows);
+    void enterAndShut();
+    [[nodiscard]] std::vector<Choice> conditions();
+
+    SprayController& m_controller;
+    QLabel* m_title;
+    QWidget* m_fields = nullptr; ///< built anew for each question
+    bool m_active = false;
+    Shows m_shows = Shows::Nothing;
+    SprayController::Prompt m_prompt = SprayController::Prompt::None;
+};
+
+} // namespace sealwalk::ui
