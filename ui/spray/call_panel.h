@@ -40,7 +40,7 @@ public:
 signals:
     void remarkWanted();
     void distanceWanted();
-    void feedWanted(); ///< to set one up
+    void feedWanted();   ///< to set one up
     void repeatWanted(); ///< the call aloud
 
 public slots:

@@ -141,6 +141,13 @@ void EntryField::keyPressEvent(QKeyEvent* event)
         emit lettersRefused();
 }
 
+void EntryField::mousePressEvent(QMouseEvent* event)
+{
+    QLineEdit::mousePressEvent(event);
+    end(false);
+    emit touched();
+}
+
 void EntryField::paintEvent(QPaintEvent*)
 {
     const render::Theme& theme = render::Theme::of(this);

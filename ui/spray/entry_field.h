@@ -29,12 +29,14 @@ public:
 signals:
     void typedChanged(const QString& text);
     void enterPressed();
+    void touched(); ///< by mouse or finger
     void command(int key, Qt::KeyboardModifiers modifiers, const QString& text);
     void lettersRefused(); ///< a letter while a number stands in the field
     void exponentStepped(int by);
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;
+    void mousePressEvent(QMouseEvent* event) override;
     void paintEvent(QPaintEvent* event) override;
 
 private:

@@ -100,6 +100,7 @@ SprayPage::SprayPage(JobSession& session, QWidget* parent)
     m_call->field().installEventFilter(m_presenter);
     connect(m_pad, &TouchPad::opened, this, &SprayPage::placePad);
     connect(&m_call->touchStrip(), &TouchStrip::digitsWanted, m_pad, &TouchPad::openDigits);
+    connect(&m_call->field(), &EntryField::touched, m_pad, &TouchPad::touchField);
     connect(&m_call->touchStrip(), &TouchStrip::conditionsWanted, m_pad, &TouchPad::openConditions);
     connect(m_controller, &SprayController::said, this,
             [this](SprayController::Weight weight, const QString& text) {

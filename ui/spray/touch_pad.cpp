@@ -72,6 +72,12 @@ void TouchPad::openDigits()
     open(Shows::Digits);
 }
 
+void TouchPad::touchField()
+{
+    if (m_active && m_prompt == SprayController::Prompt::None)
+        openDigits();
+}
+
 void TouchPad::openConditions()
 {
     open(Shows::Conditions);
@@ -93,6 +99,7 @@ void TouchPad::open(Shows shows)
     else if (shows == Shows::Conditions)
         showChoices(tr("Condition of the joint"), conditions());
     setAccessibleName(m_title->text());
+    m_fields->show(); // children that come later do not show by themselves
     emit opened();
     show();
     raise();
@@ -135,6 +142,7 @@ void TouchPad::refresh()
     clear();
     showChoices(titleOf(prompt), choices);
     setAccessibleName(m_title->text());
+    m_fields->show(); // children that come later do not show by themselves
     emit opened();
     show();
     raise();

@@ -26,6 +26,8 @@ public:
 
     void openDigits();
     void openConditions();
+    /// The entry field was touched: digits, when fingers are the way.
+    void touchField();
     /// Choices open by themselves while this is on, whatever asked for them.
     void setActive(bool active);
     void shut();

@@ -36,6 +36,7 @@ TouchStrip::TouchStrip(SprayController& controller, QWidget* parent)
     m_exponent = add(1, 2, QStringLiteral("over-range"), "touchExponent", &TouchStrip::exponentUp);
     m_correct = add(1, 3, QStringLiteral("remark"), "touchCorrect", &TouchStrip::correct);
     connect(&m_controller, &SprayController::changed, this, &TouchStrip::refresh);
+    connect(&m_controller, &SprayController::offerChanged, this, &TouchStrip::refresh);
     refresh();
 }
 
@@ -70,13 +71,13 @@ void TouchStrip::refresh()
     }
     m_spray->setWanted(state == CallState::Go && !typed);
     m_store->setWords(tr("Store"), tr("and next"));
-    m_store->setWanted(typed);
+    m_store->setWanted(typed || m_controller.offered());
     m_noResponse->setWords(tr("No response"), tr("bound kept"));
     if (m_controller.hasFeed())
         m_value->setWords(tr("Highest"), tr("from feed"));
     else
         m_value->setWords(tr("Value"), tr("digits"));
-    m_value->setWanted(state == CallState::Read && !typed);
+    m_value->setWanted(state == CallState::Read && !typed && !m_controller.offered());
     m_condition->setWords(tr("Condition"), conditionWord(m_controller.condition()));
     m_void->setWords(tr("Void, skip"), tr("with reason"));
     const EnteredNumber number = m_controller.entered();
