@@ -52,6 +52,38 @@ geometry::FreePath paleCircle(geometry::Point centre, double radius)
     return circle;
 }
 
+std::vector<geometry::FreePath> flangeLines(const geometry::Ring& ring, double outerRadius, int bolts)
+{
+    std::vector<geometry::FreePath> lines{paleCircle(ring.centre, outerRadius)};
+    const double onCircle = (ring.radius + outerRadius) / 2.0;
+    const double hole = (outerRadius - ring.radius) / 5.0;
+    for (int i = 0; i < bolts; ++i) {
+        const double angle = kLap * (i + 0.5) / bolts; // holes straddle the centre lines, as is common
+        lines.push_back(
+            paleCircle(ring.centre + onCircle * geometry::Vector{std::cos(angle), std::sin(angle)}, hole));
+    }
+    return lines;
+}
+
+std::vector<geometry::FreePath> doorLines(const geometry::RoundedRectangle& seal, double margin,
+                                          bool hingesLeft)
+{
+    const double width = seal.width + 2.0 * margin;
+    const double height = seal.height + 2.0 * margin;
+    const double side = hingesLeft ? -1.0 : 1.0;
+    const geometry::Point centre = seal.centre;
+    std::vector<geometry::Shape> pale{box(centre, width, height, seal.cornerRadius + margin)};
+    for (const double up : {-0.27, 0.27})
+        pale.push_back(box(centre + geometry::Vector{side * (width / 2.0 + 0.05 * width), up * height},
+                           0.12 * width, 0.09 * height, 0.01 * width));
+    pale.push_back(box(centre - geometry::Vector{side * (width / 2.0 - margin / 2.0), 0.0}, 0.7 * margin,
+                       0.18 * height, 0.3 * margin));
+    std::vector<geometry::FreePath> lines;
+    for (const geometry::Shape& shape : pale)
+        lines.push_back(paleLine(geometry::turned(shape, centre, seal.rotation)));
+    return lines;
+}
+
 Result<Edit> drawFlange(const model::Sketch& sketch, const Flange& flange)
 {
     const auto* ring = std::get_if<geometry::Ring>(&flange.joint.shape);
@@ -63,14 +95,8 @@ Result<Edit> drawFlange(const model::Sketch& sketch, const Flange& flange)
     model::Sheet* sheet = find(next, flange.joint.sheet);
     if (sheet == nullptr)
         return unknownSheet();
-    sheet->outlines.push_back(paleCircle(ring->centre, flange.outerRadius));
-    const double onCircle = (ring->radius + flange.outerRadius) / 2.0;
-    const double hole = (flange.outerRadius - ring->radius) / 5.0;
-    for (int i = 0; i < flange.bolts; ++i) {
-        const double angle = kLap * (i + 0.5) / flange.bolts; // holes straddle the centre lines, as is common
-        sheet->outlines.push_back(
-            paleCircle(ring->centre + onCircle * geometry::Vector{std::cos(angle), std::sin(angle)}, hole));
-    }
+    for (geometry::FreePath& line : flangeLines(*ring, flange.outerRadius, flange.bolts))
+        sheet->outlines.push_back(std::move(line));
     if (const Status drawn = draw(next, flange.joint, flange.laying); !drawn)
         return fail(drawn.error());
     return difference(sketch, next, fmt::format("{} drawn with its flange", called(next.joints.back())));
@@ -89,18 +115,8 @@ Result<Edit> drawDoor(const model::Sketch& sketch, const Door& door)
     model::Sheet* sheet = find(next, door.joint.sheet);
     if (sheet == nullptr)
         return unknownSheet();
-    const double width = seal->width + 2.0 * door.margin;
-    const double height = seal->height + 2.0 * door.margin;
-    const double side = door.hingesLeft ? -1.0 : 1.0;
-    const geometry::Point centre = seal->centre;
-    std::vector<geometry::Shape> pale{box(centre, width, height, seal->cornerRadius + door.margin)};
-    for (const double up : {-0.27, 0.27})
-        pale.push_back(box(centre + geometry::Vector{side * (width / 2.0 + 0.05 * width), up * height},
-                           0.12 * width, 0.09 * height, 0.01 * width));
-    pale.push_back(box(centre - geometry::Vector{side * (width / 2.0 - door.margin / 2.0), 0.0},
-                       0.7 * door.margin, 0.18 * height, 0.3 * door.margin));
-    for (const geometry::Shape& shape : pale)
-        sheet->outlines.push_back(paleLine(geometry::turned(shape, centre, seal->rotation)));
+    for (geometry::FreePath& line : doorLines(*seal, door.margin, door.hingesLeft))
+        sheet->outlines.push_back(std::move(line));
     if (const Status drawn = draw(next, door.joint, door.laying); !drawn)
         return fail(drawn.error());
     return difference(sketch, next, fmt::format("{} drawn with its door", called(next.joints.back())));

@@ -15,6 +15,8 @@ struct Flange
 };
 
 /// The seal as a ring, with rim and bolt holes as pale line work of the sheet.
+/// The pale lines of a flange: its rim, then its bolt holes.
+std::vector<geometry::FreePath> flangeLines(const geometry::Ring& ring, double outerRadius, int bolts);
 Result<Edit> drawFlange(const model::Sketch& sketch, const Flange& flange);
 
 struct Door
@@ -26,6 +28,9 @@ struct Door
 };
 
 /// The seal as a rounded rectangle, with leaf, two hinges and a handle as pale line work of the sheet.
+/// The pale lines of a door: leaf, hinges, handle.
+std::vector<geometry::FreePath> doorLines(const geometry::RoundedRectangle& seal, double margin,
+                                          bool hingesLeft);
 Result<Edit> drawDoor(const model::Sketch& sketch, const Door& door);
 
 struct PortRow

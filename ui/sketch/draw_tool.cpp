@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/sketch/draw_tool.h"
 
+#include "core/editing/body.h"
 #include "core/editing/gestures.h"
 #include "ui/sketch/sketch_desk.h"
 
@@ -137,8 +138,8 @@ std::vector<Size> DrawTool::sizes() const
 Verdict DrawTool::typed(const std::vector<double>& values, const SizeEntry& entry, const Hand& hand)
 {
     if (const model::Joint* joint = fresh(); joint != nullptr && !m_shape) {
-        m_pending =
-            editing::reshape(desk().sketch(), joint->id, withSizes(joint->shape, values, entry.wasTyped(2)));
+        m_pending = editing::reshapeWithBody(desk().sketch(), joint->id,
+                                             withSizes(joint->shape, values, entry.wasTyped(2)));
         return changed();
     }
     if (!m_shape) {

@@ -212,6 +212,15 @@ void PointsPanel::refresh()
     const double length = geometry::outline(joint->shape).length();
     m_head->setAside(length > 0.0 ? tr("%1 m").arg(QLocale().toString(length / 1000.0, 'f', 2))
                                   : tr("one place"));
+    const std::size_t present = m_desk.sketch().pointsOn(joint->id).size();
+    if (m_shownJoint != joint->id) { // the number starts as what the joint has
+        m_shownJoint = joint->id;
+        if (present > 0 && m_desk.laying().by == Laying::By::Number) {
+            Laying own = m_desk.laying();
+            own.number = static_cast<int>(present);
+            m_desk.setLaying(own);
+        }
+    }
     const Laying& laying = m_desk.laying();
     const bool byNumber = laying.by == Laying::By::Number;
     {
@@ -230,7 +239,6 @@ void PointsPanel::refresh()
                              : QString());
     else
         m_every->setText(*count == 1 ? tr("mm = <b>1</b> point") : tr("mm = <b>%1</b> points").arg(*count));
-    const std::size_t present = m_desk.sketch().pointsOn(joint->id).size();
     m_first->setPlaceholderText(QString::number(m_desk.sketch().lastNumber + 1));
     m_first->setNumber(laying.first ? std::optional<double>(*laying.first) : std::nullopt);
     {

@@ -40,6 +40,7 @@ private:
     [[nodiscard]] editing::Laying typedLaying() const;
 
     SketchDesk& m_desk;
+    model::JointId m_shownJoint; ///< whose number of points the field started with
     Heading* m_head = nullptr;
     SwitchRow* m_by = nullptr;
     QLabel* m_countName = nullptr;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/sketch/select_tool.h"
 
+#include "core/editing/body.h"
 #include "core/editing/points.h"
 #include "ui/sketch/sketch_desk.h"
 
@@ -392,8 +393,8 @@ Verdict SelectTool::typed(const std::vector<double>& values, const SizeEntry& en
     const model::Joint* joint = desk().chosenJoint();
     if (joint == nullptr)
         return {};
-    m_pending =
-        editing::reshape(desk().sketch(), joint->id, withSizes(joint->shape, values, entry.wasTyped(2)));
+    m_pending = editing::reshapeWithBody(desk().sketch(), joint->id,
+                                         withSizes(joint->shape, values, entry.wasTyped(2)));
     return changed();
 }
 

@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/editing/body.h"
+#include "core/editing/gestures.h"
+#include "tests/core/editing/drawn.h"
+
+namespace sealwalk::editing {
+namespace {
+
+void expectSame(const std::vector<geometry::FreePath>& lines, const std::vector<geometry::FreePath>& wanted)
+{
+    ASSERT_EQ(lines.size(), wanted.size());
+    for (std::size_t i = 0; i < lines.size(); ++i) {
+        ASSERT_EQ(lines[i].nodes.size(), wanted[i].nodes.size());
+        for (std::size_t n = 0; n < lines[i].nodes.size(); ++n)
+            EXPECT_NEAR(geometry::distance(lines[i].nodes[n], wanted[i].nodes[n]), 0.0, 1e-5);
+    }
+}
+
+// Property: the leaf of a door follows its seal by the same margin, in one step that undoes whole.
+TEST(Body, OfADoorFollowsTheSealsSizes)
+{
+    const model::Sketch empty = withSheet();
+    Door door;
+    door.joint = jointOn(empty, geometry::RoundedRectangle{{500, 600}, 400, 300, 30, 0.2});
+    door.margin = 24.0;
+    door.laying.reset();
+    const model::Sketch drawn = done(empty, drawDoor(empty, door));
+    const geometry::RoundedRectangle wanted{{500, 600}, 860, 1060, 110, 0.2};
+    const model::Sketch resized = done(drawn, reshapeWithBody(drawn, drawn.joints[0].id, wanted));
+    EXPECT_EQ(resized.joints[0].shape, geometry::Shape(wanted));
+    expectSame(resized.sheets[0].outlines, doorLines(wanted, 24.0, door.hingesLeft));
+    // And once more: the margin is read off the drawing, not remembered.
+    const geometry::RoundedRectangle again{{500, 600}, 200, 200, 10, 0.2};
+    const model::Sketch smaller = done(resized, reshapeWithBody(resized, resized.joints[0].id, again));
+    expectSame(smaller.sheets[0].outlines, doorLines(again, 24.0, door.hingesLeft));
+}
+
+TEST(Body, OfAFlangeKeepsItsBolts)
+{
+    const model::Sketch empty = withSheet();
+    Flange flange;
+    flange.joint = jointOn(empty, geometry::Ring{{0, 0}, 100});
+    flange.outerRadius = 150.0;
+    flange.bolts = 8;
+    flange.laying.reset();
+    const model::Sketch drawn = done(empty, drawFlange(empty, flange));
+    const geometry::Ring wanted{{0, 0}, 130};
+    const model::Sketch resized = done(drawn, reshapeWithBody(drawn, drawn.joints[0].id, wanted));
+    expectSame(resized.sheets[0].outlines, flangeLines(wanted, 180.0, 8));
+}
+
+// Property: lines that were not drawn as the body of this joint are left alone.
+TEST(Body, LeavesOtherLinesAlone)
+{
+    model::Sketch sketch = withRing();
+    sketch.sheets[0].outlines.push_back(paleCircle({400, 0}, 150.0));
+    sketch.sheets[0].outlines.push_back({{{-200, -200}, {200, -200}, {200, 200}}, true, false});
+    const model::Sketch resized =
+        done(sketch, reshapeWithBody(sketch, sketch.joints[0].id, geometry::Ring{{0, 0}, 130}));
+    EXPECT_EQ(resized.sheets[0].outlines, sketch.sheets[0].outlines);
+}
+
+TEST(Body, RefusesWhatReshapeRefuses)
+{
+    const model::Sketch sketch = withRing();
+    EXPECT_FALSE(reshapeWithBody(sketch, sketch.joints[0].id, geometry::Ring{{0, 0}, -1.0}).has_value());
+    EXPECT_FALSE(reshapeWithBody(sketch, model::JointId::create(), geometry::Ring{{0, 0}, 50}).has_value());
+}
+
+} // namespace
+} // namespace sealwalk::editing
