@@ -47,38 +47,38 @@ BarFigure balanceBars(const analysis::LeakBalance& balance, const MapScale& scal
     Bar located{"located", {}, {}, {}, {}};
     for (const analysis::LeakAsAir& leak : balance.leaks)
         if (leak.inSum)
-            located.parts.push_back({scale.shown(leak.air),
+            located.parts.push_back({scale.number(leak.air),
                                      shortLabel(leak.label),
                                      scale.position(leak.air * (1.0 / std::max(leak.ratio, 1e-12))),
                                      {}});
     if (!located.parts.empty()) {
-        located.low = scale.shown(balance.locatedLow);
-        located.high = scale.shown(balance.locatedHigh);
+        located.low = scale.number(balance.locatedLow);
+        located.high = scale.number(balance.locatedHigh);
     }
-    figure.spoken = fmt::format("located {} {}", plainRate(scale.shown(balance.located)), scale.spokenUnit);
+    figure.spoken = fmt::format("located {} {}", plainRate(scale.number(balance.located)), scale.spokenUnit);
     if (balance.unlocated && balance.unlocated->si() > 0.0 &&
         balance.verdict == analysis::BalanceVerdict::Missing) {
-        located.parts.push_back({scale.shown(*balance.unlocated), "missing", {}, BarPart::Kind::Missing});
-        figure.spoken += fmt::format(", missing {}", plainRate(scale.shown(*balance.unlocated)));
+        located.parts.push_back({scale.number(*balance.unlocated), "missing", {}, BarPart::Kind::Missing});
+        figure.spoken += fmt::format(", missing {}", plainRate(scale.number(*balance.unlocated)));
     }
     figure.bars.push_back(std::move(located));
     if (balance.total) {
         Bar coming{"coming in", {}, {}, {}, {}};
         const LeakRate shown = balance.total->rate.value_or(balance.total->high);
-        coming.parts.push_back({scale.shown(shown),
+        coming.parts.push_back({scale.number(shown),
                                 balance.total->rate ? "pressure rise" : "at most, not separable",
                                 {},
                                 BarPart::Kind::Hollow});
         if (balance.total->rate) {
-            coming.low = scale.shown(balance.total->low);
-            coming.high = scale.shown(balance.total->high);
+            coming.low = scale.number(balance.total->low);
+            coming.high = scale.number(balance.total->high);
         }
         figure.spoken += fmt::format(", coming in {}{}", balance.total->rate ? "" : "at most ",
-                                     plainRate(scale.shown(shown)));
+                                     plainRate(scale.number(shown)));
         figure.bars.push_back(std::move(coming));
     }
     if (totalLimit)
-        figure.limits.push_back({scale.shown(*totalLimit), "limit, total", false});
+        figure.limits.push_back({scale.number(*totalLimit), "limit, total", false});
     return figure;
 }
 

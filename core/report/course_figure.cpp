@@ -45,7 +45,7 @@ Series courseOf(const std::vector<CourseStop>& stops, const CoursePoint& point, 
         if (!value || *value <= LeakRate())
             continue;
         series.x.push_back(days(stop.at));
-        series.y.push_back(unit.number(*value));
+        series.y.push_back(unit.ofHelium(*value));
         series.hollow.push_back(!finding->rate.has_value());
     }
     return series;
@@ -58,10 +58,10 @@ Figure courseFigure(const std::vector<CourseStop>& stops, const std::vector<Cour
 {
     Figure figure;
     figure.title = "course";
-    figure.y.unit = unit.symbol;
+    figure.y.unit = unit.head();
     figure.y.logarithmic = true;
-    figure.y.low = unit.number(millibarLitresPerSecond(std::pow(10.0, scale.lowestDecade)));
-    figure.y.high = unit.number(millibarLitresPerSecond(std::pow(10.0, scale.lowestDecade + scale.decades)));
+    figure.y.low = unit.ofHelium(millibarLitresPerSecond(std::pow(10.0, scale.lowestDecade)));
+    figure.y.high = unit.ofHelium(millibarLitresPerSecond(std::pow(10.0, scale.lowestDecade + scale.decades)));
     if (points.empty() || stops.empty()) {
         figure.empty = "choose a point";
         return figure;
@@ -77,7 +77,7 @@ Figure courseFigure(const std::vector<CourseStop>& stops, const std::vector<Cour
             continue;
         Strip strip;
         strip.low = figure.y.low;
-        strip.high = unit.number(*stop.detectable);
+        strip.high = unit.ofHelium(*stop.detectable);
         strip.hatched = true;
         // Half way to the jobs before and after it.
         if (i > 0)
@@ -88,7 +88,7 @@ Figure courseFigure(const std::vector<CourseStop>& stops, const std::vector<Cour
             figure.strips.push_back(strip);
     }
     if (limit)
-        figure.levels.push_back({unit.number(*limit), "limit", Tone::Ink, Line::Solid, true});
+        figure.levels.push_back({unit.ofHelium(*limit), "limit", Tone::Ink, Line::Solid, true});
     std::string spoken;
     for (std::size_t i = 0; i < points.size(); ++i) {
         Series series = courseOf(stops, points[i], unit, i);

@@ -221,8 +221,8 @@ private:
             spoken += wordOf(stretch.state);
         }
         if (stretch.rate)
-            spoken += fmt::format(", {} {}", plainRate(m_content.scale.shown(*stretch.rate)),
-                                  m_content.scale.spokenUnit);
+            spoken += fmt::format(", {} {}{}", plainRate(m_content.scale.shown(*stretch.rate)),
+                                  m_content.scale.spokenUnit, m_content.scale.gas.isAir() ? " of air" : "");
         if (gathered.finding != nullptr)
             spoken += fmt::format(", {}", verdictWords(verdict));
         if (gathered.temporary != nullptr) {

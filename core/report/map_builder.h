@@ -21,7 +21,7 @@ struct MapOptions
     Timestamp now;                      ///< tells overdue temporary repairs; unset: none is overdue
     double shownPerSi = 10.0;
     std::string unit = "mbar·l/s";
-    std::string gas = "He";
+    ShownGas gas;
     std::string spokenUnit = "millibar litre per second";
 };
 

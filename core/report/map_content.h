@@ -5,6 +5,7 @@
 #include "core/geometry/shape.h"
 #include "core/model/sketch.h"
 #include "core/quantities/kinds.h"
+#include "core/report/shown_gas.h"
 
 #include <cstddef>
 #include <optional>
@@ -50,7 +51,7 @@ struct MapScale
     std::optional<LeakRate> smallestDetectable;
     double shownPerSi = 10.0;                             ///< number shown = SI value times this
     std::string unit = "mbar·l/s";                        ///< as written beside figures
-    std::string gas = "He";                               ///< written after the unit at heads; may be empty
+    ShownGas gas;                                         ///< written after the unit at heads
     std::string spokenUnit = "millibar litre per second"; ///< for screen readers
 
     bool operator==(const MapScale&) const = default;
@@ -61,7 +62,16 @@ struct MapScale
     [[nodiscard]] double decadesAboveDetectable(LeakRate rate) const;
     [[nodiscard]] LeakRate lowest() const;
     [[nodiscard]] LeakRate highest() const;
-    [[nodiscard]] double shown(LeakRate rate) const { return rate.si() * shownPerSi; }
+    /// The number of a rate as it is, whatever its gas.
+    [[nodiscard]] double number(LeakRate rate) const { return rate.si() * shownPerSi; }
+    /// The number of a helium rate in the gas shown, and the way back.
+    [[nodiscard]] double shown(LeakRate helium) const { return number(gas.ofHelium(helium)); }
+    [[nodiscard]] LeakRate rateOfShown(double shown) const
+    {
+        return gas.toHelium(LeakRate::fromSi(shown / shownPerSi));
+    }
+    /// "mbar·l/s He"
+    [[nodiscard]] std::string head() const { return unit + ' ' + std::string(gas.symbol()); }
 };
 
 struct MapJoint

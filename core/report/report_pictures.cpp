@@ -24,6 +24,7 @@ void addMaps(const Ground& ground, const std::vector<analysis::PointFinding>& fi
 MapOptions optionsOf(const Ground& ground)
 {
     MapOptions options = mapOptions(ground.unit);
+    options.gas = {}; // readings and limits of a report are helium throughout
     options.smallestDetectable = ground.detectable;
     options.now = ground.options.now;
     options.carried = ground.options.carried;

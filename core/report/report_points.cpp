@@ -51,17 +51,39 @@ Cell verdictCell(const PointFinding& f)
     return cell;
 }
 
+bool hasOwnRate(const PointFinding& f)
+{
+    return f.rate && f.finding != Finding::Echo && f.finding != Finding::Masked;
+}
+
+/// Rate and range; below them the same as air where the job is shown so.
+std::pair<Cell, Cell> rateCells(const Ground& ground, const PointFinding& f)
+{
+    Cell rate{hasOwnRate(f) ? ground.rate(f.rate) : "–", {}, {}, {}, true};
+    Cell range{rangeText(ground, f)};
+    const ShownGas& gas = ground.unit.gas;
+    if (!gas.isAir())
+        return {rate, range};
+    if (hasOwnRate(f)) {
+        rate.small = "air " + ground.rate(gas.ofHelium(*f.rate));
+        if (f.low && f.high) {
+            const ShownGas::Range air = gas.range(*f.rate, *f.low, *f.high);
+            range.small = "air " + ground.rate(air.low) + " … " + ground.rate(air.high);
+        }
+    } else if (f.bound) {
+        range.small = "air, below " + ground.rate(gas.ofHelium(*f.bound));
+    }
+    return {rate, range};
+}
+
 std::vector<Cell> findingRow(const Ground& ground, const PointFinding& f)
 {
+    const auto [rate, range] = rateCells(ground, f);
     return {{std::to_string(f.number), {}, {}, {}, true},
             {ground.jointName(f.point), ground.place(f.point)},
             {findingText(ground, f), {}, plateMark(ground, f)},
-            {f.rate && f.finding != Finding::Echo && f.finding != Finding::Masked ? ground.rate(f.rate) : "–",
-             {},
-             {},
-             {},
-             true},
-            {rangeText(ground, f)},
+            rate,
+            range,
             verdictCell(f)};
 }
 

@@ -9,8 +9,6 @@ namespace sealwalk::report {
 
 namespace {
 
-constexpr double kMolarMassOfHelium = 4.002602e-3; // kg/mol, IUPAC standard atomic weight 2021
-
 struct Spoken
 {
     LeakRateUnit unit;
@@ -48,17 +46,21 @@ FlowBasis flowBasis(const model::Setup& setup)
 {
     FlowBasis basis;
     basis.gas = setup.roomTemperature;
-    basis.molarMass = kMolarMassOfHelium;
+    basis.molarMass = flow::propertiesOf(flow::Gas::Helium).molarMass;
     return basis;
 }
 
 ShownUnit shownUnit(const model::Setup& setup, const std::string& unit)
 {
     ShownUnit shown;
+    shown.gas = ShownGas(setup);
     const Result<LeakRateUnit> known = leakRateUnit(unit.empty() ? setup.unit : unit);
     if (!known)
         return shown;
-    const Result<double> factor = numberIn(LeakRate::fromSi(1.0), *known, flowBasis(setup));
+    FlowBasis basis = flowBasis(setup);
+    if (shown.gas.isAir())
+        basis.molarMass = flow::propertiesOf(flow::Gas::Air).molarMass;
+    const Result<double> factor = numberIn(LeakRate::fromSi(1.0), *known, basis);
     if (!factor)
         return shown;
     shown.perSi = *factor;
@@ -91,6 +93,7 @@ MapOptions mapOptions(const ShownUnit& unit)
     options.shownPerSi = unit.perSi;
     options.unit = unit.symbol;
     options.spokenUnit = unit.spoken;
+    options.gas = unit.gas;
     return options;
 }
 

@@ -5,6 +5,7 @@
 #include "core/model/job.h"
 #include "core/quantities/leak_rate_unit.h"
 #include "core/report/map_builder.h"
+#include "core/report/shown_gas.h"
 
 #include <optional>
 #include <string>
@@ -16,8 +17,14 @@ struct ShownUnit
     double perSi = 10.0;             ///< number shown = SI value times this
     std::string symbol = "mbar·l/s"; ///< in print and on the screen
     std::string spoken = "millibar litre per second";
+    ShownGas gas; ///< what the leaks at points are shown as
 
+    /// Of a rate as it is, whatever its gas.
     [[nodiscard]] double number(LeakRate rate) const { return rate.si() * perSi; }
+    /// Of a leak at a point, given as helium, in the gas shown.
+    [[nodiscard]] double ofHelium(LeakRate helium) const { return number(gas.ofHelium(helium)); }
+    /// "mbar·l/s He", "mbar·l/s air": for heads of columns.
+    [[nodiscard]] std::string head() const { return symbol + ' ' + std::string(gas.symbol()); }
     /// "4.6 × 10⁻⁴", without the unit.
     [[nodiscard]] std::string print(LeakRate rate) const;
     /// "4.6 × 10⁻⁴ mbar·l/s"
@@ -26,8 +33,8 @@ struct ShownUnit
 
 /// @param unit  any spelling of a unit of leak rate; one that is not known, or that cannot be converted,
 /// falls
-///              back to mbar·l/s. Standard volumes and masses are those of helium at the job's room
-///              temperature.
+///              back to mbar·l/s. Standard volumes are at the job's room temperature, masses those of
+///              the gas shown.
 ShownUnit shownUnit(const model::Setup& setup, const std::string& unit = {});
 
 /// What ties helium flows of this job to amounts and masses: its room temperature and the gas.

@@ -190,9 +190,9 @@ QString ChangesModel::valueText(const std::optional<analysis::PointFinding>& fin
     if (!finding)
         return tr("no such point");
     if (finding->rate)
-        return localised(report::screenRate(m_unit.number(*finding->rate)));
+        return localised(report::screenRate(m_unit.ofHelium(*finding->rate)));
     if (finding->bound)
-        return tr("below %1").arg(localised(report::screenRate(m_unit.number(*finding->bound))));
+        return tr("below %1").arg(localised(report::screenRate(m_unit.ofHelium(*finding->bound))));
     return findingText(finding->finding);
 }
 

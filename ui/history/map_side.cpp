@@ -58,7 +58,7 @@ void MapSide::showSheet(const ComparedJobs& jobs, const ComparedJob& side, bool 
     QStringList facts{QString::fromStdString(side.job.opened.date())};
     if (side.detectable)
         facts.append(
-            tr("smallest detectable %1").arg(localised(report::screenRate(unit.number(*side.detectable)))));
+            tr("smallest detectable %1").arg(localised(report::screenRate(unit.ofHelium(*side.detectable)))));
     if (side.job.state == model::JobState::Signed)
         facts.append(tr("signed"));
     m_facts->setText(facts.join(QStringLiteral(" · ")));

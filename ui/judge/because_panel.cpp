@@ -49,7 +49,7 @@ QString BecausePanel::chainOf(const analysis::PointFinding& finding, const repor
         return {};
     const analysis::CorrectedReading corrected = analysis::correctedReading(m_session.job(), *reading);
     const auto rate = [&](LeakRate value) {
-        return QString::fromStdString(report::screenRate(scale.shown(value))) + QLatin1Char(' ') +
+        return QString::fromStdString(report::screenRate(scale.number(value))) + QLatin1Char(' ') +
                QString::fromStdString(scale.unit);
     };
     QString rows;
@@ -60,12 +60,16 @@ QString BecausePanel::chainOf(const analysis::PointFinding& finding, const repor
     row(tr("read"), html(reading->at.date() + " " + reading->at.timeOfDay()),
         tr("by %1").arg(html(reading->by)));
     if (corrected.net)
-        row(tr("highest less background"), rate(*corrected.net), tr("as shown"));
+        row(tr("highest less background"), rate(*corrected.net), tr("as shown, helium"));
     for (const analysis::FactorUsed& factor : corrected.factors)
         row(html(factor.name), QStringLiteral("× ") + QLocale().toString(factor.multiplier, 'g', 3),
             html(factor.from) + tr(", uncertain by %1").arg(percent(factor.relativeUncertainty)));
     if (corrected.rate)
         row(tr("this reading by itself"), rate(*corrected.rate), {});
+    if (scale.gas.isAir() && corrected.rate)
+        row(tr("the same as air"), rate(scale.gas.ofHelium(*corrected.rate)),
+            tr("through one round channel of %1 mm").arg(
+                QLocale().toString(inMillimetres(m_session.job().setup.leakPath), 'g', 3)));
     if (corrected.smallestDetectable)
         row(tr("smallest detectable then"), rate(*corrected.smallestDetectable), {});
     return QStringLiteral("<table cellspacing='6'>%1</table>").arg(rows);

@@ -77,9 +77,14 @@ int FindingsModel::columnCount(const QModelIndex& parent) const
     return parent.isValid() ? 0 : kColumns;
 }
 
-QString FindingsModel::rate(LeakRate value) const
+QString FindingsModel::rate(LeakRate helium) const
 {
-    return QString::fromStdString(report::screenRate(m_scale.shown(value)));
+    return QString::fromStdString(report::screenRate(m_scale.shown(helium)));
+}
+
+QString FindingsModel::number(LeakRate shown) const
+{
+    return QString::fromStdString(report::screenRate(m_scale.number(shown)));
 }
 
 QString FindingsModel::findingText(const PointFinding& finding) const
@@ -109,8 +114,10 @@ QString FindingsModel::findingText(const PointFinding& finding) const
 
 QString FindingsModel::rangeText(const PointFinding& finding) const
 {
-    if (finding.rate && finding.low && finding.high)
-        return rate(*finding.low) + QStringLiteral(" … ") + rate(*finding.high);
+    if (finding.rate && finding.low && finding.high) {
+        const report::ShownGas::Range range = m_scale.gas.range(*finding.rate, *finding.low, *finding.high);
+        return number(range.low) + QStringLiteral(" … ") + number(range.high);
+    }
     if (finding.bound) {
         const QString bound = rate(*finding.bound);
         return finding.finding == Finding::Echo ? tr("own part below %1").arg(bound)
@@ -246,7 +253,7 @@ QVariant FindingsModel::headerData(int section, Qt::Orientation orientation, int
     case FindingColumn:
         return tr("Finding");
     case RateColumn:
-        return tr("Rate");
+        return m_scale.gas.isAir() ? tr("Rate, air") : tr("Rate, He");
     case RangeColumn:
         return tr("95 % range");
     case LimitColumn:

@@ -70,7 +70,8 @@ private:
     [[nodiscard]] QString text(const analysis::PointFinding& finding, int column) const;
     [[nodiscard]] QString findingText(const analysis::PointFinding& finding) const;
     [[nodiscard]] QString rangeText(const analysis::PointFinding& finding) const;
-    [[nodiscard]] QString rate(LeakRate rate) const;
+    [[nodiscard]] QString rate(LeakRate helium) const;  ///< in the gas shown
+    [[nodiscard]] QString number(LeakRate shown) const; ///< of a rate in the gas shown already
     [[nodiscard]] QVariant sortKey(const analysis::PointFinding& finding, int column) const;
     [[nodiscard]] bool isRepairable(const analysis::PointFinding& finding) const;
 

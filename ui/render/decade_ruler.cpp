@@ -49,7 +49,7 @@ std::vector<int> decadesShown(const report::MapScale& scale)
 
 double positionOfShown(const report::MapScale& scale, double shown)
 {
-    return scale.position(LeakRate::fromSi(shown / scale.shownPerSi));
+    return scale.position(scale.rateOfShown(shown));
 }
 
 QString decadeText(int exponent)
@@ -215,10 +215,8 @@ void paintUprightRuler(QPainter& painter, const Theme& theme, const report::MapS
     painter.setFont(normal);
     painter.setPen(theme.colour(Role::InkSoft));
     if (parts.unit) {
-        QString unit = QString::fromStdString(scale.unit);
-        if (!scale.gas.empty())
-            unit += u' ' + QString::fromStdString(scale.gas);
-        painter.drawText(QPointF(where.left(), where.top() + metrics.ascent()), unit);
+        painter.drawText(QPointF(where.left(), where.top() + metrics.ascent()),
+                         QString::fromStdString(scale.head()));
     }
     std::vector<QRectF> taken;
     const auto place = [&](double y, const QString& line, const QFont& face, Role role) {

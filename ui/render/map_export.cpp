@@ -199,7 +199,7 @@ void paintMapPage(QPainter& painter, const MapPage& page)
         painter.setFont(fontOfPixels(10));
         painter.setPen(theme.colour(Role::InkSoft));
         painter.drawText(QRectF(kMargin + width - 92.0, y, 92.0, kRuler), Qt::AlignRight | Qt::AlignVCenter,
-                         QString::fromStdString(scale.unit + (scale.gas.empty() ? "" : ' ' + scale.gas)));
+                         QString::fromStdString(scale.head()));
     }
     y += kRuler + kSpace;
     paintLegend(painter, QPointF(kMargin, y), width, kLegendColumns);

@@ -37,8 +37,16 @@ Corner::Corner(JobSession& session, QWidget* parent)
     for (const LeakRateUnit unit : allLeakRateUnits())
         // A mass flow is tied to a gas of its own and is not a unit to show a map in.
         if (unitOf(unit).flowClass != FlowClass::Mass)
-            m_unit->addItem(tr("%1, helium").arg(QString::fromStdString(unitOf(unit).symbol)),
+            m_unit->addItem(QString::fromStdString(unitOf(unit).symbol),
                             QString::fromStdString(std::string(idOf(unit))));
+
+    m_gas = new QComboBox(this);
+    m_gas->setProperty("role", QStringLiteral("corner"));
+    m_gas->setAccessibleName(tr("gas shown"));
+    m_gas->setToolTip(tr("Leaks at points shown as helium, as measured, or as the air they would pass"));
+    m_gas->setFocusPolicy(Qt::TabFocus);
+    m_gas->addItem(tr("helium"), static_cast<int>(model::GasBasis::Helium));
+    m_gas->addItem(tr("as air"), static_cast<int>(model::GasBasis::Air));
 
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(0, 2, 8, 2);
@@ -50,6 +58,7 @@ Corner::Corner(JobSession& session, QWidget* parent)
     row->addWidget(m_disk);
     row->addSpacing(12);
     row->addWidget(m_unit);
+    row->addWidget(m_gas);
     connect(m_unit, &QComboBox::activated, this, &Corner::onUnitChosen);
     // The menu row gives the corner its room once: enough for the longest state, in bold.
     QFont bold = m_feed->font();
@@ -57,6 +66,7 @@ Corner::Corner(JobSession& session, QWidget* parent)
     m_feed->setMinimumWidth(
         QFontMetrics(bold).horizontalAdvance(tr("feed silent since %1").arg(QStringLiteral("00:00:00"))));
     m_feed->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
+    connect(m_gas, &QComboBox::activated, this, &Corner::onGasChosen);
     setFeed(tr("no detector feed"));
     refresh();
 }
@@ -90,10 +100,15 @@ void Corner::onNotStored(const Timestamp& since)
 void Corner::refresh()
 {
     const QSignalBlocker quiet(m_unit);
+    const QSignalBlocker quietGas(m_gas);
     const QString unit =
         m_session.hasJob() ? QString::fromStdString(m_session.job().setup.unit) : QStringLiteral("mbar l/s");
     m_unit->setCurrentIndex(m_unit->findData(unit));
-    m_unit->setEnabled(m_session.hasJob() && m_session.job().isOpenForWork());
+    const bool changeable = m_session.hasJob() && m_session.job().isOpenForWork();
+    m_unit->setEnabled(changeable);
+    m_gas->setCurrentIndex(m_gas->findData(static_cast<int>(
+        m_session.hasJob() ? m_session.job().setup.gasBasis : model::GasBasis::Helium)));
+    m_gas->setEnabled(changeable);
     if (!m_stored && !m_failing)
         m_disk->setText(m_session.hasHistory() ? tr("on disk") : tr("no history open"));
     refreshIcon();
@@ -118,6 +133,20 @@ void Corner::onUnitChosen(int index)
         return;
     model::Setup setup = m_session.job().setup;
     setup.unit = m_unit->itemData(index).toString().toStdString();
+    store(setup);
+}
+
+void Corner::onGasChosen(int index)
+{
+    if (!m_session.hasJob())
+        return;
+    model::Setup setup = m_session.job().setup;
+    setup.gasBasis = static_cast<model::GasBasis>(m_gas->itemData(index).toInt());
+    store(setup);
+}
+
+void Corner::store(const model::Setup& setup)
+{
     if (const Status stored = m_session.changeSetup(setup); !stored)
         emit notStored(errorSentence(stored.error()));
     refresh();

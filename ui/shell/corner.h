@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The right end of the menu row: detector feed, when the last word reached the disk, the unit shown.
+// The right end of the menu row: detector feed, when the last word reached the disk, the unit and the gas shown.
 #pragma once
 
 #include "core/base/timestamp.h"
+#include "core/model/job.h"
 
 #include <QWidget>
 
@@ -35,12 +36,15 @@ signals:
 
 private:
     void onUnitChosen(int index);
+    void onGasChosen(int index);
+    void store(const model::Setup& setup);
 
     JobSession& m_session;
     QLabel* m_feedIcon = nullptr;
     QLabel* m_feed = nullptr;
     QLabel* m_disk = nullptr;
     QComboBox* m_unit = nullptr;
+    QComboBox* m_gas = nullptr;
     bool m_stored = false;
     bool m_failing = false;
 };

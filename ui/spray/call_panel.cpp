@@ -276,10 +276,8 @@ void CallPanel::refresh()
         finding = analysis::readingFinding(m_session.job(), reading);
     }
     m_ruler->setValue(finding ? finding->asRead : std::nullopt);
-    if (m_session.hasJob()) {
-        const report::ShownUnit unit = report::shownUnit(m_session.job().setup);
-        m_readBack->setFinding(finding, QString::fromStdString(unit.symbol), unit.perSi);
-    }
+    if (m_session.hasJob())
+        m_readBack->setFinding(finding, report::shownUnit(m_session.job().setup));
     m_field->setHint(feedHint());
     if (!m_controller.question().isEmpty())
         m_readBack->setSentence(m_controller.question());

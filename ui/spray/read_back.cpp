@@ -27,14 +27,13 @@ ReadBack::ReadBack(QWidget* parent)
     setAccessibleName(tr("On the chamber"));
 }
 
-void ReadBack::setFinding(const std::optional<analysis::PointFinding>& finding, const QString& unit,
-                          double shownPerSi)
+void ReadBack::setFinding(const std::optional<analysis::PointFinding>& finding, const report::ShownUnit& unit)
 {
     m_sentence.clear();
     m_rate.clear();
-    m_unit = unit;
+    m_unit = QString::fromStdString(unit.head());
     if (finding && finding->asRead) {
-        m_rate = QString::fromStdString(report::screenRate(finding->asRead->si() * shownPerSi));
+        m_rate = QString::fromStdString(report::screenRate(unit.ofHelium(*finding->asRead)));
         m_stand = finding->verdict;
         switch (m_stand) {
         case analysis::Verdict::Over:

@@ -4,6 +4,7 @@
 #pragma once
 
 #include "core/analysis/point_finding.h"
+#include "core/report/shown_unit.h"
 
 #include <QString>
 #include <QWidget>
@@ -18,9 +19,8 @@ class ReadBack : public QWidget
 
 public:
     explicit ReadBack(QWidget* parent = nullptr);
-    /// A finding of the value by itself, in the job's unit; none clears the line.
-    void setFinding(const std::optional<analysis::PointFinding>& finding, const QString& unit,
-                    double shownPerSi);
+    /// A finding of the value by itself; none clears the line.
+    void setFinding(const std::optional<analysis::PointFinding>& finding, const report::ShownUnit& unit);
     /// A question or hint instead of a figure.
     void setSentence(const QString& sentence);
 

@@ -142,6 +142,23 @@ TEST_F(WindowTest, KeepsTheUnitChosenWithTheJob)
     EXPECT_EQ(session->job().setup.unit, "Pa m3/s");
 }
 
+// Property: so is the gas that leaks are shown as.
+TEST_F(WindowTest, KeepsTheGasChosenWithTheJob)
+{
+    makeObject(QStringLiteral("Furnace"));
+    ASSERT_TRUE(session->createJob(objectId, "check"));
+    QComboBox* gas = nullptr;
+    for (QComboBox* box : window->corner().findChildren<QComboBox*>())
+        if (box->accessibleName() == QStringLiteral("gas shown"))
+            gas = box;
+    ASSERT_NE(gas, nullptr);
+    const int index = gas->findText(QStringLiteral("as air"));
+    ASSERT_GE(index, 0);
+    gas->setCurrentIndex(index);
+    emit gas->activated(index);
+    EXPECT_EQ(session->job().setup.gasBasis, model::GasBasis::Air);
+}
+
 // Property: a failure is told with its remedy and stays in the last ten.
 TEST_F(WindowTest, TellsAFailureWithItsRemedy)
 {
