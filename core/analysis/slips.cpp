@@ -4,6 +4,9 @@
 #include <fmt/format.h>
 
 #include <cmath>
+#include <unordered_map>
+#include <unordered_set>
+#include <vector>
 
 namespace sealwalk::analysis {
 
@@ -19,12 +22,25 @@ std::string rateText(LeakRate rate)
 /// Latest standing value per point, of every round.
 std::optional<LeakRate> lastValue(const model::Job& job, model::PointId point)
 {
-    std::optional<LeakRate> last;
-    for (const model::Round& round : job.rounds)
-        for (const model::Reading* reading : job.standing(round.id))
-            if (reading->point == point && reading->outcome == model::Outcome::Value && reading->peak)
-                last = reading->peak;
-    return last;
+    std::unordered_map<model::RoundId, std::size_t> order;
+    for (std::size_t i = 0; i < job.rounds.size(); ++i)
+        order.emplace(job.rounds[i].id, i);
+    // One pass over all readings: asked with every key press on twenty thousand of them.
+    std::unordered_set<model::ReadingId> fallen;
+    std::vector<const model::Reading*> own;
+    for (const model::Reading& reading : job.readings) {
+        if (reading.corrects)
+            fallen.insert(*reading.corrects);
+        if (reading.point == point && reading.outcome == model::Outcome::Value && reading.peak &&
+            order.contains(reading.round))
+            own.push_back(&reading);
+    }
+    const model::Reading* last = nullptr;
+    for (const model::Reading* reading : own)
+        if (!fallen.contains(reading->id) && !job.isVoid(reading->id) &&
+            (last == nullptr || order[reading->round] >= order[last->round]))
+            last = reading;
+    return last == nullptr ? std::nullopt : last->peak;
 }
 
 bool isFar(LeakRate a, LeakRate b)
@@ -53,11 +69,13 @@ std::optional<std::string> slip(const model::Job& job, model::RoundId round, mod
     const model::TestPoint* point = job.sketch.point(pointId);
     if (point == nullptr)
         return std::nullopt;
+    std::unordered_set<model::PointId> joint;
+    for (const model::TestPoint* other : job.sketch.pointsOn(point->joint))
+        joint.insert(other->id);
     int neighbours = 0;
     int far = 0;
     for (const model::Reading* reading : job.standing(round)) {
-        const model::TestPoint* other = job.sketch.point(reading->point);
-        if (other == nullptr || other->id == pointId || other->joint != point->joint ||
+        if (reading->point == pointId || !joint.contains(reading->point) ||
             reading->outcome != model::Outcome::Value || !reading->peak)
             continue;
         ++neighbours;

@@ -95,7 +95,10 @@ JudgePage::JudgePage(JobSession& session, QWidget* parent)
 
     connect(m_map, &MapPanel::pointChosen, &m_session, &JobSession::select);
     connect(m_map, &MapPanel::switched, this, &JudgePage::refresh);
-    connect(&m_session, &JobSession::selectionChanged, this, &JudgePage::choose);
+    connect(&m_session, &JobSession::selectionChanged, this, [this](model::PointId point) {
+        if (isVisible()) // every reading of a round chooses a point; showing the page catches up
+            choose(point);
+    });
     connect(m_model, &FindingsModel::ticksChanged, this, &JudgePage::refreshFigures);
     connect(m_work, &JudgeWork::changed, this, [this] {
         if (m_work->figures().balance)

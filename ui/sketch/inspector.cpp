@@ -61,8 +61,19 @@ Inspector::Inspector(SketchDesk& desk, QWidget* parent)
     refresh();
 }
 
+void Inspector::showEvent(QShowEvent* event)
+{
+    QScrollArea::showEvent(event);
+    if (m_isBehind)
+        refresh();
+}
+
 void Inspector::refresh()
 {
+    // A round in Spray chooses a point with every reading: out of sight there is nothing to show of it.
+    m_isBehind = !isVisible() && window()->isVisible();
+    if (m_isBehind)
+        return;
     m_sheet->refresh();
     m_joint->refresh();
     m_several->refresh();

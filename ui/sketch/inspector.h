@@ -28,11 +28,15 @@ signals:
     void remindersWanted();
     void finished(); ///< what was asked is done: keys belong to the drawing again
 
+protected:
+    void showEvent(QShowEvent* event) override;
+
 private:
     void refresh();
     void refreshReminder();
 
     SketchDesk& m_desk;
+    bool m_isBehind = false; ///< something changed while nobody saw it
     JointPanel* m_joint = nullptr;
     PointsPanel* m_points = nullptr;
     SeveralPanel* m_several = nullptr;
