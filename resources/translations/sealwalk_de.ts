@@ -325,10 +325,6 @@
         <translation>stilllegen; ohne Messwert: löschen</translation>
     </message>
     <message>
-        <source>renumber, reverse the sense</source>
-        <translation>neu nummerieren, Sinn umkehren</translation>
-    </message>
-    <message>
         <source>start the spray; again: stop</source>
         <translation>sprühen; noch einmal: halt</translation>
     </message>
@@ -367,10 +363,6 @@
     <message>
         <source>take the advice, go on anyway</source>
         <translation>Rat annehmen, trotzdem weiter</translation>
-    </message>
-    <message>
-        <source>distance view</source>
-        <translation>Fernansicht</translation>
     </message>
     <message>
         <source>step through the findings</source>
@@ -451,6 +443,50 @@
     <message>
         <source>take the feed&apos;s highest, first rise now</source>
         <translation>den Höchstwert der Leitung nehmen, erster Anstieg jetzt</translation>
+    </message>
+    <message>
+        <source>sheet larger, smaller, whole</source>
+        <translation>Blatt größer, kleiner, ganz</translation>
+    </message>
+    <message>
+        <source>type a size while a tool is in hand</source>
+        <translation>ein Maß tippen, solange ein Werkzeug in der Hand ist</translation>
+    </message>
+    <message>
+        <source>move 1 mm, 10 mm</source>
+        <translation>um 1 mm, 10 mm verschieben</translation>
+    </message>
+    <message>
+        <source>move the sheet, zoom at the cursor</source>
+        <translation>Blatt verschieben, am Zeiger zoomen</translation>
+    </message>
+    <message>
+        <source>renumber, before the first reading</source>
+        <translation>neu nummerieren, vor der ersten Messung</translation>
+    </message>
+    <message>
+        <source>reverse the sense, start here</source>
+        <translation>Laufsinn umkehren, hier beginnen</translation>
+    </message>
+    <message>
+        <source>look back and forth; with a number: its exponent</source>
+        <translation>vor und zurück schauen; mit einer Zahl: ihr Exponent</translation>
+    </message>
+    <message>
+        <source>remark on the reading that comes</source>
+        <translation>Bemerkung zur nächsten Messung</translation>
+    </message>
+    <message>
+        <source>distance view, say the call again</source>
+        <translation>Fernansicht, Aufruf noch einmal sagen</translation>
+    </message>
+    <message>
+        <source>repairs: what is open, before and after</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>comparing: a proposed match is the same place, or another</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -616,6 +652,22 @@
     <message>
         <source>later</source>
         <translation>später</translation>
+    </message>
+    <message>
+        <source>no response</source>
+        <translation>keine Antwort</translation>
+    </message>
+    <message>
+        <source>above range</source>
+        <translation>über dem Bereich</translation>
+    </message>
+    <message>
+        <source>no access</source>
+        <translation>nicht erreichbar</translation>
+    </message>
+    <message>
+        <source>not tested</source>
+        <translation>nicht geprüft</translation>
     </message>
 </context>
 <context>
@@ -997,6 +1049,25 @@
             <numerusform>%n andere Aufträge</numerusform>
         </translation>
     </message>
+    <message>
+        <source>%1, job %2: %3, was due %4</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>and %1 more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Overdue temporary repairs: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::AdviceCard</name>
+    <message>
+        <source>Advice</source>
+        <translation>Rat</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::AskedColumn</name>
@@ -1377,10 +1448,6 @@
         <translation>Höchstwert ohne Untergrund</translation>
     </message>
     <message>
-        <source>as shown</source>
-        <translation>wie angezeigt</translation>
-    </message>
-    <message>
         <source>, uncertain by %1</source>
         <translation>, unsicher um %1</translation>
     </message>
@@ -1399,6 +1466,18 @@
     <message>
         <source>%1: %2, because</source>
         <translation>%1: %2, weil</translation>
+    </message>
+    <message>
+        <source>as shown, helium</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the same as air</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>through one round channel of %1 mm</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -1904,6 +1983,46 @@
         <source>the feed is lost: type values, Space goes on</source>
         <translation>Leitung weg: Werte tippen, Leertaste geht weiter</translation>
     </message>
+    <message>
+        <source>Why are all these readings void?</source>
+        <translation>Warum sind alle diese Messungen ungültig?</translation>
+    </message>
+    <message>
+        <source>Time of this reading on the paper, as 1432; Enter alone goes on at the usual pace</source>
+        <translation>Uhrzeit dieser Messung auf dem Papier, etwa 1432; Enter allein geht im üblichen Takt weiter</translation>
+    </message>
+    <message>
+        <source>from paper</source>
+        <translation>vom Papier</translation>
+    </message>
+    <message>
+        <source>SHUT</source>
+        <translation>ZU</translation>
+    </message>
+    <message>
+        <source>the job takes no more readings</source>
+        <translation>der Auftrag nimmt keine Messungen mehr an</translation>
+    </message>
+    <message>
+        <source>PAPER</source>
+        <translation>PAPIER</translation>
+    </message>
+    <message>
+        <source>value, Enter, time, Enter</source>
+        <translation>Wert, Enter, Uhrzeit, Enter</translation>
+    </message>
+    <message>
+        <source>no clock runs</source>
+        <translation>keine Uhr läuft</translation>
+    </message>
+    <message>
+        <source>DONE</source>
+        <translation>FERTIG</translation>
+    </message>
+    <message>
+        <source>J calls a point again</source>
+        <translation>J ruft einen Punkt noch einmal auf</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::CautionsPanel</name>
@@ -2019,10 +2138,6 @@
         <translation>, mindestens</translation>
     </message>
     <message>
-        <source>matched by %1, Y confirms</source>
-        <translation>über %1 zugeordnet, Y bestätigt</translation>
-    </message>
-    <message>
         <source>place</source>
         <translation>Ort</translation>
     </message>
@@ -2061,6 +2176,10 @@
     <message>
         <source>Because</source>
         <translation>Weil</translation>
+    </message>
+    <message>
+        <source>matched by %1: Y same place, N another</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -2159,6 +2278,10 @@
         <source>The course shows five points at most; take one out with Space first.</source>
         <translation>Der Verlauf zeigt höchstens fünf Punkte; zuerst einen mit der Leertaste herausnehmen.</translation>
     </message>
+    <message>
+        <source>Kept as two places; neither is compared with the other.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::Corner</name>
@@ -2169,10 +2292,6 @@
     <message>
         <source>Unit shown everywhere in this job (Ctrl+U)</source>
         <translation>Einheit, die überall im Auftrag gezeigt wird (Strg+U)</translation>
-    </message>
-    <message>
-        <source>%1, helium</source>
-        <translation>%1, Helium</translation>
     </message>
     <message>
         <source>no detector feed</source>
@@ -2197,6 +2316,22 @@
     <message>
         <source>feed silent since %1</source>
         <translation>Leitung stumm seit %1</translation>
+    </message>
+    <message>
+        <source>gas shown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leaks at points shown as helium, as measured, or as the air they would pass</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>helium</source>
+        <translation type="unfinished">Helium</translation>
+    </message>
+    <message>
+        <source>as air</source>
+        <translation type="unfinished">als Luft</translation>
     </message>
 </context>
 <context>
@@ -2554,10 +2689,6 @@
         <translation>Befund</translation>
     </message>
     <message>
-        <source>Rate</source>
-        <translation>Rate</translation>
-    </message>
-    <message>
         <source>95 % range</source>
         <translation>Bereich 95 %</translation>
     </message>
@@ -2576,6 +2707,14 @@
     <message>
         <source>Repair</source>
         <translation>Reparatur</translation>
+    </message>
+    <message>
+        <source>Rate, air</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rate, He</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -3163,6 +3302,14 @@
             <numerusform>Reparatur gespeichert. Die Runde zum Nachweis ruft %n Punkte.</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Repairs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> It cures: not to be sprayed before %1 %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::KeyCard</name>
@@ -3545,6 +3692,34 @@
     <message>
         <source>&amp;Detector feed …</source>
         <translation>&amp;Messleitung vom Detektor …</translation>
+    </message>
+    <message>
+        <source>Sheet &amp;larger</source>
+        <translation>Blatt &amp;größer</translation>
+    </message>
+    <message>
+        <source>Sheet s&amp;maller</source>
+        <translation>Blatt &amp;kleiner</translation>
+    </message>
+    <message>
+        <source>&amp;Whole sheet</source>
+        <translation>Gan&amp;zes Blatt</translation>
+    </message>
+    <message>
+        <source>Sheet sta&amp;ys paper</source>
+        <translation>Blatt &amp;bleibt Papier</translation>
+    </message>
+    <message>
+        <source>To&amp;uch strip</source>
+        <translation>&amp;Tastfelder</translation>
+    </message>
+    <message>
+        <source>Readings from a &amp;paper sheet …</source>
+        <translation>Messungen vom &amp;Papier …</translation>
+    </message>
+    <message>
+        <source>&amp;Presenter …</source>
+        <translation>&amp;Presenter …</translation>
     </message>
 </context>
 <context>
@@ -3937,6 +4112,41 @@
     </message>
 </context>
 <context>
+    <name>sealwalk::ui::PhotoStrip</name>
+    <message>
+        <source>Take out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Photos</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add photos …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Paste</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ctrl+V in the list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pictures (*.png *.jpg *.jpeg *.bmp *.gif *.tif *.tiff *.webp *.svg *.pdf)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>photo %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>missing</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>sealwalk::ui::PipeLink</name>
     <message>
         <source>there is no pipe %1</source>
@@ -4134,6 +4344,96 @@
     </message>
 </context>
 <context>
+    <name>sealwalk::ui::Presenter</name>
+    <message>
+        <source>voided from the presenter</source>
+        <translation>vom Presenter aus für ungültig erklärt</translation>
+    </message>
+    <message>
+        <source>Press the same button within two seconds to void the last reading.</source>
+        <translation>Dieselbe Taste binnen zwei Sekunden noch einmal: die letzte Messung wird ungültig.</translation>
+    </message>
+    <message>
+        <source>Press the same button within two seconds to go on anyway.</source>
+        <translation>Dieselbe Taste binnen zwei Sekunden noch einmal: trotzdem weiter.</translation>
+    </message>
+    <message>
+        <source>Back marks the first rise, says no response, or corrects the last.</source>
+        <translation>Zurück merkt den ersten Anstieg, sagt „keine Antwort“ oder verbessert die letzte Messung.</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::PresenterDialog</name>
+    <message>
+        <source>Next</source>
+        <translation>Weiter</translation>
+    </message>
+    <message>
+        <source>starts and stops the spray, stores the feed&apos;s highest</source>
+        <translation>startet und beendet das Sprühen, speichert den Höchstwert der Leitung</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>first rise, no response, correct the last</source>
+        <translation>erster Anstieg, keine Antwort, letzte verbessern</translation>
+    </message>
+    <message>
+        <source>Black</source>
+        <translation>Schwarz</translation>
+    </message>
+    <message>
+        <source>twice: the last reading is void</source>
+        <translation>zweimal: die letzte Messung ist ungültig</translation>
+    </message>
+    <message>
+        <source>Start</source>
+        <translation>Start</translation>
+    </message>
+    <message>
+        <source>distance view</source>
+        <translation>Fernansicht</translation>
+    </message>
+    <message>
+        <source>Presenter</source>
+        <translation>Presenter</translation>
+    </message>
+    <message>
+        <source>Choose a row, then press that button on the presenter.</source>
+        <translation>Eine Zeile wählen, dann diese Taste am Presenter drücken.</translation>
+    </message>
+    <message>
+        <source>Learn %1</source>
+        <translation>%1 lernen</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Behalten</translation>
+    </message>
+    <message>
+        <source>Forget all</source>
+        <translation>Alles vergessen</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
+    <message>
+        <source>press it now …</source>
+        <translation>jetzt drücken …</translation>
+    </message>
+    <message>
+        <source>not learned</source>
+        <translation>nicht gelernt</translation>
+    </message>
+    <message>
+        <source>A button sends a letter or sign that is also a key of Spray: on the keyboard it now does what the button does.</source>
+        <translation>Eine Taste sendet einen Buchstaben oder ein Zeichen, das auch eine Taste beim Sprühen ist: auf der Tastatur wirkt es jetzt wie die Presenter-Taste.</translation>
+    </message>
+</context>
+<context>
     <name>sealwalk::ui::QuantityEdit</name>
     <message>
         <source>“%1” does not start with a number; right would be %2</source>
@@ -4271,6 +4571,132 @@
     <message>
         <source>A temporary repair needs an owner and a date.</source>
         <translation>Eine vorläufige Reparatur braucht einen Zuständigen und ein Datum.</translation>
+    </message>
+    <message>
+        <source>Ph&amp;otos</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Store</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::RepairsPanel</name>
+    <message>
+        <source>open: may be sprayed from %1 %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>open: spray again %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>open: still over the limit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>open: sprayed again, no pressure rise since</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>proven</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>repaired again later</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>below %1</source>
+        <translation type="unfinished">unter %1</translation>
+    </message>
+    <message>
+        <source>Repairs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Points</source>
+        <translation type="unfinished">Punkte</translation>
+    </message>
+    <message>
+        <source>What was done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation type="unfinished">Stand</translation>
+    </message>
+    <message>
+        <source>As found</source>
+        <translation type="unfinished">Vorgefunden</translation>
+    </message>
+    <message>
+        <source>As left</source>
+        <translation type="unfinished">Hinterlassen</translation>
+    </message>
+    <message>
+        <source>Until</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open, add photos …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spray again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back (Esc)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>permanent</source>
+        <translation type="unfinished">endgültig</translation>
+    </message>
+    <message>
+        <source>no date</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>overdue, %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>, %n photo(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>temporary, from job %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No repair was logged in this job.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no pressure rise</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>leaks %1 as air</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pressure rise not judged</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, base pressure %1 mbar</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Before the repairs: %1. After: %2.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -5074,6 +5500,108 @@ Fingerabdruck %2 …</translation>
         <source>The trace was not kept: %1</source>
         <translation>Die Kurve wurde nicht aufgehoben: %1</translation>
     </message>
+    <message>
+        <source>Background moved, %1 to %2</source>
+        <translation>Untergrund bewegt, %1 bis %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>void all %n, call again</source>
+        <translation>
+            <numerusform>die %n für ungültig erklären, neu aufrufen</numerusform>
+            <numerusform>die %n für ungültig erklären, neu aufrufen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>keep them</source>
+        <translation>behalten</translation>
+    </message>
+    <message>
+        <source>stay, keep as noted</source>
+        <translation>bleiben, wird vermerkt</translation>
+    </message>
+    <message>
+        <source>Leave the order</source>
+        <translation>Reihenfolge verlassen</translation>
+    </message>
+    <message>
+        <source>Leave the order after %1</source>
+        <translation>Nach %1 die Reihenfolge verlassen</translation>
+    </message>
+    <message>
+        <source>go to %1</source>
+        <translation>zu %1 gehen</translation>
+    </message>
+    <message>
+        <source>Seal or bag first</source>
+        <translation>Zuerst abdichten oder einhüllen</translation>
+    </message>
+    <message>
+        <source>Seal or bag %1 first</source>
+        <translation>Zuerst %1 abdichten oder einhüllen</translation>
+    </message>
+    <message>
+        <source>sealed, go to %1</source>
+        <translation>abgedichtet, zu %1</translation>
+    </message>
+    <message>
+        <source>Spray %1 again, gently</source>
+        <translation>%1 noch einmal sanft besprühen</translation>
+    </message>
+    <message>
+        <source>%1 with less helium</source>
+        <translation>%1 mit weniger Helium</translation>
+    </message>
+    <message>
+        <source>There is no advice to take; the walk goes on in order.</source>
+        <translation>Es gibt keinen Rat; der Rundgang geht der Reihe nach weiter.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n readings are void (%1) and called again.</source>
+        <translation>
+            <numerusform>%n Messung ist ungültig (%1) und wird neu aufgerufen.</numerusform>
+            <numerusform>%n Messungen sind ungültig (%1) und werden neu aufgerufen.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>point %1</source>
+        <translation>Punkt %1</translation>
+    </message>
+    <message>
+        <source>last stored %1 %2</source>
+        <translation>zuletzt gespeichert %1 %2</translation>
+    </message>
+    <message>
+        <source>Readings from paper are typed, not sprayed.</source>
+        <translation>Messungen vom Papier werden getippt, nicht gesprüht.</translation>
+    </message>
+    <message>
+        <source>Staying in order; the reading is marked.</source>
+        <translation>Es bleibt bei der Reihenfolge; die Messung wird gekennzeichnet.</translation>
+    </message>
+    <message>
+        <source>The readings stay as they are.</source>
+        <translation>Die Messungen bleiben, wie sie sind.</translation>
+    </message>
+    <message>
+        <source>The repair at point %1 still cures: it may be sprayed from %2 %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The time of the last value is asked for; Esc leaves it.</source>
+        <translation>Gefragt ist die Uhrzeit des letzten Werts; Esc verwirft ihn.</translation>
+    </message>
+    <message>
+        <source>Type the time on the paper in four digits, as 1432.</source>
+        <translation>Die Uhrzeit auf dem Papier in vier Ziffern tippen, etwa 1432.</translation>
+    </message>
+    <message>
+        <source>This is before the reading above it on the sheet.</source>
+        <translation>Das liegt vor der Messung, die darüber auf dem Blatt steht.</translation>
+    </message>
+    <message>
+        <source>This time has not come yet; the sheet is of %1.</source>
+        <translation>Diese Uhrzeit ist noch nicht gekommen; das Blatt ist vom %1.</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::SprayPage</name>
@@ -5132,6 +5660,26 @@ Fingerabdruck %2 …</translation>
         <source>Remark on the reading that comes:</source>
         <translation>Bemerkung zum kommenden Messwert:</translation>
     </message>
+    <message>
+        <source>%1 stored · %2 He, as shown</source>
+        <translation>%1 gespeichert · %2 He, wie angezeigt</translation>
+    </message>
+    <message>
+        <source>cannot say</source>
+        <translation>nicht entscheidbar</translation>
+    </message>
+    <message>
+        <source>Readings from a paper sheet</source>
+        <translation>Messungen vom Papier</translation>
+    </message>
+    <message>
+        <source>Day of the readings on the sheet:</source>
+        <translation>Tag der Messungen auf dem Blatt:</translation>
+    </message>
+    <message>
+        <source>“%1” is not a day on which readings can have been taken.</source>
+        <translation>„%1“ ist kein Tag, an dem gemessen worden sein kann.</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::StageField</name>
@@ -5182,6 +5730,172 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>Tools</source>
         <translation>Werkzeuge</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::TouchPad</name>
+    <message>
+        <source>The last reading is void, because …</source>
+        <translation>Die letzte Messung ist ungültig, denn …</translation>
+    </message>
+    <message>
+        <source>All readings of the run are void, because …</source>
+        <translation>Alle Messungen der Strecke sind ungültig, denn …</translation>
+    </message>
+    <message>
+        <source>It cannot be reached, because …</source>
+        <translation>Nicht erreichbar, denn …</translation>
+    </message>
+    <message>
+        <source>Condition of the joint</source>
+        <translation>Zustand der Verbindung</translation>
+    </message>
+    <message>
+        <source>It comes later, because …</source>
+        <translation>Kommt später, denn …</translation>
+    </message>
+    <message>
+        <source>no access …</source>
+        <translation>nicht erreichbar …</translation>
+    </message>
+    <message>
+        <source>skip …</source>
+        <translation>auslassen …</translation>
+    </message>
+    <message>
+        <source>jump …</source>
+        <translation>springen …</translation>
+    </message>
+    <message>
+        <source>over range</source>
+        <translation>über dem Bereich</translation>
+    </message>
+    <message>
+        <source>other …</source>
+        <translation>andere …</translation>
+    </message>
+    <message>
+        <source>background …</source>
+        <translation>Untergrund …</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
+    <message>
+        <source>Go to point number</source>
+        <translation>Zu Punkt Nummer</translation>
+    </message>
+    <message>
+        <source>What the detector shows</source>
+        <translation>Was der Detektor zeigt</translation>
+    </message>
+    <message>
+        <source>back</source>
+        <translation>zurück</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Enter</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::TouchStrip</name>
+    <message>
+        <source>Spray</source>
+        <translation>Sprühen</translation>
+    </message>
+    <message>
+        <source>starts</source>
+        <translation>beginnt</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Stopp</translation>
+    </message>
+    <message>
+        <source>helium off</source>
+        <translation>Helium aus</translation>
+    </message>
+    <message>
+        <source>once more</source>
+        <translation>noch einmal</translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation>Weiter</translation>
+    </message>
+    <message>
+        <source>touch twice</source>
+        <translation>zweimal tippen</translation>
+    </message>
+    <message>
+        <source>Store</source>
+        <translation>Speichern</translation>
+    </message>
+    <message>
+        <source>and next</source>
+        <translation>und weiter</translation>
+    </message>
+    <message>
+        <source>No response</source>
+        <translation>Keine Antwort</translation>
+    </message>
+    <message>
+        <source>bound kept</source>
+        <translation>Schranke bleibt</translation>
+    </message>
+    <message>
+        <source>Highest</source>
+        <translation>Höchstwert</translation>
+    </message>
+    <message>
+        <source>from feed</source>
+        <translation>der Leitung</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Wert</translation>
+    </message>
+    <message>
+        <source>digits</source>
+        <translation>Ziffern</translation>
+    </message>
+    <message>
+        <source>Condition</source>
+        <translation>Zustand</translation>
+    </message>
+    <message>
+        <source>Void, skip</source>
+        <translation>Ungültig</translation>
+    </message>
+    <message>
+        <source>with reason</source>
+        <translation>mit Grund</translation>
+    </message>
+    <message>
+        <source>Exponent +</source>
+        <translation>Exponent +</translation>
+    </message>
+    <message>
+        <source>now %1</source>
+        <translation>jetzt %1</translation>
+    </message>
+    <message>
+        <source>Correct</source>
+        <translation>Verbessern</translation>
+    </message>
+    <message>
+        <source>last point</source>
+        <translation>letzten Punkt</translation>
+    </message>
+    <message>
+        <source>Helium is still clearing; touch once more within two seconds to go on anyway.</source>
+        <translation>Das Helium verzieht sich noch; binnen zwei Sekunden noch einmal tippen: trotzdem weiter.</translation>
+    </message>
+    <message>
+        <source>The feed saw no rise yet; touch the field to type the value.</source>
+        <translation>Die Leitung sah noch keinen Anstieg; ins Feld tippen, um den Wert einzugeben.</translation>
     </message>
 </context>
 <context>
@@ -5333,6 +6047,18 @@ Fingerabdruck %2 …</translation>
             <numerusform>etwa %n min übrig</numerusform>
             <numerusform>etwa %n min übrig</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>jump</source>
+        <translation>springen</translation>
+    </message>
+    <message>
+        <source>correct</source>
+        <translation>verbessern</translation>
+    </message>
+    <message>
+        <source>distance</source>
+        <translation>Fernansicht</translation>
     </message>
 </context>
 </TS>

@@ -154,6 +154,23 @@
     </message>
   </context>
   <context>
+    <name>sealwalk::ui::SprayController</name>
+    <message numerus="yes">
+      <source>void all %n, call again</source>
+      <translation>
+        <numerusform>void it, call again</numerusform>
+        <numerusform>void all %n, call again</numerusform>
+      </translation>
+    </message>
+    <message numerus="yes">
+      <source>%n readings are void (%1) and called again.</source>
+      <translation>
+        <numerusform>%n reading is void (%1) and called again.</numerusform>
+        <numerusform>%n readings are void (%1) and called again.</numerusform>
+      </translation>
+    </message>
+  </context>
+  <context>
     <name>sealwalk::ui::SprayPage</name>
     <message numerus="yes">
       <source>The walk over %n points, as found, has not begun.</source>
