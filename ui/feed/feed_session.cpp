@@ -11,6 +11,7 @@ namespace {
 
 constexpr double kNanosecond = 1e-9;
 constexpr double kMillisecondsPerSecond = 1000.0;
+constexpr double kGapsToSilence = 3.0;
 constexpr int kLookEvery = 4;            // of the silent time
 constexpr double kKeptWhenFull = 3600.0; // s of trace carried over when the oldest goes
 
@@ -128,6 +129,7 @@ void FeedSession::onLines(const std::vector<feed::FeedLine>& lines)
     }
     if (!any)
         return;
+    m_usualGap = m_lastValueAt > m_openedAt ? time - m_lastValueAt : 0.0;
     m_lastValueAt = time;
     m_nextRetry = m_patience.firstRetry;
     setState(State::Live);
@@ -165,13 +167,17 @@ void FeedSession::onEnded()
 void FeedSession::look()
 {
     const double quiet = (now() - std::max(m_lastValueAt, m_openedAt)) * kMillisecondsPerSecond;
-    if (!m_link || m_retry.isActive() || quiet < m_patience.silentAfter)
+    // A detector that speaks every ten seconds is not silent after five.
+    const double patience =
+        std::max<double>(m_patience.silentAfter, kGapsToSilence * m_usualGap * kMillisecondsPerSecond);
+    if (!m_link || m_retry.isActive() || quiet < patience)
         return;
     if (m_state == State::Live || m_state == State::Connecting)
         setState(State::Silent, m_read == 0 && m_refused > 0 ? tr("none of its lines can be read")
                                                              : tr("connected, but no value comes"));
     // A cable pulled out of the network tells nobody.
-    if (m_profile.source.kind == feed::SourceKind::Tcp && quiet >= m_patience.reopenAfter)
+    if (m_profile.source.kind == feed::SourceKind::Tcp &&
+        quiet >= std::max<double>(m_patience.reopenAfter, 2.0 * patience))
         onLost(tr("the address fell silent"));
 }
 

@@ -114,6 +114,7 @@ private:
     int m_nextRetry = 0;
     double m_openedAt = 0.0; ///< the present connection's beginning
     double m_lastValueAt = 0.0;
+    double m_usualGap = 0.0; ///< s between the last values of this connection; 0: not known yet
     std::shared_ptr<report::LongSeries> m_trace;
     qint64 m_read = 0;
     qint64 m_refused = 0;

@@ -210,6 +210,7 @@ void SprayController::setCall(std::optional<analysis::WalkStep> step)
     m_corrects.reset();
     if (another) {
         m_machine.call();
+        m_backgroundByHand = false;
         if (m_feed)
             m_feed->close(false);
     }

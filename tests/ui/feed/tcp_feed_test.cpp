@@ -116,6 +116,21 @@ TEST_F(TcpFeed, ASilentServerIsNoticedAndCalledAnew)
     EXPECT_LT(gap.report("tcp, silent"), kGrossBlock);
 }
 
+// Property: a detector that speaks seldom is not called silent between its words.
+TEST_F(TcpFeed, ASlowServerIsNotSilent)
+{
+    session.start(profile);
+    QTcpSocket* peer = accepted();
+    peer->write("1e-9\n");
+    ASSERT_TRUE(reads(1));
+    QTest::qWait(200);
+    peer->write("2e-9\n");
+    ASSERT_TRUE(reads(2));
+    QTest::qWait(450); // longer than the 300 ms of a talkative one, shorter than three gaps
+    EXPECT_TRUE(session.isLive());
+    EXPECT_TRUE(QTest::qWaitFor([&] { return session.state() == FeedSession::State::Silent; }));
+}
+
 // Property: lines that cannot be read are no feed, however many come.
 TEST_F(TcpFeed, UnreadableLinesAreSilence)
 {
