@@ -12,6 +12,7 @@ namespace {
 constexpr double kNanosecond = 1e-9;
 constexpr double kMillisecondsPerSecond = 1000.0;
 constexpr double kGapsToSilence = 3.0;
+constexpr double kLongestGap = 20.0;     // s; a longer one was a silence, not a habit
 constexpr int kLookEvery = 4;            // of the silent time
 constexpr double kKeptWhenFull = 3600.0; // s of trace carried over when the oldest goes
 
@@ -129,7 +130,7 @@ void FeedSession::onLines(const std::vector<feed::FeedLine>& lines)
     }
     if (!any)
         return;
-    m_usualGap = m_lastValueAt > m_openedAt ? time - m_lastValueAt : 0.0;
+    m_usualGap = m_lastValueAt > m_openedAt ? std::min(time - m_lastValueAt, kLongestGap) : 0.0;
     m_lastValueAt = time;
     m_nextRetry = m_patience.firstRetry;
     setState(State::Live);
