@@ -30,6 +30,7 @@ public:
     void startNewJob(model::ObjectId object = {});
     void focusSearch();
     void search(const QString& typed);
+    void openJob(model::JobId job);
 
 signals:
     void noteRequested(sealwalk::ui::Severity severity, const QString& text);
@@ -42,7 +43,6 @@ signals:
 
 private:
     void refresh();
-    void openJob(model::JobId job);
     void compare(model::JobId first, model::JobId second);
     void leaveComparison();
     void editObject(model::ObjectId object);

@@ -5,33 +5,15 @@
 #include "ui/prepare/background_panel.h"
 #include "ui/prepare/calibration_panel.h"
 #include "ui/prepare/cautions_panel.h"
+#include "ui/prepare/folding_columns.h"
 #include "ui/prepare/outlook_column.h"
 #include "ui/prepare/rise_panel.h"
 #include "ui/session/job_session.h"
 
 #include <QHBoxLayout>
-#include <QScrollArea>
-#include <QSplitter>
 #include <QVBoxLayout>
 
 namespace sealwalk::ui {
-
-namespace {
-
-QScrollArea* scrolled(QWidget* column, QWidget* parent)
-{
-    auto* area = new QScrollArea(parent);
-    area->setWidget(column);
-    area->setWidgetResizable(true);
-    area->setFrameShape(QFrame::NoFrame);
-    area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    area->setFocusPolicy(Qt::NoFocus);
-    // Field after field by Tab must bring each into sight.
-    area->setMinimumWidth(column->minimumSizeHint().width());
-    return area;
-}
-
-} // namespace
 
 PreparePage::PreparePage(JobSession& session, QWidget* parent)
     : QWidget(parent)
@@ -39,15 +21,10 @@ PreparePage::PreparePage(JobSession& session, QWidget* parent)
 {
     m_asked = new AskedColumn(session, this);
     m_outlook = new OutlookColumn(session, this);
-    auto* split = new QSplitter(Qt::Horizontal, this);
-    split->setChildrenCollapsible(false);
-    split->addWidget(scrolled(m_asked, split));
-    split->addWidget(scrolled(measuredColumn(), split));
-    split->addWidget(scrolled(m_outlook, split));
-    split->setSizes({480, 458, 428});
+    auto* columns = new FoldingColumns({m_asked, measuredColumn(), m_outlook}, {480, 458, 428}, this);
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(0, 0, 0, 0);
-    row->addWidget(split);
+    row->addWidget(columns);
     setAccessibleName(tr("Prepare"));
 
     connect(m_asked, &AskedColumn::failed, this, &PreparePage::failed);

@@ -7,8 +7,6 @@
 
 #include <QWidget>
 
-class QScrollArea;
-
 namespace sealwalk::ui {
 
 class AskedColumn;

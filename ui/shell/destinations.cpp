@@ -28,6 +28,23 @@ void goToPoint(MainWindow& window, model::PointId point)
         window.showStage(window.page(Stage::Judge) != nullptr ? Stage::Judge : Stage::Sketch);
 }
 
+void addJobs(std::vector<Destination>& result, MainWindow& window)
+{
+    if (!window.session().hasHistory())
+        return;
+    const auto jobs = window.session().history().jobs();
+    if (!jobs)
+        return;
+    for (const storage::JobRow& row : *jobs) {
+        const model::JobId id = row.id;
+        result.push_back(
+            {QStringLiteral("%1   %2, %3")
+                 .arg(row.number)
+                 .arg(QString::fromStdString(row.objectName), QString::fromStdString(row.opened.date())),
+             tr("job"), [&window, id] { window.historyPage().openJob(id); }});
+    }
+}
+
 } // namespace
 
 std::vector<Destination> destinations(MainWindow& window, std::vector<Destination> commands)
@@ -54,6 +71,7 @@ std::vector<Destination> destinations(MainWindow& window, std::vector<Destinatio
                               [&window, first] { goToPoint(window, first); }});
         }
     }
+    addJobs(result, window);
     if (session.hasHistory())
         if (const auto objects = session.history().objects())
             for (const storage::ObjectRow& row : *objects) {

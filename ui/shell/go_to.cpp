@@ -27,7 +27,7 @@ GoTo::GoTo(std::vector<Destination> destinations, QWidget* parent)
     setWindowTitle(tr("Go to"));
     resize(kWidth, kHeight);
     m_field = new QLineEdit(this);
-    m_field->setPlaceholderText(tr("point number, joint, object or command"));
+    m_field->setPlaceholderText(tr("point number, joint, job, object or command"));
     m_field->setAccessibleName(tr("go to"));
     m_field->installEventFilter(this);
     m_list = new QListWidget(this);
@@ -68,13 +68,18 @@ void GoTo::refill()
             m_destinations[i].kind + QStringLiteral("   ") + m_destinations[i].text, m_list);
         item->setData(Qt::UserRole, static_cast<qulonglong>(i));
     }
+    if (m_list->count() == 0) {
+        auto* nothing = new QListWidgetItem(tr("Nothing here is called so."), m_list);
+        nothing->setFlags(Qt::NoItemFlags);
+        return;
+    }
     m_list->setCurrentRow(0);
 }
 
 void GoTo::go()
 {
     const QListWidgetItem* item = m_list->currentItem();
-    if (item == nullptr)
+    if (item == nullptr || (item->flags() & Qt::ItemIsEnabled) == 0)
         return;
     const auto index = static_cast<std::size_t>(item->data(Qt::UserRole).toULongLong());
     const std::function<void()> action = m_destinations[index].go;

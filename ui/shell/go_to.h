@@ -15,7 +15,7 @@ namespace sealwalk::ui {
 struct Destination
 {
     QString text;
-    QString kind; ///< point, joint, object, command
+    QString kind; ///< point, joint, job, object, command
     std::function<void()> go;
 };
 

@@ -11,6 +11,7 @@ namespace {
 
 constexpr double kSameNumber = 1e-9;
 constexpr int kMostDigits = 15;
+constexpr double kWrittenOut = 1e5;
 const QChar kTrueMinus(0x2212);
 
 /// Zeros after the decimal mark say nothing in a field a person typed.
@@ -25,6 +26,13 @@ std::string withoutTrailingZeros(std::string text)
             mantissa.pop_back();
     }
     return mantissa + exponent;
+}
+
+/// Nobody types 1e2 for a hundred: whole numbers of everyday size are written out.
+int fewestDigits(double number)
+{
+    const double size = std::abs(number);
+    return size >= 1.0 && size < kWrittenOut ? static_cast<int>(std::log10(size)) + 1 : 1;
 }
 
 } // namespace
@@ -44,7 +52,7 @@ QString localised(const std::string& coreText)
 
 QString typedText(double number)
 {
-    for (int digits = 1; digits <= kMostDigits; ++digits) {
+    for (int digits = fewestDigits(number); digits <= kMostDigits; ++digits) {
         const std::string text = roundedText(number, digits);
         const Result<double> back = parseNumber(text);
         if (back && std::abs(*back - number) <= kSameNumber * std::abs(number))

@@ -2,6 +2,7 @@
 #include "core/model/cautions.h"
 #include "core/storage/history_store.h"
 #include "ui/prepare/caution_words.h"
+#include "ui/prepare/folding_columns.h"
 #include "ui/prepare/prepare_page.h"
 #include "ui/prepare/rise_panel.h"
 #include "ui/prepare/verdict_box.h"
@@ -250,6 +251,29 @@ TEST_F(PreparePageTest, JudgesAPressureRise)
     ASSERT_TRUE(QTest::qWaitFor([&] { return judged.count() > 0; }, 60000));
     EXPECT_EQ(page->findChild<QLabel*>(QStringLiteral("riseVerdict"))->text(),
               QStringLiteral("A leak and outgassing, told apart"));
+}
+
+// Regression: in a narrow page (scale 2 on a 1920 px screen) the columns stand under each other and none is
+// cut.
+TEST_F(PreparePageTest, ColumnsFoldWhereThePageIsNarrow)
+{
+    auto* columns = page->findChild<FoldingColumns*>();
+    ASSERT_NE(columns, nullptr);
+    EXPECT_FALSE(columns->isFolded());
+    QuantityEdit* limit = edit("limit for one joint");
+    limit->field()->setFocus();
+    page->resize(960, 430);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return columns->isFolded(); }));
+    EXPECT_EQ(columns->width(), 960);
+    for (const char* name : {"limit for one joint", "helium share at the joint"}) {
+        QWidget* field = edit(name)->field();
+        EXPECT_TRUE(field->isVisibleTo(page.get())) << name;
+        EXPECT_GE(field->mapTo(page.get(), QPoint(0, 0)).x(), 0) << name;
+        EXPECT_LE(field->mapTo(page.get(), QPoint(field->width(), 0)).x(), 960) << name;
+    }
+    page->resize(1366, 644);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !columns->isFolded(); }));
+    EXPECT_TRUE(limit->field()->isVisible());
 }
 
 // Property: a submitted job is shown and cannot be changed.

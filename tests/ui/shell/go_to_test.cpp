@@ -4,6 +4,7 @@
 #include <gtest/gtest.h>
 
 #include <QLineEdit>
+#include <QListWidget>
 #include <QtTest>
 
 namespace sealwalk::ui {
@@ -29,6 +30,19 @@ TEST(GoTo, FindsByWordsAndGoesThereOnEnter)
     QTest::keyClick(field, Qt::Key_Down);
     QTest::keyClick(field, Qt::Key_Return);
     EXPECT_EQ(gone, 2);
+}
+
+// Regression: a text that nothing matches is answered with words, and Enter goes nowhere.
+TEST(GoTo, SaysWhenNothingIsCalledSo)
+{
+    bool gone = false;
+    GoTo dialog({{QStringLiteral("Door seal"), QStringLiteral("joint"), [&gone] { gone = true; }}}, nullptr);
+    auto* field = dialog.findChild<QLineEdit*>();
+    QTest::keyClicks(field, QStringLiteral("pump"));
+    QTest::keyClick(field, Qt::Key_Down);
+    QTest::keyClick(field, Qt::Key_Return);
+    EXPECT_FALSE(gone);
+    EXPECT_EQ(dialog.findChild<QListWidget*>()->count(), 1);
 }
 
 } // namespace sealwalk::ui

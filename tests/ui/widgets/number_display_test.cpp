@@ -29,6 +29,9 @@ TEST(RateParts, SplitMantissaAndDecade)
 TEST(TypedText, IsWhatAPersonWouldHaveTyped)
 {
     EXPECT_EQ(typedText(480.0), QStringLiteral("480"));
+    EXPECT_EQ(typedText(100.0), QStringLiteral("100")); // Regression: 1e2
+    EXPECT_EQ(typedText(99999.0), QStringLiteral("99999"));
+    EXPECT_EQ(typedText(2e7), QStringLiteral("2e7"));
     EXPECT_EQ(typedText(0.1 + 0.2), QStringLiteral("0.3"));
     EXPECT_EQ(typedText(1e-6 * 0.1 / 0.1), QStringLiteral("1e-6"));
     EXPECT_EQ(typedText(2.25), QStringLiteral("2.25"));
