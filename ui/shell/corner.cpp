@@ -52,8 +52,14 @@ Corner::Corner(JobSession& session, QWidget* parent)
     row->setContentsMargins(0, 2, 8, 2);
     row->setSpacing(6);
     row->addStretch(1);
-    row->addWidget(m_feedIcon);
-    row->addWidget(m_feed);
+    auto* feed = new QWidget(this);
+    auto* feedRow = new QHBoxLayout(feed);
+    feedRow->setContentsMargins(0, 0, 0, 0);
+    feedRow->setSpacing(6);
+    feedRow->addStretch(1);
+    feedRow->addWidget(m_feedIcon);
+    feedRow->addWidget(m_feed);
+    row->addWidget(feed);
     row->addSpacing(12);
     row->addWidget(m_disk);
     row->addSpacing(12);
@@ -63,9 +69,9 @@ Corner::Corner(JobSession& session, QWidget* parent)
     // The menu row gives the corner its room once: enough for the longest state, in bold.
     QFont bold = m_feed->font();
     bold.setBold(true);
-    m_feed->setMinimumWidth(
+    feed->setMinimumWidth(
+        kIcon + feedRow->spacing() +
         QFontMetrics(bold).horizontalAdvance(tr("feed silent since %1").arg(QStringLiteral("00:00:00"))));
-    m_feed->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
     connect(m_gas, &QComboBox::activated, this, &Corner::onGasChosen);
     setFeed(tr("no detector feed"));
     refresh();
@@ -106,8 +112,8 @@ void Corner::refresh()
     m_unit->setCurrentIndex(m_unit->findData(unit));
     const bool changeable = m_session.hasJob() && m_session.job().isOpenForWork();
     m_unit->setEnabled(changeable);
-    m_gas->setCurrentIndex(m_gas->findData(static_cast<int>(
-        m_session.hasJob() ? m_session.job().setup.gasBasis : model::GasBasis::Helium)));
+    m_gas->setCurrentIndex(m_gas->findData(
+        static_cast<int>(m_session.hasJob() ? m_session.job().setup.gasBasis : model::GasBasis::Helium)));
     m_gas->setEnabled(changeable);
     if (!m_stored && !m_failing)
         m_disk->setText(m_session.hasHistory() ? tr("on disk") : tr("no history open"));

@@ -28,7 +28,7 @@ namespace sealwalk::ui {
 namespace {
 
 constexpr QSize kDesigned(1366, 740);
-constexpr QSize kLeast(800, 560);
+constexpr QSize kLeast(640, 460); // a screen of 1366 x 768 at 150 %, less its bars
 
 QString roundText(const JobSession& session)
 {
