@@ -15,7 +15,9 @@ namespace {
 
 constexpr int kFewestDecades = 3;
 constexpr int kTicksAtMost = 5;
-constexpr double kSmallest = 1e-16; // Pa·m³/s; zero and below have no place on a logarithmic axis
+constexpr double kShortestGap = 2.0;    // s without a value that are a gap …
+constexpr double kGapInIntervals = 5.0; // … and at least so many of the usual intervals
+constexpr double kSmallest = 1e-16;     // Pa·m³/s; zero and below have no place on a logarithmic axis
 
 std::string words(const char* text)
 {
@@ -54,6 +56,31 @@ report::Axis timeAxis(double now)
     return axis;
 }
 
+/// Where no value came: hatched, because the line drawn across it is none that was measured.
+std::vector<report::Strip> gaps(const FeedSession& feed, const report::Axis& x, const report::Axis& y)
+{
+    const auto samples = feed.samples(x.low, x.high);
+    std::vector<double> apart;
+    for (std::size_t i = 1; i < samples.size(); ++i)
+        apart.push_back(samples[i].time - samples[i - 1].time);
+    double most = kShortestGap;
+    if (!apart.empty()) { // a detector may speak seldom
+        const auto middle = apart.begin() + static_cast<std::ptrdiff_t>(apart.size() / 2);
+        std::nth_element(apart.begin(), middle, apart.end());
+        most = std::max(most, kGapInIntervals * *middle);
+    }
+    std::vector<report::Strip> strips;
+    const auto add = [&](double from, double to) {
+        if (to - from > most)
+            strips.push_back({y.low, y.high, {}, true, from, to});
+    };
+    for (std::size_t i = 1; i < samples.size(); ++i)
+        add(samples[i - 1].time, samples[i].time);
+    if (!samples.empty())
+        add(samples.back().time, x.high);
+    return strips;
+}
+
 } // namespace
 
 report::Figure traceFigure(const SprayFeed& feed, const report::ShownUnit& unit,
@@ -78,6 +105,7 @@ report::Figure traceFigure(const SprayFeed& feed, const report::ShownUnit& unit,
                                  report::Tone::Ink, report::Line::Dashed, false});
     }
     figure.y = decadeAxis(least, greatest, unit);
+    figure.strips = gaps(feed.feed(), figure.x, figure.y);
     report::Series series;
     series.samples = trace;
     figure.series.push_back(std::move(series));

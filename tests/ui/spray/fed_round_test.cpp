@@ -198,9 +198,15 @@ TEST_F(FedRound, ALostFeedLosesNothing)
     type(QStringLiteral("4-9"));
     press(Qt::Key_Return);
     ASSERT_EQ(stored(), 2u);
+    QTest::qWait(2500);
     detector.talk();
     ASSERT_TRUE(QTest::qWaitFor([this] { return feed.isLive(); }));
     EXPECT_TRUE(reaches(CallState::Go));
+    QTest::qWait(150);
+    const report::Figure& figure = panel->trace().plot().figure();
+    ASSERT_EQ(figure.strips.size(), 1u) << "the time without values is hatched";
+    EXPECT_TRUE(figure.strips.front().hatched);
+    EXPECT_GT(*figure.strips.front().to - *figure.strips.front().from, 2.0);
 }
 
 // Property: of a spray in which values are missing the feed offers nothing: its highest may be among them.
