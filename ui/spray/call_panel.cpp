@@ -21,7 +21,16 @@
 #include <QLocale>
 #include <QVBoxLayout>
 
+#include <algorithm>
+#include <initializer_list>
+
 namespace sealwalk::ui {
+
+namespace {
+
+constexpr int kLeastTrace = 40; // px: its sentence, or a curve that can be read
+
+} // namespace
 
 CallPanel::CallPanel(JobSession& session, SprayController& controller, QWidget* parent)
     : QWidget(parent)
@@ -87,9 +96,29 @@ CallPanel::CallPanel(JobSession& session, SprayController& controller, QWidget* 
 
 void CallPanel::setTouch(bool on)
 {
-    m_legend->setVisible(!on);
-    m_trace->setVisible(!on);
+    m_touch = on;
     m_strip->setVisible(on);
+    fitHeight();
+}
+
+void CallPanel::fitHeight()
+{
+    const auto least = [](const QWidget* widget) {
+        return std::max(widget->minimumHeight(), widget->sizeHint().height());
+    };
+    int kept = 3 * render::kGapBlock + 4 * render::kGapNear;
+    for (const QWidget* always :
+         std::initializer_list<const QWidget*>{m_head, m_state, m_caption, m_field, m_readBack, m_ruler})
+        kept += least(always);
+    const int legend = m_legend->sizeHint().height();
+    m_legend->setVisible(!m_touch && height() >= kept + legend);
+    m_trace->setVisible(!m_touch && height() >= kept + legend + kLeastTrace);
+}
+
+void CallPanel::resizeEvent(QResizeEvent* event)
+{
+    QWidget::resizeEvent(event);
+    fitHeight();
 }
 
 void CallPanel::runKey(int key)

@@ -47,7 +47,12 @@ public slots:
     /// As if the key had been pressed in the field.
     void runKey(int key);
 
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
 private:
+    /// In a low window the trace goes first, then the key legend; call, state and field never.
+    void fitHeight();
     void refresh();
     void refreshClock();
     void refreshLegend();
@@ -74,6 +79,7 @@ private:
     LiveTrace* m_trace;
     KeyLegend* m_legend;
     TouchStrip* m_strip;
+    bool m_touch = false;
 };
 
 } // namespace sealwalk::ui
