@@ -162,6 +162,14 @@ SourceVerdict decide(const Work& work, std::size_t point)
     const bool inShadow = answered || raised || of.explained > shown.noise;
     if (of.big > kMaskFrom && inShadow && upperBound(work, point).si() > work.scene.limit)
         return SourceVerdict::Masked;
+    // An echo is a reading that the rule of the day explains. One far over the limit that only freak air or a
+    // failed spray could bring to its size may as well be a leak of its own.
+    constexpr double kFarOver = 2.0;
+    constexpr double kExplainsLess = 0.2;
+    constexpr double kExplainsMore = 20.0;
+    if (shown.rate > kFarOver * work.scene.limit &&
+        (of.explained < kExplainsLess * shown.rate || of.explained > kExplainsMore * shown.rate))
+        return SourceVerdict::Masked;
     // A raised background hides what the survey would have shown on its floor.
     if (raised && !answered && kSurelySeen * shown.noise > 2.0 * work.scene.limit)
         return SourceVerdict::Masked;
@@ -194,19 +202,39 @@ SourceFinding findingOf(const Work& work, std::size_t point)
     return finding;
 }
 
+/// Whether two stretches answer so much alike that one leak near their border may lie on either: the probe is
+/// as near to it on both, so more than reading and aim can vary sets them apart.
+bool answerAlike(const Work& work, std::size_t one, std::size_t other)
+{
+    constexpr double kAlike = 0.6;
+    if (work.scene.readingsAt[one].empty() || work.scene.readingsAt[other].empty())
+        return true; // nobody knows what a stretch that was not sprayed would answer
+    const SceneReading& a = work.scene.readings[work.points[one].reading];
+    const SceneReading& b = work.scene.readings[work.points[other].reading];
+    return std::min(a.rate, b.rate) + kSeen * std::max(a.noise, b.noise) > kAlike * std::max(a.rate, b.rate);
+}
+
 /// Pairs of neighbours between which one leak cannot be placed.
 void nameShared(const Work& work, std::vector<SourceFinding>& findings)
 {
     for (std::size_t i = 0; i < work.points.size(); ++i) {
         for (const auto& [next, chance] : work.points[i].pairs) {
-            const bool eitherClaimed =
-                findings[i].verdict == SourceVerdict::Leak || findings[next].verdict == SourceVerdict::Leak;
+            // A leak that only its towering reading speaks for may still lie on the other side of the border.
+            const auto isClaimed = [&](std::size_t point) {
+                return findings[point].verdict == SourceVerdict::Leak &&
+                       work.points[point].leak >= claimFrom(work, point);
+            };
+            const bool eitherClaimed = isClaimed(i) || isClaimed(next);
             if (eitherClaimed || chance < kClaimPairFrom)
                 continue;
             const double both = work.points[i].leak + work.points[next].leak;
-            const std::size_t likelier = work.points[i].leak >= work.points[next].leak ? i : next;
+            const bool alike = answerAlike(work, i, next);
+            const bool first = alike ? work.points[i].leak >= work.points[next].leak
+                                     : work.scene.readings[work.points[i].reading].rate >
+                                           work.scene.readings[work.points[next].reading].rate;
+            const std::size_t likelier = first ? i : next;
             const std::vector<PossibleRate>& rates = work.points[likelier].rates;
-            if (both - work.points[likelier].leak < kShareFrom * both) {
+            if (!alike || both - work.points[likelier].leak < kShareFrom * both) {
                 // The leak is there for certain, and nearly for certain on this one of the two.
                 findings[likelier].verdict = SourceVerdict::Leak;
                 findings[likelier].others.clear();

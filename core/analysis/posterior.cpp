@@ -92,8 +92,8 @@ private:
     static void addRate(PointPosterior& point, double weight, double logRate, double spread)
     {
         constexpr double kPassedBadly = 0.2;
-        constexpr double kLoss = 0.45;
-        constexpr double kLossSpread = 0.35;
+        constexpr double kLoss = 0.6;
+        constexpr double kLossSpread = 0.4;
         point.rates.push_back({(1.0 - kPassedBadly) * weight, logRate, spread});
         point.rates.push_back({kPassedBadly * weight, logRate + kLoss, std::hypot(spread, kLossSpread)});
     }
@@ -148,15 +148,19 @@ private:
         });
     }
 
-    /// A point the hypothesis has no leak at: weighed against every size one could have there unseen.
-    void addAbsence(const Hypothesis& so, std::size_t point, double weight)
+    /// Leaks that a hypothesis could hold at a point and does not: odds, and how they spread over sizes.
+    struct Absent
+    {
+        double sum = 0.0;
+        double sumBig = 0.0;
+        std::vector<PossibleRate> rates;
+    };
+
+    void addUnseen(const Hypothesis& so, std::size_t point, std::size_t place, Absent& absent) const
     {
         const std::size_t strongest = strongestReading(point);
         const SceneReading& shown = m_scene.readings[strongest];
-        // Far below the limit and within noise there is nothing to weigh.
-        if (shown.rate < 3.0 * shown.noise && 4.0 * shown.noise < m_scene.limit)
-            return;
-        const auto sights = m_judge.look(*so.air, point, 0, shown.condition);
+        const auto sights = m_judge.look(*so.air, point, place, shown.condition);
         constexpr int kSteps = 16;
         const double seen = std::max((*sights)[strongest].share, 0.05);
         const double most = (std::max(shown.rate, 0.0) * 1.3 + 4.0 * shown.noise) / seen;
@@ -170,9 +174,6 @@ private:
             touched.push_back(i);
             before.push_back(m_judge.expected(so, i));
         }
-        double sum = 0.0;
-        double sumBig = 0.0;
-        std::vector<PossibleRate> rates;
         for (int k = 0; k < kSteps; ++k) {
             const double rate = least * std::exp(step * k);
             double gain = 0.0;
@@ -183,17 +184,31 @@ private:
                 after.ownLeak = after.ownLeak || m_scene.readings[i].point == point;
                 gain += m_judge.likelihood(i, after) - m_judge.likelihood(i, before[t]);
             }
-            const double part =
-                std::exp(std::min(gain, 50.0) + m_judge.priorOdds()) * step / Judge::kLogRange;
-            sum += part;
-            sumBig += rate >= kMatters * m_scene.limit ? part : 0.0;
-            rates.push_back({part, std::log(rate), std::hypot(0.5 * step, kRateStray)});
+            const double part = std::exp(std::min(gain, 50.0) + m_judge.priorOdds()) * step /
+                                (Judge::kLogRange * Stretch::kPlaces);
+            absent.sum += part;
+            absent.sumBig += rate >= kMatters * m_scene.limit ? part : 0.0;
+            absent.rates.push_back({part, std::log(rate), std::hypot(0.5 * step, kRateStray)});
         }
+    }
+
+    /// A point the hypothesis has no leak at: weighed against every size one could have there unseen.
+    void addAbsence(const Hypothesis& so, std::size_t point, double weight)
+    {
+        const std::size_t strongest = strongestReading(point);
+        const SceneReading& shown = m_scene.readings[strongest];
+        // Far below the limit and within noise there is nothing to weigh.
+        if (shown.rate < 3.0 * shown.noise && 4.0 * shown.noise < m_scene.limit)
+            return;
+        // Where on its stretch the leak lies decides whether the neighbours would have seen it.
+        Absent absent;
+        for (std::size_t place = 0; place < Stretch::kPlaces; ++place)
+            addUnseen(so, point, place, absent);
         PointPosterior& of = m_points[point];
-        of.leak += weight * sum / (1.0 + sum);
-        of.big += weight * sumBig / (1.0 + sum);
-        for (PossibleRate& rate : rates) {
-            rate.weight *= weight / (1.0 + sum);
+        of.leak += weight * absent.sum / (1.0 + absent.sum);
+        of.big += weight * absent.sumBig / (1.0 + absent.sum);
+        for (PossibleRate& rate : absent.rates) {
+            rate.weight *= weight / (1.0 + absent.sum);
             of.rates.push_back(rate);
         }
     }

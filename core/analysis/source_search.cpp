@@ -4,6 +4,7 @@
 #include "core/analysis/nnls.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <optional>
 
@@ -109,14 +110,18 @@ void seed(const Judge& judge, Hypothesis& so)
 
 bool grow(const Judge& judge, Hypothesis& so)
 {
+    constexpr std::array<std::size_t, 3> kTriedFirst{0, 3, 4}; // the middle and the ends
     std::optional<Hypothesis> best;
     for (const Doubt& doubt : unexplained(judge, so, 3)) {
         const SceneReading& reading = judge.scene().readings[doubt.reading];
         if (holds(so, reading.point, reading.condition))
             continue;
-        Hypothesis larger = with(judge, so, judge.suppose(so, doubt.reading, 0));
-        if (!best || larger.evidence > best->evidence)
-            best = std::move(larger);
+        // A leak near an end of its stretch is not seen from the far side.
+        for (const std::size_t place : kTriedFirst) {
+            Hypothesis larger = with(judge, so, judge.suppose(so, doubt.reading, place));
+            if (!best || larger.evidence > best->evidence)
+                best = std::move(larger);
+        }
     }
     if (!best)
         return false;

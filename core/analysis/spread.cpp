@@ -23,7 +23,7 @@ constexpr std::array<SpreadBound, Spread::Count> kBounds{{
     {1e-5, 0.5, true},   // ScatterShare
     {0.015, 0.4, true},  // ScatterReach
     {1.0, 5.0, false},   // ScatterPower
-    {0.0, 0.7, false},   // Sweep
+    {0.0, 0.5, false},   // Sweep
     {0.12, 0.7, true},   // EchoScatter
     {1e-4, 0.12, true},  // TailShare
     {3.0, 60.0, true},   // TailTimes
@@ -91,7 +91,7 @@ const std::array<SpreadBound, Spread::Count>& spreadBounds()
 Spread usualSpread()
 {
     Spread spread;
-    spread.value = {0.03, 1.3, 1.5, 0.1, 0.06, 0.15, 1.5, 0.0, 0.01, 0.06, 2.5, 0.4, 0.35, 0.01, 12.0, 1e-5};
+    spread.value = {0.03, 1.3, 1.5, 0.1, 0.06, 0.15, 1.5, 0.0, 0.01, 0.06, 2.5, 0.25, 0.35, 0.01, 12.0, 1e-5};
     return spread;
 }
 
