@@ -109,7 +109,9 @@ std::vector<int> creditors(const Work& work, std::size_t point, const std::vecto
         direct += share;
     std::vector<int> whom;
     if (of.owesCarried > direct || debts.empty()) {
-        if (const auto from = tailSource(work, of.reading))
+        // Where nothing worth naming is owed, nobody is named.
+        if (const auto from = of.owesCarried > kWorthNaming ? tailSource(work, of.reading) : std::nullopt;
+            from)
             whom.push_back(*from);
         return whom;
     }

@@ -120,6 +120,13 @@ std::vector<std::string> echoWords(const FindingFacts& facts, std::string_view u
 
 std::vector<std::string> maskedWords(const FindingFacts& facts, std::string_view unit)
 {
+    constexpr double kExplainsLittle = 0.2;
+    if (!facts.mostlyTail && facts.read > LeakRate() && facts.explained < kExplainsLittle * facts.read)
+        return {fmt::format(
+            "Its {} is far more than helium from elsewhere explains today, yet an odd draught could "
+            "have brought it from a larger leak: {} and spray it again by itself.",
+            rateWords(facts.read, unit),
+            facts.whom.empty() ? "seal or bag the larger leaks" : "seal or bag " + pointsWords(facts.whom))};
     if (facts.whom.empty())
         return {fmt::format(
             "A leak of up to {} could hide in what earlier responses and helium in the room left here: "

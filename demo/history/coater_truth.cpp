@@ -83,7 +83,7 @@ std::vector<TrueLeak> leaksOf2026(const Sketch& sketch)
 {
     std::vector<TrueLeak> leaks = everyYear(sketch, 1.0);
     leaks.push_back(leakAt(sketch, kDoorLeak, 4.6e-4, 10.0));
-    leaks.push_back(leakAt(sketch, 29, 4.2e-6)); // hides behind what rises from here to the door leak
+    leaks.push_back(leakAt(sketch, 29, 1.5e-6)); // hides behind what rises from here to the door leak
     leaks.push_back(leakAt(sketch, 33, 6.0e-8, 12.0));
     const double halfway =
         geometry::outline(sketch.joint(sketch.pointNumbered(38)->joint)->shape).length() / 8.0;

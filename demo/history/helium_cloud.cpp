@@ -10,12 +10,12 @@ namespace {
 // Lengths in mm; chosen for the scenario, inside what the cited laws allow.
 constexpr double kCloudWidth = 21.0;
 constexpr double kCloudEdge = 1.5;
-constexpr double kPlumeShare = 0.55;
+constexpr double kPlumeShare = 0.012;
 constexpr double kPlumeOrigin = 26.0;
-constexpr double kPlumeExponent = 5.0 / 3.0;
+constexpr double kPlumeExponent = 1.0; // a laminar plume of a gentle spray
 constexpr double kPlumeWidening = 0.14;
 constexpr double kPlumeFoot = 9.0;
-constexpr double kDraught = 0.03; // sideways shift per height
+constexpr double kDraught = 0.08; // sideways shift per height
 
 } // namespace
 
