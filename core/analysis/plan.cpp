@@ -116,33 +116,73 @@ std::string reason(const Survey& survey, std::size_t point, std::optional<std::s
                        survey.points[*last].number);
 }
 
+/// Dwells, waits and sums of a walk over points in this order; reasons are the caller's.
+class Timing
+{
+public:
+    Timing(const Survey& survey, const PlanOptions& options)
+        : m_survey(survey)
+        , m_flow(options.flow.si())
+        , m_dwell(std::max(kDwellInResponses * survey.response.si(), kShortestDwell))
+        , m_wait(std::max(kWaitInResponses * survey.response.si(), survey.response.si()))
+    {}
+
+    void add(Plan& plan, std::size_t next, std::string because)
+    {
+        if (m_last && m_survey.points[*m_last].view == m_survey.points[next].view &&
+            gap(m_survey.points[*m_last], m_survey.points[next]) < kClearOfCloud) {
+            plan.order.back().wait = seconds(kLongerInCloud * m_wait);
+            plan.total += seconds((kLongerInCloud - 1.0) * m_wait);
+        }
+        plan.order.push_back(
+            {m_survey.points[next].number, seconds(m_dwell), seconds(m_wait), std::move(because)});
+        plan.total += seconds(m_dwell + m_wait);
+        plan.helium += Volume::fromSi(m_flow * m_dwell);
+        m_last = next;
+    }
+    [[nodiscard]] std::optional<std::size_t> last() const { return m_last; }
+
+private:
+    const Survey& m_survey;
+    double m_flow;
+    double m_dwell;
+    double m_wait;
+    std::optional<std::size_t> m_last;
+};
+
 } // namespace
 
 Plan planWalk(const Survey& survey, const PlanOptions& options)
 {
     Plan plan;
-    const double response = survey.response.si();
-    const double dwell = std::max(kDwellInResponses * response, kShortestDwell);
-    const double wait = std::max(kWaitInResponses * response, response);
-    std::optional<std::size_t> last;
-    double total = 0.0;
+    Timing timing(survey, options);
     for (std::vector<std::size_t>& members : groups(survey)) {
         Descent descent(survey, std::move(members));
         while (!descent.isDone()) {
-            const std::size_t next = descent.take(last);
-            if (last && survey.points[*last].view == survey.points[next].view &&
-                gap(survey.points[*last], survey.points[next]) < kClearOfCloud) {
-                plan.order.back().wait = seconds(kLongerInCloud * wait);
-                total += (kLongerInCloud - 1.0) * wait;
-            }
-            plan.order.push_back(
-                {survey.points[next].number, seconds(dwell), seconds(wait), reason(survey, next, last)});
-            total += dwell + wait;
-            last = next;
+            const std::size_t next = descent.take(timing.last());
+            timing.add(plan, next, reason(survey, next, timing.last()));
         }
     }
-    plan.total = seconds(total);
-    plan.helium = Volume::fromSi(options.flow.si() * dwell * static_cast<double>(plan.order.size()));
+    return plan;
+}
+
+Plan planInOrder(const Survey& survey, std::span<const int> order, const PlanOptions& options)
+{
+    Plan plan;
+    Timing timing(survey, options);
+    for (const int number : order) {
+        const std::optional<std::size_t> next = survey.indexOf(number);
+        if (!next)
+            continue;
+        const std::optional<std::size_t> last = timing.last();
+        const bool climbs = last && !survey.points[*next].isPlan &&
+                            survey.points[*last].view == survey.points[*next].view &&
+                            heightOf(survey.points[*next]) - heightOf(survey.points[*last]) > kOneHeight;
+        timing.add(plan, *next,
+                   climbs ? fmt::format("above point {} just sprayed, whose helium rises into it",
+                                        survey.points[*last].number)
+                          : std::string());
+    }
     return plan;
 }
 

@@ -4,6 +4,7 @@
 
 #include "core/analysis/survey.h"
 
+#include <span>
 #include <string>
 #include <vector>
 
@@ -39,5 +40,9 @@ struct PlanOptions
 /// Sources: helium rises, so a lower spray feeds higher points already done and not those to come (common
 /// practice); exponential response.
 Plan planWalk(const Survey& survey, const PlanOptions& options = {});
+
+/// The same figures for an order that a person chose; a reason stands only where the order costs something.
+/// Numbers that are not in the survey fall out.
+Plan planInOrder(const Survey& survey, std::span<const int> order, const PlanOptions& options = {});
 
 } // namespace sealwalk::analysis

@@ -4,6 +4,7 @@
 #include "core/analysis/job_view.h"
 #include "core/report/rate_text.h"
 #include "ui/judge/findings_model.h"
+#include "ui/judge/owed.h"
 #include "ui/render/theme.h"
 
 #include <QLabel>
@@ -86,6 +87,8 @@ void BecausePanel::setFinding(const analysis::PointFinding* finding, const repor
     QString text;
     for (const std::string& sentence : finding->because)
         text += QStringLiteral("<p>%1</p>").arg(html(sentence));
+    if (const QString owed = owedText(*finding, m_session.job().sketch); !owed.isEmpty())
+        text += QStringLiteral("<p>%1</p>").arg(owed.toHtmlEscaped());
     m_text->setHtml(text + chainOf(*finding, scale));
 }
 

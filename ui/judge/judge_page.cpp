@@ -9,6 +9,7 @@
 #include "ui/judge/findings_model.h"
 #include "ui/judge/judge_work.h"
 #include "ui/judge/map_panel.h"
+#include "ui/judge/open_ends_bar.h"
 #include "ui/judge/repair_dialog.h"
 #include "ui/judge/repairs_panel.h"
 #include "ui/judge/verdict_dialog.h"
@@ -20,6 +21,7 @@
 #include <QApplication>
 #include <QClipboard>
 #include <QComboBox>
+#include <QGraphicsOpacityEffect>
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
@@ -29,6 +31,7 @@
 #include <QSplitter>
 #include <QStackedWidget>
 #include <QTableView>
+#include <QTimer>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -111,6 +114,21 @@ JudgePage::JudgePage(JobSession& session, QWidget* parent)
             if (isVisible())
                 refresh();
         });
+    connect(&m_session, &JobSession::workingOut, this, &JudgePage::showWorkingOut);
+    connect(&m_session, &JobSession::findingsChanged, this, [this] {
+        showWorkingOut();
+        if (isVisible())
+            m_ends->refresh();
+    });
+    constexpr int kWorthAWord = 300; // ms
+    m_slow = new QTimer(this);
+    m_slow->setSingleShot(true);
+    m_slow->setInterval(kWorthAWord);
+    connect(m_slow, &QTimer::timeout, this, &JudgePage::sayWorkingOut);
+    m_dim = new QGraphicsOpacityEffect(m_table);
+    m_dim->setOpacity(0.5);
+    m_dim->setEnabled(false);
+    m_table->viewport()->setGraphicsEffect(m_dim);
 }
 
 QWidget* JudgePage::makeTable()
@@ -161,6 +179,11 @@ QWidget* JudgePage::makeTable()
     column->setSpacing(0);
     column->addLayout(head);
     column->addWidget(m_table, 1);
+    m_ends = new OpenEndsBar(m_session, part);
+    column->addWidget(m_ends);
+    connect(m_ends, &OpenEndsBar::noteRequested, this, &JudgePage::noteRequested);
+    connect(m_ends, &OpenEndsBar::failed, this, &JudgePage::failed);
+    connect(m_ends, &OpenEndsBar::sprayWanted, this, &JudgePage::sprayWanted);
 
     connect(m_show, &QComboBox::currentIndexChanged, this,
             [this](int index) { m_filter->setShown(static_cast<FindingsFilter::Show>(index)); });
@@ -242,6 +265,8 @@ void JudgePage::makeKeys()
     };
     key(Qt::Key_E, m_table, [this] { m_map->toggleEchoes(); });
     key(Qt::Key_F, m_table, [this] { m_map->toggleStanding(); });
+    key(Qt::Key_T, m_table, [this] { m_ends->openNextRound(); });
+    key(Qt::Key_V, m_table, [this] { m_ends->voidRun(); });
     key(Qt::Key_G, m_table, [this] { logRepairs(); });
     key(Qt::Key_J, m_table, [this] { judgeByHand(); });
     key(Qt::Key_R, m_table, [this] { showRepairs(); });
@@ -266,6 +291,8 @@ void JudgePage::showEvent(QShowEvent* event)
 {
     QWidget::showEvent(event);
     refresh();
+    m_ends->refresh();
+    showWorkingOut();
 }
 
 const std::vector<analysis::PointFinding>& JudgePage::findings() const
@@ -288,11 +315,42 @@ void JudgePage::refresh()
                           .arg(m_model->count(Verdict::CannotSay))
                           .arg(m_model->count(Verdict::NoAnswer))
                           .arg(m_model->count(Verdict::Within)));
+    showWorkingOut();
     m_repairs->refresh();
     choose(m_session.selectedPoint());
     if (!m_table->currentIndex().isValid() && m_filter->rowCount() > 0)
         m_table->setCurrentIndex(m_filter->index(0, 0));
     refreshFigures();
+}
+
+void JudgePage::showWorkingOut()
+{
+    if (!m_session.isWorkingOut()) {
+        m_slow->stop();
+        m_map->setNotice({});
+        m_dim->setEnabled(false);
+        if (!findings().empty())
+            m_workedOutAt = QTime::currentTime();
+        return;
+    }
+    // Nothing to show yet: say so at once. Findings of before stay, and are marked once the wait is felt.
+    if (findings().empty())
+        sayWorkingOut();
+    else if (!m_slow->isActive())
+        m_slow->start();
+}
+
+void JudgePage::sayWorkingOut()
+{
+    if (!m_session.isWorkingOut())
+        return;
+    const bool isFirst = findings().empty();
+    m_map->setNotice(
+        isFirst ? tr("working out …")
+                : tr("working out …  shown: of %1").arg(m_workedOutAt.toString(QStringLiteral("HH:mm"))));
+    m_dim->setEnabled(!isFirst);
+    if (isFirst)
+        m_counts->setText(tr("working out …"));
 }
 
 void JudgePage::refreshFigures()

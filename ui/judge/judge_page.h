@@ -5,14 +5,17 @@
 #include "ui/session/job_session.h"
 #include "ui/widgets/note.h"
 
+#include <QTime>
 #include <QWidget>
 
 class QComboBox;
+class QGraphicsOpacityEffect;
 class QLabel;
 class QLineEdit;
 class QPushButton;
 class QStackedWidget;
 class QTableView;
+class QTimer;
 
 namespace sealwalk::render {
 class BarChartView;
@@ -25,6 +28,7 @@ class FindingsFilter;
 class FindingsModel;
 class JudgeWork;
 class MapPanel;
+class OpenEndsBar;
 class RepairsPanel;
 
 class JudgePage : public QWidget
@@ -49,6 +53,8 @@ private:
     void refresh();
     void refreshFigures();
     void refreshBecause();
+    void showWorkingOut();
+    void sayWorkingOut();
     void choose(model::PointId point);
     [[nodiscard]] const analysis::PointFinding* chosen() const;
     void logRepairs();
@@ -68,6 +74,10 @@ private:
     QComboBox* m_show = nullptr;
     QLineEdit* m_find = nullptr;
     QLabel* m_counts = nullptr;
+    OpenEndsBar* m_ends = nullptr;
+    QTimer* m_slow = nullptr; ///< work longer than this is worth a word
+    QGraphicsOpacityEffect* m_dim = nullptr;
+    QTime m_workedOutAt;
     QStackedWidget* m_lower = nullptr;
     BecausePanel* m_because = nullptr;
     RepairsPanel* m_repairs = nullptr;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/judge/map_panel.h"
 
+#include "ui/judge/owed.h"
 #include "ui/render/decade_ruler.h"
 #include "ui/render/sheet_view.h"
 #include "ui/render/theme.h"
@@ -47,6 +48,10 @@ MapPanel::MapPanel(JobSession& session, QWidget* parent)
 
     connect(m_tabs, &QTabBar::currentChanged, this, &MapPanel::draw);
     connect(m_view, &render::SheetView::pointClicked, this, &MapPanel::pointChosen);
+    connect(m_view, &render::SheetView::pointHovered, this, [this](model::PointId point) {
+        m_hovered = point;
+        showThreads();
+    });
     connect(m_reading, &SwitchRow::currentChanged, this, &MapPanel::switched);
     connect(m_standing, &SwitchRow::currentChanged, this, &MapPanel::switched);
     m_standing->setCurrent(1);
@@ -65,13 +70,11 @@ bool MapPanel::asLeft() const
 void MapPanel::toggleEchoes()
 {
     m_reading->setCurrent(1 - m_reading->current());
-    emit switched();
 }
 
 void MapPanel::toggleStanding()
 {
     m_standing->setCurrent(1 - m_standing->current());
-    emit switched();
 }
 
 void MapPanel::setFindings(const std::vector<analysis::PointFinding>& findings)
@@ -99,8 +102,10 @@ void MapPanel::choose(model::PointId point)
     const auto sheet = std::find(m_sheets.begin(), m_sheets.end(), joint->sheet);
     if (sheet != m_sheets.end())
         m_tabs->setCurrentIndex(static_cast<int>(sheet - m_sheets.begin()));
+    m_chosen = point;
     m_view->setSelected(point);
     m_view->reveal(point);
+    showThreads();
     const auto finding = std::find_if(m_findings.begin(), m_findings.end(),
                                       [&](const analysis::PointFinding& f) { return f.point == point; });
     m_ruler->setValue(finding == m_findings.end() ? std::nullopt
@@ -138,6 +143,17 @@ void MapPanel::draw()
         m_session.job(), m_session.object(), m_sheets[static_cast<std::size_t>(index)], m_findings, options));
     m_ruler->setScale(content->scale);
     m_view->setContent(std::move(content));
+    showThreads();
+}
+
+void MapPanel::showThreads()
+{
+    m_view->setThreads(threadsOf(m_findings, m_hovered == model::PointId() ? m_chosen : m_hovered));
+}
+
+void MapPanel::setNotice(const QString& text)
+{
+    m_view->setNotice(text);
 }
 
 } // namespace sealwalk::ui

@@ -29,6 +29,8 @@ public:
     /// Rings a point and turns to its sheet.
     void choose(model::PointId point);
     void chooseSheet(int index);
+    /// Dims what is shown under a few words; empty: as usual.
+    void setNotice(const QString& text);
     [[nodiscard]] bool echoesTakenOut() const;
     [[nodiscard]] bool asLeft() const;
     void toggleEchoes();
@@ -41,10 +43,13 @@ signals:
 private:
     void refreshTabs();
     void draw();
+    void showThreads();
 
     JobSession& m_session;
     std::vector<analysis::PointFinding> m_findings;
     std::vector<model::SheetId> m_sheets;
+    model::PointId m_chosen;
+    model::PointId m_hovered; ///< nil: none
     QTabBar* m_tabs;
     render::SheetView* m_view;
     render::DecadeRuler* m_ruler;

@@ -4,6 +4,7 @@
 
 #include "core/report/map_content.h"
 #include "ui/render/sheet_picture.h"
+#include "ui/render/thread_painter.h"
 
 #include <QImage>
 #include <QPixmap>
@@ -47,6 +48,12 @@ public:
     /// The called point: ringed, with its number on a flag.
     void setCurrent(std::optional<model::PointId> point);
     void setPlume(std::optional<Plume> plume);
+    /// Threads from leaks to points that answered to them; those of other sheets are not drawn.
+    void setThreads(std::vector<Thread> threads);
+    [[nodiscard]] const std::vector<Thread>& threads() const { return m_threads; }
+    /// Dims the map under a few words, such as "working out …"; empty: as usual.
+    void setNotice(const QString& text);
+    [[nodiscard]] QString notice() const { return m_notice; }
 
     void fit();
     void zoomBy(double factor);
@@ -93,6 +100,8 @@ private:
     void paintOver(QPainter& painter, const Theme& theme) const;
     void paintFlag(QPainter& painter, const Theme& theme, std::size_t stretch) const;
     void paintPlume(QPainter& painter, const Theme& theme) const;
+    void paintThreads(QPainter& painter, const Theme& theme) const;
+    void paintNotice(QPainter& painter, const Theme& theme) const;
     void renderLayer(const Theme& theme);
     void step(int by);
     [[nodiscard]] std::optional<std::size_t> indexOf(const std::optional<model::PointId>& point) const;
@@ -115,6 +124,8 @@ private:
     std::optional<model::PointId> m_current;
     std::optional<model::PointId> m_hovered;
     std::optional<Plume> m_plume;
+    std::vector<Thread> m_threads;
+    QString m_notice;
     std::optional<QPointF> m_dragFrom;
     QPointF m_dragOrigin;
     bool m_dragged = false;

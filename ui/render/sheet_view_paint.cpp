@@ -95,6 +95,8 @@ void SheetView::paintEvent(QPaintEvent*)
     painter.scale(factor, factor);
     paintOver(painter, theme);
     painter.restore();
+    if (!m_notice.isEmpty())
+        paintNotice(painter, theme);
     paintScaleBar(painter, theme, QPointF(14, height() - 12), m_scale, BandStyle::screen(), *m_content);
     if (hasFocus()) {
         painter.setPen(QPen(theme.colour(Role::Accent), 2.0, Qt::SolidLine, Qt::SquareCap, Qt::MiterJoin));
@@ -107,6 +109,7 @@ void SheetView::paintOver(QPainter& painter, const Theme& theme) const
 {
     if (m_plume)
         paintPlume(painter, theme);
+    paintThreads(painter, theme);
     painter.setBrush(Qt::NoBrush);
     if (const auto hovered = indexOf(m_hovered); hovered && m_hovered != m_selected) {
         painter.setPen(QPen(theme.colour(Role::InkSoft), 1.0));

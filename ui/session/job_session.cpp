@@ -542,6 +542,12 @@ void JobSession::requestFindings()
         return;
     // The snapshot of a large job takes milliseconds to copy: once per burst of readings, not per reading.
     m_findingsTimer.start(m_job->readings.size() < kManyReadings ? 0 : kGatherMilliseconds);
+    emit workingOut();
+}
+
+bool JobSession::isWorkingOut() const
+{
+    return m_job && (m_findingsTimer.isActive() || m_findingsWork->isBusy());
 }
 
 void JobSession::startFindings()

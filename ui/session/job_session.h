@@ -120,6 +120,8 @@ public:
     [[nodiscard]] const analysis::JobNextStep& nextStep() const { return m_findings.next; }
     /// Runs of the current round that were taken while the background moved, as of the last findings.
     [[nodiscard]] const std::vector<analysis::MovedRun>& movedRuns() const { return m_findings.moved; }
+    /// Whether newer findings are on their way.
+    [[nodiscard]] bool isWorkingOut() const;
     Status judge(model::Judgement judgement);
     Status concede(model::Concession concession);
     Result<model::RepairId> putRepair(model::Repair repair);
@@ -156,6 +158,7 @@ signals:
     void recordsChanged(); ///< voids, calibrations, repairs, reviews, another window's readings
     void stateChanged();   ///< open, submitted, returned, signed
     void findingsChanged();
+    void workingOut(); ///< newer findings are on their way; findingsChanged follows
     void selectionChanged(sealwalk::model::PointId point);
     void loggerChanged();
     void storedOnDisk(const sealwalk::Timestamp& at);

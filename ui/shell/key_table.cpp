@@ -81,6 +81,8 @@ constexpr Row kJudge[] = {
     {"E, F", QT_TRANSLATE_NOOP("KeyTable", "echoes in or out, as found or as left")},
     {"1…9", QT_TRANSLATE_NOOP("KeyTable", "sheets")},
     {"G", QT_TRANSLATE_NOOP("KeyTable", "log repairs for the ticks")},
+    {"T", QT_TRANSLATE_NOOP("KeyTable", "what settles the open points: make it the next round")},
+    {"V", QT_TRANSLATE_NOOP("KeyTable", "void the points taken while the background moved")},
     {"R", QT_TRANSLATE_NOOP("KeyTable", "repairs: what is open, before and after")},
 };
 

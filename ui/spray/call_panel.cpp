@@ -212,6 +212,9 @@ void CallPanel::runCommand(int key, Qt::KeyboardModifiers modifiers, const QStri
         if ((modifiers & Qt::ShiftModifier) == 0)
             emit remarkWanted();
         break;
+    case Qt::Key_P:
+        emit orderWanted();
+        break;
     case Qt::Key_Z:
         emit distanceWanted();
         break;

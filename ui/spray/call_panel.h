@@ -39,6 +39,7 @@ public:
 
 signals:
     void remarkWanted();
+    void orderWanted(); ///< to look at the order of the walk and change it
     void distanceWanted();
     void feedWanted();   ///< to set one up
     void repeatWanted(); ///< the call aloud

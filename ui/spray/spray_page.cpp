@@ -13,6 +13,7 @@
 #include "ui/spray/distance_view.h"
 #include "ui/spray/entry_field.h"
 #include "ui/spray/key_legend.h"
+#include "ui/spray/plan_dialog.h"
 #include "ui/spray/presenter.h"
 #include "ui/spray/say_aloud.h"
 #include "ui/spray/spray_words.h"
@@ -86,6 +87,8 @@ SprayPage::SprayPage(JobSession& session, QWidget* parent)
     });
     connect(m_call, &CallPanel::distanceWanted, this, &SprayPage::toggleDistance);
     connect(m_call, &CallPanel::feedWanted, this, &SprayPage::feedWanted);
+    connect(m_call, &CallPanel::orderWanted, this, &SprayPage::changeOrder);
+    connect(m_walk, &WalkPanel::orderWanted, this, &SprayPage::changeOrder);
     connect(m_call, &CallPanel::remarkWanted, this, &SprayPage::askRemark);
     connect(m_controller, &SprayController::changed, this, &SprayPage::refresh);
     connect(m_controller, &SprayController::ticked, this, &SprayPage::refreshClock);
@@ -267,6 +270,17 @@ void SprayPage::toggleDistance()
     m_distance->raise();
     m_distance->setVisible(!shown);
     refreshClock();
+}
+
+void SprayPage::changeOrder()
+{
+    if (m_session.currentRound() == nullptr)
+        return;
+    PlanDialog dialog(m_session, this);
+    if (dialog.exec() == QDialog::Accepted && dialog.order() != m_session.currentRound()->points)
+        if (const Status stored = m_session.orderRound(dialog.order()); !stored)
+            emit noteRequested(Severity::Error, QString::fromStdString(stored.error().message));
+    m_call->setFocus();
 }
 
 void SprayPage::askRemark()

@@ -57,6 +57,7 @@ private:
     void startRound();
     void toggleDistance();
     void askRemark();
+    void changeOrder();
     void repeatCall();
     void placePad();
     void onSound(SpraySound sound);

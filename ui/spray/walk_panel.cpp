@@ -10,6 +10,7 @@
 #include <QLabel>
 #include <QListView>
 #include <QPainter>
+#include <QPushButton>
 #include <QTimer>
 #include <QVBoxLayout>
 
@@ -83,6 +84,13 @@ WalkPanel::WalkPanel(JobSession& session, SprayController& controller, QWidget* 
     auto* under = new QHBoxLayout;
     under->setContentsMargins(render::kGapBlock, 0, render::kGapBlock, 0);
     under->addWidget(m_timeLeft);
+    auto* order = new QPushButton(tr("Order …  P"), this);
+    order->setObjectName(QStringLiteral("orderWalk"));
+    order->setAccessibleName(tr("Change the order of the walk"));
+    order->setFocusPolicy(Qt::NoFocus);
+    under->addStretch();
+    under->addWidget(order);
+    connect(order, &QPushButton::clicked, this, &WalkPanel::orderWanted);
     column->addLayout(under);
     m_list->setModel(m_model);
     m_list->setItemDelegate(new WalkDelegate(m_list));

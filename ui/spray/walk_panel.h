@@ -34,6 +34,9 @@ class WalkPanel : public QWidget
 
 public:
     WalkPanel(JobSession& session, SprayController& controller, QWidget* parent = nullptr);
+
+signals:
+    void orderWanted();
     [[nodiscard]] AdviceCard& advice() const { return *m_advice; }
     [[nodiscard]] KeyLegend& legend() const { return *m_legend; }
 
