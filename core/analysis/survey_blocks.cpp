@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <map>
 #include <span>
 #include <unordered_map>
@@ -138,11 +139,22 @@ private:
         survey.heliumFraction = m_survey.heliumFraction;
         survey.response = m_survey.response;
         std::vector<bool> isPresent = takesPart;
+        // A response is over for readings that come long after it.
+        constexpr double kLongestTailInResponses = 600.0; // ten of the longest slow clean-ups supposed
+        const double longest = kLongestTailInResponses * m_survey.response.si();
+        std::vector<double> nextPart(m_survey.readings.size(), std::numeric_limits<double>::infinity());
+        double next = std::numeric_limits<double>::infinity();
+        for (std::size_t r = m_survey.readings.size(); r-- > 0;) {
+            nextPart[r] = next;
+            if (takesPart[m_pointOf[r]])
+                next = m_survey.readings[r].start.si();
+        }
         for (std::size_t r = 0; r < m_survey.readings.size(); ++r) {
-            SurveyReading reading = m_survey.readings[r];
             const bool isPart = takesPart[m_pointOf[r]];
-            if (!isPart && reading.net().si() < m_tailFrom)
+            const bool hasGone = nextPart[r] - m_survey.readings[r].end().si() > longest;
+            if (!isPart && (hasGone || m_survey.readings[r].net().si() < m_tailFrom))
                 continue;
+            SurveyReading reading = m_survey.readings[r];
             isPresent[m_pointOf[r]] = true;
             reading.isVoid = reading.isVoid || !isPart;
             survey.readings.push_back(std::move(reading));

@@ -41,7 +41,7 @@ OpenEndsBar::OpenEndsBar(JobSession& session, QWidget* parent)
     , m_session(session)
     , m_work([this](std::pair<model::RoundId, analysis::OpenEnds> answer) {
         m_of = answer.first;
-        show(std::move(answer.second));
+        showEnds(std::move(answer.second));
     })
     , m_settle(new QComboBox(this))
     , m_open(new QPushButton(tr("Make it the next round  T"), this))
@@ -63,7 +63,7 @@ OpenEndsBar::OpenEndsBar(JobSession& session, QWidget* parent)
     column->addWidget(m_movedRow);
     connect(m_open, &QPushButton::clicked, this, &OpenEndsBar::openNextRound);
     connect(m_void, &QPushButton::clicked, this, &OpenEndsBar::voidRun);
-    show({});
+    showEnds({});
 }
 
 model::RoundId OpenEndsBar::round() const
@@ -77,7 +77,7 @@ void OpenEndsBar::refresh()
 {
     if (!m_session.hasJob() || m_session.job().readings.empty()) {
         m_work.drop();
-        show({});
+        showEnds({});
         return;
     }
     m_work.request([job = m_session.job(), object = m_session.object(), of = round()] {
@@ -111,7 +111,7 @@ QString OpenEndsBar::wordsOf(const analysis::OpenEnd& end) const
                             : tr("tape %1, spray %2").arg(numbersOf(end.seal), numbersOf(end.spray));
 }
 
-void OpenEndsBar::show(analysis::OpenEnds ends)
+void OpenEndsBar::showEnds(analysis::OpenEnds ends)
 {
     m_ends = std::move(ends);
     m_settle->clear();

@@ -38,7 +38,7 @@ signals:
     void changed();     ///< what is open was worked out
 
 private:
-    void show(analysis::OpenEnds ends);
+    void showEnds(analysis::OpenEnds ends);
     [[nodiscard]] QString numbersOf(const std::vector<model::PointId>& points) const;
     [[nodiscard]] std::vector<model::PointId> pointsOf(const analysis::MovedRun& run) const;
     [[nodiscard]] QString wordsOf(const analysis::OpenEnd& end) const;

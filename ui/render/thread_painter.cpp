@@ -53,6 +53,8 @@ void paintThread(QPainter& painter, const Theme& theme, QPointF from, QPointF to
                                    end - into * kArrow - across * (0.6 * kArrow)}});
     painter.drawEllipse(start, width + 1.5, width + 1.5);
 
+    if (thread.text.isEmpty())
+        return;
     painter.setFont(render::font(TextSize::Text, Weight::Bold));
     const QFontMetricsF metrics(painter.font());
     QRectF tag(0, 0, metrics.horizontalAdvance(thread.text) + 2.0 * kTagEdge, metrics.height() + kTagEdge);

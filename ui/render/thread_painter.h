@@ -17,7 +17,7 @@ struct Thread
     model::PointId from; ///< the leak
     model::PointId to;   ///< the point that answered
     double share = 0.0;  ///< of the point's reading; thick threads carry more
-    QString text;        ///< on the tag, "61 %"
+    QString text;        ///< on the tag, "61 %"; empty: no tag
 };
 
 /// Draws a thread bent a little to one side, its arrow at `to`. Tags of several threads to one point do not

@@ -97,7 +97,7 @@ PlanDialog::PlanDialog(JobSession& session, QWidget* parent)
     connect(box, &QDialogButtonBox::rejected, this, &QDialog::reject);
 
     const std::vector<model::PointId>& points = m_session.currentRound()->points;
-    show(analysis::planAsOrdered(m_session.job(), m_session.object(), m_round, points));
+    showPlan(analysis::planAsOrdered(m_session.job(), m_session.object(), m_round, points));
     if (m_table->rowCount() > 0)
         m_table->selectRow(0);
     m_table->setFocus();
@@ -108,17 +108,21 @@ std::vector<model::PointId> PlanDialog::order() const
     std::vector<model::PointId> points;
     for (const analysis::JobPlannedSpray& spray : m_plan.order)
         points.push_back(spray.point);
+    // Points that have no place on a sheet are not in the plan; they keep their turn at the end.
+    for (const model::PointId point : m_session.currentRound()->points)
+        if (std::ranges::find(points, point) == points.end())
+            points.push_back(point);
     return points;
 }
 
 void PlanDialog::propose()
 {
-    show(analysis::proposedPlan(m_session.job(), m_session.object(), m_round));
+    showPlan(analysis::proposedPlan(m_session.job(), m_session.object(), m_round));
     if (m_table->rowCount() > 0)
         m_table->selectRow(0);
 }
 
-void PlanDialog::show(const analysis::JobPlan& plan)
+void PlanDialog::showPlan(const analysis::JobPlan& plan)
 {
     m_plan = plan;
     m_table->setRowCount(static_cast<int>(plan.order.size()));
@@ -157,7 +161,7 @@ void PlanDialog::reorder(std::size_t from, std::size_t to)
     const model::PointId moved = points[from];
     points.erase(points.begin() + static_cast<std::ptrdiff_t>(from));
     points.insert(points.begin() + static_cast<std::ptrdiff_t>(to), moved);
-    show(analysis::planAsOrdered(m_session.job(), m_session.object(), m_round, points));
+    showPlan(analysis::planAsOrdered(m_session.job(), m_session.object(), m_round, points));
     m_table->selectRow(static_cast<int>(to));
 }
 

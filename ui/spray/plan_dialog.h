@@ -32,7 +32,7 @@ protected:
 
 private:
     void propose();
-    void show(const analysis::JobPlan& plan);
+    void showPlan(const analysis::JobPlan& plan);
     void takeDrop(QEvent* event);
     void reorder(std::size_t from, std::size_t to);
 

@@ -34,11 +34,11 @@ class WalkPanel : public QWidget
 
 public:
     WalkPanel(JobSession& session, SprayController& controller, QWidget* parent = nullptr);
+    [[nodiscard]] AdviceCard& advice() const { return *m_advice; }
+    [[nodiscard]] KeyLegend& legend() const { return *m_legend; }
 
 signals:
     void orderWanted();
-    [[nodiscard]] AdviceCard& advice() const { return *m_advice; }
-    [[nodiscard]] KeyLegend& legend() const { return *m_legend; }
 
 protected:
     void resizeEvent(QResizeEvent* event) override;

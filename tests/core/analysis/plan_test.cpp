@@ -105,5 +105,22 @@ TEST(Plan, AnswersForNoPoints)
     EXPECT_EQ(plan.helium, Volume());
 }
 
+// Property: the plan's own order, given back, costs the same; a climb is named, and unknown numbers fall out.
+TEST(Plan, AnOrderOfOnesOwnIsTimedAlike)
+{
+    Survey survey;
+    survey.response = seconds(2.0);
+    survey.points = {at(1, 0.0, 0.0), at(2, 0.0, 80.0), at(3, 300.0, 160.0), at(4, 0.0, 160.0)};
+    const Plan plan = planWalk(survey);
+    const Plan again = planInOrder(survey, numbersOf(plan));
+    EXPECT_EQ(numbersOf(again), numbersOf(plan));
+    EXPECT_DOUBLE_EQ(inSeconds(again.total), inSeconds(plan.total));
+    EXPECT_DOUBLE_EQ(inLitres(again.helium), inLitres(plan.helium));
+    const Plan climbing = planInOrder(survey, std::vector{1, 2, 77});
+    EXPECT_THAT(numbersOf(climbing), ElementsAre(1, 2));
+    EXPECT_THAT(climbing.order[1].because, HasSubstr("above point 1"));
+    EXPECT_GT(climbing.order[0].wait, climbing.order[1].wait);
+}
+
 } // namespace
 } // namespace sealwalk::analysis
