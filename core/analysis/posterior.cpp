@@ -92,8 +92,8 @@ private:
     static void addRate(PointPosterior& point, double weight, double logRate, double spread)
     {
         constexpr double kPassedBadly = 0.2;
-        constexpr double kLoss = 0.6;
-        constexpr double kLossSpread = 0.4;
+        constexpr double kLoss = 0.45;
+        constexpr double kLossSpread = 0.35;
         point.rates.push_back({(1.0 - kPassedBadly) * weight, logRate, spread});
         point.rates.push_back({kPassedBadly * weight, logRate + kLoss, std::hypot(spread, kLossSpread)});
     }

@@ -481,12 +481,27 @@
         <translation>Fernansicht, Aufruf noch einmal sagen</translation>
     </message>
     <message>
-        <source>repairs: what is open, before and after</source>
-        <translation type="unfinished"></translation>
+        <source>what settles the open points: make it the next round</source>
+        <translation>was die offenen Punkte klärt: zur nächsten Runde machen</translation>
     </message>
     <message>
-        <source>comparing: a proposed match is the same place, or another</source>
-        <translation type="unfinished"></translation>
+        <source>void the points taken while the background moved</source>
+        <translation>Punkte verwerfen, die bei wanderndem Untergrund gemessen wurden</translation>
+    </message>
+</context>
+<context>
+    <name>OwedWords</name>
+    <message>
+        <source>%1 what earlier responses and the room left</source>
+        <translation>%1 Reste früherer Antworten und der Raumluft</translation>
+    </message>
+    <message>
+        <source>%1 helium that reached point %2</source>
+        <translation>%1 Helium, das Punkt %2 erreichte</translation>
+    </message>
+    <message>
+        <source>Of its reading: %1.</source>
+        <translation>Von seiner Ablesung: %1.</translation>
     </message>
 </context>
 <context>
@@ -1049,18 +1064,6 @@
             <numerusform>%n andere Aufträge</numerusform>
         </translation>
     </message>
-    <message>
-        <source>%1, job %2: %3, was due %4</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>and %1 more</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Overdue temporary repairs: %1.</source>
-        <translation type="unfinished"></translation>
-    </message>
 </context>
 <context>
     <name>sealwalk::ui::AdviceCard</name>
@@ -1466,18 +1469,6 @@
     <message>
         <source>%1: %2, because</source>
         <translation>%1: %2, weil</translation>
-    </message>
-    <message>
-        <source>as shown, helium</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>the same as air</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>through one round channel of %1 mm</source>
-        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -2177,10 +2168,6 @@
         <source>Because</source>
         <translation>Weil</translation>
     </message>
-    <message>
-        <source>matched by %1: Y same place, N another</source>
-        <translation type="unfinished"></translation>
-    </message>
 </context>
 <context>
     <name>sealwalk::ui::ChecksModel</name>
@@ -2278,10 +2265,6 @@
         <source>The course shows five points at most; take one out with Space first.</source>
         <translation>Der Verlauf zeigt höchstens fünf Punkte; zuerst einen mit der Leertaste herausnehmen.</translation>
     </message>
-    <message>
-        <source>Kept as two places; neither is compared with the other.</source>
-        <translation type="unfinished"></translation>
-    </message>
 </context>
 <context>
     <name>sealwalk::ui::Corner</name>
@@ -2316,22 +2299,6 @@
     <message>
         <source>feed silent since %1</source>
         <translation>Leitung stumm seit %1</translation>
-    </message>
-    <message>
-        <source>gas shown</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Leaks at points shown as helium, as measured, or as the air they would pass</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>helium</source>
-        <translation type="unfinished">Helium</translation>
-    </message>
-    <message>
-        <source>as air</source>
-        <translation type="unfinished">als Luft</translation>
     </message>
 </context>
 <context>
@@ -2707,14 +2674,6 @@
     <message>
         <source>Repair</source>
         <translation>Reparatur</translation>
-    </message>
-    <message>
-        <source>Rate, air</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Rate, He</source>
-        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -3303,12 +3262,12 @@
         </translation>
     </message>
     <message>
-        <source>Repairs</source>
-        <translation type="unfinished"></translation>
+        <source>working out …</source>
+        <translation>wird ausgerechnet …</translation>
     </message>
     <message>
-        <source> It cures: not to be sprayed before %1 %2.</source>
-        <translation type="unfinished"></translation>
+        <source>working out …  shown: of %1</source>
+        <translation>wird ausgerechnet …  gezeigt: von %1</translation>
     </message>
 </context>
 <context>
@@ -3917,6 +3876,55 @@
     </message>
 </context>
 <context>
+    <name>sealwalk::ui::OpenEndsBar</name>
+    <message>
+        <source>Make it the next round  T</source>
+        <translation>Zur nächsten Runde machen  T</translation>
+    </message>
+    <message>
+        <source>Void and spray again …  V</source>
+        <translation>Verwerfen und neu sprühen …  V</translation>
+    </message>
+    <message>
+        <source>Sprays that settle what is open</source>
+        <translation>Sprühungen, die das Offene klären</translation>
+    </message>
+    <message>
+        <source>Points taken while the background moved</source>
+        <translation>Punkte, gemessen während der Untergrund wanderte</translation>
+    </message>
+    <message>
+        <source>To settle</source>
+        <translation>Zu klären</translation>
+    </message>
+    <message>
+        <source>Background moved</source>
+        <translation>Untergrund gewandert</translation>
+    </message>
+    <message>
+        <source>spray %1</source>
+        <translation>%1 sprühen</translation>
+    </message>
+    <message>
+        <source>tape %1, spray %2</source>
+        <translation>%1 abkleben, %2 sprühen</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n point(s)</source>
+        <translation>
+            <numerusform>%n Punkt</numerusform>
+            <numerusform>%n Punkte</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n reading(s) void; their points are called again.</source>
+        <translation>
+            <numerusform>%n Ablesung verworfen; ihr Punkt wird wieder aufgerufen.</numerusform>
+            <numerusform>%n Ablesungen verworfen; ihre Punkte werden wieder aufgerufen.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>sealwalk::ui::OutlookColumn</name>
     <message>
         <source>measured with the reference leak, 63 %</source>
@@ -4112,41 +4120,6 @@
     </message>
 </context>
 <context>
-    <name>sealwalk::ui::PhotoStrip</name>
-    <message>
-        <source>Take out</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Photos</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Add photos …</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Paste</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Ctrl+V in the list</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Pictures (*.png *.jpg *.jpeg *.bmp *.gif *.tif *.tiff *.webp *.svg *.pdf)</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>photo %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>missing</source>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
     <name>sealwalk::ui::PipeLink</name>
     <message>
         <source>there is no pipe %1</source>
@@ -4167,6 +4140,64 @@
     <message>
         <source>the pipe cannot be read</source>
         <translation>die Pipe ist nicht lesbar</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::PlanDialog</name>
+    <message>
+        <source>Order of the walk</source>
+        <translation>Reihenfolge des Rundgangs</translation>
+    </message>
+    <message>
+        <source>Point</source>
+        <translation>Punkt</translation>
+    </message>
+    <message>
+        <source>Joint</source>
+        <translation>Verbindung</translation>
+    </message>
+    <message>
+        <source>Dwell</source>
+        <translation>Sprühen</translation>
+    </message>
+    <message>
+        <source>Wait</source>
+        <translation>Warten</translation>
+    </message>
+    <message>
+        <source>Why here</source>
+        <translation>Warum hier</translation>
+    </message>
+    <message>
+        <source>Up  Alt+↑</source>
+        <translation>Hinauf  Alt+↑</translation>
+    </message>
+    <message>
+        <source>Move up</source>
+        <translation>Nach oben</translation>
+    </message>
+    <message>
+        <source>Down  Alt+↓</source>
+        <translation>Hinunter  Alt+↓</translation>
+    </message>
+    <message>
+        <source>Move down</source>
+        <translation>Nach unten</translation>
+    </message>
+    <message>
+        <source>&amp;Propose an order</source>
+        <translation>Reihenfolge &amp;vorschlagen</translation>
+    </message>
+    <message>
+        <source>Walk in this order</source>
+        <translation>So gehen</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n point(s) · %1 min of spraying and waiting · %2 l of helium</source>
+        <translation>
+            <numerusform>%n Punkt · %1 min Sprühen und Warten · %2 l Helium</numerusform>
+            <numerusform>%n Punkte · %1 min Sprühen und Warten · %2 l Helium</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -4571,132 +4602,6 @@
     <message>
         <source>A temporary repair needs an owner and a date.</source>
         <translation>Eine vorläufige Reparatur braucht einen Zuständigen und ein Datum.</translation>
-    </message>
-    <message>
-        <source>Ph&amp;otos</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Store</source>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
-    <name>sealwalk::ui::RepairsPanel</name>
-    <message>
-        <source>open: may be sprayed from %1 %2</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>open: spray again %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>open: still over the limit</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>open: sprayed again, no pressure rise since</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>proven</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>repaired again later</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>below %1</source>
-        <translation type="unfinished">unter %1</translation>
-    </message>
-    <message>
-        <source>Repairs</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Points</source>
-        <translation type="unfinished">Punkte</translation>
-    </message>
-    <message>
-        <source>What was done</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>State</source>
-        <translation type="unfinished">Stand</translation>
-    </message>
-    <message>
-        <source>As found</source>
-        <translation type="unfinished">Vorgefunden</translation>
-    </message>
-    <message>
-        <source>As left</source>
-        <translation type="unfinished">Hinterlassen</translation>
-    </message>
-    <message>
-        <source>Until</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Open, add photos …</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Spray again</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Back (Esc)</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>permanent</source>
-        <translation type="unfinished">endgültig</translation>
-    </message>
-    <message>
-        <source>no date</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>overdue, %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message numerus="yes">
-        <source>, %n photo(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>temporary, from job %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>No repair was logged in this job.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>no pressure rise</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>leaks %1 as air</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>pressure rise not judged</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>, base pressure %1 mbar</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Before the repairs: %1. After: %2.</source>
-        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -5583,10 +5488,6 @@ Fingerabdruck %2 …</translation>
         <translation>Die Messungen bleiben, wie sie sind.</translation>
     </message>
     <message>
-        <source>The repair at point %1 still cures: it may be sprayed from %2 %3.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>The time of the last value is asked for; Esc leaves it.</source>
         <translation>Gefragt ist die Uhrzeit des letzten Werts; Esc verwirft ihn.</translation>
     </message>
@@ -5993,6 +5894,29 @@ Fingerabdruck %2 …</translation>
     </message>
 </context>
 <context>
+    <name>sealwalk::ui::VoidRunDialog</name>
+    <message>
+        <source>background moved</source>
+        <translation>Untergrund gewandert</translation>
+    </message>
+    <message>
+        <source>Void together</source>
+        <translation>Zusammen verwerfen</translation>
+    </message>
+    <message>
+        <source>Void the readings of %1 and spray them again?</source>
+        <translation>Die Ablesungen von %1 verwerfen und neu sprühen?</translation>
+    </message>
+    <message>
+        <source>&amp;Reason</source>
+        <translation>&amp;Grund</translation>
+    </message>
+    <message>
+        <source>Void and spray again</source>
+        <translation>Verwerfen und neu sprühen</translation>
+    </message>
+</context>
+<context>
     <name>sealwalk::ui::WalkModel</name>
     <message>
         <source>void, again</source>
@@ -6059,6 +5983,14 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>distance</source>
         <translation>Fernansicht</translation>
+    </message>
+    <message>
+        <source>Order …  P</source>
+        <translation>Reihenfolge …  P</translation>
+    </message>
+    <message>
+        <source>Change the order of the walk</source>
+        <translation>Reihenfolge des Rundgangs ändern</translation>
     </message>
 </context>
 </TS>

@@ -190,4 +190,31 @@
       </translation>
     </message>
   </context>
+  <context>
+    <name>sealwalk::ui::OpenEndsBar</name>
+    <message numerus="yes">
+      <source>%n point(s)</source>
+      <translation>
+        <numerusform>%n point</numerusform>
+        <numerusform>%n points</numerusform>
+      </translation>
+    </message>
+    <message numerus="yes">
+      <source>%n reading(s) void; their points are called again.</source>
+      <translation>
+        <numerusform>%n reading void; its point is called again.</numerusform>
+        <numerusform>%n readings void; their points are called again.</numerusform>
+      </translation>
+    </message>
+  </context>
+  <context>
+    <name>sealwalk::ui::PlanDialog</name>
+    <message numerus="yes">
+      <source>%n point(s) · %1 min of spraying and waiting · %2 l of helium</source>
+      <translation>
+        <numerusform>%n point · %1 min of spraying and waiting · %2 l of helium</numerusform>
+        <numerusform>%n points · %1 min of spraying and waiting · %2 l of helium</numerusform>
+      </translation>
+    </message>
+  </context>
 </TS>
