@@ -9,6 +9,7 @@
 #include <nlohmann/json.hpp>
 
 #include <algorithm>
+#include <charconv>
 #include <optional>
 
 namespace sealwalk::exchange {
@@ -78,6 +79,33 @@ CheckedSignature checkSignature(const json& document, const model::Signature& si
     return checked;
 }
 
+constexpr std::string_view kFollows = " Follows ";
+constexpr std::string_view kEarlier = " earlier signature(s).";
+
+/// How many signatures came before, by the statement's own count; 0 when it counts none.
+std::size_t countedBefore(const std::string& statement)
+{
+    const std::size_t start = statement.rfind(kFollows);
+    if (start == std::string::npos || !statement.ends_with(kEarlier))
+        return 0;
+    std::size_t count = 0;
+    const char* const from = statement.data() + start + kFollows.size();
+    const char* const end = statement.data() + statement.size() - kEarlier.size();
+    if (from >= end)
+        return 0;
+    const auto read = std::from_chars(from, end, count);
+    return read.ec == std::errc() && read.ptr == end ? count : 0;
+}
+
+/// A signature that a later one counted must still be there.
+void checkCount(const model::Job& job, Verification& result)
+{
+    for (std::size_t i = 0; i < job.signatures.size(); ++i)
+        if (const std::size_t before = countedBefore(job.signatures[i].statement); before > i)
+            result.problems.push_back(fmt::format("{} of the {} signatures before that of {} are missing",
+                                                  before - i, before, whoAndWhen(job.signatures[i])));
+}
+
 void checkApprovals(const model::Job& job, Verification& result)
 {
     std::size_t covered = 0;
@@ -88,6 +116,10 @@ void checkApprovals(const model::Job& job, Verification& result)
         if (job.review[i].step == model::ReviewStep::Approved)
             result.problems.push_back(fmt::format("the approval by {} of {} is covered by no valid signature",
                                                   job.review[i].by, job.review[i].at.text()));
+    for (std::size_t i = covered; i < job.review.size(); ++i)
+        if (job.review[i].step == model::ReviewStep::Amendment)
+            result.notes.push_back(fmt::format("the amendment by {} of {} is not signed", job.review[i].by,
+                                               job.review[i].at.text()));
     if (covered > 0 && covered < job.review.size())
         result.notes.push_back(
             fmt::format("the last {} of {} turns of the review came after the last signature",
@@ -133,6 +165,8 @@ Result<model::Signature> signJob(const JobRecord& record, const std::vector<Pict
     signature.name = person.name;
     signature.role = claim.role;
     signature.statement = claim.statement;
+    if (!record.job.signatures.empty())
+        signature.statement += fmt::format("{}{}{}", kFollows, record.job.signatures.size(), kEarlier);
     signature.object = *object;
     signature.at = claim.at;
     signature.digest = *digest;
@@ -159,6 +193,7 @@ Verification verifyDocument(const json& document, const JobRecord& record,
         result.signatures.push_back(std::move(checked));
     }
     checkApprovals(record.job, result);
+    checkCount(record.job, result);
     if (const model::JobState expected = stateAfter(record.job.review); record.job.state != expected)
         result.problems.push_back(fmt::format("the job is marked \"{}\", but after its review it is \"{}\"",
                                               model::name(record.job.state), model::name(expected)));

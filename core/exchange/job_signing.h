@@ -14,7 +14,7 @@ namespace sealwalk::exchange {
 /// What a person claims with a signature.
 struct Claim
 {
-    std::string role;      ///< reviewer, tester, witness
+    std::string role;      ///< reviewer, tester, witness, amendment
     std::string statement; ///< in words
     Timestamp at;
 };
@@ -22,7 +22,8 @@ struct Claim
 /// Signs `record` as it stands: the approval that goes with the signature must already be in its review.
 /// `pictures` are those of picturesOf(), with their extensions. Refused: a person without a key or not active
 /// (NotAllowed), a passphrase that does not open the key (WrongPassphrase). Takes the better part of a
-/// second.
+/// second. Where the job carries signatures already the statement ends by counting them, so that none but the
+/// last can go unnoticed.
 Result<model::Signature> signJob(const JobRecord& record, const std::vector<PictureName>& pictures,
                                  const model::Person& person, std::string_view passphrase,
                                  const Claim& claim);

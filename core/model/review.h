@@ -9,6 +9,7 @@
 #include <cstdint>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace sealwalk::model {
@@ -51,13 +52,16 @@ struct ReviewEntry
     bool operator==(const ReviewEntry&) const = default;
 };
 
+/// The role of a signature that goes with an amendment.
+inline constexpr std::string_view kAmendmentRole = "amendment";
+
 /// An Ed25519 signature (RFC 8032) over the job's digest and the statement.
 struct Signature
 {
     SignatureId id;
     PersonId person;
     std::string name;      ///< as it stood when signing
-    std::string role;      ///< reviewer, tester, witness
+    std::string role;      ///< reviewer, tester, witness, amendment
     std::string statement; ///< what is claimed, in words
     std::string object; ///< the test object as it stood when signing, canonical JSON; it may be renamed later
     Timestamp at;

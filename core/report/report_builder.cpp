@@ -116,6 +116,10 @@ Statement statementOf(const Ground& ground)
         statement.headline = fmt::format("Accepted: all {} points within the limit", ground.left.size());
     }
     statement.text = inPrint(claim.text());
+    for (const model::ReviewEntry& entry : ground.job.review)
+        if (entry.step == model::ReviewStep::Amendment)
+            statement.text +=
+                fmt::format(" Amended {} by {}: “{}”", entry.at.date(), entry.by, inPrint(entry.text));
     const std::size_t within = howMany(ground, analysis::Verdict::Within);
     if (ground.job.setup.pointLimit && !ground.left.empty())
         statement.text +=

@@ -223,8 +223,10 @@ Section signatureSection(const Ground& ground)
     Section section{"Signatures", {}, false, {std::move(block)}};
     if (!job.signatures.empty())
         for (const model::Signature& s : job.signatures)
-            section.blocks.emplace_back(
-                Paragraph{s.name + " signed: " + inPrint(s.statement), Paragraph::Look::Plain});
+            section.blocks.emplace_back(Paragraph{
+                s.name + (s.role == model::kAmendmentRole ? " signed the amendment: " : " signed: ") +
+                    inPrint(s.statement),
+                Paragraph::Look::Plain});
     if (!ground.options.digest.empty())
         section.blocks.emplace_back(Paragraph{
             "Digest of this job as printed (SHA-256): " + ground.options.digest, Paragraph::Look::Soft});

@@ -154,6 +154,11 @@ public:
     Status sign(model::JobId job, const model::ReviewEntry& entry, const model::Signature& signature,
                 std::optional<ChangeMark> seen = std::nullopt);
 
+    /// A later insight on a signed job, in one transaction: the entry and the signature over the job with it.
+    /// @param seen  as for sign()
+    Status amend(model::JobId job, const model::ReviewEntry& entry, const model::Signature& signature,
+                 std::optional<ChangeMark> seen = std::nullopt);
+
     /// Readings stored after `sequence`, by whichever window.
     [[nodiscard]] Result<std::vector<model::Reading>> readingsAfter(model::JobId job,
                                                                     std::int64_t sequence) const;

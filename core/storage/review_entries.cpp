@@ -104,4 +104,25 @@ Status HistoryStore::sign(model::JobId job, const model::ReviewEntry& entry,
     });
 }
 
+Status HistoryStore::amend(model::JobId job, const model::ReviewEntry& entry,
+                           const model::Signature& signature, std::optional<ChangeMark> seen)
+{
+    return m_connection->write([&]() -> Status {
+        const JobHead head = m_connection->headFor(job, Allowed::Always);
+        if (entry.step != ReviewStep::Amendment || signature.role != model::kAmendmentRole)
+            return fail(ErrorCode::BadInput, "a signed job takes amendments and their signatures only");
+        if (entry.text.empty())
+            return fail(ErrorCode::BadInput, "an amendment says what is known now");
+        if (seen && *seen != m_connection->mark())
+            return fail(
+                ErrorCode::Conflict,
+                fmt::format("something was stored in the history since job {} was looked at; look again",
+                            head.number));
+        store(m_connection->database, head, entry);
+        insertRow(m_connection->database, head.key, signature);
+        refreshSummary(m_connection->database, head.key);
+        return {};
+    });
+}
+
 } // namespace sealwalk::storage

@@ -474,6 +474,21 @@ Status JobSession::sign(const model::ReviewEntry& entry, const model::Signature&
     return {};
 }
 
+Status JobSession::amend(const model::ReviewEntry& entry, const model::Signature& signature,
+                         std::int64_t seen)
+{
+    if (!m_job)
+        return noJob();
+    Status stored = history().amend(m_job->id, entry, signature, seen);
+    if (stored)
+        stored = reloadJob();
+    if (!stored)
+        return stored;
+    emit storedOnDisk(Timestamp::now());
+    emit recordsChanged();
+    return {};
+}
+
 Status JobSession::putPerson(const model::Person& person)
 {
     const Status stored = history().putPerson(person);

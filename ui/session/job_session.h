@@ -135,6 +135,9 @@ public:
     /// Stores an approval made elsewhere (Signing) and closes the job; refused when anything was stored since
     /// `seen`.
     Status sign(const model::ReviewEntry& entry, const model::Signature& signature, std::int64_t seen);
+    /// Stores an amendment made elsewhere (Signing) on a signed job; refused when anything was stored since
+    /// `seen`.
+    Status amend(const model::ReviewEntry& entry, const model::Signature& signature, std::int64_t seen);
     /// Temporary repairs of earlier jobs of the object that nothing has made good yet.
     [[nodiscard]] const std::vector<storage::OpenRepair>& repairsLeftOpen() const { return m_leftOpen; }
     [[nodiscard]] Result<std::vector<model::Person>> people() const;

@@ -112,26 +112,54 @@ void Signing::changePassphrase(model::PersonId id, const QString& old, const QSt
 void Signing::approve(model::PersonId id, const QString& passphrase, const std::string& statement)
 {
     const auto person = findPerson(m_session, id);
-    const auto names =
-        m_session.hasJob()
-            ? pictureNames(m_session)
-            : Result<std::vector<exchange::PictureName>>(fail(ErrorCode::NotAllowed, "no job is open"));
-    const auto mark = m_session.history().changeMark();
-    if (!person || !names || !mark) {
-        finish(fail(!person ? person.error() : !names ? names.error() : mark.error()));
+    if (!person) {
+        finish(fail(person.error()));
+        return;
+    }
+    if (!m_session.hasJob()) {
+        finish(fail(ErrorCode::NotAllowed, "no job is open"));
         return;
     }
     if (const auto why = analysis::whyNotApprove(m_session.job(), *person, isOnePersonHistory())) {
         finish(fail(ErrorCode::NotAllowed, *why));
         return;
     }
-    exchange::JobRecord record{m_session.object(), m_session.job()};
     model::ReviewEntry entry;
-    entry.id = model::ReviewId::create();
     entry.step = model::ReviewStep::Approved;
-    entry.by = person->name;
-    entry.at = Timestamp::now();
     entry.text = statement;
+    seal(*person, passphrase, std::move(entry), person->role, &JobSession::sign);
+}
+
+void Signing::amend(model::PersonId id, const QString& passphrase, const std::string& text)
+{
+    const auto person = findPerson(m_session, id);
+    if (!person) {
+        finish(fail(person.error()));
+        return;
+    }
+    if (!m_session.hasJob() || m_session.job().state != model::JobState::Signed) {
+        finish(fail(ErrorCode::NotAllowed, "amendments are for signed jobs; change the record itself"));
+        return;
+    }
+    model::ReviewEntry entry;
+    entry.step = model::ReviewStep::Amendment;
+    entry.text = text;
+    seal(*person, passphrase, std::move(entry), std::string(model::kAmendmentRole), &JobSession::amend);
+}
+
+void Signing::seal(const model::Person& person, const QString& passphrase, model::ReviewEntry entry,
+                   const std::string& role, Store store)
+{
+    const auto names = pictureNames(m_session);
+    const auto mark = m_session.history().changeMark();
+    if (!names || !mark) {
+        finish(fail(!names ? names.error() : mark.error()));
+        return;
+    }
+    exchange::JobRecord record{m_session.object(), m_session.job()};
+    entry.id = model::ReviewId::create();
+    entry.by = person.name;
+    entry.at = Timestamp::now();
     const auto seen = exchange::jobDigest(record.object, record.job, *names);
     if (!seen) {
         finish(fail(seen.error()));
@@ -140,13 +168,15 @@ void Signing::approve(model::PersonId id, const QString& passphrase, const std::
     entry.digest = *seen;
     record.job.review.push_back(entry);
 
-    run([this, record = std::move(record), entry, names = *names, person = *person,
+    run([this, record = std::move(record), entry, names = *names, person, role, store,
          secret = passphrase.toStdString(), mark = *mark]() -> std::function<Status()> {
-        const auto signature = exchange::signJob(
-            record, names, person, secret, {.role = person.role, .statement = entry.text, .at = entry.at});
+        const auto signature = exchange::signJob(record, names, person, secret,
+                                                 {.role = role, .statement = entry.text, .at = entry.at});
         if (!signature)
             return [error = signature.error()]() -> Status { return fail(error); };
-        return [this, entry, signature = *signature, mark] { return m_session.sign(entry, signature, mark); };
+        return [this, entry, signature = *signature, mark, store] {
+            return (m_session.*store)(entry, signature, mark);
+        };
     });
 }
 

@@ -33,6 +33,8 @@ public:
     /// Approves the submitted job as it is shown now and closes it. Refused when anything was stored
     /// meanwhile.
     void approve(model::PersonId person, const QString& passphrase, const std::string& statement);
+    /// Adds a signed amendment to the signed job that is open.
+    void amend(model::PersonId person, const QString& passphrase, const std::string& text);
     /// Whether the tester may approve too, because nobody else works in this history.
     [[nodiscard]] bool isOnePersonHistory() const;
     Status setOnePersonHistory(bool one);
@@ -46,6 +48,10 @@ signals:
     void finished(const std::optional<sealwalk::Error>& problem); ///< none: done and on disk
 
 private:
+    /// What is done with entry and signature once they are made.
+    using Store = Status (JobSession::*)(const model::ReviewEntry&, const model::Signature&, std::int64_t);
+    void seal(const model::Person& person, const QString& passphrase, model::ReviewEntry entry,
+              const std::string& role, Store store);
     /// Runs `work` off the thread and gives its answer to `store`, whose status is announced.
     void run(std::function<std::function<Status()>()> work);
     void finish(const Status& status);

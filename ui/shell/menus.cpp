@@ -13,6 +13,7 @@
 #include "ui/shell/regions.h"
 #include "ui/shell/reporting.h"
 #include "ui/shell/sheets.h"
+#include "ui/signoff/signoff_page.h"
 #include "ui/spray/presenter_dialog.h"
 #include "ui/spray/spray_page.h"
 #include "ui/widgets/note_line.h"
@@ -187,6 +188,11 @@ void Menus::buildJob()
     });
     m_transcribe->setCheckable(true);
     m_needOpenJob.push_back(m_transcribe);
+    m_needSignedJob.push_back(add(menu, tr("Add an &amendment …"), {}, [this] {
+        m_window.showStage(Stage::SignOff);
+        if (auto* page = dynamic_cast<SignoffPage*>(m_window.page(Stage::SignOff)))
+            page->amend();
+    }));
     menu->addSeparator();
     m_needJob.push_back(add(menu, tr("&Close the job"), {}, [this] {
         m_window.session().closeJob();
@@ -244,6 +250,8 @@ void Menus::refresh()
         action->setEnabled(session.hasJob());
     for (QAction* action : m_needOpenJob)
         action->setEnabled(session.hasJob() && session.job().isOpenForWork());
+    for (QAction* action : m_needSignedJob)
+        action->setEnabled(session.hasJob() && session.job().state == model::JobState::Signed);
     for (QAction* action : m_actions)
         if (action->data().isValid())
             action->setVisible(m_window.page(static_cast<Stage>(action->data().toInt())) != nullptr);

@@ -46,6 +46,7 @@ private:
     std::vector<QAction*> m_needHistory;
     std::vector<QAction*> m_needJob;
     std::vector<QAction*> m_needOpenJob;
+    std::vector<QAction*> m_needSignedJob;
     std::map<int, QAction*> m_themes;
     QAction* m_sounds = nullptr;
     QAction* m_fullScreen = nullptr;

@@ -7,6 +7,7 @@
 #include "core/transfer/earlier_jobs.h"
 #include "ui/render/icon.h"
 #include "ui/render/theme.h"
+#include "ui/signoff/amendment_dialog.h"
 #include "ui/signoff/checks_delegate.h"
 #include "ui/signoff/checks_model.h"
 #include "ui/signoff/decision_bar.h"
@@ -200,6 +201,13 @@ void SignoffPage::refreshDecision()
             for (const model::Signature& signature : m_session.job().signatures) {
                 if (!shown.certificateHolds)
                     break;
+                if (signature.role == model::kAmendmentRole) {
+                    shown.certificate += tr(", amended %1 by %2")
+                                             .arg(QString::fromStdString(signature.at.date()),
+                                                  QString::fromStdString(signature.name));
+                    shown.claim += tr("\nAmendment: “%1”").arg(QString::fromStdString(signature.statement));
+                    continue;
+                }
                 shown.certificate = tr("Signed by %1, %2 %3, unchanged")
                                         .arg(QString::fromStdString(signature.name),
                                              QString::fromStdString(signature.at.date()),
@@ -281,8 +289,24 @@ void SignoffPage::addPerson()
     m_signing->createPerson(dialog.person(), dialog.passphrase());
 }
 
+void SignoffPage::amend()
+{
+    if (!m_session.hasJob() || m_session.job().state != model::JobState::Signed) {
+        emit noteRequested(Severity::Caution,
+                           tr("Amendments are for signed jobs; change the record itself."));
+        return;
+    }
+    AmendmentDialog dialog(m_session, *m_signing, this);
+    if (dialog.exec() == QDialog::Accepted)
+        emit noteRequested(Severity::News, tr("Amendment signed and added."));
+}
+
 void SignoffPage::onSigningFinished(const std::optional<Error>& problem)
 {
+    if (findChild<AmendmentDialog*>() != nullptr) {
+        refresh(); // the dialog says what is wrong
+        return;
+    }
     if (problem) {
         m_decision->refuse(QString::fromStdString(problem->message));
         return;

@@ -25,6 +25,8 @@ class SignoffPage : public QWidget
 
 public:
     explicit SignoffPage(JobSession& session, QWidget* parent = nullptr);
+    /// Asks for an amendment to the signed job that is open.
+    void amend();
 
 signals:
     void noteRequested(sealwalk::ui::Severity severity, const QString& text);

@@ -109,5 +109,39 @@ TEST_F(SigningTest, APassphraseCanBeChanged)
                 }).has_value());
 }
 
+TEST_F(SigningTest, AnAmendmentIsSignedItselfAndTheRecordStays)
+{
+    ASSERT_TRUE(history.session.submit("").has_value());
+    EXPECT_FALSE(
+        statusOf([&] { signing.amend(reviewer, QStringLiteral("correct horse"), "late"); }).has_value());
+    ASSERT_TRUE(statusOf([&] {
+                    signing.approve(reviewer, QStringLiteral("correct horse"), "as tested");
+                }).has_value());
+    const Status wrong = statusOf([&] { signing.amend(reviewer, QStringLiteral("wrong horse"), "late"); });
+    ASSERT_FALSE(wrong.has_value());
+    EXPECT_EQ(wrong.error().code, ErrorCode::WrongPassphrase);
+    const Status added =
+        statusOf([&] { signing.amend(reviewer, QStringLiteral("correct horse"), "gauge was 3 % low"); });
+    ASSERT_TRUE(added.has_value()) << added.error().message;
+    const model::Job& job = history.session.job();
+    EXPECT_EQ(job.state, model::JobState::Signed);
+    EXPECT_EQ(job.review.back().step, model::ReviewStep::Amendment);
+    ASSERT_EQ(job.signatures.size(), 2u);
+    EXPECT_EQ(job.signatures.back().role, model::kAmendmentRole);
+    const auto verification = signing.verify();
+    ASSERT_TRUE(verification.has_value());
+    EXPECT_TRUE(verification->ok());
+    EXPECT_EQ(verification->signatures.size(), 2u);
+    // The first signature taken out: the second counted it.
+    exchange::JobRecord record{history.session.object(), job};
+    record.job.signatures.erase(record.job.signatures.begin());
+    EXPECT_FALSE(exchange::verifyRecord(record, {}).ok());
+    // Nothing else of the signed job opens with it.
+    model::Signature witness = job.signatures.back();
+    witness.id = model::SignatureId::create();
+    witness.role = "witness";
+    EXPECT_EQ(history.session.history().addSignature(job.id, witness).error().code, ErrorCode::NotAllowed);
+}
+
 } // namespace
 } // namespace sealwalk::ui
