@@ -99,8 +99,12 @@ TEST(JobSigning, AnEarlierSignatureStandsWhenOnlyTheReviewWentOn)
     EXPECT_TRUE(result.ok()) << result.problems.front();
     EXPECT_EQ(result.signatures[0].reviewTurns, asSubmitted);
     EXPECT_EQ(result.signatures[1].reviewTurns, asSubmitted + 1);
-    ASSERT_EQ(result.notes.size(), 1U);
-    EXPECT_NE(result.notes[0].find("after the last signature"), std::string::npos);
+    ASSERT_EQ(result.notes.size(), 2U);
+    EXPECT_NE(result.notes[0].find("the amendment by Rhea"), std::string::npos);
+    EXPECT_NE(result.notes[1].find("after the last signature"), std::string::npos);
+    // The reviewer signed after one other: that one cannot go unnoticed.
+    job.signatures.erase(job.signatures.begin());
+    EXPECT_FALSE(look(file).ok());
 }
 
 TEST(JobSigning, AnApprovalNobodySignedIsAProblem)
