@@ -116,6 +116,9 @@ WalkPanel::WalkPanel(JobSession& session, SprayController& controller, QWidget* 
         m_controller.callPoint(m_controller.walk()[static_cast<std::size_t>(index.row())].point);
     });
     connect(&m_controller, &SprayController::changed, this, &WalkPanel::refresh);
+    connect(&m_controller, &SprayController::advised, this, [this] {
+        QTimer::singleShot(0, this, &WalkPanel::showCalled); // the card takes room from the list
+    });
     connect(&m_session, &JobSession::findingsChanged, this, &WalkPanel::refresh);
     refresh();
 }
