@@ -437,8 +437,8 @@
         <translation>Vergleich: beide Karten an einer Stelle, solange gehalten</translation>
     </message>
     <message>
-        <source>report as PDF</source>
-        <translation>Bericht als PDF</translation>
+        <source>report as PDF; in Sketch the blank sheet on paper</source>
+        <translation>Bericht als PDF; beim Skizzieren das leere Blatt auf Papier</translation>
     </message>
     <message>
         <source>take the feed&apos;s highest, first rise now</source>
@@ -3645,8 +3645,8 @@
         <translation>Befehl</translation>
     </message>
     <message>
-        <source>&amp;Report as PDF …</source>
-        <translation>&amp;Bericht als PDF …</translation>
+        <source>&amp;Report as PDF, blank sheet in Sketch …</source>
+        <translation>Be&amp;richt als PDF, leeres Blatt beim Skizzieren …</translation>
     </message>
     <message>
         <source>&amp;Detector feed …</source>

@@ -20,7 +20,7 @@ constexpr Row kEverywhere[] = {
     {"F6, Shift+F6", QT_TRANSLATE_NOOP("KeyTable", "next, previous part of the window")},
     {"Ctrl+N, Ctrl+Shift+N", QT_TRANSLATE_NOOP("KeyTable", "new job, new test object")},
     {"Ctrl+O", QT_TRANSLATE_NOOP("KeyTable", "open a history or job file")},
-    {"Ctrl+P", QT_TRANSLATE_NOOP("KeyTable", "report as PDF")},
+    {"Ctrl+P", QT_TRANSLATE_NOOP("KeyTable", "report as PDF; in Sketch the blank sheet on paper")},
     {"Ctrl+E", QT_TRANSLATE_NOOP("KeyTable", "export table or map")},
     {"Ctrl+L", QT_TRANSLATE_NOOP("KeyTable", "who is logging")},
     {"Ctrl+U", QT_TRANSLATE_NOOP("KeyTable", "change the unit shown")},

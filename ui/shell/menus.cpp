@@ -14,6 +14,7 @@
 #include "ui/shell/reporting.h"
 #include "ui/shell/sheets.h"
 #include "ui/signoff/signoff_page.h"
+#include "ui/sketch/sketch_page.h"
 #include "ui/spray/presenter_dialog.h"
 #include "ui/spray/spray_page.h"
 #include "ui/widgets/note_line.h"
@@ -71,8 +72,15 @@ void Menus::buildFile()
         [this] { chooseAndOpen(m_window); });
     add(menu, tr("New &history file …"), {}, [this] { chooseAndCreateHistory(m_window); });
     menu->addSeparator();
-    m_needJob.push_back(add(menu, tr("&Report as PDF …"), QKeySequence(Qt::CTRL | Qt::Key_P),
-                            [this] { chooseAndReport(m_window); }));
+    // One key, one meaning for each stage: a shortcut of the page beside this one would silence both.
+    m_needJob.push_back(
+        add(menu, tr("&Report as PDF, blank sheet in Sketch …"), QKeySequence(Qt::CTRL | Qt::Key_P), [this] {
+            auto* sketch = qobject_cast<SketchPage*>(m_window.page(Stage::Sketch));
+            if (m_window.stage() == Stage::Sketch && sketch != nullptr)
+                sketch->printSheet();
+            else
+                chooseAndReport(m_window);
+        }));
     m_needJob.push_back(add(menu, tr("&Export table or map …"), QKeySequence(Qt::CTRL | Qt::Key_E),
                             [this] { chooseAndExport(m_window); }));
     m_needJob.push_back(add(menu, tr("&Write a job file …"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_E),

@@ -122,7 +122,6 @@ void SketchPage::addShortcuts()
     };
     constexpr double kStep = 1.25;
     add(Qt::CTRL | Qt::Key_Equal, [this] { m_canvas->zoom(kStep); });
-    add(Qt::CTRL | Qt::Key_P, [this] { printSheet(); });
     add(Qt::CTRL | Qt::Key_T, [this] { newSheet(); });
     add(Qt::CTRL | Qt::Key_PageDown, [this] { m_commands->nextSheet(1); });
     add(Qt::CTRL | Qt::Key_PageUp, [this] { m_commands->nextSheet(-1); });

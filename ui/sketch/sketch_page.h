@@ -38,9 +38,10 @@ public:
     /// "29 points so far", for the strip.
     [[nodiscard]] QString progressText() const;
     void takeTool(ToolId id);
+    /// The sheet in view without findings, to write on.
+    void printSheet();
     /// Puts a picture under the sheet in view, or under a new one; page (from 0) of a PDF.
     void usePicture(const QString& file, int page, bool onNewSheet);
-    void printSheet();
 
 signals:
     void noteRequested(sealwalk::ui::Severity severity, const QString& text);

@@ -94,7 +94,7 @@ SprayPage::SprayPage(JobSession& session, QWidget* parent)
     connect(m_controller, &SprayController::ticked, this, &SprayPage::refreshClock);
     connect(m_controller, &SprayController::soundWanted, this, &SprayPage::onSound);
     connect(m_controller, &SprayController::advised, this, [this] {
-        if (m_controller->advice() && !m_walk->isVisible()) // no room for its card
+        if (m_controller->advice() && isVisible() && !m_walk->isVisible()) // no room for its card
             emit noteRequested(Severity::Caution, m_controller->advice()->because);
     });
     connect(m_call, &CallPanel::repeatWanted, this, &SprayPage::repeatCall);

@@ -12,6 +12,7 @@
 #include <QComboBox>
 #include <QLabel>
 #include <QMenuBar>
+#include <QShortcut>
 
 #include <set>
 
@@ -207,6 +208,9 @@ TEST_F(WindowTest, GivesEachKeyOneMeaning)
         EXPECT_TRUE(taken.insert(key).second) << key.toStdString() << " " << action->text().toStdString();
     }
     EXPECT_GE(taken.size(), 15U);
+    // Regression: Ctrl+P of the sketch page and of the menu silenced each other.
+    for (const QShortcut* shortcut : window->findChildren<QShortcut*>())
+        EXPECT_FALSE(taken.contains(shortcut->key().toString())) << shortcut->key().toString().toStdString();
 }
 
 // Property: F6 leads through the parts of the window and comes round.
