@@ -136,6 +136,7 @@ QWidget* JudgePage::makeTable()
     auto* part = new QWidget(this);
     m_counts = new QLabel(part);
     m_find = new QLineEdit(part);
+    m_find->setObjectName(QStringLiteral("search")); // Ctrl+F of the menu goes there
     m_find->setPlaceholderText(tr("Filter"));
     m_find->setAccessibleName(tr("Filter the findings"));
     m_find->setClearButtonEnabled(true);
@@ -280,7 +281,6 @@ void JudgePage::makeKeys()
                 Qt::CheckStateRole);
     });
     key(QKeySequence::Copy, m_table, [this] { copyRows(); });
-    key(QKeySequence::Find, this, [this] { m_find->setFocus(); });
     key(Qt::Key_Escape, this, [this] {
         m_lower->setCurrentIndex(0);
         m_table->setFocus();
