@@ -79,6 +79,13 @@ int newestVersion(std::span<const SchemaStep> steps)
     return steps.empty() ? 0 : steps.back().version;
 }
 
+int oldestReadable(std::span<const SchemaStep> steps)
+{
+    const auto lastOfTables =
+        std::find_if(steps.rbegin(), steps.rend(), [](const SchemaStep& step) { return !step.rulesOnly; });
+    return lastOfTables == steps.rend() ? 0 : lastOfTables->version;
+}
+
 Result<std::filesystem::path> migrate(SQLite::Database& database, const std::filesystem::path& file,
                                       std::span<const SchemaStep> steps)
 {

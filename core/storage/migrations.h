@@ -22,6 +22,9 @@ struct SchemaStep
 {
     int version = 0;
     std::string_view sql;
+    /// Changes triggers and nothing else: a file without it reads the same, and need not be brought up to
+    /// date to be looked at.
+    bool rulesOnly = false;
 };
 
 /// Every step there is, in order of version.
@@ -29,6 +32,9 @@ std::span<const SchemaStep> schemaSteps();
 
 /// The version the last step leads to.
 int newestVersion(std::span<const SchemaStep> steps);
+
+/// The oldest version whose files can be read as they are.
+int oldestReadable(std::span<const SchemaStep> steps);
 
 /// Brings the database up to the newest version. An older history is first copied to a file beside it
 /// ("history.sealwalk.version-1"); then all missing steps, the version and a check of the foreign keys are

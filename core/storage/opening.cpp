@@ -213,7 +213,7 @@ Result<SQLite::Database> openDatabase(const fs::path& file, const OpeningOptions
         makeSafe(database, file, options.mode);
         if (options.mode == Mode::ReadOnly) {
             const int version = versionWithLog(database);
-            if (version < newestVersion(options.steps))
+            if (version < oldestReadable(options.steps))
                 refuse(
                     ErrorCode::ReadOnly, file,
                     fmt::format("is of the older version {} and must be brought up to date; open it where it "

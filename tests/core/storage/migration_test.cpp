@@ -69,7 +69,8 @@ TEST(Migration, LeavesTheFileAsItWasWhenAnyStepFails)
         ASSERT_FALSE(opened) << broken;
         EXPECT_EQ(bytesOf(file), bytes) << broken;
         EXPECT_EQ(dump(file), before) << broken;
-        EXPECT_FALSE(fs::exists(file.string() + ".version-1")) << broken;
+        const int version = storage::newestVersion(storage::schemaSteps());
+        EXPECT_FALSE(fs::exists(fmt::format("{}.version-{}", file.string(), version))) << broken;
     }
 }
 
@@ -114,6 +115,24 @@ TEST(Migration, IsNotDoneByAReader)
     const auto opened = storage::openDatabase(file, options);
     ASSERT_FALSE(opened);
     EXPECT_EQ(opened.error().code, ErrorCode::ReadOnly);
+    EXPECT_EQ(bytesOf(file), bytes);
+}
+
+// Regression: a step that only changes what may be written does not shut older files to readers.
+TEST(Migration, AReaderNeedsNoStepThatOnlyChangesRules)
+{
+    const ScratchFolder folder;
+    const fs::path file = folder / "a.sealwalk";
+    makeHistory(file);
+    const std::string bytes = bytesOf(file);
+    const auto known = storage::schemaSteps();
+    std::vector<SchemaStep> steps(known.begin(), known.end());
+    steps.push_back({steps.back().version + 1, "DROP TRIGGER signature_signed_insert;", true});
+    storage::OpeningOptions options;
+    options.mode = HistoryStore::Mode::ReadOnly;
+    options.steps = steps;
+    const auto opened = storage::openDatabase(file, options);
+    EXPECT_TRUE(opened) << opened.error().message;
     EXPECT_EQ(bytesOf(file), bytes);
 }
 
