@@ -12,7 +12,7 @@ namespace {
 // Regression: the files hold wholeJob() and sampleObject() as they were written then.
 TEST(ReleasedFiles, OpenWithEverythingInThem)
 {
-    for (const char* name : {"history_version_1.sealwalk"}) {
+    for (const char* name : {"history_version_1.sealwalk", "history_version_2.sealwalk"}) {
         const ScratchFolder folder;
         const std::filesystem::path file = folder / name;
         writeBytes(file, bytesOf(std::filesystem::path(SEALWALK_TEST_DATA) / name));
@@ -23,6 +23,20 @@ TEST(ReleasedFiles, OpenWithEverythingInThem)
         EXPECT_EQ(store.setting("language"), "en") << name;
         EXPECT_EQ(store.check(), std::vector<std::string>{}) << name;
     }
+}
+
+// Regression: version 2 changed rules only, so a version 1 file is read where it may not be written.
+TEST(ReleasedFiles, VersionOneIsReadAsItIs)
+{
+    const ScratchFolder folder;
+    const std::filesystem::path file = folder / "one.sealwalk";
+    writeBytes(file, bytesOf(std::filesystem::path(SEALWALK_TEST_DATA) / "history_version_1.sealwalk"));
+    const std::string before = bytesOf(file);
+    {
+        const storage::HistoryStore store = openAt(file, storage::HistoryStore::Mode::ReadOnly);
+        EXPECT_EQ(store.job(wholeJob().id), wholeJob());
+    }
+    EXPECT_EQ(bytesOf(file), before);
 }
 
 } // namespace
