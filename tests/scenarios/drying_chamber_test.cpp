@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Worked example 4, a freeze dryer under regulated records: a wrong number corrected with its reason, a valve
+// Worked example 4, a drying chamber under regulated records: a wrong number corrected with its reason, a valve
 // seat that passes wet and fails dry, the rise before and after.
 #include "core/analysis/job_balance.h"
 #include "core/analysis/slips.h"
@@ -26,7 +26,7 @@ void rise(Technician& t, TestMoment moment, double microbar)
 
 std::string entered()
 {
-    Technician t("Freeze dryer", "LD-2", "Quillstone Lyo Hall", 9000.0);
+    Technician t("Drying chamber", "LD-2", "Quillstone Hall", 9000.0);
     t.openJob("yearly check after sterilisation", 5e-3, 2e-2);
     t.sheet("Door side", "the front");
     t.joints(JointKind::ClampedFlange, "Detector hose clamp", 1, 1);
@@ -129,10 +129,10 @@ void checkRise(const LookedAt& job)
     }
 }
 
-TEST(FreezeDryer, CorrectsWithAReasonAndFailsWhenDry)
+TEST(DryingChamber, CorrectsWithAReasonAndFailsWhenDry)
 {
     const std::string bytes = entered();
-    for (const std::string& file : {bytes, keptFile("freeze_dryer", bytes)}) {
+    for (const std::string& file : {bytes, keptFile("drying_chamber", bytes)}) {
         const LookedAt job(file);
         checkTable(job);
         checkCorrection(job);
