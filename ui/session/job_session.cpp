@@ -13,8 +13,6 @@ namespace sealwalk::ui {
 namespace {
 
 constexpr int kLookForOthersMilliseconds = 1000;
-constexpr std::size_t kManyReadings = 2000;
-constexpr int kGatherMilliseconds = 150;
 constexpr const char* kLoggerSetting = "logger";
 
 template <class T>
@@ -37,10 +35,13 @@ tl::unexpected<Error> noJob()
 
 JobSession::JobSession(QObject* parent)
     : QObject(parent)
-    , m_findingsWork(std::make_unique<NewestWins<Findings>>([this](Findings findings) {
-        m_findings = std::move(findings);
-        emit findingsChanged();
-    }))
+    , m_findingsWork(std::make_unique<NewestWins<Findings>>(
+          [this](Findings findings) {
+              m_findings = std::move(findings);
+              emit findingsChanged();
+          },
+          // While readings come faster than they are worked out the map still follows.
+          NewestWins<Findings>::Overtaken::Delivered))
 {
     m_watch.setInterval(kLookForOthersMilliseconds);
     connect(&m_watch, &QTimer::timeout, this, &JobSession::lookForOthers);
@@ -142,7 +143,7 @@ Status JobSession::openJob(model::JobId id)
     m_edits.clear();
     takeReadElsewhere();
     m_selected = {};
-    m_findings = {};
+    forgetFindings();
     m_mark = mark.value_or(0);
     // The round goes on where it stopped: the last one opened.
     m_round = m_job->rounds.empty() ? model::RoundId() : m_job->rounds.back().id;
@@ -155,13 +156,12 @@ void JobSession::closeJob()
 {
     if (!m_job)
         return;
-    m_findingsWork->drop();
     m_job.reset();
     m_object.reset();
     m_edits.clear();
     m_round = {};
     m_selected = {};
-    m_findings = {};
+    forgetFindings();
     emit jobChanged();
 }
 
@@ -248,7 +248,7 @@ void JobSession::setCurrentRound(model::RoundId round)
     if (round == m_round)
         return;
     m_round = round;
-    m_findings = {};
+    forgetFindings();
     emit roundChanged();
     requestFindings();
 }
@@ -274,7 +274,7 @@ Status JobSession::openRound(model::RoundKind kind, const std::string& title,
         return fail(stored.error());
     m_job->rounds.push_back(*stored);
     m_round = stored->id;
-    m_findings = {};
+    forgetFindings();
     return afterStoring({}, &JobSession::roundChanged);
 }
 
@@ -355,14 +355,6 @@ const model::Reading* JobSession::lastReading() const
 }
 
 // Judge and repair
-
-const analysis::PointFinding* JobSession::finding(model::PointId point) const
-{
-    const auto& all = m_findings.round;
-    const auto found = std::find_if(all.begin(), all.end(),
-                                    [&](const analysis::PointFinding& f) { return f.point == point; });
-    return found == all.end() ? nullptr : &*found;
-}
 
 Status JobSession::judge(model::Judgement judgement)
 {
@@ -549,40 +541,6 @@ Status JobSession::afterStoring(Status status, void (JobSession::*changed)())
     if (m_job)
         requestFindings();
     return status;
-}
-
-void JobSession::requestFindings()
-{
-    if (!m_job)
-        return;
-    // The snapshot of a large job takes milliseconds to copy: once per burst of readings, not per reading.
-    m_findingsTimer.start(m_job->readings.size() < kManyReadings ? 0 : kGatherMilliseconds);
-    emit workingOut();
-}
-
-bool JobSession::isWorkingOut() const
-{
-    return m_job && (m_findingsTimer.isActive() || m_findingsWork->isBusy());
-}
-
-void JobSession::startFindings()
-{
-    if (!m_job)
-        return;
-    m_findingsWork->request([job = *m_job, object = *m_object, round = m_round] {
-        const auto byRound = analysis::findingsByRound(job, object);
-        Findings findings;
-        for (std::size_t i = 0; i < byRound.size(); ++i)
-            if (job.rounds[i].id == round)
-                findings.round = byRound[i];
-        findings.asFound = analysis::summarise(job, byRound, analysis::Standing::AsFound);
-        findings.asLeft = analysis::summarise(job, byRound, analysis::Standing::AsLeft);
-        if (job.round(round) != nullptr) {
-            findings.next = analysis::jobNextStep(job, object, round, Timestamp::now());
-            findings.moved = analysis::jobMovedBackgrounds(job, object, round);
-        }
-        return findings;
-    });
 }
 
 void JobSession::lookForOthers()

@@ -175,6 +175,7 @@ private:
     void lookForOthers();
     void requestFindings();
     void startFindings();
+    void forgetFindings();
 
     std::unique_ptr<storage::HistoryStore> m_store;
     std::optional<model::Job> m_job;

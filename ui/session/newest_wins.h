@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Long work off the GUI thread: one piece at a time, the newest request wins, late results are dropped.
+// Long work off the GUI thread: one piece at a time, the newest request wins.
 #pragma once
 
 #include <QFutureWatcher>
@@ -20,8 +20,16 @@ public:
     using Work = std::function<Result()>; ///< holds a snapshot of its own; touches nothing shared
     using Deliver = std::function<void(Result)>;
 
-    explicit NewestWins(Deliver deliver)
+    /// What becomes of an answer when a newer request already waits.
+    enum class Overtaken
+    {
+        Dropped,
+        Delivered, ///< better an answer of a moment ago than none while requests keep coming
+    };
+
+    explicit NewestWins(Deliver deliver, Overtaken overtaken = Overtaken::Dropped)
         : m_deliver(std::move(deliver))
+        , m_overtaken(overtaken)
     {
         QObject::connect(&m_watcher, &QFutureWatcher<Result>::finished, &m_watcher, [this] { finished(); });
     }
@@ -60,17 +68,21 @@ private:
     {
         m_busy = false;
         const bool dropped = std::exchange(m_dropped, false);
-        if (m_pending) {
+        const bool old = m_pending.has_value();
+        std::optional<Result> answer;
+        if (!dropped && (!old || m_overtaken == Overtaken::Delivered))
+            answer = m_watcher.result();
+        if (old) {
             Work next = std::move(*m_pending);
             m_pending.reset();
             request(std::move(next));
-            return; // the newer request makes this answer old
         }
-        if (!dropped)
-            m_deliver(m_watcher.result());
+        if (answer)
+            m_deliver(std::move(*answer));
     }
 
     Deliver m_deliver;
+    Overtaken m_overtaken;
     QFutureWatcher<Result> m_watcher;
     std::optional<Work> m_pending;
     bool m_busy = false;

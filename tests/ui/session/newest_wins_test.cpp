@@ -7,6 +7,7 @@
 
 #include <atomic>
 #include <thread>
+#include <vector>
 
 namespace sealwalk::ui {
 namespace {
@@ -27,6 +28,37 @@ TEST(NewestWins, DeliversTheNewestAnswerOnly)
     EXPECT_TRUE(QTest::qWaitFor([&] { return !delivered.empty(); }));
     EXPECT_EQ(delivered, std::vector<int>{3});
     EXPECT_FALSE(work.isBusy());
+}
+
+// Regression: requests that come faster than they are answered left the map without any answer.
+TEST(NewestWins, TellsOvertakenAnswersWhereAskedTo)
+{
+    std::vector<int> delivered;
+    std::atomic<bool> open = false;
+    NewestWins<int> work([&](int answer) { delivered.push_back(answer); },
+                         NewestWins<int>::Overtaken::Delivered);
+    work.request([&open] {
+        while (!open)
+            std::this_thread::sleep_for(std::chrono::milliseconds(1));
+        return 1;
+    });
+    work.request([] { return 2; });
+    work.request([] { return 3; });
+    open = true;
+    EXPECT_TRUE(QTest::qWaitFor([&] { return delivered.size() == 2; }));
+    EXPECT_EQ(delivered, (std::vector<int>{1, 3}));
+    // What was dropped is not told all the same.
+    open = false;
+    work.request([&open] {
+        while (!open)
+            std::this_thread::sleep_for(std::chrono::milliseconds(1));
+        return 4;
+    });
+    work.drop();
+    work.request([] { return 5; });
+    open = true;
+    EXPECT_TRUE(QTest::qWaitFor([&] { return !work.isBusy(); }));
+    EXPECT_EQ(delivered, (std::vector<int>{1, 3, 5}));
 }
 
 TEST(NewestWins, DropsWhatNobodyWantsAnyMore)
