@@ -52,6 +52,7 @@ SignoffPage::SignoffPage(JobSession& session, QWidget* parent)
     auto* head = new QHBoxLayout;
     head->setContentsMargins(render::kGapApart, render::kGapNear, render::kGapApart, render::kGapNear);
     head->addWidget(title);
+    head->addSpacing(render::kGapBlock);
     head->addWidget(m_count, 1);
     head->addWidget(draft);
     auto* leftColumn = new QVBoxLayout(left);
