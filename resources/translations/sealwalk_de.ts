@@ -488,6 +488,14 @@
         <source>void the points taken while the background moved</source>
         <translation>Punkte verwerfen, die bei wanderndem Untergrund gemessen wurden</translation>
     </message>
+    <message>
+        <source>repairs: what is open, before and after</source>
+        <translation>Reparaturen: was offen ist, vorher und nachher</translation>
+    </message>
+    <message>
+        <source>comparing: a proposed match is the same place, or another</source>
+        <translation>Vergleich: eine vorgeschlagene Zuordnung ist dieselbe Stelle oder eine andere</translation>
+    </message>
 </context>
 <context>
     <name>OwedWords</name>
@@ -1064,12 +1072,63 @@
             <numerusform>%n andere Aufträge</numerusform>
         </translation>
     </message>
+    <message>
+        <source>job</source>
+        <translation>Auftrag</translation>
+    </message>
+    <message>
+        <source>%1, job %2: %3, was due %4</source>
+        <translation>%1, Auftrag %2: %3, war fällig am %4</translation>
+    </message>
+    <message>
+        <source>and %1 more</source>
+        <translation>und %1 weitere</translation>
+    </message>
+    <message>
+        <source>Overdue temporary repairs: %1.</source>
+        <translation>Überfällige Behelfsreparaturen: %1.</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::AdviceCard</name>
     <message>
         <source>Advice</source>
         <translation>Rat</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::AmendmentDialog</name>
+    <message>
+        <source>Amendment to job %1</source>
+        <translation>Nachtrag zu Auftrag %1</translation>
+    </message>
+    <message>
+        <source>What is known now</source>
+        <translation>Was jetzt bekannt ist</translation>
+    </message>
+    <message>
+        <source>Sign and add</source>
+        <translation>Unterschreiben und anfügen</translation>
+    </message>
+    <message>
+        <source>The signed record stays as it is. The amendment stands after it, with a signature of its own.</source>
+        <translation>Die unterschriebene Aufzeichnung bleibt, wie sie ist. Der Nachtrag steht dahinter, mit eigener Unterschrift.</translation>
+    </message>
+    <message>
+        <source>&amp;What is known now</source>
+        <translation>&amp;Was jetzt bekannt ist</translation>
+    </message>
+    <message>
+        <source>&amp;Signed by</source>
+        <translation>&amp;Unterschrieben von</translation>
+    </message>
+    <message>
+        <source>&amp;Passphrase</source>
+        <translation>&amp;Kennsatz</translation>
+    </message>
+    <message>
+        <source>Nobody in this history has a signing key yet; Sign off adds one.</source>
+        <translation>Noch niemand in dieser Historie hat einen Unterschriftsschlüssel; die Abnahme legt einen an.</translation>
     </message>
 </context>
 <context>
@@ -1469,6 +1528,18 @@
     <message>
         <source>%1: %2, because</source>
         <translation>%1: %2, weil</translation>
+    </message>
+    <message>
+        <source>as shown, helium</source>
+        <translation>wie angezeigt, Helium</translation>
+    </message>
+    <message>
+        <source>the same as air</source>
+        <translation>dasselbe als Luft</translation>
+    </message>
+    <message>
+        <source>through one round channel of %1 mm</source>
+        <translation>durch einen runden Kanal von %1 mm</translation>
     </message>
 </context>
 <context>
@@ -2168,6 +2239,10 @@
         <source>Because</source>
         <translation>Weil</translation>
     </message>
+    <message>
+        <source>matched by %1: Y same place, N another</source>
+        <translation>zugeordnet nach %1: Y dieselbe Stelle, N eine andere</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::ChecksModel</name>
@@ -2265,6 +2340,10 @@
         <source>The course shows five points at most; take one out with Space first.</source>
         <translation>Der Verlauf zeigt höchstens fünf Punkte; zuerst einen mit der Leertaste herausnehmen.</translation>
     </message>
+    <message>
+        <source>Kept as two places; neither is compared with the other.</source>
+        <translation>Als zwei Stellen behalten; keine wird mit der anderen verglichen.</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::Corner</name>
@@ -2299,6 +2378,22 @@
     <message>
         <source>feed silent since %1</source>
         <translation>Leitung stumm seit %1</translation>
+    </message>
+    <message>
+        <source>gas shown</source>
+        <translation>gezeigtes Gas</translation>
+    </message>
+    <message>
+        <source>Leaks at points shown as helium, as measured, or as the air they would pass</source>
+        <translation>Lecks an den Punkten als Helium gezeigt, wie gemessen, oder als die Luft, die sie durchließen</translation>
+    </message>
+    <message>
+        <source>helium</source>
+        <translation>Helium</translation>
+    </message>
+    <message>
+        <source>as air</source>
+        <translation>als Luft</translation>
     </message>
 </context>
 <context>
@@ -2675,6 +2770,14 @@
         <source>Repair</source>
         <translation>Reparatur</translation>
     </message>
+    <message>
+        <source>Rate, air</source>
+        <translation>Rate, Luft</translation>
+    </message>
+    <message>
+        <source>Rate, He</source>
+        <translation>Rate, He</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::FirstStart</name>
@@ -2860,16 +2963,20 @@
         <translation>Gehe zu</translation>
     </message>
     <message>
-        <source>point number, joint, object or command</source>
-        <translation>Punktnummer, Fügestelle, Objekt oder Befehl</translation>
-    </message>
-    <message>
         <source>go to</source>
         <translation>gehe zu</translation>
     </message>
     <message>
         <source>places that match</source>
         <translation>passende Stellen</translation>
+    </message>
+    <message>
+        <source>point number, joint, job, object or command</source>
+        <translation>Punktnummer, Verbindung, Auftrag, Objekt oder Befehl</translation>
+    </message>
+    <message>
+        <source>Nothing here is called so.</source>
+        <translation>Nichts hier heißt so.</translation>
     </message>
 </context>
 <context>
@@ -3268,6 +3375,14 @@
     <message>
         <source>working out …  shown: of %1</source>
         <translation>wird ausgerechnet …  gezeigt: von %1</translation>
+    </message>
+    <message>
+        <source>Repairs</source>
+        <translation>Reparaturen</translation>
+    </message>
+    <message>
+        <source> It cures: not to be sprayed before %1 %2.</source>
+        <translation> Es härtet aus: nicht absprühen vor %1 %2.</translation>
     </message>
 </context>
 <context>
@@ -3679,6 +3794,10 @@
     <message>
         <source>&amp;Presenter …</source>
         <translation>&amp;Presenter …</translation>
+    </message>
+    <message>
+        <source>Add an &amp;amendment …</source>
+        <translation>&amp;Nachtrag anfügen …</translation>
     </message>
 </context>
 <context>
@@ -4117,6 +4236,41 @@
     <message>
         <source>name</source>
         <translation>Name</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::PhotoStrip</name>
+    <message>
+        <source>Take out</source>
+        <translation>Herausnehmen</translation>
+    </message>
+    <message>
+        <source>Photos</source>
+        <translation>Fotos</translation>
+    </message>
+    <message>
+        <source>Add photos …</source>
+        <translation>Fotos hinzufügen …</translation>
+    </message>
+    <message>
+        <source>Paste</source>
+        <translation>Einfügen</translation>
+    </message>
+    <message>
+        <source>Ctrl+V in the list</source>
+        <translation>Strg+V in der Liste</translation>
+    </message>
+    <message>
+        <source>Pictures (*.png *.jpg *.jpeg *.bmp *.gif *.tif *.tiff *.webp *.svg *.pdf)</source>
+        <translation>Bilder (*.png *.jpg *.jpeg *.bmp *.gif *.tif *.tiff *.webp *.svg *.pdf)</translation>
+    </message>
+    <message>
+        <source>photo %1</source>
+        <translation>Foto %1</translation>
+    </message>
+    <message>
+        <source>missing</source>
+        <translation>fehlt</translation>
     </message>
 </context>
 <context>
@@ -4603,6 +4757,132 @@
         <source>A temporary repair needs an owner and a date.</source>
         <translation>Eine vorläufige Reparatur braucht einen Zuständigen und ein Datum.</translation>
     </message>
+    <message>
+        <source>Ph&amp;otos</source>
+        <translation>F&amp;otos</translation>
+    </message>
+    <message>
+        <source>Store</source>
+        <translation>Speichern</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::RepairsPanel</name>
+    <message>
+        <source>open: may be sprayed from %1 %2</source>
+        <translation>offen: absprühen ab %1 %2</translation>
+    </message>
+    <message>
+        <source>open: spray again %1</source>
+        <translation>offen: erneut absprühen %1</translation>
+    </message>
+    <message>
+        <source>open: still over the limit</source>
+        <translation>offen: noch über dem Grenzwert</translation>
+    </message>
+    <message>
+        <source>open: sprayed again, no pressure rise since</source>
+        <translation>offen: erneut abgesprüht, seither kein Druckanstieg</translation>
+    </message>
+    <message>
+        <source>proven</source>
+        <translation>nachgewiesen</translation>
+    </message>
+    <message>
+        <source>repaired again later</source>
+        <translation>später erneut repariert</translation>
+    </message>
+    <message>
+        <source>below %1</source>
+        <translation>unter %1</translation>
+    </message>
+    <message>
+        <source>Repairs</source>
+        <translation>Reparaturen</translation>
+    </message>
+    <message>
+        <source>Points</source>
+        <translation>Punkte</translation>
+    </message>
+    <message>
+        <source>What was done</source>
+        <translation>Was getan wurde</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>Stand</translation>
+    </message>
+    <message>
+        <source>As found</source>
+        <translation>Vorgefunden</translation>
+    </message>
+    <message>
+        <source>As left</source>
+        <translation>Hinterlassen</translation>
+    </message>
+    <message>
+        <source>Until</source>
+        <translation>Bis</translation>
+    </message>
+    <message>
+        <source>Open, add photos …</source>
+        <translation>Öffnen, Fotos hinzufügen …</translation>
+    </message>
+    <message>
+        <source>Spray again</source>
+        <translation>Erneut absprühen</translation>
+    </message>
+    <message>
+        <source>Back (Esc)</source>
+        <translation>Zurück (Esc)</translation>
+    </message>
+    <message>
+        <source>permanent</source>
+        <translation>endgültig</translation>
+    </message>
+    <message>
+        <source>no date</source>
+        <translation>ohne Datum</translation>
+    </message>
+    <message>
+        <source>overdue, %1</source>
+        <translation>überfällig, %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>, %n photo(s)</source>
+        <translation>
+            <numerusform>, %n Foto</numerusform>
+            <numerusform>, %n Fotos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>temporary, from job %1</source>
+        <translation>behelfsmäßig, aus Auftrag %1</translation>
+    </message>
+    <message>
+        <source>No repair was logged in this job.</source>
+        <translation>In diesem Auftrag ist keine Reparatur eingetragen.</translation>
+    </message>
+    <message>
+        <source>no pressure rise</source>
+        <translation>kein Druckanstieg</translation>
+    </message>
+    <message>
+        <source>leaks %1 as air</source>
+        <translation>Lecks %1 als Luft</translation>
+    </message>
+    <message>
+        <source>pressure rise not judged</source>
+        <translation>Druckanstieg nicht ausgewertet</translation>
+    </message>
+    <message>
+        <source>, base pressure %1 mbar</source>
+        <translation>, Enddruck %1 mbar</translation>
+    </message>
+    <message>
+        <source>Before the repairs: %1. After: %2.</source>
+        <translation>Vor den Reparaturen: %1. Danach: %2.</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::RiseDialog</name>
@@ -4997,6 +5277,24 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>Approved and locked.</source>
         <translation>Freigegeben und gesperrt.</translation>
+    </message>
+    <message>
+        <source>, amended %1 by %2</source>
+        <translation>, Nachtrag %1 von %2</translation>
+    </message>
+    <message>
+        <source>
+Amendment: “%1”</source>
+        <translation>
+Nachtrag: „%1“</translation>
+    </message>
+    <message>
+        <source>Amendments are for signed jobs; change the record itself.</source>
+        <translation>Nachträge gibt es nur zu unterschriebenen Aufträgen; ändern Sie die Aufzeichnung selbst.</translation>
+    </message>
+    <message>
+        <source>Amendment signed and added.</source>
+        <translation>Nachtrag unterschrieben und angefügt.</translation>
     </message>
 </context>
 <context>
@@ -5502,6 +5800,10 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>This time has not come yet; the sheet is of %1.</source>
         <translation>Diese Uhrzeit ist noch nicht gekommen; das Blatt ist vom %1.</translation>
+    </message>
+    <message>
+        <source>The repair at point %1 still cures: it may be sprayed from %2 %3.</source>
+        <translation>Die Reparatur an Punkt %1 härtet noch aus: absprühen ab %2 %3.</translation>
     </message>
 </context>
 <context>
