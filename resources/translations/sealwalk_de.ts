@@ -1086,7 +1086,7 @@
     </message>
     <message>
         <source>Overdue temporary repairs: %1.</source>
-        <translation>Überfällige Behelfsreparaturen: %1.</translation>
+        <translation>Überfällige vorläufige Reparaturen: %1.</translation>
     </message>
 </context>
 <context>
@@ -1128,7 +1128,7 @@
     </message>
     <message>
         <source>Nobody in this history has a signing key yet; Sign off adds one.</source>
-        <translation>Noch niemand in dieser Historie hat einen Unterschriftsschlüssel; die Abnahme legt einen an.</translation>
+        <translation>Noch niemand in dieser Historie hat einen Unterschriftsschlüssel; „Freigeben“ legt einen an.</translation>
     </message>
 </context>
 <context>
@@ -2972,7 +2972,7 @@
     </message>
     <message>
         <source>point number, joint, job, object or command</source>
-        <translation>Punktnummer, Verbindung, Auftrag, Objekt oder Befehl</translation>
+        <translation>Punktnummer, Fügestelle, Auftrag, Objekt oder Befehl</translation>
     </message>
     <message>
         <source>Nothing here is called so.</source>
@@ -4857,7 +4857,7 @@
     </message>
     <message>
         <source>temporary, from job %1</source>
-        <translation>behelfsmäßig, aus Auftrag %1</translation>
+        <translation>vorläufig, aus Auftrag %1</translation>
     </message>
     <message>
         <source>No repair was logged in this job.</source>
