@@ -4872,6 +4872,10 @@
         <translation>Lecks %1 als Luft</translation>
     </message>
     <message>
+        <source>leaks at most %1 as air</source>
+        <translation>Lecks höchstens %1 als Luft</translation>
+    </message>
+    <message>
         <source>pressure rise not judged</source>
         <translation>Druckanstieg nicht ausgewertet</translation>
     </message>

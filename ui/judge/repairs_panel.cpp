@@ -82,10 +82,11 @@ QString worst(const std::vector<analysis::PointFinding>& findings, const model::
             most = &finding;
     if (most == nullptr)
         return {};
+    const auto shown = [&](LeakRate helium) { return text(report::screenRate(unit.ofHelium(helium))); };
     if (most->rate)
-        return text(unit.print(*most->rate));
+        return shown(*most->rate);
     if (most->bound)
-        return RepairsPanel::tr("below %1").arg(text(unit.print(*most->bound)));
+        return RepairsPanel::tr("below %1").arg(shown(*most->bound));
     return QStringLiteral("–");
 }
 
@@ -114,7 +115,7 @@ RepairsPanel::RepairsPanel(JobSession& session, QWidget* parent)
     m_table->horizontalHeader()->setHighlightSections(false);
     m_table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     for (const auto& [column, width] :
-         {std::pair{Points, 60}, {Done, 190}, {State, 230}, {Before, 96}, {After, 110}, {Until, 90}})
+         {std::pair{Points, 60}, {Done, 170}, {State, 180}, {Before, 150}, {After, 150}, {Until, 90}})
         m_table->setColumnWidth(column, width);
     m_table->horizontalHeader()->setSectionResizeMode(State, QHeaderView::Stretch);
     m_totals->setWordWrap(true);
@@ -162,6 +163,9 @@ void RepairsPanel::refresh()
     if (!m_session.hasJob())
         return;
     const model::Job& job = m_session.job();
+    const QString unit = text(report::shownUnit(job.setup).head());
+    m_table->horizontalHeaderItem(Before)->setText(tr("As found") + QStringLiteral(", ") + unit);
+    m_table->horizontalHeaderItem(After)->setText(tr("As left") + QStringLiteral(", ") + unit);
     const Timestamp now = Timestamp::now();
     for (const bool open : {true, false})
         for (const model::Repair& repair : job.repairs)
@@ -233,8 +237,11 @@ QString RepairsPanel::totalsText() const
         if (test == nullptr)
             return tr("no pressure rise");
         const auto rise = analysis::judgeRise(*test, job, m_session.object());
-        QString said = rise ? tr("leaks %1 as air").arg(text(unit.print(rise->leakRate)))
-                            : tr("pressure rise not judged");
+        QString said = tr("pressure rise not judged");
+        if (rise && rise->separable)
+            said = tr("leaks %1 as air").arg(text(unit.printWithUnit(rise->leakRate)));
+        else if (rise)
+            said = tr("leaks at most %1 as air").arg(text(unit.printWithUnit(rise->high)));
         if (test->basePressure)
             said +=
                 tr(", base pressure %1 mbar").arg(text(report::printRate(inMillibars(*test->basePressure))));

@@ -189,6 +189,8 @@ TEST_F(Judge, ARepairIsOpenUntilSprayedAgainAndTheTotalMeasured)
     page->findChild<QPushButton*>(QStringLiteral("showRepairs"))->click();
     auto* repairs = page->findChild<QTableWidget*>(QStringLiteral("repairs"));
     ASSERT_NE(repairs, nullptr);
+    // Regression: rates stood there without unit and gas.
+    EXPECT_TRUE(repairs->horizontalHeaderItem(4)->text().endsWith(QStringLiteral("mbar·l/s He")));
     ASSERT_EQ(repairs->rowCount(), 1);
     const auto state = [&] { return repairs->item(0, 2)->text(); };
     EXPECT_EQ(state(), QStringLiteral("open: spray again 3"));
