@@ -496,6 +496,18 @@
         <source>comparing: a proposed match is the same place, or another</source>
         <translation>Vergleich: eine vorgeschlagene Zuordnung ist dieselbe Stelle oder eine andere</translation>
     </message>
+    <message>
+        <source>in a narrow window: call, sheet in turn</source>
+        <translation>im schmalen Fenster: Aufruf, Blatt im Wechsel</translation>
+    </message>
+    <message>
+        <source>a verdict of one&apos;s own, a concession</source>
+        <translation>ein eigenes Urteil, ein Zugeständnis</translation>
+    </message>
+    <message>
+        <source>in a narrow window: map, findings, balance in turn</source>
+        <translation>im schmalen Fenster: Karte, Befunde, Bilanz der Reihe nach</translation>
+    </message>
 </context>
 <context>
     <name>OwedWords</name>
@@ -691,6 +703,17 @@
     <message>
         <source>not tested</source>
         <translation>nicht geprüft</translation>
+    </message>
+    <message>
+        <source>nothing left to spray</source>
+        <translation>nichts mehr zu sprühen</translation>
+    </message>
+    <message numerus="yes">
+        <source>about %n min left</source>
+        <translation>
+            <numerusform>etwa %n min übrig</numerusform>
+            <numerusform>etwa %n min übrig</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -3384,6 +3407,14 @@
         <source> It cures: not to be sprayed before %1 %2.</source>
         <translation> Es härtet aus: nicht absprühen vor %1 %2.</translation>
     </message>
+    <message>
+        <source>Map</source>
+        <translation>Karte</translation>
+    </message>
+    <message>
+        <source>Balance and repair</source>
+        <translation>Bilanz und Reparatur</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::KeyCard</name>
@@ -4167,6 +4198,13 @@
     <message>
         <source>ready to start</source>
         <translation>bereit</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::PageTabs</name>
+    <message>
+        <source>Parts of this page</source>
+        <translation>Teile dieser Seite</translation>
     </message>
 </context>
 <context>
@@ -5887,6 +5925,14 @@ Nachtrag: „%1“</translation>
         <source>“%1” is not a day on which readings can have been taken.</source>
         <translation>„%1“ ist kein Tag, an dem gemessen worden sein kann.</translation>
     </message>
+    <message>
+        <source>Call</source>
+        <translation>Aufruf</translation>
+    </message>
+    <message>
+        <source>Sheet</source>
+        <translation>Blatt</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::StageField</name>
@@ -6223,6 +6269,25 @@ Nachtrag: „%1“</translation>
     </message>
 </context>
 <context>
+    <name>sealwalk::ui::WalkLine</name>
+    <message>
+        <source>Order …  P</source>
+        <translation>Reihenfolge …  P</translation>
+    </message>
+    <message>
+        <source>Change the order of the walk</source>
+        <translation>Reihenfolge des Rundgangs ändern</translation>
+    </message>
+    <message>
+        <source>&lt;b&gt;%1&lt;/b&gt; of %2</source>
+        <translation>&lt;b&gt;%1&lt;/b&gt; von %2</translation>
+    </message>
+    <message>
+        <source>then %1</source>
+        <translation>dann %1</translation>
+    </message>
+</context>
+<context>
     <name>sealwalk::ui::WalkModel</name>
     <message>
         <source>void, again</source>
@@ -6266,17 +6331,6 @@ Nachtrag: „%1“</translation>
     <message>
         <source>&lt;b&gt;%1&lt;/b&gt; of %2</source>
         <translation>&lt;b&gt;%1&lt;/b&gt; von %2</translation>
-    </message>
-    <message>
-        <source>nothing left to spray</source>
-        <translation>nichts mehr zu sprühen</translation>
-    </message>
-    <message numerus="yes">
-        <source>about %n min left</source>
-        <translation>
-            <numerusform>etwa %n min übrig</numerusform>
-            <numerusform>etwa %n min übrig</numerusform>
-        </translation>
     </message>
     <message>
         <source>jump</source>

@@ -181,7 +181,7 @@
     </message>
   </context>
   <context>
-    <name>sealwalk::ui::WalkPanel</name>
+    <name>SprayWords</name>
     <message numerus="yes">
       <source>about %n min left</source>
       <translation>

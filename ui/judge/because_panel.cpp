@@ -69,8 +69,8 @@ QString BecausePanel::chainOf(const analysis::PointFinding& finding, const repor
         row(tr("this reading by itself"), rate(*corrected.rate), {});
     if (scale.gas.isAir() && corrected.rate)
         row(tr("the same as air"), rate(scale.gas.ofHelium(*corrected.rate)),
-            tr("through one round channel of %1 mm").arg(
-                QLocale().toString(inMillimetres(m_session.job().setup.leakPath), 'g', 3)));
+            tr("through one round channel of %1 mm")
+                .arg(QLocale().toString(inMillimetres(m_session.job().setup.leakPath), 'g', 3)));
     if (corrected.smallestDetectable)
         row(tr("smallest detectable then"), rate(*corrected.smallestDetectable), {});
     return QStringLiteral("<table cellspacing='6'>%1</table>").arg(rows);

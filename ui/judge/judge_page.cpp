@@ -17,6 +17,7 @@
 #include "ui/render/icon.h"
 #include "ui/render/theme.h"
 #include "ui/session/map_options.h"
+#include "ui/widgets/page_tabs.h"
 
 #include <QApplication>
 #include <QClipboard>
@@ -41,6 +42,7 @@ namespace sealwalk::ui {
 namespace {
 
 constexpr int kMapWidth = 572;
+constexpr int kSideBySideNeeds = 1180; // px of page, the width at which every stage changes its plan
 
 report::MapScale scaleOf(const JobSession& session)
 {
@@ -79,7 +81,8 @@ JudgePage::JudgePage(JobSession& session, QWidget* parent)
     , m_work(new JudgeWork(session, this))
 {
     auto* right = new QSplitter(Qt::Vertical, this);
-    right->addWidget(makeTable());
+    QWidget* table = makeTable();
+    right->addWidget(table);
     right->addWidget(makeLower());
     right->setStretchFactor(0, 5);
     right->setStretchFactor(1, 4);
@@ -90,9 +93,13 @@ JudgePage::JudgePage(JobSession& session, QWidget* parent)
     row->setStretchFactor(1, 1);
     row->setSizes({kMapWidth, 794});
     row->setChildrenCollapsible(false);
+    m_tabs =
+        new PageTabs(row, {{tr("Map"), m_map}, {tr("Findings"), table}, {tr("Balance and repair"), m_lower}},
+                     kSideBySideNeeds, this);
+    m_tabs->bringUp(table);
     auto* all = new QVBoxLayout(this);
     all->setContentsMargins(0, 0, 0, 0);
-    all->addWidget(row);
+    all->addWidget(m_tabs);
     setFocusProxy(m_table);
     makeKeys();
 
@@ -196,7 +203,7 @@ QWidget* JudgePage::makeTable()
         }
         refreshBecause();
     });
-    connect(m_table, &QTableView::activated, this, [this] { m_lower->setCurrentIndex(1); });
+    connect(m_table, &QTableView::activated, this, [this] { showBecause(); });
     return part;
 }
 
@@ -247,13 +254,10 @@ QWidget* JudgePage::makeLower()
     connect(repairs, &QPushButton::clicked, this, &JudgePage::showRepairs);
     connect(m_repairs, &RepairsPanel::editWanted, this, &JudgePage::editRepair);
     connect(m_repairs, &RepairsPanel::proofWanted, this, &JudgePage::proveRepair);
-    connect(m_repairs, &RepairsPanel::left, this, [this] {
-        m_lower->setCurrentIndex(0);
-        m_table->setFocus();
-    });
+    connect(m_repairs, &RepairsPanel::left, this, &JudgePage::backToTable);
     connect(m_repair, &QPushButton::clicked, this, &JudgePage::logRepairs);
     connect(verdict, &QPushButton::clicked, this, &JudgePage::judgeByHand);
-    connect(because, &QPushButton::clicked, this, [this] { m_lower->setCurrentIndex(1); });
+    connect(because, &QPushButton::clicked, this, &JudgePage::showBecause);
     return m_lower;
 }
 
@@ -264,15 +268,18 @@ void JudgePage::makeKeys()
         shortcut->setContext(Qt::WidgetWithChildrenShortcut);
         connect(shortcut, &QShortcut::activated, this, act);
     };
-    key(Qt::Key_E, m_table, [this] { m_map->toggleEchoes(); });
-    key(Qt::Key_F, m_table, [this] { m_map->toggleStanding(); });
+    for (QWidget* where : std::initializer_list<QWidget*>{m_table, m_map}) {
+        key(Qt::Key_E, where, [this] { m_map->toggleEchoes(); });
+        key(Qt::Key_F, where, [this] { m_map->toggleStanding(); });
+        for (int sheet = 0; sheet < 9; ++sheet)
+            key(QKeySequence(Qt::Key_1 + sheet), where, [this, sheet] { m_map->chooseSheet(sheet); });
+    }
+    key(Qt::Key_M, this, [this] { m_tabs->next(); });
     key(Qt::Key_T, m_table, [this] { m_ends->openNextRound(); });
     key(Qt::Key_V, m_table, [this] { m_ends->voidRun(); });
     key(Qt::Key_G, m_table, [this] { logRepairs(); });
     key(Qt::Key_J, m_table, [this] { judgeByHand(); });
     key(Qt::Key_R, m_table, [this] { showRepairs(); });
-    for (int sheet = 0; sheet < 9; ++sheet)
-        key(QKeySequence(Qt::Key_1 + sheet), m_table, [this, sheet] { m_map->chooseSheet(sheet); });
     key(Qt::Key_Space, m_table, [this] {
         const QModelIndex cell = m_table->currentIndex().siblingAtColumn(FindingsModel::RepairColumn);
         if (cell.isValid())
@@ -281,10 +288,27 @@ void JudgePage::makeKeys()
                 Qt::CheckStateRole);
     });
     key(QKeySequence::Copy, m_table, [this] { copyRows(); });
-    key(Qt::Key_Escape, this, [this] {
-        m_lower->setCurrentIndex(0);
-        m_table->setFocus();
+    key(Qt::Key_Escape, this, [this] { backToTable(); });
+    connect(m_tabs, &PageTabs::turned, this, [this](QWidget* part) {
+        if (m_tabs->isNarrow())
+            (part->isAncestorOf(m_table) ? static_cast<QWidget*>(m_table)
+             : part == m_lower           ? m_lower->currentWidget()
+                                         : part)
+                ->setFocus();
     });
+}
+
+void JudgePage::showBecause()
+{
+    m_lower->setCurrentWidget(m_because);
+    m_tabs->bringUp(m_lower);
+}
+
+void JudgePage::backToTable()
+{
+    m_lower->setCurrentIndex(0);
+    m_tabs->bringUp(m_table);
+    m_table->setFocus();
 }
 
 void JudgePage::showEvent(QShowEvent* event)
@@ -476,6 +500,7 @@ void JudgePage::showRepairs()
 {
     m_repairs->refresh();
     m_lower->setCurrentWidget(m_repairs);
+    m_tabs->bringUp(m_lower);
     m_repairs->setFocus();
 }
 

@@ -29,6 +29,7 @@ class FindingsModel;
 class JudgeWork;
 class MapPanel;
 class OpenEndsBar;
+class PageTabs;
 class RepairsPanel;
 
 class JudgePage : public QWidget
@@ -57,6 +58,8 @@ private:
     void sayWorkingOut();
     void choose(model::PointId point);
     [[nodiscard]] const analysis::PointFinding* chosen() const;
+    void showBecause();
+    void backToTable();
     void logRepairs();
     void editRepair(model::RepairId repair);
     void proveRepair(model::RepairId repair);
@@ -79,6 +82,7 @@ private:
     QGraphicsOpacityEffect* m_dim = nullptr;
     QTime m_workedOutAt;
     QStackedWidget* m_lower = nullptr;
+    PageTabs* m_tabs = nullptr;
     BecausePanel* m_because = nullptr;
     RepairsPanel* m_repairs = nullptr;
     QLabel* m_balanceText = nullptr;

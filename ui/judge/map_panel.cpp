@@ -25,6 +25,7 @@ MapPanel::MapPanel(JobSession& session, QWidget* parent)
     , m_reading(new SwitchRow(tr("Readings"), {tr("As read"), tr("Echoes taken out")}, this))
     , m_standing(new SwitchRow(tr("Standing"), {tr("As found"), tr("As left")}, this))
 {
+    setFocusProxy(m_view);
     m_tabs->setAccessibleName(tr("Sheets"));
     m_tabs->setExpanding(false);
     m_tabs->setDrawBase(false);

@@ -71,6 +71,7 @@ constexpr Row kSpray[] = {
     {"Up, Down", QT_TRANSLATE_NOOP("KeyTable", "look back and forth; with a number: its exponent")},
     {"M", QT_TRANSLATE_NOOP("KeyTable", "remark on the reading that comes")},
     {"L, I", QT_TRANSLATE_NOOP("KeyTable", "take the advice, go on anyway")},
+    {"Ctrl+M", QT_TRANSLATE_NOOP("KeyTable", "in a narrow window: call, sheet in turn")},
     {"Z, Q", QT_TRANSLATE_NOOP("KeyTable", "distance view, say the call again")},
 };
 
@@ -81,9 +82,11 @@ constexpr Row kJudge[] = {
     {"E, F", QT_TRANSLATE_NOOP("KeyTable", "echoes in or out, as found or as left")},
     {"1…9", QT_TRANSLATE_NOOP("KeyTable", "sheets")},
     {"G", QT_TRANSLATE_NOOP("KeyTable", "log repairs for the ticks")},
+    {"J", QT_TRANSLATE_NOOP("KeyTable", "a verdict of one's own, a concession")},
     {"T", QT_TRANSLATE_NOOP("KeyTable", "what settles the open points: make it the next round")},
     {"V", QT_TRANSLATE_NOOP("KeyTable", "void the points taken while the background moved")},
     {"R", QT_TRANSLATE_NOOP("KeyTable", "repairs: what is open, before and after")},
+    {"M", QT_TRANSLATE_NOOP("KeyTable", "in a narrow window: map, findings, balance in turn")},
 };
 
 constexpr Row kSignOff[] = {

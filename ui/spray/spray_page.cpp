@@ -21,8 +21,10 @@
 #include "ui/spray/touch_pad.h"
 #include "ui/spray/touch_size.h"
 #include "ui/spray/touch_strip.h"
+#include "ui/spray/walk_line.h"
 #include "ui/spray/walk_panel.h"
 #include "ui/widgets/date_field.h"
+#include "ui/widgets/page_tabs.h"
 
 #include <QDate>
 #include <QHBoxLayout>
@@ -30,6 +32,7 @@
 #include <QLabel>
 #include <QLocale>
 #include <QPushButton>
+#include <QShortcut>
 #include <QVBoxLayout>
 
 namespace sealwalk::ui {
@@ -38,8 +41,8 @@ namespace {
 
 constexpr int kCallWidth = 476;
 constexpr int kWalkWidth = 286;
-constexpr int kWalkNeeds = 1180; // narrower: the walk goes
-constexpr int kSheetNeeds = 900; // narrower still: the sheet goes; the call never does
+constexpr int kWalkNeeds = 1180; // narrower: the walk becomes a line
+constexpr int kSheetNeeds = 900; // narrower still: the sheet goes behind a tab
 
 } // namespace
 
@@ -50,15 +53,14 @@ SprayPage::SprayPage(JobSession& session, QWidget* parent)
     , m_call(new CallPanel(session, *m_controller, this))
     , m_sheetPart(makeSheetPart())
     , m_walk(new WalkPanel(session, *m_controller, this))
+    , m_walkLine(new WalkLine(*m_controller, this))
     , m_distance(new DistanceView(this))
     , m_pad(new TouchPad(*m_controller, this))
     , m_presenter(new Presenter(*m_controller, this))
 {
-    m_call->setFixedWidth(kCallWidth);
     m_walk->setFixedWidth(kWalkWidth);
 
     m_start = new QWidget(this);
-    m_start->setFixedWidth(kCallWidth);
     m_startText = new QLabel(m_start);
     m_startText->setWordWrap(true);
     m_startText->setFont(render::font(render::TextSize::Title));
@@ -72,23 +74,45 @@ SprayPage::SprayPage(JobSession& session, QWidget* parent)
     start->addWidget(m_startButton, 0, Qt::AlignLeft);
     start->addStretch();
 
-    auto* row = new QHBoxLayout(this);
+    m_callPart = new QWidget(this);
+    auto* callColumn = new QVBoxLayout(m_callPart);
+    callColumn->setContentsMargins(0, 0, 0, 0);
+    callColumn->setSpacing(0);
+    callColumn->addWidget(m_start, 1);
+    callColumn->addWidget(m_call, 1);
+    callColumn->addWidget(m_walkLine);
+    auto* body = new QWidget(this);
+    auto* row = new QHBoxLayout(body);
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(0);
-    row->addWidget(m_start);
-    row->addWidget(m_call);
+    row->addWidget(m_callPart);
     row->addWidget(m_sheetPart, 1);
     row->addWidget(m_walk);
+    m_tabs = new PageTabs(body, {{tr("Call"), m_callPart}, {tr("Sheet"), m_sheetPart}}, kSheetNeeds, this);
+    auto* all = new QVBoxLayout(this);
+    all->setContentsMargins(0, 0, 0, 0);
+    all->addWidget(m_tabs);
+    auto* turn = new QShortcut(Qt::CTRL | Qt::Key_M, this); // M alone is the remark
+    turn->setContext(Qt::WidgetWithChildrenShortcut);
+    connect(turn, &QShortcut::activated, m_tabs, &PageTabs::next);
+    connect(m_tabs, &PageTabs::turned, this, [this](const QWidget* part) {
+        if (part == m_callPart)
+            focusProxy()->setFocus();
+        else
+            m_sheet->setFocus();
+    });
 
     connect(m_startButton, &QPushButton::clicked, this, &SprayPage::startRound);
     connect(m_sheet, &render::SheetView::pointClicked, this, [this](model::PointId point) {
         m_session.select(point);
+        m_tabs->bringUp(m_call);
         m_call->setFocus();
     });
     connect(m_call, &CallPanel::distanceWanted, this, &SprayPage::toggleDistance);
     connect(m_call, &CallPanel::feedWanted, this, &SprayPage::feedWanted);
     connect(m_call, &CallPanel::orderWanted, this, &SprayPage::changeOrder);
     connect(m_walk, &WalkPanel::orderWanted, this, &SprayPage::changeOrder);
+    connect(m_walkLine, &WalkLine::orderWanted, this, &SprayPage::changeOrder);
     connect(m_call, &CallPanel::remarkWanted, this, &SprayPage::askRemark);
     connect(m_controller, &SprayController::changed, this, &SprayPage::refresh);
     connect(m_controller, &SprayController::ticked, this, &SprayPage::refreshClock);
@@ -140,6 +164,7 @@ void SprayPage::refresh()
     const bool hasRound = m_session.currentRound() != nullptr;
     m_call->setVisible(hasRound);
     m_start->setVisible(!hasRound);
+    m_walkLine->setVisible(hasRound && width() < kWalkNeeds);
     setFocusProxy(hasRound ? static_cast<QWidget*>(m_call) : m_startButton);
     if (!hasRound) {
         const bool hasPoints = m_session.hasJob() && !m_session.job().sketch.activePoints().empty();
@@ -362,9 +387,8 @@ void SprayPage::resizeEvent(QResizeEvent* event)
 {
     QWidget::resizeEvent(event);
     m_walk->setVisible(width() >= kWalkNeeds);
-    m_sheetPart->setVisible(width() >= kSheetNeeds);
-    m_call->setFixedWidth(width() >= kSheetNeeds ? kCallWidth : width());
-    m_start->setFixedWidth(m_call->width());
+    m_walkLine->setVisible(m_session.currentRound() != nullptr && width() < kWalkNeeds);
+    m_callPart->setFixedWidth(width() >= kSheetNeeds ? kCallWidth : width());
     m_distance->setGeometry(m_distance->parentWidget()->rect());
     placePad();
 }

@@ -20,9 +20,11 @@ namespace sealwalk::ui {
 
 class CallPanel;
 class DistanceView;
+class PageTabs;
 class Presenter;
 struct PresenterKeys;
 class TouchPad;
+class WalkLine;
 class WalkPanel;
 
 class SprayPage : public QWidget
@@ -69,6 +71,9 @@ private:
     QWidget* m_sheetPart;
     QLabel* m_sheetTitle;
     WalkPanel* m_walk;
+    WalkLine* m_walkLine;
+    PageTabs* m_tabs;
+    QWidget* m_callPart;
     DistanceView* m_distance;
     TouchPad* m_pad;
     Presenter* m_presenter;

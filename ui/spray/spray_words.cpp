@@ -3,6 +3,8 @@
 
 #include <QCoreApplication>
 
+#include <cmath>
+
 namespace sealwalk::ui {
 
 namespace {
@@ -140,6 +142,18 @@ QStringList choicesFor(SprayController::Prompt prompt)
         return {};
     }
     return {};
+}
+
+QString timeLeftText(const SprayController& controller)
+{
+    constexpr double kSecondsPerMinute = 60.0;
+    constexpr double kRecordingSeconds = 5.0; // common practice, no source: typing and moving on
+    const int open = static_cast<int>(controller.walk().size()) - controller.done();
+    const auto& timing = controller.timing();
+    const double perPoint = inSeconds(timing.dwell) + inSeconds(timing.wait) + kRecordingSeconds;
+    const int minutes = static_cast<int>(std::ceil(open * perPoint / kSecondsPerMinute));
+    return open == 0 ? words(QT_TRANSLATE_NOOP("SprayWords", "nothing left to spray"))
+                     : QCoreApplication::translate("SprayWords", "about %n min left", nullptr, minutes);
 }
 
 } // namespace sealwalk::ui

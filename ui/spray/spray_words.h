@@ -23,5 +23,7 @@ QString outcomeWord(model::Outcome outcome);
 const std::vector<model::Condition>& otherConditions();
 /// The reasons and conditions behind the digits of a prompt.
 QStringList choicesFor(SprayController::Prompt prompt);
+/// How long the rest of the walk takes, about.
+QString timeLeftText(const SprayController& controller);
 
 } // namespace sealwalk::ui

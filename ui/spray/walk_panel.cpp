@@ -4,6 +4,7 @@
 #include "ui/render/theme.h"
 #include "ui/spray/advice_card.h"
 #include "ui/spray/key_legend.h"
+#include "ui/spray/spray_words.h"
 #include "ui/spray/walk_delegate.h"
 
 #include <QHBoxLayout>
@@ -14,8 +15,6 @@
 #include <QTimer>
 #include <QVBoxLayout>
 
-#include <cmath>
-
 namespace sealwalk::ui {
 
 namespace {
@@ -24,8 +23,6 @@ using render::Role;
 using render::TextSize;
 
 constexpr int kThreadHeight = 8;
-constexpr double kSecondsPerMinute = 60.0;
-constexpr double kRecordingSeconds = 5.0; // common practice, no source: typing and moving on
 
 } // namespace
 
@@ -143,11 +140,7 @@ void WalkPanel::refresh()
     const int done = m_controller.done();
     m_count->setText(tr("<b>%1</b> of %2").arg(done).arg(all));
     m_thread->setShare(all > 0 ? static_cast<double>(done) / all : 0.0);
-    const auto& timing = m_controller.timing();
-    const double perPoint = inSeconds(timing.dwell) + inSeconds(timing.wait) + kRecordingSeconds;
-    const int minutes = static_cast<int>(std::ceil((all - done) * perPoint / kSecondsPerMinute));
-    m_timeLeft->setText(all == done ? tr("nothing left to spray")
-                                    : tr("about %n min left", nullptr, minutes));
+    m_timeLeft->setText(timeLeftText(m_controller));
     showCalled();
 }
 

@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Map, table and ticks of the judge stage, through the real widgets.
 #include "tests/support/temporary_history.h"
+#include "ui/judge/because_panel.h"
 #include "ui/judge/findings_filter.h"
 #include "ui/judge/findings_model.h"
 #include "ui/judge/judge_page.h"
+#include "ui/judge/map_panel.h"
 #include "ui/judge/photo_strip.h"
 #include "ui/judge/repair_dialog.h"
 #include "ui/session/job_files.h"
@@ -225,6 +227,28 @@ TEST_F(Judge, ShowsMassFlowsAsMassFlows)
     const report::MapOptions options = mapOptions(history.session);
     EXPECT_EQ(options.unit, "g/yr");
     EXPECT_NEAR(options.shownPerSi * millibarLitresPerSecond(1.0).si(), 5178.7498, 5178.7498e-6);
+}
+
+// Property: in a narrow window map, findings and figures come in turn, and every key still finds its part.
+TEST_F(Judge, ANarrowWindowShowsOnePartAtATime)
+{
+    page->resize(960, 460);
+    EXPECT_TRUE(table->isVisible());
+    auto* map = page->findChild<MapPanel*>();
+    ASSERT_NE(map, nullptr);
+    EXPECT_FALSE(map->isVisible());
+    QTest::keyClick(table, Qt::Key_Return); // why
+    EXPECT_FALSE(table->isVisible());
+    EXPECT_TRUE(page->findChild<BecausePanel*>()->isVisible());
+    QTest::keyClick(page->findChild<BecausePanel*>(), Qt::Key_Escape);
+    EXPECT_TRUE(table->isVisible());
+    EXPECT_TRUE(table->hasFocus());
+    QTest::keyClick(table, Qt::Key_M);
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_M);
+    EXPECT_TRUE(map->isVisible());
+    const bool asLeft = map->asLeft();
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_F);
+    EXPECT_NE(map->asLeft(), asLeft);
 }
 
 } // namespace
