@@ -94,7 +94,9 @@ EnteredNumber complete(double mantissa, int exponent)
     if (*first == '+')
         ++first;
     std::from_chars(first, text.data() + text.size(), power);
-    entered.readBack = text.substr(0, e) + 'e' + std::to_string(power);
+    entered.shownExponent = power;
+    // With its plus: without one an exponent reads as negative, and this text is read again.
+    entered.readBack = text.substr(0, e) + (power > 0 ? "e+" : "e") + std::to_string(power);
     return entered;
 }
 

@@ -27,7 +27,10 @@ struct EnteredNumber
     double mantissa = 0.0;       ///< as typed, when there are digits
     std::optional<int> exponent; ///< with its sign, when typed
     std::optional<double> value; ///< only when Complete; above zero and finite
-    std::string readBack;        ///< "3.2e-7" normalised, when Complete; the digits so far otherwise
+    /// "3.2e-7" or "1.5e+1" normalised, when Complete: read again it is the same value. The digits so far
+    /// otherwise.
+    std::string readBack;
+    std::optional<int> shownExponent; ///< of `readBack`, when Complete: "32-8" reads back with -7
 
     bool operator==(const EnteredNumber&) const = default;
 };

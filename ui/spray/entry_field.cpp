@@ -29,13 +29,16 @@ std::vector<Piece> piecesOf(const QString& typed, std::optional<int> offered)
 {
     const EnteredNumber number = readEntered(typed.toStdString());
     const auto exponentText = [](int exponent) {
-        return exponent < 0 ? kTrueMinus + QString::number(-exponent) : QString::number(exponent);
+        return exponent < 0   ? kTrueMinus + QString::number(-exponent)
+               : exponent > 0 ? QLatin1Char('+') + QString::number(exponent)
+                              : QStringLiteral("0");
     };
     if (number.state == EnteredNumber::State::Complete) {
         const QString read = QString::fromStdString(number.readBack);
         const auto e = read.indexOf(QLatin1Char('e'));
         return {{read.left(e) + QLatin1Char('e'), render::Weight::Normal, Role::Ink},
-                {exponentText(*number.exponent), render::Weight::Bold, Role::Ink}};
+                // Not the one typed: "32-8" stands there as 3.2e−7.
+                {exponentText(number.shownExponent.value_or(0)), render::Weight::Bold, Role::Ink}};
     }
     std::vector<Piece> pieces{{typed, render::Weight::Normal, Role::Ink}};
     if (number.state == EnteredNumber::State::Mantissa && offered)

@@ -186,7 +186,7 @@ void SprayController::enterNumber()
     case EnteredNumber::State::Mantissa:
         if (!m_exponentOffered) {
             m_exponentOffered = true; // never stored without an exponent that was seen
-            m_question = tr("Enter again takes e%1; Up and Down change it.").arg(m_exponent);
+            m_question = exponentQuestion();
             emit changed();
             return;
         }
@@ -220,13 +220,19 @@ void SprayController::enterNumber()
     storeDraft(std::move(draft));
 }
 
+QString SprayController::exponentQuestion() const
+{
+    const QString sign = m_exponent > 0 ? QStringLiteral("+") : QString();
+    return tr("Enter again takes e%1; Up and Down change it.").arg(sign + QString::number(m_exponent));
+}
+
 void SprayController::enterBackground()
 {
     const std::optional<LeakRate> rate = value();
     const EnteredNumber number = entered();
     if (number.state == EnteredNumber::State::Mantissa && !m_exponentOffered) {
         m_exponentOffered = true;
-        m_question = tr("Enter again takes e%1; Up and Down change it.").arg(m_exponent);
+        m_question = exponentQuestion();
         emit changed();
         return;
     }

@@ -162,6 +162,7 @@ private:
     void lookAtFeed();
     void addFeed(ReadingDraft& draft);
     void clearEntry();
+    [[nodiscard]] QString exponentQuestion() const;
     void keepTrackOfSpray(bool running);
     void resumeAfterStop();
     [[nodiscard]] std::string trackName() const;

@@ -10,12 +10,14 @@ namespace sealwalk::ui {
 
 namespace {
 
-/// Three digits, as a detector shows them: "2.93e-4".
+/// Three digits, as a detector shows them: "2.93e-4", and "2.50e+1": an exponent without its plus is taken
+/// as negative.
 std::string asTyped(double number)
 {
     const QString text = QString::number(number, 'e', 2);
     const auto e = text.indexOf(QLatin1Char('e'));
-    return text.left(e).toStdString() + "e" + std::to_string(text.mid(e + 1).toInt());
+    const int exponent = text.mid(e + 1).toInt();
+    return text.left(e).toStdString() + (exponent > 0 ? "e+" : "e") + std::to_string(exponent);
 }
 
 } // namespace

@@ -15,7 +15,9 @@ constexpr qint64 kTwiceMilliseconds = 2000;
 
 QString exponentText(int exponent)
 {
-    return exponent < 0 ? QChar(0x2212) + QString::number(-exponent) : QString::number(exponent);
+    return exponent < 0   ? QChar(0x2212) + QString::number(-exponent)
+           : exponent > 0 ? QLatin1Char('+') + QString::number(exponent)
+                          : QStringLiteral("0");
 }
 
 } // namespace
@@ -81,8 +83,9 @@ void TouchStrip::refresh()
     m_condition->setWords(tr("Condition"), conditionWord(m_controller.condition()));
     m_void->setWords(tr("Void, skip"), tr("with reason"));
     const EnteredNumber number = m_controller.entered();
-    m_exponent->setWords(tr("Exponent +"), tr("now %1").arg(exponentText(
-                                               number.exponent.value_or(m_controller.offeredExponent()))));
+    m_exponent->setWords(
+        tr("Exponent +"),
+        tr("now %1").arg(exponentText(number.shownExponent.value_or(m_controller.offeredExponent()))));
     m_exponent->setEnabled(typed);
     m_correct->setWords(tr("Correct"), tr("last point"));
 }

@@ -3,6 +3,8 @@
 
 #include <gtest/gtest.h>
 
+#include <cstdlib>
+
 namespace sealwalk {
 namespace {
 
@@ -25,7 +27,22 @@ TEST(EnteredNumber, AnExponentAboveZeroNeedsItsPlus)
     EXPECT_EQ(*readEntered("1.5e+1").value, 15.0);
     EXPECT_EQ(*readEntered("1.5+1").value, 15.0);
     EXPECT_EQ(*readEntered("1.5 0").value, 1.5);
-    EXPECT_EQ(readEntered("1.5+1").readBack, "1.5e1");
+    EXPECT_EQ(readEntered("1.5+1").readBack, "1.5e+1");
+}
+
+// Regression: a value of 10 and more read back without its plus, and read again was taken as e-1.
+TEST(EnteredNumber, WhatIsReadBackIsTheSameValueAgain)
+{
+    for (const char* mantissa : {"1", "2.5", "32", "0.4"})
+        for (int exponent = -kLargestEnteredExponent; exponent <= kLargestEnteredExponent; ++exponent) {
+            const EnteredNumber first = withExponent(readEntered(mantissa), exponent);
+            const EnteredNumber again = readEntered(first.readBack);
+            if (std::abs(first.shownExponent.value_or(99)) > kLargestEnteredExponent)
+                continue; // 32e30 reads back as 3.2e+31, which nobody may type
+            ASSERT_EQ(again.state, State::Complete) << first.readBack;
+            EXPECT_EQ(again.value, first.value) << first.readBack;
+            EXPECT_EQ(again.exponent, first.shownExponent) << first.readBack;
+        }
 }
 
 TEST(EnteredNumber, TellsHowFarTheTypingHasCome)

@@ -106,6 +106,20 @@ TEST_F(Spray, ZeroAndBareMantissasAreNotStored)
     EXPECT_NEAR(inMillibarLitresPerSecond(*last().peak), 3.2e-8, 1e-18);
 }
 
+// Regression: Up from e0 came to stand for e-1, a hundredth of what was shown.
+TEST_F(Spray, TheExponentStepsThroughZero)
+{
+    type(QStringLiteral("3.2e+0"));
+    press(Qt::Key_Up);
+    ASSERT_TRUE(controller->value());
+    EXPECT_NEAR(inMillibarLitresPerSecond(*controller->value()), 32.0, 1e-9);
+    press(Qt::Key_Up);
+    EXPECT_NEAR(inMillibarLitresPerSecond(*controller->value()), 320.0, 1e-9);
+    for (int i = 0; i < 3; ++i)
+        press(Qt::Key_Down);
+    EXPECT_NEAR(inMillibarLitresPerSecond(*controller->value()), 0.32, 1e-9);
+}
+
 TEST_F(Spray, CorrectsTheLastEntryWithTwoKeysAndKeepsTheOld)
 {
     enterValue(QStringLiteral("3-7"));

@@ -142,6 +142,22 @@ TEST_F(FedRound, TheHighestCanBeTakenIntoTheField)
     EXPECT_FALSE(last().trace.empty());
 }
 
+// Regression: a highest of 10 and more in the detector's unit was stored with its exponent's sign turned.
+TEST_F(FedRound, AHighestAboveTenKeepsItsDecade)
+{
+    start();
+    detector.leak = 250.0;
+    detector.helium = true;
+    press(Qt::Key_Space);
+    ASSERT_TRUE(reaches(CallState::Read));
+    press(Qt::Key_Return); // takes it; that it is far above everything else is asked once
+    if (stored() == 0)
+        press(Qt::Key_Return);
+    ASSERT_EQ(stored(), 1u);
+    EXPECT_NEAR(inMillibarLitresPerSecond(*last().peak), 250.0, 2.5);
+    EXPECT_EQ(last().entered, "2.50e+2 mbar l/s");
+}
+
 // Property: where the feed saw nothing, Enter stores nothing; N says it, with the background of that moment.
 TEST_F(FedRound, NoRiseIsNoValue)
 {

@@ -16,7 +16,7 @@ namespace {
 
 constexpr SpraySound kAll[] = {SpraySound::Stored,    SpraySound::StoredOver, SpraySound::Go,
                                SpraySound::DwellOver, SpraySound::Hold,       SpraySound::FeedLost,
-                               SpraySound::Refused, SpraySound::Attention};
+                               SpraySound::Refused,   SpraySound::Attention};
 
 /// Strength of one frequency in samples (Goertzel's recurrence).
 double strength(std::span<const std::int16_t> samples, double hertz)
