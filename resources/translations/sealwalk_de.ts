@@ -497,16 +497,12 @@
         <translation>Vergleich: eine vorgeschlagene Zuordnung ist dieselbe Stelle oder eine andere</translation>
     </message>
     <message>
-        <source>in a narrow window: call, sheet in turn</source>
-        <translation>im schmalen Fenster: Aufruf, Blatt im Wechsel</translation>
-    </message>
-    <message>
         <source>a verdict of one&apos;s own, a concession</source>
         <translation>ein eigenes Urteil, ein Zugeständnis</translation>
     </message>
     <message>
-        <source>in a narrow window: map, findings, balance in turn</source>
-        <translation>im schmalen Fenster: Karte, Befunde, Bilanz der Reihe nach</translation>
+        <source>in a narrow window: the parts of the page in turn</source>
+        <translation>im schmalen Fenster: die Teile der Seite der Reihe nach</translation>
     </message>
 </context>
 <context>
@@ -2367,6 +2363,10 @@
         <source>Kept as two places; neither is compared with the other.</source>
         <translation>Als zwei Stellen behalten; keine wird mit der anderen verglichen.</translation>
     </message>
+    <message>
+        <source>Maps</source>
+        <translation>Karten</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::Corner</name>
@@ -3051,6 +3051,14 @@
     <message>
         <source>These jobs are on different test objects; mark two jobs on one object.</source>
         <translation>Diese Aufträge gehören zu verschiedenen Prüfobjekten; zwei von einem Objekt markieren.</translation>
+    </message>
+    <message>
+        <source>Test objects</source>
+        <translation>Prüfobjekte</translation>
+    </message>
+    <message>
+        <source>Jobs</source>
+        <translation>Aufträge</translation>
     </message>
 </context>
 <context>
@@ -5338,6 +5346,18 @@ Nachtrag: „%1“</translation>
         <source>Amendment signed and added.</source>
         <translation>Nachtrag unterschrieben und angefügt.</translation>
     </message>
+    <message>
+        <source>Questions</source>
+        <translation>Fragen</translation>
+    </message>
+    <message>
+        <source>Answer</source>
+        <translation>Antwort</translation>
+    </message>
+    <message>
+        <source>Decision</source>
+        <translation>Entscheidung</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::SketchCanvas</name>
@@ -5470,6 +5490,14 @@ Nachtrag: „%1“</translation>
     <message>
         <source>Sent to print.</source>
         <translation>Zum Druck gegeben.</translation>
+    </message>
+    <message>
+        <source>Drawing</source>
+        <translation>Zeichnung</translation>
+    </message>
+    <message>
+        <source>Joint and points</source>
+        <translation>Verbindung und Punkte</translation>
     </message>
 </context>
 <context>

@@ -9,8 +9,10 @@
 #include "ui/render/decade_ruler.h"
 #include "ui/render/plot_view.h"
 #include "ui/render/sheet_view.h"
+#include "ui/render/theme.h"
 #include "ui/session/job_session.h"
 #include "ui/widgets/heading.h"
+#include "ui/widgets/page_tabs.h"
 #include "ui/widgets/switch_row.h"
 
 #include <QComboBox>
@@ -32,6 +34,7 @@ namespace {
 constexpr std::size_t kMostFollowed = 5;
 constexpr int kRulerWidth = 116;
 constexpr int kJobWidth = 220;
+constexpr int kLeastJobWidth = 90;
 constexpr analysis::Change kKinds[] = {analysis::Change::New,           analysis::Change::Gone,
                                        analysis::Change::Grown,         analysis::Change::Shrunk,
                                        analysis::Change::NotComparable, analysis::Change::Same};
@@ -44,12 +47,15 @@ ComparePage::ComparePage(JobSession& session, QWidget* parent)
     , m_work([this](const Answer& answer) { deliver(answer); })
 {
     auto* below = new QSplitter(Qt::Horizontal, this);
-    below->addWidget(makeChanges());
-    below->addWidget(makeCourse());
+    QWidget* changes = makeChanges();
+    QWidget* course = makeCourse();
+    below->addWidget(changes);
+    below->addWidget(course);
     below->setSizes({824, 542});
     below->setChildrenCollapsible(false);
     auto* split = new QSplitter(Qt::Vertical, this);
-    split->addWidget(makeMaps());
+    QWidget* maps = makeMaps();
+    split->addWidget(maps);
     split->addWidget(below);
     split->setSizes({330, 274});
     split->setChildrenCollapsible(false);
@@ -57,7 +63,17 @@ ComparePage::ComparePage(JobSession& session, QWidget* parent)
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
     column->addWidget(makeBar());
-    column->addWidget(split, 1);
+    auto* tabs = new PageTabs(split, {{tr("Maps"), maps}, {tr("Changes"), changes}, {tr("Course"), course}},
+                              render::kPartsNeed, this);
+    tabs->bringUp(changes);
+    connect(tabs, &PageTabs::narrowed, this, [this](bool isNarrow) {
+        for (QComboBox* box : {m_first, m_second})
+            box->setMinimumWidth(isNarrow ? kLeastJobWidth : kJobWidth);
+    });
+    connect(tabs, &PageTabs::turned, this, [this](QWidget* part) {
+        (part->isAncestorOf(m_table) ? static_cast<QWidget*>(m_table) : part)->setFocus();
+    });
+    column->addWidget(tabs, 1);
     setFocusProxy(m_table);
 }
 

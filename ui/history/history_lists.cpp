@@ -4,7 +4,9 @@
 #include "ui/history/jobs_model.h"
 #include "ui/history/objects_model.h"
 #include "ui/render/icon.h"
+#include "ui/render/theme.h"
 #include "ui/session/job_session.h"
+#include "ui/widgets/page_tabs.h"
 
 #include <QHBoxLayout>
 #include <QHeaderView>
@@ -102,7 +104,10 @@ void HistoryLists::build()
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
     column->addLayout(bar);
-    column->addWidget(split, 1);
+    m_tabs = new PageTabs(split, {{tr("Test objects"), m_objects}, {tr("Jobs"), m_jobs}}, render::kPartsNeed,
+                          this);
+    m_tabs->bringUp(m_jobs);
+    column->addWidget(m_tabs, 1);
     setFocusProxy(m_search);
 
     connect(m_search, &QLineEdit::textChanged, this, [this] {

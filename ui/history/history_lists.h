@@ -17,6 +17,7 @@ namespace sealwalk::ui {
 class JobSession;
 class JobsModel;
 class ObjectsModel;
+class PageTabs;
 
 class HistoryLists : public QWidget
 {
@@ -57,6 +58,7 @@ private:
     QLineEdit* m_search = nullptr;
     QTableView* m_objects = nullptr;
     QTableView* m_jobs = nullptr;
+    PageTabs* m_tabs = nullptr;
     QPushButton* m_compare = nullptr;
     QPushButton* m_edit = nullptr;
     ObjectsModel* m_objectsModel = nullptr;

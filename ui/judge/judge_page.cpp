@@ -42,7 +42,7 @@ namespace sealwalk::ui {
 namespace {
 
 constexpr int kMapWidth = 572;
-constexpr int kSideBySideNeeds = 1180; // px of page, the width at which every stage changes its plan
+constexpr int kLeastJoint = 150;
 
 report::MapScale scaleOf(const JobSession& session)
 {
@@ -90,13 +90,22 @@ JudgePage::JudgePage(JobSession& session, QWidget* parent)
     auto* row = new QSplitter(Qt::Horizontal, this);
     row->addWidget(m_map);
     row->addWidget(right);
+    row->setStretchFactor(0, 1); // what a larger screen gives goes to both
     row->setStretchFactor(1, 1);
     row->setSizes({kMapWidth, 794});
     row->setChildrenCollapsible(false);
     m_tabs =
         new PageTabs(row, {{tr("Map"), m_map}, {tr("Findings"), table}, {tr("Balance and repair"), m_lower}},
-                     kSideBySideNeeds, this);
+                     render::kListsNeed, this);
     m_tabs->bringUp(table);
+    connect(m_tabs, &PageTabs::narrowed, this, [this] {
+        // Stretched, the joint would be the one squeezed to nothing: then the table scrolls instead.
+        constexpr int kOtherColumns = 720;
+        const bool isTight = width() < kOtherColumns + kLeastJoint;
+        m_table->horizontalHeader()->setSectionResizeMode(
+            FindingsModel::JointColumn, isTight ? QHeaderView::Interactive : QHeaderView::Stretch);
+        m_table->horizontalHeader()->resizeSection(FindingsModel::JointColumn, kLeastJoint);
+    });
     auto* all = new QVBoxLayout(this);
     all->setContentsMargins(0, 0, 0, 0);
     all->addWidget(m_tabs);
@@ -274,7 +283,6 @@ void JudgePage::makeKeys()
         for (int sheet = 0; sheet < 9; ++sheet)
             key(QKeySequence(Qt::Key_1 + sheet), where, [this, sheet] { m_map->chooseSheet(sheet); });
     }
-    key(Qt::Key_M, this, [this] { m_tabs->next(); });
     key(Qt::Key_T, m_table, [this] { m_ends->openNextRound(); });
     key(Qt::Key_V, m_table, [this] { m_ends->voidRun(); });
     key(Qt::Key_G, m_table, [this] { logRepairs(); });
@@ -290,11 +298,10 @@ void JudgePage::makeKeys()
     key(QKeySequence::Copy, m_table, [this] { copyRows(); });
     key(Qt::Key_Escape, this, [this] { backToTable(); });
     connect(m_tabs, &PageTabs::turned, this, [this](QWidget* part) {
-        if (m_tabs->isNarrow())
-            (part->isAncestorOf(m_table) ? static_cast<QWidget*>(m_table)
-             : part == m_lower           ? m_lower->currentWidget()
-                                         : part)
-                ->setFocus();
+        (part->isAncestorOf(m_table) ? static_cast<QWidget*>(m_table)
+         : part == m_lower           ? m_lower->currentWidget()
+                                     : part)
+            ->setFocus();
     });
 }
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/prepare/folding_columns.h"
 
+#include "ui/render/theme.h"
+
 #include <QResizeEvent>
 #include <QScrollArea>
 #include <QSplitter>
@@ -9,8 +11,6 @@
 namespace sealwalk::ui {
 
 namespace {
-
-constexpr int kFoldsBelow = 1180; // px of page, the width at which every stage changes its plan
 
 QScrollArea* scrollArea(QWidget* parent)
 {
@@ -73,7 +73,7 @@ void FoldingColumns::fold(bool folded)
 void FoldingColumns::resizeEvent(QResizeEvent* event)
 {
     QWidget::resizeEvent(event);
-    fold(event->size().width() < kFoldsBelow);
+    fold(event->size().width() < render::kListsNeed);
     m_split->setGeometry(rect());
     m_one->setGeometry(rect());
 }

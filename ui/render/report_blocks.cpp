@@ -128,8 +128,8 @@ void Pages::block(const report::ScaleBlock& scale)
         paintLevelRuler(painter, m_theme, scale.scale,
                         QRectF(m_metrics.left, top, m_metrics.textWidth() - 90.0, kRulerHeight), style);
         wrappedText(painter, QRectF(m_metrics.width - m_metrics.right - 86.0, top, 86.0, kRulerHeight),
-                    words(scale.scale.head()),
-                    printFont(kText), m_theme.colour(Role::InkSoft), Qt::AlignRight | Qt::AlignVCenter);
+                    words(scale.scale.head()), printFont(kText), m_theme.colour(Role::InkSoft),
+                    Qt::AlignRight | Qt::AlignVCenter);
     });
 }
 

@@ -99,6 +99,10 @@ inline constexpr int kWalkRow = 34;
 inline constexpr int kFormRow = 30;
 inline constexpr int kMenuBar = 26;
 inline constexpr int kStageStrip = 46;
+/// Widths of a page, px, below which it changes its plan: lists become lines, columns fold; parts become
+/// tabs.
+inline constexpr int kListsNeed = 1180;
+inline constexpr int kPartsNeed = 900;
 inline constexpr int kNoteLine = 26;
 
 /// One theme. Immutable; the three of them live as long as the program.

@@ -69,12 +69,20 @@ Corner::Corner(JobSession& session, QWidget* parent)
     // The menu row gives the corner its room once: enough for the longest state, in bold.
     QFont bold = m_feed->font();
     bold.setBold(true);
-    feed->setMinimumWidth(
+    m_feedRoom =
         kIcon + feedRow->spacing() +
-        QFontMetrics(bold).horizontalAdvance(tr("feed silent since %1").arg(QStringLiteral("00:00:00"))));
+        QFontMetrics(bold).horizontalAdvance(tr("feed silent since %1").arg(QStringLiteral("00:00:00")));
+    feed->setMinimumWidth(m_feedRoom);
     connect(m_gas, &QComboBox::activated, this, &Corner::onGasChosen);
     setFeed(tr("no detector feed"));
     refresh();
+}
+
+void Corner::setNarrow(bool isNarrow)
+{
+    m_feed->setVisible(!isNarrow);
+    m_feed->parentWidget()->setMinimumWidth(isNarrow ? kIcon : m_feedRoom);
+    m_feedIcon->setToolTip(isNarrow ? m_feed->text() : QString());
 }
 
 void Corner::setFeed(const QString& state, const QString& sentence, bool isGone)

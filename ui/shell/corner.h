@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The right end of the menu row: detector feed, when the last word reached the disk, the unit and the gas shown.
+// The right end of the menu row: detector feed, when the last word reached the disk, the unit and the gas
+// shown.
 #pragma once
 
 #include "core/base/timestamp.h"
@@ -29,6 +30,8 @@ public:
     void onNotStored(const Timestamp& since);
     void refresh();
     void openUnits();
+    /// In a narrow window the feed's state is its sign alone.
+    void setNarrow(bool isNarrow);
     void refreshIcon();
 
 signals:
@@ -45,6 +48,7 @@ private:
     QLabel* m_disk = nullptr;
     QComboBox* m_unit = nullptr;
     QComboBox* m_gas = nullptr;
+    int m_feedRoom = 0; ///< for the longest state, px
     bool m_stored = false;
     bool m_failing = false;
 };

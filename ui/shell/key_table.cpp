@@ -29,6 +29,7 @@ constexpr Row kEverywhere[] = {
     {"F2", QT_TRANSLATE_NOOP("KeyTable", "the last ten notes")},
     {"F8", QT_TRANSLATE_NOOP("KeyTable", "sounds on or off")},
     {"Ctrl++, Ctrl+−, Ctrl+0", QT_TRANSLATE_NOOP("KeyTable", "sheet larger, smaller, whole")},
+    {"Ctrl+M", QT_TRANSLATE_NOOP("KeyTable", "in a narrow window: the parts of the page in turn")},
     {"F9, F11", QT_TRANSLATE_NOOP("KeyTable", "theme, full screen")},
     {"Esc", QT_TRANSLATE_NOOP("KeyTable", "leave the tool, clear the field, cancel the work")},
 };
@@ -71,7 +72,6 @@ constexpr Row kSpray[] = {
     {"Up, Down", QT_TRANSLATE_NOOP("KeyTable", "look back and forth; with a number: its exponent")},
     {"M", QT_TRANSLATE_NOOP("KeyTable", "remark on the reading that comes")},
     {"L, I", QT_TRANSLATE_NOOP("KeyTable", "take the advice, go on anyway")},
-    {"Ctrl+M", QT_TRANSLATE_NOOP("KeyTable", "in a narrow window: call, sheet in turn")},
     {"Z, Q", QT_TRANSLATE_NOOP("KeyTable", "distance view, say the call again")},
 };
 
@@ -86,7 +86,6 @@ constexpr Row kJudge[] = {
     {"T", QT_TRANSLATE_NOOP("KeyTable", "what settles the open points: make it the next round")},
     {"V", QT_TRANSLATE_NOOP("KeyTable", "void the points taken while the background moved")},
     {"R", QT_TRANSLATE_NOOP("KeyTable", "repairs: what is open, before and after")},
-    {"M", QT_TRANSLATE_NOOP("KeyTable", "in a narrow window: map, findings, balance in turn")},
 };
 
 constexpr Row kSignOff[] = {

@@ -28,7 +28,7 @@ namespace sealwalk::ui {
 namespace {
 
 constexpr QSize kDesigned(1366, 740);
-constexpr QSize kLeast(640, 460); // a screen of 1366 x 768 at 150 %, less its bars
+constexpr QSize kLeast(640, 340); // a screen of 1366 x 768 at 200 %, less its bars
 
 QString roundText(const JobSession& session)
 {
@@ -259,6 +259,16 @@ void MainWindow::closeEvent(QCloseEvent* event)
     for (const auto& [stage, widget] : m_byStage)
         m_settings.keepDividers(stage, *widget);
     QMainWindow::closeEvent(event);
+}
+
+void MainWindow::resizeEvent(QResizeEvent* event)
+{
+    if (const bool narrow = width() < render::kPartsNeed; narrow != m_narrow) {
+        m_narrow = narrow;
+        m_corner->setNarrow(narrow);
+        menuBar()->setCornerWidget(m_corner, Qt::TopRightCorner); // measures it anew
+    }
+    QMainWindow::resizeEvent(event);
 }
 
 void MainWindow::changeEvent(QEvent* event)

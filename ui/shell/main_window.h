@@ -66,6 +66,7 @@ signals:
 protected:
     void closeEvent(QCloseEvent* event) override;
     void changeEvent(QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
     void build();
@@ -80,6 +81,7 @@ private:
     QStackedWidget* m_pages = nullptr;
     NoteLine* m_note = nullptr;
     Corner* m_corner = nullptr;
+    bool m_narrow = false;
     FeedSession* m_feed = nullptr;
     Menus* m_menus = nullptr;
     HistoryPage* m_history = nullptr;

@@ -94,17 +94,26 @@ void StageField::paintEvent(QPaintEvent* /*event*/)
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
     painter.fillRect(rect(), theme.colour(chosen ? Role::Panel : Role::Strip));
-    render::paintIcon(painter, stageIcon(m_stage), QRectF(kMargin, 8, kIcon, kIcon), ink);
-
+    const QFont strong = render::font(render::TextSize::Strong, render::Weight::Bold);
     const int room = width() - kTextLeft - 4;
-    painter.setPen(ink);
-    painter.setFont(render::font(render::TextSize::Strong, render::Weight::Bold));
-    painter.drawText(QRect(kTextLeft, 5, room, 17), Qt::AlignLeft | Qt::AlignVCenter, text());
-    painter.setPen(soft);
-    const QFont caption = render::font(render::TextSize::Caption);
-    painter.setFont(caption);
-    const QString second = QFontMetrics(caption).elidedText(m_progress.text, Qt::ElideRight, room);
-    painter.drawText(QRect(kTextLeft, 21, room, 15), Qt::AlignLeft | Qt::AlignVCenter, second);
+    if (QFontMetrics(strong).horizontalAdvance(text()) <= room) {
+        render::paintIcon(painter, stageIcon(m_stage), QRectF(kMargin, 8, kIcon, kIcon), ink);
+        painter.setPen(ink);
+        painter.setFont(strong);
+        painter.drawText(QRect(kTextLeft, 5, room, 17), Qt::AlignLeft | Qt::AlignVCenter, text());
+        painter.setPen(soft);
+        const QFont caption = render::font(render::TextSize::Caption);
+        painter.setFont(caption);
+        const QString second = QFontMetrics(caption).elidedText(m_progress.text, Qt::ElideRight, room);
+        painter.drawText(QRect(kTextLeft, 21, room, 15), Qt::AlignLeft | Qt::AlignVCenter, second);
+    } else { // the name beneath its icon, whole; how far it is says the thread
+        const QFont caption = render::font(render::TextSize::Caption, render::Weight::Bold);
+        render::paintIcon(painter, stageIcon(m_stage), QRectF((width() - kIcon) / 2.0, 2, kIcon, kIcon), ink);
+        painter.setPen(ink);
+        painter.setFont(caption);
+        painter.drawText(QRect(0, 23, width(), 14), Qt::AlignCenter,
+                         QFontMetrics(caption).elidedText(text(), Qt::ElideRight, width() - 2));
+    }
 
     const QRectF thread(kMargin, height() - 2 - kThread, width() - 2 * kMargin, kThread);
     paintThread(painter, thread, m_progress, theme.colour(chosen ? Role::Accent : Role::StripSoft));

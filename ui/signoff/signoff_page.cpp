@@ -13,6 +13,7 @@
 #include "ui/signoff/decision_bar.h"
 #include "ui/signoff/evidence_panel.h"
 #include "ui/signoff/person_dialog.h"
+#include "ui/widgets/page_tabs.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
@@ -44,7 +45,7 @@ SignoffPage::SignoffPage(JobSession& session, QWidget* parent)
     })
 {
     auto* left = new QWidget(this);
-    left->setFixedWidth(kListWidth);
+    left->setMaximumWidth(kListWidth);
     auto* title = new QLabel(tr("Review"), left);
     title->setFont(render::font(render::TextSize::Title, render::Weight::Bold));
     auto* draft = new QPushButton(render::icon(QStringLiteral("print")), tr("Draft report"), left);
@@ -68,15 +69,26 @@ SignoffPage::SignoffPage(JobSession& session, QWidget* parent)
     m_list->setObjectName(QStringLiteral("checks"));
     leftColumn->addWidget(m_list, 1);
 
+    auto* body = new QWidget(this);
     auto* top = new QHBoxLayout;
     top->setSpacing(0);
-    top->addWidget(left);
-    top->addWidget(m_evidence, 1);
-    auto* column = new QVBoxLayout(this);
+    top->addWidget(left, 2);
+    top->addWidget(m_evidence, 2);
+    auto* column = new QVBoxLayout(body);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
     column->addLayout(top, 1);
     column->addWidget(m_decision);
+    m_tabs = new PageTabs(body,
+                          {{tr("Questions"), left}, {tr("Answer"), m_evidence}, {tr("Decision"), m_decision}},
+                          render::kPartsNeed, this);
+    connect(m_tabs, &PageTabs::turned, this,
+            [this](QWidget* part) { (part->isAncestorOf(m_list) ? m_list : part)->setFocus(); });
+    connect(m_tabs, &PageTabs::narrowed, left,
+            [left](bool isNarrow) { left->setMaximumWidth(isNarrow ? QWIDGETSIZE_MAX : kListWidth); });
+    auto* all = new QVBoxLayout(this);
+    all->setContentsMargins(0, 0, 0, 0);
+    all->addWidget(m_tabs);
 
     connect(m_list->selectionModel(), &QItemSelectionModel::currentChanged, this,
             [this](const QModelIndex& now) { choose(now.row()); });
@@ -102,14 +114,21 @@ SignoffPage::SignoffPage(JobSession& session, QWidget* parent)
         connect(shortcut, &QShortcut::activated, this, act);
     };
     key(QKeySequence(QStringLiteral("Ctrl+B")), [this] {
+        m_tabs->bringUp(m_decision);
         if (auto* button = m_decision->findChild<QPushButton*>(QStringLiteral("sendBack")))
             button->click();
     });
     key(QKeySequence(QStringLiteral("Ctrl+Return")), [this] {
+        m_tabs->bringUp(m_decision);
         if (auto* button = m_decision->findChild<QPushButton*>(QStringLiteral("approve")))
             button->click();
     });
-    key(QKeySequence(QStringLiteral("Ctrl+M")), [this] { m_evidence->focusRemark(); });
+    auto* remark = new QShortcut(Qt::Key_M, m_list);
+    remark->setContext(Qt::WidgetShortcut);
+    connect(remark, &QShortcut::activated, this, [this] {
+        m_tabs->bringUp(m_evidence);
+        m_evidence->focusRemark();
+    });
     for (const auto signal : {&JobSession::findingsChanged, &JobSession::recordsChanged,
                               &JobSession::setupChanged, &JobSession::stateChanged, &JobSession::jobChanged})
         connect(&m_session, signal, this, [this] {

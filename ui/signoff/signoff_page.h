@@ -18,6 +18,7 @@ namespace sealwalk::ui {
 class ChecksModel;
 class DecisionBar;
 class EvidencePanel;
+class PageTabs;
 
 class SignoffPage : public QWidget
 {
@@ -56,6 +57,7 @@ private:
     QListView* m_list;
     EvidencePanel* m_evidence;
     DecisionBar* m_decision;
+    PageTabs* m_tabs = nullptr;
     std::string m_claim;
 
     /// The last job of the object and how many points leak more since; worked out behind the window.

@@ -21,7 +21,8 @@ Inspector::Inspector(SketchDesk& desk, QWidget* parent)
     : QScrollArea(parent)
     , m_desk(desk)
 {
-    setFixedWidth(322);
+    setMinimumWidth(kWidth);
+    setMaximumWidth(kWidth);
     setWidgetResizable(true);
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     setFrameShape(QFrame::NoFrame);

@@ -21,6 +21,8 @@ class Inspector : public QScrollArea
     Q_OBJECT
 
 public:
+    static constexpr int kWidth = 322; ///< beside the drawing, px
+
     explicit Inspector(SketchDesk& desk, QWidget* parent = nullptr);
 
 signals:

@@ -2,6 +2,7 @@
 #include "ui/sketch/sketch_page.h"
 
 #include "core/editing/sheets.h"
+#include "ui/render/theme.h"
 #include "ui/session/job_session.h"
 #include "ui/sketch/canvas.h"
 #include "ui/sketch/draw_tool.h"
@@ -17,6 +18,7 @@
 #include "ui/sketch/sketch_desk.h"
 #include "ui/sketch/underlay_images.h"
 #include "ui/sketch/underlay_tools.h"
+#include "ui/widgets/page_tabs.h"
 
 #include <QFrame>
 #include <QHBoxLayout>
@@ -59,9 +61,6 @@ SketchPage::~SketchPage() = default;
 
 void SketchPage::layOut()
 {
-    auto* row = new QHBoxLayout(this);
-    row->setContentsMargins(0, 0, 0, 0);
-    row->setSpacing(0);
     auto* middle = new QWidget(this);
     middle->setProperty("region", true);
     auto* column = new QVBoxLayout(middle);
@@ -81,11 +80,30 @@ void SketchPage::layOut()
     m_inspector->setProperty("region", true);
     m_rail = new ToolRail(this);
     m_rail->setProperty("region", true);
-    row->addWidget(m_rail);
-    row->addWidget(verticalLine(this));
-    row->addWidget(middle, 1);
-    row->addWidget(verticalLine(this));
-    row->addWidget(m_inspector);
+    const auto sideBySide = [this](std::initializer_list<QWidget*> parts, const QWidget* wide) {
+        auto* whole = new QWidget(this);
+        auto* row = new QHBoxLayout(whole);
+        row->setContentsMargins(0, 0, 0, 0);
+        row->setSpacing(0);
+        for (QWidget* part : parts)
+            row->addWidget(part, part == wide ? 1 : 0);
+        return whole;
+    };
+    QWidget* drawing = sideBySide({m_rail, verticalLine(this), middle}, middle);
+    QWidget* facts = sideBySide({verticalLine(this), m_inspector}, m_inspector);
+    auto* tabs =
+        new PageTabs(sideBySide({drawing, facts}, drawing),
+                     {{tr("Drawing"), drawing}, {tr("Joint and points"), facts}}, render::kPartsNeed, this);
+    connect(tabs, &PageTabs::narrowed, m_inspector, [this](bool isNarrow) {
+        m_inspector->setMaximumWidth(isNarrow ? QWIDGETSIZE_MAX : Inspector::kWidth);
+    });
+    connect(tabs, &PageTabs::turned, this, [this, drawing](const QWidget* part) {
+        (part == drawing ? static_cast<QWidget*>(m_canvas) : m_inspector)->setFocus();
+    });
+    connect(m_inspector, &Inspector::finished, tabs, [this, tabs] { tabs->bringUp(m_canvas); });
+    auto* all = new QVBoxLayout(this);
+    all->setContentsMargins(0, 0, 0, 0);
+    all->addWidget(tabs);
     setFocusProxy(m_canvas);
 }
 

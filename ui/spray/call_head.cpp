@@ -16,6 +16,7 @@ using render::Role;
 using render::TextSize;
 
 constexpr int kHeight = 104;
+constexpr int kLowHeight = 58; // in a low window: half as large, all in two lines
 constexpr double kNumberWidth = 150.0;
 constexpr double kChipHeight = 20.0;
 
@@ -30,7 +31,13 @@ CallHead::CallHead(QWidget* parent)
 
 QSize CallHead::sizeHint() const
 {
-    return {440, kHeight};
+    return {440, height()};
+}
+
+void CallHead::setLow(bool isLow)
+{
+    setFixedHeight(isLow ? kLowHeight : kHeight);
+    update();
 }
 
 void CallHead::setCall(const QString& number, const QString& joint, const QString& place,
@@ -54,12 +61,15 @@ void CallHead::paintEvent(QPaintEvent*)
     painter.setPen(theme.colour(Role::Ink));
     QFont number = render::font(TextSize::Call, render::Weight::Bold);
     const double width = QFontMetricsF(number).horizontalAdvance(m_number);
-    if (width > kNumberWidth) // four digits shrink rather than push the place off
-        number = render::fontOfPixels(static_cast<double>(TextSize::Call) * kNumberWidth / width,
-                                      render::Weight::Bold);
+    const double shrink = static_cast<double>(height()) / kHeight;
+    const double most = kNumberWidth * shrink;
+    // Four digits shrink rather than push the place off.
+    number = render::fontOfPixels(static_cast<double>(TextSize::Call) * shrink *
+                                      std::min(1.0, kNumberWidth / std::max(1.0, width)),
+                                  render::Weight::Bold);
     painter.setFont(number);
-    const double right = std::min(kNumberWidth, width) + render::kGapFar;
-    painter.drawText(QRectF(0, 0, kNumberWidth, kHeight), Qt::AlignLeft | Qt::AlignVCenter, m_number);
+    const double right = std::min(most, width * shrink) + render::kGapFar;
+    painter.drawText(QRectF(0, 0, most, height()), Qt::AlignLeft | Qt::AlignVCenter, m_number);
 
     const double room = this->width() - right;
     const auto line = [&](TextSize size, render::Weight weight, Role role, double top, const QString& text) {
@@ -68,14 +78,19 @@ void CallHead::paintEvent(QPaintEvent*)
         const QString fitted = QFontMetricsF(painter.font()).elidedText(text, Qt::ElideRight, room);
         painter.drawText(QRectF(right, top, room, 26), Qt::AlignLeft | Qt::AlignVCenter, fitted);
     };
-    line(TextSize::Head, render::Weight::Bold, Role::Ink, 10, m_joint);
-    line(TextSize::Title, render::Weight::Normal, Role::Ink, 36, m_place);
+    const bool isLow = height() < kHeight;
+    line(TextSize::Head, render::Weight::Bold, Role::Ink, isLow ? 2 : 10, m_joint);
+    line(TextSize::Title, render::Weight::Normal, Role::Ink, isLow ? 28 : 36, m_place);
 
+    double left = right + 0.5;
+    if (isLow) // beside the joint's name
+        left += QFontMetricsF(render::font(TextSize::Head, render::Weight::Bold)).horizontalAdvance(m_joint) +
+                render::kGapBlock;
     painter.setFont(render::font(TextSize::Text));
     const QFontMetricsF metrics(painter.font());
-    double left = right + 0.5;
     for (const QString& chip : m_chips) {
-        const QRectF box(left, 68.5, metrics.horizontalAdvance(chip) + 2 * render::kGapNear, kChipHeight);
+        const QRectF box(left, isLow ? 5.5 : 68.5, metrics.horizontalAdvance(chip) + 2 * render::kGapNear,
+                         kChipHeight);
         if (box.right() > this->width())
             break;
         painter.setPen(theme.colour(Role::Ink));

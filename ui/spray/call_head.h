@@ -16,6 +16,8 @@ public:
     explicit CallHead(QWidget* parent = nullptr);
 
     void setCall(const QString& number, const QString& joint, const QString& place, const QStringList& chips);
+    /// Two lines instead of three, for a low window.
+    void setLow(bool isLow);
     [[nodiscard]] QSize sizeHint() const override;
 
 protected:

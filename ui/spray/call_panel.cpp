@@ -106,10 +106,14 @@ void CallPanel::fitHeight()
     const auto least = [](const QWidget* widget) {
         return std::max(widget->minimumHeight(), widget->sizeHint().height());
     };
+    m_head->setLow(false);
     int kept = 3 * render::kGapBlock + 4 * render::kGapNear;
     for (const QWidget* always :
-         std::initializer_list<const QWidget*>{m_head, m_state, m_caption, m_field, m_readBack, m_ruler})
+         std::initializer_list<const QWidget*>{m_head, m_state, m_caption, m_field, m_readBack})
         kept += least(always);
+    m_head->setLow(height() < kept);
+    m_ruler->setVisible(height() >= kept + least(m_ruler));
+    kept += least(m_ruler);
     const int legend = m_legend->sizeHint().height();
     m_legend->setVisible(!m_touch && height() >= kept + legend);
     m_trace->setVisible(!m_touch && height() >= kept + legend + kLeastTrace);

@@ -32,7 +32,6 @@
 #include <QLabel>
 #include <QLocale>
 #include <QPushButton>
-#include <QShortcut>
 #include <QVBoxLayout>
 
 namespace sealwalk::ui {
@@ -41,8 +40,7 @@ namespace {
 
 constexpr int kCallWidth = 476;
 constexpr int kWalkWidth = 286;
-constexpr int kWalkNeeds = 1180; // narrower: the walk becomes a line
-constexpr int kSheetNeeds = 900; // narrower still: the sheet goes behind a tab
+constexpr int kLineNeeds = 300; // px of height: lower, the call has it all
 
 } // namespace
 
@@ -88,13 +86,11 @@ SprayPage::SprayPage(JobSession& session, QWidget* parent)
     row->addWidget(m_callPart);
     row->addWidget(m_sheetPart, 1);
     row->addWidget(m_walk);
-    m_tabs = new PageTabs(body, {{tr("Call"), m_callPart}, {tr("Sheet"), m_sheetPart}}, kSheetNeeds, this);
+    m_tabs =
+        new PageTabs(body, {{tr("Call"), m_callPart}, {tr("Sheet"), m_sheetPart}}, render::kPartsNeed, this);
     auto* all = new QVBoxLayout(this);
     all->setContentsMargins(0, 0, 0, 0);
     all->addWidget(m_tabs);
-    auto* turn = new QShortcut(Qt::CTRL | Qt::Key_M, this); // M alone is the remark
-    turn->setContext(Qt::WidgetWithChildrenShortcut);
-    connect(turn, &QShortcut::activated, m_tabs, &PageTabs::next);
     connect(m_tabs, &PageTabs::turned, this, [this](const QWidget* part) {
         if (part == m_callPart)
             focusProxy()->setFocus();
@@ -164,7 +160,7 @@ void SprayPage::refresh()
     const bool hasRound = m_session.currentRound() != nullptr;
     m_call->setVisible(hasRound);
     m_start->setVisible(!hasRound);
-    m_walkLine->setVisible(hasRound && width() < kWalkNeeds);
+    placeWalkLine();
     setFocusProxy(hasRound ? static_cast<QWidget*>(m_call) : m_startButton);
     if (!hasRound) {
         const bool hasPoints = m_session.hasJob() && !m_session.job().sketch.activePoints().empty();
@@ -383,12 +379,18 @@ void SprayPage::placePad()
     }
 }
 
+void SprayPage::placeWalkLine()
+{
+    m_walkLine->setVisible(m_session.currentRound() != nullptr && width() < render::kListsNeed &&
+                           height() >= kLineNeeds);
+}
+
 void SprayPage::resizeEvent(QResizeEvent* event)
 {
     QWidget::resizeEvent(event);
-    m_walk->setVisible(width() >= kWalkNeeds);
-    m_walkLine->setVisible(m_session.currentRound() != nullptr && width() < kWalkNeeds);
-    m_callPart->setFixedWidth(width() >= kSheetNeeds ? kCallWidth : width());
+    m_walk->setVisible(width() >= render::kListsNeed);
+    placeWalkLine();
+    m_callPart->setFixedWidth(width() >= render::kPartsNeed ? kCallWidth : width());
     m_distance->setGeometry(m_distance->parentWidget()->rect());
     placePad();
 }

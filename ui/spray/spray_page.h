@@ -62,6 +62,7 @@ private:
     void changeOrder();
     void repeatCall();
     void placePad();
+    void placeWalkLine();
     void onSound(SpraySound sound);
 
     JobSession& m_session;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/widgets/page_tabs.h"
 
+#include <QShortcut>
 #include <QSplitter>
 #include <QTabBar>
 
@@ -23,9 +24,13 @@ PageTabs::PageTabs(QWidget* body, std::vector<Part> parts, int needs, QWidget* p
     for (const Part& part : m_parts)
         m_tabs->addTab(part.title);
     m_tabs->hide();
+    auto* turn = new QShortcut(Qt::CTRL | Qt::Key_M, this);
+    turn->setContext(Qt::WidgetWithChildrenShortcut);
+    connect(turn, &QShortcut::activated, this, &PageTabs::next);
     connect(m_tabs, &QTabBar::currentChanged, this, [this](int index) {
         showParts();
-        emit turned(m_parts[static_cast<std::size_t>(index)].widget);
+        if (m_narrow)
+            emit turned(m_parts[static_cast<std::size_t>(index)].widget);
     });
 }
 
@@ -72,6 +77,7 @@ void PageTabs::arrange()
     if (narrow != m_narrow) {
         m_narrow = narrow;
         m_tabs->setVisible(narrow);
+        emit narrowed(narrow);
         showParts();
     }
     const int above = narrow ? m_tabs->sizeHint().height() : 0;

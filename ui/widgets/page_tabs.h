@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Parts of a page side by side where there is room; one at a time behind tabs where there is not.
+// Parts of a page side by side where there is room; one at a time behind tabs (Ctrl+M) where there is not.
 #pragma once
 
 #include <QString>
@@ -30,7 +30,8 @@ public:
     void next();
 
 signals:
-    void turned(QWidget* part); ///< another tab is in front
+    void turned(QWidget* part); ///< another tab came to the front of a narrow page
+    void narrowed(bool isNarrow);
 
 protected:
     void resizeEvent(QResizeEvent* event) override;

@@ -243,8 +243,8 @@ TEST_F(Judge, ANarrowWindowShowsOnePartAtATime)
     QTest::keyClick(page->findChild<BecausePanel*>(), Qt::Key_Escape);
     EXPECT_TRUE(table->isVisible());
     EXPECT_TRUE(table->hasFocus());
-    QTest::keyClick(table, Qt::Key_M);
-    QTest::keyClick(QApplication::focusWidget(), Qt::Key_M);
+    QTest::keyClick(table, Qt::Key_M, Qt::ControlModifier);
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_M, Qt::ControlModifier);
     EXPECT_TRUE(map->isVisible());
     const bool asLeft = map->asLeft();
     QTest::keyClick(QApplication::focusWidget(), Qt::Key_F);
