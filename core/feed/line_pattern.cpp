@@ -71,7 +71,7 @@ Status checkPattern(std::string_view pattern)
                                                      pattern.size(), kLongestPattern));
     if (std::count(pattern.begin(), pattern.end(), kNumberSign) != 1)
         return fail(ErrorCode::BadInput,
-                    fmt::format("the pattern \"{}\" must hold one # where the number stands, as in \"LR # "
+                    fmt::format("the pattern \"{}\" must hold one # where the number stands, as in \"now # "
                                 "mbar*\"",
                                 pattern));
     return {};

@@ -11,7 +11,8 @@
 namespace sealwalk::feed {
 
 /// One '#' stands for the number, '*' for any text, a blank for one or more blanks or tabs; everything else
-/// for itself. "LR * # mbar*" finds 2.9e-4 in "LR max 2.9e-4 mbar*l/s".
+/// for itself. "now * # mbar*" finds 2.9e-4 in "now at
+/// 2.9e-4 mbar l/s".
 inline constexpr char kNumberSign = '#';
 inline constexpr char kAnyTextSign = '*';
 inline constexpr std::size_t kLongestPattern = 120;

@@ -4,11 +4,14 @@
 #include "core/base/timestamp.h"
 #include "core/feed/line_pattern.h"
 #include "core/quantities/number_text.h"
+#include "core/quantities/units.h"
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cmath>
 #include <utility>
+#include <vector>
 
 namespace sealwalk::feed {
 
@@ -83,6 +86,24 @@ bool mayBeUnit(std::string_view rest)
     return isLetter && first != 'e' && first != 'E' && rest.find('?') == std::string_view::npos;
 }
 
+/// The unit of leak rate that a text begins with; none when it begins with something else.
+std::optional<Unit> unitAtStart(std::string_view text)
+{
+    constexpr int kMostWords = 3; // "atm cm3 / s"
+    text = trimmed(text);
+    std::vector<std::string_view> starts;
+    std::size_t end = 0;
+    for (int word = 0; word < kMostWords && end < text.size(); ++word) {
+        end = text.find_first_not_of(kBlanks, end);
+        end = std::min(text.find_first_of(kBlanks, end), text.size());
+        starts.push_back(text.substr(0, end));
+    }
+    for (auto start = starts.rbegin(); start != starts.rend(); ++start)
+        if (auto unit = readUnit(*start, UnitKind::LeakRates))
+            return *unit;
+    return std::nullopt;
+}
+
 Result<double> timeIn(std::string_view text)
 {
     if (const auto seconds = parseNumber(text))
@@ -113,12 +134,25 @@ Result<LineValue> LineReader::read(std::string_view line) const
         const std::string_view rest(text->end(), static_cast<std::size_t>(line.end() - text->end()));
         if (!rest.empty() && (rest.front() == '?' || rest.front() == 'e' || rest.front() == 'E'))
             return fail(ErrorCode::BadInput, fmt::format("\"{}\" is damaged", line));
+        if (const Status unit = checkUnit(rest); !unit)
+            return fail(unit.error());
         value = parseNumber(*text);
     } else {
         const auto text = requireColumn(line, m_format.column, m_format.separator);
         if (!text)
             return fail(text.error());
         value = number(*text);
+        // The unit stands in the same column, or in the one that follows.
+        std::string_view after(text->begin() + numberLength(*text), line.end());
+        if (value && m_format.separator != Separator::Blank) {
+            after = trimmed(after);
+            const char sign = signOf(m_format.separator);
+            if (!after.empty() && after.front() == sign)
+                after.remove_prefix(1);
+            after = after.substr(0, after.find(sign));
+        }
+        if (const Status unit = checkUnit(after); value && !unit)
+            return fail(unit.error());
     }
     if (!value)
         return fail(value.error());
@@ -138,8 +172,7 @@ Result<LineValue> LineReader::read(std::string_view line) const
     return result;
 }
 
-/// The number a column starts with. A unit may follow, but not another than the one set up: that would be
-/// wrong by a factor and nobody would see it.
+/// The number a column starts with; a unit may follow.
 Result<double> LineReader::number(std::string_view text) const
 {
     const std::size_t length = numberLength(text);
@@ -148,13 +181,22 @@ Result<double> LineReader::number(std::string_view text) const
         return fail(ErrorCode::BadInput, fmt::format("\"{}\" is not a number", text));
     if (!rest.empty() && !mayBeUnit(rest))
         return fail(ErrorCode::BadInput, fmt::format("\"{}\" is not one number", text));
-    if (const auto written = leakRateUnit(rest); !rest.empty() && written) {
-        if (m_format.meaning != Meaning::Rate)
-            return fail(ErrorCode::BadInput, fmt::format("{} is written, volts are set up", rest));
-        if (*written != *m_unit)
-            return fail(ErrorCode::BadInput, fmt::format("{} is written, {} is set up", rest, idOf(*m_unit)));
-    }
     return parseNumber(text.substr(0, length));
+}
+
+/// Whether what follows a number in its line does not name another unit than the one set up: that would be
+/// wrong by a factor and nobody would see it.
+Status LineReader::checkUnit(std::string_view after) const
+{
+    const auto written = unitAtStart(after);
+    if (!written)
+        return {};
+    if (m_format.meaning != Meaning::Rate)
+        return fail(ErrorCode::BadInput, fmt::format("{} is written, volts are set up", written->id));
+    if (written->id != idOf(*m_unit))
+        return fail(ErrorCode::BadInput,
+                    fmt::format("{} is written, {} is set up", written->id, idOf(*m_unit)));
+    return {};
 }
 
 Result<LeakRate> LineReader::rateOf(double number) const

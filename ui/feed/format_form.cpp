@@ -3,13 +3,12 @@
 
 #include "core/feed/line_pattern.h"
 #include "core/quantities/leak_rate_unit.h"
-#include "core/quantities/number_text.h"
 #include "ui/widgets/heading.h"
+#include "ui/widgets/number_display.h"
 
 #include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
-#include <QLocale>
 #include <QSignalBlocker>
 #include <QSpinBox>
 #include <QStackedWidget>
@@ -24,15 +23,13 @@ namespace {
 
 double numberOf(const QLineEdit* field)
 {
-    const DecimalMark mark =
-        QLocale().decimalPoint() == QStringLiteral(",") ? DecimalMark::Comma : DecimalMark::Point;
-    const auto number = parseNumber(field->text().trimmed().toStdString(), mark);
+    const auto number = parseNumber(field->text().trimmed().toStdString(), decimalMark());
     return number ? *number : std::numeric_limits<double>::quiet_NaN();
 }
 
 void fill(QLineEdit* field, double number)
 {
-    field->setText(QString::fromStdString(exactText(number)));
+    field->setText(localised(exactText(number))); // as it is read again
 }
 
 } // namespace
@@ -68,7 +65,7 @@ FormatForm::FormatForm(QWidget* parent)
     m_pattern->setToolTip(m_pattern->accessibleName());
     m_pattern->setObjectName(QStringLiteral("pattern"));
     m_pattern->setMaxLength(static_cast<int>(feed::kLongestPattern));
-    m_pattern->setPlaceholderText(QStringLiteral("LR # mbar*"));
+    m_pattern->setPlaceholderText(QStringLiteral("now # mbar*"));
     m_time->setAccessibleName(tr("column of the time in a recorded file; 0: none"));
     m_time->setObjectName(QStringLiteral("time"));
     m_time->setRange(0, feed::kMostColumns);

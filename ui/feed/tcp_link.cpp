@@ -23,6 +23,7 @@ TcpLink::TcpLink(feed::FeedSource source)
     connect(&m_patience, &QTimer::timeout, this, [this] { lose(tr("the address does not answer")); });
     connect(m_socket, &QTcpSocket::connected, this, [this] {
         m_patience.stop();
+        m_splitter.startInMiddle(); // a box between instrument and network hands on what it has begun
         emit opened();
     });
     connect(m_socket, &QTcpSocket::readyRead, this, &TcpLink::read);

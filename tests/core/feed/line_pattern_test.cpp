@@ -21,20 +21,20 @@ TEST(LinePattern, FindsTheNumber)
     const Row rows[] = {
         {"1.2e-9", "#", "1.2e-9"},
         {"  1.2e-9  ", "#", "1.2e-9"},
-        {"LR 2.9E-4 mbar*l/s", "LR # mbar*", "2.9E-4"},
-        {"LR\t 2.9E-4   mbar*l/s", "LR # mbar*", "2.9E-4"},
-        {"LR=2.9E-4;P=3.1E-2", "LR=#;*", "2.9E-4"},
-        {"LR=2.9E-4;P=3.1E-2", "*P=#", "3.1E-2"},
+        {"now 2.9E-4 mbar*l/s", "now # mbar*", "2.9E-4"},
+        {"now\t 2.9E-4   mbar*l/s", "now # mbar*", "2.9E-4"},
+        {"now=2.9E-4;P=3.1E-2", "now=#;*", "2.9E-4"},
+        {"now=2.9E-4;P=3.1E-2", "*P=#", "3.1E-2"},
         {"ch1 7.5 ch2 8.5", "ch1 * ch2 #", "8.5"},
         {"ch1 7.5 ch2 8.5", "* #", "8.5"}, // the number must be the end of the line
         {"12:30:05 -1.5e-10 A", "* # A", "-1.5e-10"},
         {"1,5e-9 mbar", "# mbar", "1,5e-9"},
-        {"LR 2.9E-4 mbar*l/s", "LR #", nullptr},
-        {"LR ---- mbar", "LR # mbar", nullptr},
-        {"lr 1e-9", "LR #", nullptr},
-        {"LR1e-9", "LR #", nullptr},
+        {"now 2.9E-4 mbar*l/s", "now #", nullptr},
+        {"now ---- mbar", "now # mbar", nullptr},
+        {"NOW 1e-9", "now #", nullptr},
+        {"now1e-9", "now #", nullptr},
         {"", "#", nullptr},
-        {"LR 12.5 34.5", "LR # *", "12.5"},
+        {"now 12.5 34.5", "now # *", "12.5"},
     };
     for (const Row& row : rows) {
         ASSERT_TRUE(checkPattern(row.pattern)) << row.pattern;
@@ -55,7 +55,7 @@ TEST(LinePattern, NeverBeginsInTheMiddleOfANumber)
 
 TEST(LinePattern, RefusesWhatCannotBeOne)
 {
-    for (const char* wrong : {"", "LR", "LR # #", "##"}) {
+    for (const char* wrong : {"", "now", "now # #", "##"}) {
         const Status status = checkPattern(wrong);
         ASSERT_FALSE(status) << wrong;
         EXPECT_NE(status.error().message.find("one #"), std::string::npos);

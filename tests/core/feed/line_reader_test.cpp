@@ -60,11 +60,11 @@ TEST(LineReader, SaysWhyALineIsRefused)
     volts.meaning = Meaning::DecadeVolts;
     LineFormat pattern;
     pattern.byPattern = true;
-    pattern.pattern = "LR #";
+    pattern.pattern = "now #";
     LineFormat anywhere = pattern;
-    anywhere.pattern = "LR #*";
+    anywhere.pattern = "now #*";
     LineFormat faulty = pattern;
-    faulty.pattern = "LR";
+    faulty.pattern = "now";
     LineFormat timed = column(2, Separator::Comma);
     timed.timeColumn = 1;
     const Refused rows[] = {
@@ -85,10 +85,10 @@ TEST(LineReader, SaysWhyALineIsRefused)
         {"1.2e", column(1, Separator::Blank), "is not one number"},
         {"2e-9 Pa m3/s", column(1, Separator::Comma), "Pa m3/s is written, mbar l/s is set up"},
         {"2 mbar l/s", volts, "volts are set up"},
-        {"LR 1.2?e-9", anywhere, "is damaged"},
-        {"LR 1.2e?-9", anywhere, "is damaged"},
+        {"now 1.2?e-9", anywhere, "is damaged"},
+        {"now 1.2e?-9", anywhere, "is damaged"},
         {"XX 1e-9", pattern, "does not fit the pattern"},
-        {"LR 1e-9", faulty, "one #"},
+        {"now 1e-9", faulty, "one #"},
         {"soon,1e-9", timed, "\"soon\" is not a time"},
     };
     for (const Refused& row : rows) {
@@ -97,6 +97,46 @@ TEST(LineReader, SaysWhyALineIsRefused)
         EXPECT_NE(value.error().message.find(row.says), std::string::npos)
             << row.line << ": " << value.error().message;
         EXPECT_FALSE(value.error().message.empty());
+    }
+}
+
+// Regression: with blanks between the columns, by pattern, and with the unit in a column of its own, another
+// unit than the one set up was not noticed: ten times too low.
+TEST(LineReader, RefusesAnotherUnitWhereverItFollows)
+{
+    LineFormat pattern;
+    pattern.byPattern = true;
+    pattern.pattern = "now # *";
+    const Row same[] = {
+        {"3.2E-9 mbar*l/s", column(1, Separator::Blank), 3.2e-9},
+        {"3.2E-9 mbar l/s OK", column(1, Separator::Blank), 3.2e-9},
+        {"7 3.2E-9 12:30", column(2, Separator::Blank), 3.2e-9},
+        {"3.2E-9 4.5E-3 mbar", column(1, Separator::Blank), 3.2e-9},
+        {"3.2E-9;mbar.l/s;4", column(1, Separator::Semicolon), 3.2e-9},
+        {"3.2E-9;OK;Pa m3/s", column(1, Separator::Semicolon), 3.2e-9}, // of something else
+        {"now 3.2E-9 mbar*l/s", pattern, 3.2e-9},
+    };
+    for (const Row& row : same) {
+        const auto value = LineReader(row.format).read(row.line);
+        ASSERT_TRUE(value) << row.line << ": " << value.error().message;
+        EXPECT_NEAR(inMillibarLitresPerSecond(value->rate), row.rate, row.rate * 1e-12) << row.line;
+    }
+    LineFormat volts = column(1, Separator::Blank);
+    volts.meaning = Meaning::LinearVolts;
+    const Refused other[] = {
+        {"3.2E-9 Pa*m3/s", column(1, Separator::Blank), "Pa m3/s is written, mbar l/s is set up"},
+        {"3.2E-9 Pa m3/s OK", column(1, Separator::Blank), "Pa m3/s is written, mbar l/s is set up"},
+        {"7\t3.2E-9\tsccm", column(2, Separator::Blank), "sccm is written"},
+        {"3.2E-9,Pa m3/s,4", column(1, Separator::Comma), "Pa m3/s is written"},
+        {"3.2E-9\tatm cm3 / s", column(1, Separator::Tab), "atm cm3/s is written"},
+        {"now 3.2E-9 Pa m3/s", pattern, "Pa m3/s is written"},
+        {"3.2 mbar l/s", volts, "volts are set up"},
+    };
+    for (const Refused& row : other) {
+        const auto value = LineReader(row.format).read(row.line);
+        ASSERT_FALSE(value) << row.line;
+        EXPECT_NE(value.error().message.find(row.says), std::string::npos)
+            << row.line << ": " << value.error().message;
     }
 }
 

@@ -12,6 +12,7 @@
 #include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
+#include <QLocale>
 #include <QSettings>
 #include <QSpinBox>
 #include <QTableWidget>
@@ -60,7 +61,9 @@ protected:
     QTcpSocket* accepted()
     {
         EXPECT_TRUE(QTest::qWaitFor([&] { return server.hasPendingConnections(); }));
-        return server.nextPendingConnection();
+        QTcpSocket* peer = server.nextPendingConnection();
+        peer->write("7\n"); // the end of a line that began before
+        return peer;
     }
     [[nodiscard]] QString cell(int row, int column) const
     {
@@ -85,21 +88,21 @@ TEST_F(Dialog, SetsUpAFeedWithALivePreview)
     describeServer();
     press("listen");
     QTcpSocket* peer = accepted();
-    peer->write("LR 2.9e-4 mbar*l/s\nERROR\n");
+    peer->write("now 2.9e-4 mbar*l/s\nERROR\n");
     ASSERT_TRUE(showsRows(2));
-    EXPECT_EQ(cell(0, 0), QStringLiteral("LR 2.9e-4 mbar*l/s"));
+    EXPECT_EQ(cell(0, 0), QStringLiteral("now 2.9e-4 mbar*l/s"));
     EXPECT_TRUE(cell(0, 1).startsWith(QStringLiteral("refused"))) << cell(0, 1).toStdString();
     find<QSpinBox>("column")->setValue(2);
     EXPECT_TRUE(cell(0, 1).contains(QStringLiteral("mbar"))) << cell(0, 1).toStdString();
     EXPECT_TRUE(cell(1, 1).contains(QStringLiteral("no column 2"))) << cell(1, 1).toStdString();
     find<QComboBox>("where")->setCurrentIndex(1);
-    find<QLineEdit>("pattern")->setText(QStringLiteral("LR # mbar*"));
+    find<QLineEdit>("pattern")->setText(QStringLiteral("now # mbar*"));
     EXPECT_TRUE(cell(0, 1).contains(QStringLiteral("2.90e"))) << cell(0, 1).toStdString();
     EXPECT_FALSE(feed.isOn()) << "listening is not yet using";
 
     press("use");
     EXPECT_EQ(dialog->result(), QDialog::Accepted);
-    accepted()->write("LR 1.5e-9 mbar*l/s\n");
+    accepted()->write("now 1.5e-9 mbar*l/s\n");
     ASSERT_TRUE(QTest::qWaitFor([&] { return feed.isLive(); }));
     EXPECT_NEAR(traced(feed).back(), 1.5e-9, 1e-15);
     ASSERT_TRUE(ui::lastUsedProfile(settings));
@@ -120,6 +123,26 @@ TEST_F(Dialog, SetsUpAFeedWithALivePreview)
     EXPECT_TRUE(ui::loadProfiles(settings).empty());
 }
 
+// Regression: where decimals have a comma, a kept profile was shown with points and could not be used again.
+TEST_F(Dialog, AKeptProfileCanBeUsedAgainWithADecimalComma)
+{
+    const QLocale before;
+    QLocale::setDefault(QLocale(QLocale::German));
+    describeServer();
+    find<QComboBox>("meaning")->setCurrentIndex(2);
+    find<QLineEdit>("decades")->setText(QStringLiteral("1,125"));
+    find<QLineEdit>("zero")->setText(QStringLiteral("-11,5"));
+    press("use");
+    ASSERT_EQ(dialog->result(), QDialog::Accepted);
+    EXPECT_EQ(feed.profile().format.decadesPerVolt, 1.125);
+    open();
+    EXPECT_EQ(find<QLineEdit>("decades")->text(), QStringLiteral("1,125"));
+    EXPECT_EQ(dialog->profile(), feed.profile());
+    press("use");
+    EXPECT_EQ(dialog->result(), QDialog::Accepted);
+    QLocale::setDefault(before);
+}
+
 // Property: nothing that cannot be right is taken; the sentence stands under the fields.
 TEST_F(Dialog, SaysWhatIsMissing)
 {
@@ -127,7 +150,7 @@ TEST_F(Dialog, SaysWhatIsMissing)
     EXPECT_TRUE(dialog->isVisible());
     EXPECT_FALSE(feed.isOn());
     find<QComboBox>("where")->setCurrentIndex(1);
-    find<QLineEdit>("pattern")->setText(QStringLiteral("LR"));
+    find<QLineEdit>("pattern")->setText(QStringLiteral("now"));
     bool said = false;
     for (const QLabel* label : dialog->findChildren<QLabel*>())
         said = said || label->text().contains(QStringLiteral("one #"));

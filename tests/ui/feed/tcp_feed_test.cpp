@@ -25,11 +25,13 @@ protected:
         session.setPatience(impatient());
     }
 
-    /// The server's end of the next connection.
+    /// The server's end of the next connection, after the end of a line that began before.
     QTcpSocket* accepted()
     {
         EXPECT_TRUE(QTest::qWaitFor([&] { return server.hasPendingConnections(); }));
-        return server.nextPendingConnection();
+        QTcpSocket* peer = server.nextPendingConnection();
+        peer->write("7\n");
+        return peer;
     }
 
     bool reads(qint64 lines)
@@ -98,6 +100,19 @@ TEST_F(TcpFeed, ComesBackByItself)
     ASSERT_EQ(values.size(), 3u);
     EXPECT_NEAR(values[2], 4e-9, 1e-15);
     EXPECT_LT(gap.report("tcp, gone and back"), kGrossBlock);
+}
+
+// Regression: the tail of a line that was under way, "7" of "5.2e-7", was read as a value of 7.
+TEST_F(TcpFeed, TheRestOfALineIsNoValue)
+{
+    session.start(profile);
+    accepted()->write("5.2e-7\n"); // after the "7" of another
+    ASSERT_TRUE(reads(1));
+    server.close(); // nobody else is called
+    QTest::qWait(50);
+    ASSERT_EQ(session.trace()->size(), 1u);
+    EXPECT_NEAR(traced(session).front(), 5.2e-7, 1e-13);
+    EXPECT_EQ(session.linesRefused(), 0);
 }
 
 // Property: a server that says nothing is told from one that talks, and called anew: a cable pulled out of
