@@ -142,17 +142,9 @@ Result<LineValue> LineReader::read(std::string_view line) const
         if (!text)
             return fail(text.error());
         value = number(*text);
-        // The unit stands in the same column, or in the one that follows.
-        std::string_view after(text->begin() + numberLength(*text), line.end());
-        if (value && m_format.separator != Separator::Blank) {
-            after = trimmed(after);
-            const char sign = signOf(m_format.separator);
-            if (!after.empty() && after.front() == sign)
-                after.remove_prefix(1);
-            after = after.substr(0, after.find(sign));
-        }
-        if (const Status unit = checkUnit(after); value && !unit)
-            return fail(unit.error());
+        if (value)
+            if (const Status unit = checkUnit(afterColumn(*text, line)); !unit)
+                return fail(unit.error());
     }
     if (!value)
         return fail(value.error());
@@ -170,6 +162,19 @@ Result<LineValue> LineReader::read(std::string_view line) const
         result.time = *time;
     }
     return result;
+}
+
+/// What follows the number of a column: the rest of it, or the column after it.
+std::string_view LineReader::afterColumn(std::string_view column, std::string_view line) const
+{
+    std::string_view after(column.begin() + numberLength(column), line.end());
+    if (m_format.separator == Separator::Blank)
+        return after;
+    after = trimmed(after);
+    const char sign = signOf(m_format.separator);
+    if (!after.empty() && after.front() == sign)
+        after.remove_prefix(1);
+    return after.substr(0, after.find(sign));
 }
 
 /// The number a column starts with; a unit may follow.

@@ -29,6 +29,7 @@ public:
 
 private:
     [[nodiscard]] Result<double> number(std::string_view text) const;
+    [[nodiscard]] std::string_view afterColumn(std::string_view column, std::string_view line) const;
     [[nodiscard]] Status checkUnit(std::string_view after) const;
     [[nodiscard]] Result<LeakRate> rateOf(double number) const;
 
