@@ -89,7 +89,7 @@ bool mayBeUnit(std::string_view rest)
 /// The unit of leak rate that a text begins with; none when it begins with something else.
 std::optional<Unit> unitAtStart(std::string_view text)
 {
-    constexpr int kMostWords = 3; // "atm cm3 / s"
+    constexpr int kMostWords = 3; // "Pa m3 s-1"
     text = trimmed(text);
     std::vector<std::string_view> starts;
     std::size_t end = 0;

@@ -128,7 +128,7 @@ TEST(LineReader, RefusesAnotherUnitWhereverItFollows)
         {"3.2E-9 Pa m3/s OK", column(1, Separator::Blank), "Pa m3/s is written, mbar l/s is set up"},
         {"7\t3.2E-9\tsccm", column(2, Separator::Blank), "sccm is written"},
         {"3.2E-9,Pa m3/s,4", column(1, Separator::Comma), "Pa m3/s is written"},
-        {"3.2E-9\tatm cm3 / s", column(1, Separator::Tab), "atm cm3/s is written"},
+        {"3.2E-9\tatm cm3/s", column(1, Separator::Tab), "atm cm3/s is written"},
         {"now 3.2E-9 Pa m3/s", pattern, "Pa m3/s is written"},
         {"3.2 mbar l/s", volts, "volts are set up"},
     };
