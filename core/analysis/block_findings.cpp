@@ -147,7 +147,8 @@ double claimFrom(const Work& work, std::size_t point)
     return shown.rate > work.scene.limit ? kClaimFrom : kClaimSmallFrom;
 }
 
-SourceVerdict decide(const Work& work, std::size_t point)
+/// @param bound  upperBound of the point
+SourceVerdict decide(const Work& work, std::size_t point, LeakRate bound)
 {
     const PointPosterior& of = work.points[point];
     const SceneReading& shown = work.scene.readings[of.reading];
@@ -162,7 +163,7 @@ SourceVerdict decide(const Work& work, std::size_t point)
     // Noise alone masks nothing: a point that is merely hard to read is clear, with its bound.
     const bool raised = shown.noise > 2.0 * work.scene.typicalNoise;
     const bool inShadow = answered || raised || of.explained > shown.noise;
-    if (of.big > kMaskFrom && inShadow && upperBound(work, point).si() > work.scene.limit)
+    if (of.big > kMaskFrom && inShadow && bound.si() > work.scene.limit)
         return SourceVerdict::Masked;
     // An echo is a reading that the rule of the day explains. One far over the limit that only freak air or a
     // failed spray could bring to its size may as well be a leak of its own.
@@ -185,7 +186,8 @@ SourceFinding findingOf(const Work& work, std::size_t point)
     const PointPosterior& of = work.points[point];
     const SceneReading& shown = work.scene.readings[of.reading];
     finding.probability = of.leak;
-    finding.verdict = decide(work, point);
+    const LeakRate bound = upperBound(work, point);
+    finding.verdict = decide(work, point, bound);
     finding.owes = debtsOf(work, point);
     if (finding.verdict == SourceVerdict::Leak) {
         // A leak that only its towering reading speaks for is as large as that says.
@@ -196,7 +198,7 @@ SourceFinding findingOf(const Work& work, std::size_t point)
                            : of.rates);
         return finding;
     }
-    finding.high = upperBound(work, point);
+    finding.high = bound;
     if (finding.verdict == SourceVerdict::Clear)
         finding.tooBlind = kSeen * shown.noise > work.scene.limit;
     else

@@ -61,7 +61,7 @@ private:
         for (std::size_t place = 0; place < Stretch::kPlaces; ++place) {
             Hypothesis with = base;
             with.leaks.push_back(m_judge.suppose(base, strongestReading(), place));
-            m_judge.fit(with, 3);
+            m_judge.fitAround(with, with.leaks.back().point, 3);
             if (!best || with.evidence > best->evidence)
                 best = std::move(with);
         }
@@ -74,7 +74,7 @@ private:
             return *known;
         Hypothesis without = *bestThat(true);
         std::erase_if(without.leaks, [&](const SupposedLeak& leak) { return isAsked(leak.point); });
-        m_judge.fit(without, 3);
+        m_judge.fitAround(without, m_points.front(), 3);
         return without;
     }
 

@@ -17,9 +17,8 @@ double shareBetween(const Spread& spread, const Place& leak, const Place& probe,
 }
 
 /// Highest value while the probe passes evenly over the stretch and the detector follows with its response.
-double highestInPass(const Spread& spread, const Place& leak, const Stretch& stretch, double dwellInResponses)
+double highestInPass(const Spread& spread, const Place& leak, const Stretch& stretch, double keep)
 {
-    const double keep = std::exp(-dwellInResponses / static_cast<double>(Stretch::kPasses));
     double shown = 0.0;
     double highest = 0.0;
     for (const Place& probe : stretch.passes) {
@@ -29,39 +28,59 @@ double highestInPass(const Spread& spread, const Place& leak, const Stretch& str
     return highest;
 }
 
-} // namespace
-
-double visibleShare(const Scene& scene, const Spread& spread, const Place& leak, std::size_t view,
-                    const SceneReading& reading)
+double squared(double x)
 {
-    const Stretch& stretch = scene.stretches[reading.point];
-    if (stretch.view != view)
-        return 0.0;
-    const Place nearest = stretch.nearestTo(leak);
-    const double lingering = shareBetween(spread, leak, nearest, stretch.isPlan);
-    // Far away the helium is the same all along the stretch, and following the pass tells nothing more.
-    constexpr double kFarInHalfLengths = 3.5;
-    const double dx = leak.x - stretch.middle.x;
-    const double dy = leak.up - stretch.middle.up;
-    const double away = std::sqrt(dx * dx + dy * dy);
-    if (away > kFarInHalfLengths * stretch.half || spread[Spread::Sweep] <= 0.0)
-        return lingering;
-    const double full = -std::expm1(-reading.dwellInResponses);
-    const double passing = highestInPass(spread, leak, stretch, reading.dwellInResponses) / full;
-    const double share = std::min(passing / lingering, 1.0);
-    return lingering * std::pow(share, spread[Spread::Sweep]);
+    return x * x;
 }
 
-std::vector<double> visibleShares(const Scene& scene, const Spread& spread, const Place& leak,
-                                  std::size_t view, std::size_t condition)
+} // namespace
+
+double freakShare(double across, double above)
 {
-    std::vector<double> shares(scene.readings.size(), 0.0);
-    for (std::size_t i = 0; i < shares.size(); ++i) {
+    const double distance = std::sqrt(across * across + above * above);
+    const double near = std::exp(-distance / 0.06);
+    const double everywhere = 0.003 / (1.0 + distance / 0.1);
+    if (above <= 0.0)
+        return std::min(1.0, near + everywhere);
+    const double cone = std::exp(-squared(across / (0.05 + 0.6 * above)));
+    return std::min(1.0, near + everywhere + 0.25 * cone / (1.0 + above / 0.05));
+}
+
+std::vector<Bearing> bearings(const Scene& scene, const Place& leak, std::size_t view, std::size_t condition)
+{
+    // Far away the helium is the same all along the stretch, and following the pass tells nothing more.
+    constexpr double kFarInHalfLengths = 3.5;
+    const ReadingRange& range = scene.readingsIn[view];
+    std::vector<Bearing> all(range.count());
+    for (std::size_t i = range.first; i < range.last; ++i) {
         const SceneReading& reading = scene.readings[i];
-        if (condition == scene.usualCondition || condition == reading.condition)
-            shares[i] = visibleShare(scene, spread, leak, view, reading);
+        const Stretch& stretch = scene.stretches[reading.point];
+        const Place nearest = stretch.nearestTo(leak);
+        Bearing& bearing = all[i - range.first];
+        bearing.across = leak.x - nearest.x;
+        bearing.above = leak.up - nearest.up;
+        if (stretch.isPlan)
+            bearing = {.across = std::hypot(bearing.across, bearing.above)};
+        const double away = squared(leak.x - stretch.middle.x) + squared(leak.up - stretch.middle.up);
+        bearing.isClose = away <= squared(kFarInHalfLengths * stretch.half);
+        bearing.isSeen = condition == scene.usualCondition || condition == reading.condition;
+        bearing.most = freakShare(bearing.across, bearing.above);
     }
-    return shares;
+    return all;
+}
+
+double visibleShare(const Scene& scene, const Spread& spread, const Place& leak, const Bearing& bearing,
+                    const SceneReading& reading)
+{
+    if (!bearing.isSeen)
+        return 0.0;
+    const double lingering = spread.share(bearing.across, bearing.above);
+    if (!bearing.isClose || spread[Spread::Sweep] <= 0.0)
+        return lingering;
+    const double passing =
+        highestInPass(spread, leak, scene.stretches[reading.point], reading.keptPerPass) / reading.fullInPass;
+    const double share = std::min(passing / lingering, 1.0);
+    return lingering * std::pow(share, spread[Spread::Sweep]);
 }
 
 } // namespace sealwalk::analysis

@@ -10,14 +10,28 @@
 
 namespace sealwalk::analysis {
 
+/// Where a place lies as seen from the probe when that comes nearest to it: the same in every air.
+struct Bearing
+{
+    double across = 0.0;  ///< m, to the side
+    double above = 0.0;   ///< m; 0 on a plan, where helium has no way up to take
+    bool isClose = false; ///< so near that it matters how the probe passes
+    bool isSeen = true;   ///< false: only in a condition the reading was not taken in
+    double most = 0.0;    ///< freakShare
+};
+
+/// Of a leak at `leak`, from every reading of the view `view`, in their order. Readings taken in another
+/// condition than the leak's see nothing of it, unless the leak is there in the usual condition, which stays
+/// open in the others.
+std::vector<Bearing> bearings(const Scene& scene, const Place& leak, std::size_t view, std::size_t condition);
+
 /// The rate a leak of 1 at `leak` shows in `reading`, freed of exposure: 1 when the probe rests on the leak
-/// for the whole dwell. 0 across views.
-double visibleShare(const Scene& scene, const Spread& spread, const Place& leak, std::size_t view,
+/// for the whole dwell.
+double visibleShare(const Scene& scene, const Spread& spread, const Place& leak, const Bearing& bearing,
                     const SceneReading& reading);
 
-/// visibleShare for every reading. Readings taken in another condition than the leak's see nothing of it,
-/// unless the leak is there in the usual condition, which stays open in the others.
-std::vector<double> visibleShares(const Scene& scene, const Spread& spread, const Place& leak,
-                                  std::size_t view, std::size_t condition);
+/// The largest share of helium that odd draughts and pockets may bring to a leak `across` m to the side of
+/// and `above` m over the probe: the upper end of what the far-field laws allow.
+double freakShare(double across, double above);
 
 } // namespace sealwalk::analysis

@@ -3,23 +3,36 @@
 // out.
 #pragma once
 
+#include "core/analysis/exposure.h"
 #include "core/analysis/spread.h"
 #include "core/analysis/survey_scene.h"
 
-#include <array>
 #include <cstddef>
-#include <map>
 #include <memory>
+#include <optional>
+#include <unordered_map>
 #include <vector>
 
 namespace sealwalk::analysis {
 
-/// What one reading sees of one supposed leak.
-struct Sight
+/// What the readings of one view see of one supposed leak, side by side so that sums over leaks run fast.
+/// Readings of other views see nothing of it.
+struct Sights
 {
-    double share = 0.0;   ///< of its rate; see visibleShare
-    double decades = 4.0; ///< -log10(share), 0 … 4: how far the reading may stray from the rule grows with it
-    double most = 0.0;    ///< the share that freak air may bring there; see freakShare
+    std::size_t first = 0;     ///< the view's first reading
+    std::vector<double> share; ///< of its rate; see visibleShare
+    std::vector<double> stray; ///< variance of that part, relative: it grows with dilution
+    std::vector<double> most;  ///< the share that freak air may bring there; see freakShare
+
+    [[nodiscard]] bool covers(std::size_t reading) const { return reading - first < share.size(); }
+    [[nodiscard]] double shareAt(std::size_t reading) const
+    {
+        return covers(reading) ? share[reading - first] : 0.0;
+    }
+    [[nodiscard]] double mostAt(std::size_t reading) const
+    {
+        return covers(reading) ? most[reading - first] : 0.0;
+    }
 };
 
 struct SupposedLeak
@@ -30,27 +43,32 @@ struct SupposedLeak
     std::size_t witness = 0;  ///< the reading that called for it
     double rate = 0.0;        ///< Pa·m³/s at pure helium
     double spreadOfLog = 0.0; ///< standard deviation of ln(rate) by the fit alone
-    /// One for each reading. Shared, because thousands of hypotheses differ in one leak and copy the others.
-    std::shared_ptr<const std::vector<Sight>> sights;
+    /// Shared, because thousands of hypotheses differ in one leak and copy the others.
+    std::shared_ptr<const Sights> sights;
 
-    [[nodiscard]] double part(std::size_t reading) const { return rate * (*sights)[reading].share; }
+    [[nodiscard]] double part(std::size_t reading) const { return rate * sights->shareAt(reading); }
 };
 
 /// A state of the air with what follows from it alone, worked out once.
 struct Air
 {
     Spread spread;
-    std::vector<double> left;  ///< Scene::leftBehind for this spread
-    std::vector<double> quiet; ///< likelihood of each reading that sees no leak, once asked for
-    /// Sights already worked out, by point, place and condition.
-    std::map<std::array<std::size_t, 3>, std::shared_ptr<const std::vector<Sight>>> seen;
+    std::vector<double> left;         ///< Scene::leftBehind for this spread
+    std::vector<double> restVariance; ///< of each reading, from noise and what is left behind
+    std::vector<std::optional<double>>
+        quiet; ///< evidence of the readings of a view without leaks, once asked for
+    /// Sights already worked out, by LeakSpot.
+    std::unordered_map<std::size_t, std::shared_ptr<const Sights>> seen;
 };
 
 struct Hypothesis
 {
     std::shared_ptr<Air> air; ///< shared among the hypotheses of one state of the air, as above
     std::vector<SupposedLeak> leaks;
-    double evidence = 0.0; ///< natural logarithm, up to a constant of the scene
+    double evidence = 0.0;          ///< natural logarithm, up to a constant of the scene
+    std::vector<double> ofReadings; ///< the part of it that the readings of each view give
+    double total = 0.0;             ///< of the rates, for which those parts hold
+    bool isSettled = false;         ///< looked over, and no single change makes it better
 
     [[nodiscard]] const Spread& spread() const { return air->spread; }
 };
@@ -63,9 +81,22 @@ struct Expectation
     double most = 0.0;    ///< what freak air could bring on top
     bool ownLeak = false; ///< a leak is supposed on the stretch that was sprayed
 
-    void add(double rate, const Sight& sight, double echoScatter);
+    void add(double rate, const Sights& sights, std::size_t reading);
 };
 
+/// The same for all readings of a view, and for some of its leaks.
+struct Outlook
+{
+    ReadingRange range;
+    std::vector<double> value;
+    std::vector<double> variance;
+    std::vector<double> most;
+    std::vector<char> ownLeak;
+
+    void add(double rate, const Sights& sights);
+};
+
+/// Weighs hypotheses about one scene. Keeps work space, so one thread at a time may use it.
 class Judge
 {
 public:
@@ -82,6 +113,8 @@ public:
 
     /// Fits the rates by `rounds` Gauss-Newton steps in their logarithms and sets the evidence.
     void fit(Hypothesis& so, int rounds) const;
+    /// The same where only leaks on `point`'s view have changed since the evidence was set.
+    void fitAround(Hypothesis& so, std::size_t point, int rounds) const;
     /// Recomputes what depends on the spread, keeps the leaks, fits.
     [[nodiscard]] Hypothesis under(const Spread& spread, const Hypothesis& so, int rounds) const;
 
@@ -94,28 +127,57 @@ public:
     [[nodiscard]] double surprise(std::size_t reading, const Expectation& expectation) const;
     /// Logarithm of the prior odds that a point leaks at all.
     [[nodiscard]] double priorOdds() const { return m_priorOdds; }
-    /// What every reading sees of a leak at a place of a stretch.
-    [[nodiscard]] std::shared_ptr<const std::vector<Sight>>
-    look(Air& air, std::size_t point, std::size_t place, std::size_t condition) const;
+    /// What the readings of its view see of a leak at a place of a stretch.
+    [[nodiscard]] std::shared_ptr<const Sights> look(Air& air, std::size_t point, std::size_t place,
+                                                     std::size_t condition) const;
 
     /// The logarithm of the range leak rates are supposed to span.
     static constexpr double kLogRange = 9.2;
 
 private:
+    /// A leak's place and condition in one number.
+    [[nodiscard]] std::size_t spotOf(std::size_t point, std::size_t place, std::size_t condition) const
+    {
+        return (condition * m_scene.stretches.size() + point) * Stretch::kPlaces + place;
+    }
+    [[nodiscard]] const std::vector<Bearing>& bearingsOf(std::size_t point, std::size_t place,
+                                                         std::size_t condition) const;
     [[nodiscard]] std::shared_ptr<Air> breathe(const Spread& spread) const;
     [[nodiscard]] Expectation background(const Air& air, std::size_t reading, double total) const;
-    [[nodiscard]] Expectation expected(const Hypothesis& so, std::size_t reading, double total) const;
-    [[nodiscard]] double quiet(Air& air, std::size_t reading) const;
+    void layBackground(const Air& air, double total, std::size_t view, Outlook& outlook) const;
+    [[nodiscard]] double viewEvidence(const Hypothesis& so, std::size_t view, double total) const;
+    /// factor · exp(exponent)
+    struct Density
+    {
+        double factor;
+        double exponent;
+    };
+    [[nodiscard]] Density densityOf(std::size_t reading, const Expectation& expectation) const;
+    [[nodiscard]] double evidenceOf(const Outlook& outlook) const;
+    void fitView(Hypothesis& so, std::size_t view, int rounds) const;
+    bool step(Hypothesis& so, std::size_t view, const std::vector<std::size_t>& leaks) const;
     void setEvidence(Hypothesis& so) const;
+    [[nodiscard]] double prior(const Hypothesis& so) const;
+
+    /// Work space of a fit, kept because thousands follow one another.
+    struct Bench
+    {
+        std::vector<std::size_t> leaks;
+        Outlook outlook;
+        std::vector<double> parts; ///< of each leak in turn, of each reading
+        std::vector<double> rest;
+        std::vector<double> square; ///< column after column
+        std::vector<double> slope;
+    };
 
     const Scene& m_scene;
     std::vector<double> m_progress; ///< of each reading, 0 at the first … 1 at the last
     std::vector<double> m_onScale;  ///< each reading on the scale of the likelihood
+    std::vector<double> m_logNoise; ///< logarithm of twice the noise of each reading
+    double m_leastNoise = 0.0;
     double m_priorOdds = 0.0;
+    mutable std::unordered_map<std::size_t, std::vector<Bearing>> m_bearings; ///< by spotOf
+    mutable Bench m_bench;
 };
-
-/// The largest share of helium that odd draughts and pockets may bring to a leak `across` m to the side of
-/// and `above` m over the probe: the upper end of what the far-field laws allow.
-double freakShare(double across, double above);
 
 } // namespace sealwalk::analysis

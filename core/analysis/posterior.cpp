@@ -23,6 +23,9 @@ constexpr double kTemper = 3.0;
 
 double normalAbove(double z)
 {
+    constexpr double kFar = 6.5; // nothing is left beyond
+    if (std::abs(z) > kFar)
+        return z > 0.0 ? 0.0 : 1.0;
     return 0.5 * std::erfc(z / std::numbers::sqrt2);
 }
 
@@ -60,7 +63,7 @@ private:
         const SupposedLeak& leak = so.leaks[which];
         Hypothesis none = so;
         none.leaks.erase(none.leaks.begin() + static_cast<std::ptrdiff_t>(which));
-        m_judge.fit(none, 3);
+        m_judge.fitAround(none, leak.point, 3);
         improveNear(none, leak.point);
         const double best = so.evidence;
         double here = 1.0;
@@ -119,7 +122,7 @@ private:
         for (std::size_t place = 0; place < Stretch::kPlaces; ++place) {
             Hypothesis other = so;
             m_judge.move(so, other.leaks[which], to, place);
-            m_judge.fit(other, 4);
+            m_judge.fitAround(other, to, 4);
             best = std::max(best, other.evidence);
         }
         return best;
@@ -162,27 +165,30 @@ private:
         const SceneReading& shown = m_scene.readings[strongest];
         const auto sights = m_judge.look(*so.air, point, place, shown.condition);
         constexpr int kSteps = 16;
-        const double seen = std::max((*sights)[strongest].share, 0.05);
+        const double seen = std::max(sights->shareAt(strongest), 0.05);
         const double most = (std::max(shown.rate, 0.0) * 1.3 + 4.0 * shown.noise) / seen;
         const double least = std::min(0.2 * m_scene.limit, 0.1 * most);
         const double step = std::log(most / least) / (kSteps - 1);
         std::vector<Expectation> before;
         std::vector<std::size_t> touched;
-        for (std::size_t i = 0; i < sights->size(); ++i) {
-            if (most * (*sights)[i].share < 0.05 * m_scene.readings[i].noise)
+        double without = 0.0;
+        for (std::size_t at = 0; at < sights->share.size(); ++at) {
+            const std::size_t i = sights->first + at;
+            if (most * sights->share[at] < 0.05 * m_scene.readings[i].noise)
                 continue;
             touched.push_back(i);
             before.push_back(m_judge.expected(so, i));
+            without += m_judge.likelihood(i, before.back());
         }
         for (int k = 0; k < kSteps; ++k) {
             const double rate = least * std::exp(step * k);
-            double gain = 0.0;
+            double gain = -without;
             for (std::size_t t = 0; t < touched.size(); ++t) {
                 const std::size_t i = touched[t];
                 Expectation after = before[t];
-                after.add(rate, (*sights)[i], so.spread()[Spread::EchoScatter]);
+                after.add(rate, *sights, i);
                 after.ownLeak = after.ownLeak || m_scene.readings[i].point == point;
-                gain += m_judge.likelihood(i, after) - m_judge.likelihood(i, before[t]);
+                gain += m_judge.likelihood(i, after);
             }
             const double part = std::exp(std::min(gain, 50.0) + m_judge.priorOdds()) * step /
                                 (Judge::kLogRange * Stretch::kPlaces);
@@ -227,7 +233,7 @@ private:
             if (leak.point == point)
                 continue;
             explained += leak.part(reading);
-            freak += leak.rate * (*leak.sights)[reading].most;
+            freak += leak.rate * leak.sights->mostAt(reading);
             of.owes[leak.point] += weight * leak.part(reading) / whole;
         }
         of.explained += weight * explained;
@@ -297,16 +303,18 @@ void weigh(const Judge& judge, const std::vector<Hypothesis>& sample, std::vecto
         PointPosterior& of = points[i];
         if (scene.readingsAt[i].empty() || !isDoubtful(scene, of))
             continue;
+        constexpr double kEven = 0.5;
+        const bool matters = scene.readings[of.reading].rate > kMatters * scene.limit;
+        if (of.leak <= kEven && !matters)
+            continue;
         const double odds = challenge(judge, sample, std::array{i}, steps);
         const double challenged = 1.0 / (1.0 + std::exp(-odds));
-        constexpr double kEven = 0.5;
         if (of.leak > kEven) {
             of.leak = std::min(of.leak, challenged);
         } else {
             // The challenge is free to bend the air to the leak, so only a fair chance counts.
             constexpr double kFairChance = 0.15;
-            const bool matters = scene.readings[of.reading].rate > kMatters * scene.limit;
-            if (challenged > kFairChance && matters)
+            if (challenged > kFairChance)
                 of.big = std::max(of.big, challenged);
         }
     }
@@ -337,7 +345,8 @@ double quantileOf(const std::vector<PossibleRate>& rates, double share)
         high = std::max(high, rate.logRate + 5.0 * rate.spread);
         whole += rate.weight;
     }
-    for (int i = 0; i < 50; ++i) {
+    constexpr double kCloseEnough = 1e-6; // of ln(rate)
+    while (high - low > kCloseEnough) {
         const double middle = 0.5 * (low + high);
         double below = 0.0;
         for (const PossibleRate& rate : rates)

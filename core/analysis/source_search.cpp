@@ -40,7 +40,7 @@ Hypothesis with(const Judge& judge, const Hypothesis& so, SupposedLeak leak)
 {
     Hypothesis larger = so;
     larger.leaks.push_back(std::move(leak));
-    judge.fit(larger, kRounds);
+    judge.fitAround(larger, larger.leaks.back().point, kRounds);
     return larger;
 }
 
@@ -48,13 +48,14 @@ Hypothesis without(const Judge& judge, const Hypothesis& so, std::size_t leak)
 {
     Hypothesis smaller = so;
     smaller.leaks.erase(smaller.leaks.begin() + static_cast<std::ptrdiff_t>(leak));
-    judge.fit(smaller, kRounds);
+    judge.fitAround(smaller, so.leaks[leak].point, kRounds);
     return smaller;
 }
 
 bool adopt(Hypothesis& so, Hypothesis& other)
 {
-    if (other.evidence <= so.evidence + 1e-6)
+    constexpr double kBetter = 1e-3; // less than that is the fit's last step
+    if (other.evidence <= so.evidence + kBetter)
         return false;
     std::swap(so, other);
     return true;
@@ -93,7 +94,7 @@ void seed(const Judge& judge, Hypothesis& so)
     for (const std::size_t home : answering) {
         candidates.push_back(judge.suppose(so, home, 0));
         for (const std::size_t i : answering)
-            matrix.push_back(weight(i) * (*candidates.back().sights)[i].share * scene.readings[home].rate);
+            matrix.push_back(weight(i) * candidates.back().sights->shareAt(i) * scene.readings[home].rate);
     }
     const NnlsSummary solved = solveNnls(matrix, right.size(), candidates.size(), right);
     for (std::size_t j = 0; j < candidates.size(); ++j) {
@@ -202,22 +203,24 @@ bool relocate(const Judge& judge, Hypothesis& so, std::size_t which, std::span<c
                 continue;
             Hypothesis other = so;
             judge.move(so, other.leaks[which], point, place);
-            judge.fit(other, 1);
+            judge.fitAround(other, point, 1);
             constexpr double kWithinReach = 4.0; // of evidence, for the rounds that are left
             if (other.evidence > so.evidence - kWithinReach)
-                judge.fit(other, kRounds - 1);
+                judge.fitAround(other, point, kRounds - 1);
             moved = adopt(so, other) || moved;
         }
     }
     return moved;
 }
 
-void improve(const Judge& judge, Hypothesis& so)
+void improve(const Judge& judge, Hypothesis& so, int sweeps)
 {
     constexpr std::size_t kMostLeaks = 40;
+    if (so.isSettled)
+        return;
     if (so.leaks.empty())
         seed(judge, so);
-    for (int sweep = 0; sweep < 3; ++sweep) {
+    for (int sweep = 0; sweep < sweeps; ++sweep) {
         bool changed = false;
         while (so.leaks.size() < kMostLeaks && grow(judge, so))
             changed = true;
@@ -225,8 +228,10 @@ void improve(const Judge& judge, Hypothesis& so)
             changed = relocate(judge, so, i) || changed;
         while (shrink(judge, so) || merge(judge, so))
             changed = true;
-        if (!changed)
+        if (!changed) {
+            so.isSettled = true;
             return;
+        }
     }
 }
 
@@ -253,7 +258,7 @@ public:
             starts.push_back(drawSpread(m_random));
         for (const Spread& start : starts) {
             m_members.push_back(judge.empty(start));
-            improve(judge, m_members.back());
+            improve(judge, m_members.back(), 1);
         }
         std::ranges::sort(m_members, std::greater<>(), &Hypothesis::evidence);
         if (m_members.size() > effort.members)
@@ -340,7 +345,7 @@ SearchEffort lightEffort()
 
 std::vector<Hypothesis> searchSources(const Judge& judge, const SearchEffort& effort)
 {
-    const int renewEvery = std::max(effort.generations / (effort.allStarts ? 4 : 2), 1);
+    const int renewEvery = std::max(effort.generations / (effort.allStarts ? 3 : 2), 1);
     Population population(judge, effort);
     std::vector<Hypothesis> sample;
     for (int generation = 1; generation <= effort.generations; ++generation) {

@@ -14,8 +14,9 @@ namespace sealwalk::analysis {
 bool relocate(const Judge& judge, Hypothesis& so, std::size_t which,
               std::span<const std::size_t> keepOff = {});
 
-/// Adds, moves, merges and removes leaks while the evidence grows.
-void improve(const Judge& judge, Hypothesis& so);
+/// Adds, moves, merges and removes leaks while the evidence grows, going over all of them `sweeps` times at
+/// most.
+void improve(const Judge& judge, Hypothesis& so, int sweeps = 3);
 
 /// How much work a search may take.
 struct SearchEffort

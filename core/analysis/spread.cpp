@@ -58,29 +58,31 @@ double jetDilution(double distance, double core)
     return distance <= core ? 1.0 : core / distance;
 }
 
-double plumeDilution(double height, double origin, double exponent)
-{
-    return std::pow(1.0 + height / origin, -exponent);
-}
-
 double Spread::share(double across, double above) const
 {
-    const double distance = std::sqrt(across * across + above * above); // hypot guards ranges we never meet
-    const double width = value[NearWidth];
-    const double stretched = above > 0.0 ? above / value[NearStretch] : above;
-    const double cloud = std::sqrt(across * across + stretched * stretched);
-    const double near = std::exp(-std::pow(cloud / width, value[NearPower]));
-    double plume = 0.0;
-    const double rise = std::max(above, 0.0);
-    const double halfWidth = width + value[PlumeWidening] * rise;
-    const double off = (across - value[Tilt] * rise) / halfWidth;
-    const double below = std::min(above, 0.0) / width;
-    const double edge = off * off + below * below;
-    if (edge < 40.0)
-        plume = plumeDilution(rise, value[PlumeOrigin], value[PlumeExponent]) * std::exp(-edge);
-    const double scatter = std::pow(1.0 + distance / value[ScatterReach], -value[ScatterPower]);
-    return (near + value[PlumeShare] * plume + value[ScatterShare] * scatter) /
-           (1.0 + value[PlumeShare] + value[ScatterShare]);
+    // Asked for more often than anything else; single precision is far finer than any air is known.
+    const auto of = [this](Index i) { return static_cast<float>(value[i]); };
+    const auto side = static_cast<float>(across);
+    const auto over = static_cast<float>(above);
+    const float distance = std::sqrt(side * side + over * over); // hypot guards ranges we never meet
+    const float width = of(NearWidth);
+    const float stretched = over > 0.0F ? over / of(NearStretch) : over;
+    const float cloud = std::sqrt(side * side + stretched * stretched) / width;
+    // Beyond this the near cloud has ended in every power allowed.
+    constexpr float kEnded = 120.0F;
+    const float near = cloud < kEnded ? std::exp(-std::pow(cloud, of(NearPower))) : 0.0F;
+    float plume = 0.0F;
+    const float rise = std::max(over, 0.0F);
+    const float off = (side - of(Tilt) * rise) / (width + of(PlumeWidening) * rise);
+    const float below = std::min(over, 0.0F) / width;
+    const float edge = off * off + below * below;
+    if (edge < 40.0F) {
+        const float thinned = rise > 0.0F ? plumeDilution(rise, of(PlumeOrigin), of(PlumeExponent)) : 1.0F;
+        plume = thinned * std::exp(-edge);
+    }
+    const float scatter = std::pow(1.0F + distance / of(ScatterReach), -of(ScatterPower));
+    const float sum = near + of(PlumeShare) * plume + of(ScatterShare) * scatter;
+    return static_cast<double>(sum / (1.0F + of(PlumeShare) + of(ScatterShare)));
 }
 
 const std::array<SpreadBound, Spread::Count>& spreadBounds()

@@ -6,6 +6,7 @@
 #include "core/analysis/random.h"
 
 #include <array>
+#include <cmath>
 #include <cstddef>
 #include <vector>
 
@@ -18,7 +19,11 @@ double jetDilution(double distance, double core);
 /// Dilution of a round plume on its axis at `height` above the probe: (1 + height/origin)^-exponent, with
 /// exponent 5/3 for a turbulent plume and 1 for a laminar one; `origin` is the virtual source below the tip.
 /// Source: Chen and Rodi (1980): concentration proportional to height^(-5/3); Yih (1951): laminar, 1/height.
-double plumeDilution(double height, double origin, double exponent);
+template <typename Real>
+Real plumeDilution(Real height, Real origin, Real exponent)
+{
+    return std::pow(Real(1) + height / origin, -exponent);
+}
 
 /// One possible state of the air and the detector. Lengths in m, times in s. None of it can be measured
 /// beforehand; it is estimated from the survey inside the bounds of `spreadBounds`.

@@ -222,6 +222,29 @@ Noise estimateNoise(const Survey& survey, const std::vector<double>& backgrounds
     return noise;
 }
 
+/// Fills what lists the readings that count: helium does not pass from one view to another, so those of one
+/// view stand together.
+void sortByView(Scene& scene, const Survey& survey)
+{
+    for (std::size_t i = 0; i < scene.everyReading.size(); ++i) {
+        if (!survey.readings[i].isVoid)
+            scene.placeInEvery.push_back(i);
+    }
+    const auto viewOf = [&](std::size_t i) { return scene.stretches[scene.everyReading[i].point].view; };
+    std::ranges::stable_sort(scene.placeInEvery, std::less<>(), viewOf);
+    for (const Stretch& stretch : scene.stretches)
+        scene.readingsIn.resize(std::max(scene.readingsIn.size(), stretch.view + 1));
+    for (const std::size_t i : scene.placeInEvery) {
+        const SceneReading& reading = scene.everyReading[i];
+        ReadingRange& range = scene.readingsIn[viewOf(i)];
+        if (range.count() == 0)
+            range.first = scene.readings.size();
+        range.last = scene.readings.size() + 1;
+        scene.readingsAt[reading.point].push_back(scene.readings.size());
+        scene.readings.push_back(reading);
+    }
+}
+
 /// Fills SceneReading::beside.
 void lookBeside(Scene& scene)
 {
@@ -285,7 +308,9 @@ Scene makeScene(const Survey& survey)
         reading.end = from.end().si();
         const double responses =
             scene.response > 0.0 ? from.dwell.si() / scene.response : std::numeric_limits<double>::infinity();
-        reading.dwellInResponses = std::min(responses, 50.0);
+        const double followed = std::min(responses, 50.0);
+        reading.keptPerPass = std::exp(-followed / static_cast<double>(Stretch::kPasses));
+        reading.fullInPass = -std::expm1(-followed);
         reading.exposure = std::max(-std::expm1(-responses), kLeastExposure) * scene.heliumShare;
         reading.rawNet = nets[i];
         reading.rate = (nets[i] - noise.offset) / reading.exposure;
@@ -303,10 +328,8 @@ Scene makeScene(const Survey& survey)
             continue;
         ++uses[reading.condition];
         noises.push_back(reading.noise);
-        scene.placeInEvery.push_back(i);
-        scene.readingsAt[reading.point].push_back(scene.readings.size());
-        scene.readings.push_back(reading);
     }
+    sortByView(scene, survey);
     scene.typicalNoise = quantile(noises, 0.5);
     lookBeside(scene);
     if (!uses.empty())

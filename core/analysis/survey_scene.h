@@ -45,12 +45,22 @@ struct SceneReading
     double rate = 0.0;  ///< net over exposure; may be negative
     double noise = 0.0; ///< standard deviation of `rate` from background and elevation alone
     double exposure = 1.0;
-    double dwellInResponses = 1.0;
-    double elevated = 0.0; ///< background above the survey's own floor, in the same rate
-    double start = 0.0;    ///< s
-    double end = 0.0;      ///< s
-    double rawNet = 0.0;   ///< Pa·m³/s as shown
-    double beside = 0.0;   ///< what the neighbours on the joint may have shown at most; infinite without any
+    double keptPerPass =
+        0.0;                 ///< what the detector keeps of its last value from one of the passes to the next
+    double fullInPass = 1.0; ///< what it would reach by the end of them on a steady leak
+    double elevated = 0.0;   ///< background above the survey's own floor, in the same rate
+    double start = 0.0;      ///< s
+    double end = 0.0;        ///< s
+    double rawNet = 0.0;     ///< Pa·m³/s as shown
+    double beside = 0.0; ///< what the neighbours on the joint may have shown at most; infinite without any
+};
+
+/// Part of Scene::readings, from `first` up to but without `last`.
+struct ReadingRange
+{
+    std::size_t first = 0;
+    std::size_t last = 0;
+    [[nodiscard]] std::size_t count() const { return last - first; }
 };
 
 struct Scene
@@ -61,7 +71,8 @@ struct Scene
     double typicalNoise = 0.0; ///< median of SceneReading::noise
     double offset = 0.0;       ///< what a highest value shows above the background with nothing there
     std::vector<Stretch> stretches;
-    std::vector<SceneReading> readings;               ///< without void ones, in order of time
+    std::vector<SceneReading> readings;   ///< without void ones, view by view, each in order of time
+    std::vector<ReadingRange> readingsIn; ///< by view
     std::vector<std::vector<std::size_t>> readingsAt; ///< by point
     std::vector<std::string> conditions;
     std::size_t usualCondition = 0;
