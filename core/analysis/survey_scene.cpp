@@ -315,7 +315,8 @@ Scene makeScene(const Survey& survey)
         reading.rawNet = nets[i];
         reading.rate = (nets[i] - noise.offset) / reading.exposure;
         const double elevation = std::max(0.0, backgrounds[i] - floors[i]);
-        reading.elevated = elevation / reading.exposure;
+        reading.elevated =
+            from.delay ? std::numeric_limits<double>::infinity() : elevation / reading.exposure;
         reading.noise = std::hypot(noise.ofNet, kElevationNoise * elevation) / reading.exposure;
         const auto condition = conditions.emplace(from.condition, conditions.size());
         if (condition.second) {

@@ -7,6 +7,7 @@
 #include <gmock/gmock.h>
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <iostream>
 #include <limits>
@@ -196,6 +197,36 @@ TEST(Sources, TakeATailForATail)
     EXPECT_EQ(findings[3].verdict, SourceVerdict::Leak);
     EXPECT_TRUE(findings[4].verdict == SourceVerdict::Echo || findings[4].verdict == SourceVerdict::Masked);
     EXPECT_EQ(findings[4].others, std::vector<int>{4});
+}
+
+// Regression: responses that shrank along the round were taken for the tail of the first, although each had
+// been seen to rise.
+TEST(Sources, TakeNothingThatRoseForATail)
+{
+    constexpr std::size_t kAnswers = 4;
+    const std::array<double, kAnswers> nets{2.8e-3, 7.5e-5, 2.5e-5, 1.5e-6};
+    const std::array<double, kAnswers> starts{0.0, 45.0, 107.0, 143.0};
+    Survey survey = seal(56);
+    survey.limit = millibarLitresPerSecond(1e-5);
+    for (int i = 1; i <= 56; ++i) {
+        const auto at = static_cast<std::size_t>(i) - 1;
+        survey.points[at].view = "view " + std::to_string(i % 4);
+        survey.points[at].joint = "joint " + std::to_string(i);
+        spray(survey, i, at < kAnswers ? nets[at] : 1e-12, 5e-7);
+        if (at < kAnswers)
+            survey.readings[at].start = seconds(starts[at]);
+    }
+    survey.readings[kAnswers - 1].dwell = seconds(120.0);
+    for (std::size_t i = kAnswers; i < survey.readings.size(); ++i)
+        survey.readings[i].start = survey.readings[i].start + seconds(240.0);
+    const auto isALeak = [](const SourceFinding& finding) { return finding.verdict == SourceVerdict::Leak; };
+    const auto untold = findingsOf(survey);
+    EXPECT_LT(std::ranges::count_if(untold, isALeak), std::ptrdiff_t{kAnswers}); // they may be a tail
+    for (std::size_t i = 1; i < kAnswers; ++i)
+        survey.readings[i].delay = seconds(1.5);
+    const auto told = findingsOf(survey);
+    for (std::size_t i = 0; i < kAnswers; ++i)
+        EXPECT_TRUE(isALeak(told[i])) << i + 1 << ": " << wordOf(told[i].verdict);
 }
 
 TEST(Sources, KeepALeakThatOpensInOneConditionOnly)
