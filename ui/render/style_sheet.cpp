@@ -39,6 +39,7 @@ constexpr Placeholder kPlaceholders[] = {
 constexpr const char* kSheet = R"(
 QWidget { color: @ink; font-size: 12px; }
 QMainWindow, QDialog { background: @panel; }
+QLineEdit QToolButton { min-height: 0; min-width: 0; padding: 0; margin: 0; border: 0; background: transparent; }
 QMenuBar { background: @window; border: 0; padding: 0 8px; }
 QMenuBar::item { padding: 4px 10px; background: transparent; }
 QMenuBar::item:selected { background: @accentWash; }
