@@ -198,7 +198,8 @@ SourceFinding findingOf(const Work& work, std::size_t point)
                            : of.rates);
         return finding;
     }
-    finding.high = bound;
+    // Answers that happen to agree do not make the detector see more than the watched background allows.
+    finding.high = std::max(bound, LeakRate::fromSi(shown.detectable));
     if (finding.verdict == SourceVerdict::Clear)
         finding.tooBlind = kSeen * shown.noise > work.scene.limit;
     else

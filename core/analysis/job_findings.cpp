@@ -4,6 +4,7 @@
 #include "core/analysis/finding_figures.h"
 #include "core/analysis/job_sources.h"
 #include "core/analysis/job_view.h"
+#include "core/analysis/repair_progress.h"
 
 #include <fmt/format.h>
 
@@ -41,18 +42,17 @@ bool isWorse(const PointFinding& a, const PointFinding& b)
     return a.asRead && *a.asRead > *b.asRead;
 }
 
-void addRepairs(const model::Job& job, const model::Round& round, std::vector<PointFinding>& findings)
+void addRepairs(const model::Job& job, std::vector<PointFinding>& findings)
 {
     for (const model::Repair& repair : job.repairs) {
         if (repair.madeGoodBy)
             continue;
+        const auto sprayed = sprayedSince(job, repair.at);
         for (PointFinding& finding : findings) {
             if (std::find(repair.points.begin(), repair.points.end(), finding.point) == repair.points.end())
                 continue;
             finding.temporaryRepair = finding.temporaryRepair || !repair.permanent;
-            const model::Reading* reading = finding.reading ? job.reading(*finding.reading) : nullptr;
-            const bool sprayedSince = reading != nullptr && reading->at >= repair.at;
-            finding.awaitsRetest = finding.awaitsRetest || (!sprayedSince && repair.at >= round.opened);
+            finding.awaitsRetest = finding.awaitsRetest || !sprayed.contains(finding.point);
         }
     }
 }
@@ -147,7 +147,7 @@ std::vector<PointFinding> jobFindings(const model::Job& job, const model::TestOb
         job, object, roundId, [&job](const model::Reading& reading) { return chamberFactor(job, reading); },
         findings);
     addFigures(job, findings);
-    addRepairs(job, *round, findings);
+    addRepairs(job, findings);
     for (PointFinding& finding : findings)
         for (const model::Concession& concession : job.concessions)
             if (std::find(concession.points.begin(), concession.points.end(), finding.point) !=

@@ -2,6 +2,7 @@
 #include "core/analysis/job_survey.h"
 
 #include "core/analysis/job_factor.h"
+#include "core/analysis/job_view.h"
 #include "core/analysis/spray_timing.h"
 
 #include <algorithm>
@@ -112,6 +113,7 @@ void addReadings(const model::Job& job, model::RoundId round, Duration usualDwel
                              ? std::string(model::name(reading->condition))
                              : std::string(model::name(reading->condition)) + ", " + reading->conditionDetail;
         made.isVoid = job.isVoid(reading->id);
+        made.smallestDetectable = correctedReading(job, *reading).smallestDetectable.value_or(LeakRate());
         into.survey.readings.push_back(std::move(made));
         into.readings.push_back(reading->id);
     }

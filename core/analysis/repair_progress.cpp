@@ -2,7 +2,6 @@
 #include "core/analysis/repair_progress.h"
 
 #include <algorithm>
-#include <unordered_set>
 
 namespace sealwalk::analysis {
 
@@ -12,17 +11,6 @@ bool isAnswer(model::Outcome outcome)
 {
     return outcome == model::Outcome::Value || outcome == model::Outcome::NoResponse ||
            outcome == model::Outcome::AboveRange;
-}
-
-/// Points with a standing answer since `at`.
-std::unordered_set<model::PointId> sprayedSince(const model::Job& job, const Timestamp& at)
-{
-    std::unordered_set<model::PointId> sprayed;
-    for (const model::Round& round : job.rounds)
-        for (const model::Reading* reading : job.standing(round.id))
-            if (reading->at >= at && isAnswer(reading->outcome))
-                sprayed.insert(reading->point);
-    return sprayed;
 }
 
 bool leaksStill(const model::Repair& repair, std::span<const PointFinding> asLeft)
@@ -45,6 +33,27 @@ bool isOvertaken(const model::Job& job, const model::Repair& repair)
 }
 
 } // namespace
+
+std::unordered_set<model::PointId> sprayedSince(const model::Job& job, const Timestamp& at)
+{
+    std::unordered_set<model::PointId> sprayed;
+    for (const model::Round& round : job.rounds)
+        for (const model::Reading* reading : job.standing(round.id))
+            if (reading->at >= at && isAnswer(reading->outcome))
+                sprayed.insert(reading->point);
+    return sprayed;
+}
+
+const model::Round* provingRound(const model::Job& job, const model::Repair& repair)
+{
+    const model::Round* proving = nullptr;
+    for (const model::Round& round : job.rounds)
+        for (const model::Reading* reading : job.standing(round.id))
+            if (reading->at >= repair.at && isAnswer(reading->outcome) &&
+                std::find(repair.points.begin(), repair.points.end(), reading->point) != repair.points.end())
+                proving = &round;
+    return proving;
+}
 
 std::vector<model::PointId> pointsToProve(const model::Repair& repair)
 {

@@ -8,6 +8,7 @@
 #include <optional>
 #include <span>
 #include <string>
+#include <unordered_set>
 #include <vector>
 
 namespace sealwalk::analysis {
@@ -35,6 +36,13 @@ struct RepairProgress
 /// `asLeft` are the job's findings as left. Pointers live as long as `job` is unchanged.
 RepairProgress progressOf(const model::Job& job, const model::Repair& repair,
                           std::span<const PointFinding> asLeft, const Timestamp& now);
+
+/// Points with a standing answer of the detector since `at`, in whatever round.
+std::unordered_set<model::PointId> sprayedSince(const model::Job& job, const Timestamp& at);
+
+/// The last round in which a repaired point was sprayed again; nullptr: none was, whatever rounds were
+/// opened. Lives as long as `job` is unchanged.
+const model::Round* provingRound(const model::Job& job, const model::Repair& repair);
 
 /// What the round that proves a repair calls: its points, then what was disturbed, each once.
 std::vector<model::PointId> pointsToProve(const model::Repair& repair);

@@ -4,6 +4,7 @@
 #include "core/analysis/job_findings.h"
 #include "core/base/contract.h"
 
+#include <algorithm>
 #include <map>
 
 namespace sealwalk::analysis {
@@ -35,6 +36,16 @@ LeakRate weight(const PointFinding& finding)
     return finding.rate    ? *finding.rate
            : finding.bound ? *finding.bound
                            : finding.asRead.value_or(LeakRate());
+}
+
+/// Whether the point had been repaired when it was read: then the reading says nothing of how it was found.
+bool wasRepaired(const model::Job& job, const PointFinding& finding)
+{
+    const model::Reading* reading = finding.reading ? job.reading(*finding.reading) : nullptr;
+    return std::any_of(job.repairs.begin(), job.repairs.end(), [&](const model::Repair& repair) {
+        return reading != nullptr && repair.at <= reading->at &&
+               std::find(repair.points.begin(), repair.points.end(), finding.point) != repair.points.end();
+    });
 }
 
 /// What a later round makes of what was known of a point.
@@ -87,10 +98,11 @@ std::vector<PointFinding> summarise(const model::Job& job,
     }
     for (std::size_t i = 0; i < byRound.size(); ++i) {
         const model::Round& round = job.rounds[i];
-        if (standing == Standing::AsFound && round.kind == model::RoundKind::AfterRepair)
-            continue;
+        const bool isAfter = standing == Standing::AsFound && round.kind == model::RoundKind::AfterRepair;
         for (const PointFinding& later : byRound[i]) {
             PointFinding& known = byNumber[later.number];
+            if (isAfter && (hasAnswer(known) || wasRepaired(job, later)))
+                continue;
             const bool temporary = known.temporaryRepair || later.temporaryRepair;
             known = PointFinding(joined(known, later, round.kind));
             known.temporaryRepair = temporary;

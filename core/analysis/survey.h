@@ -38,6 +38,8 @@ struct SurveyReading
     std::optional<Duration> delay = std::nullopt; ///< helium on to the first clear rise
     std::string condition = {};                   ///< joint condition; empty: as it stands
     bool isVoid = false;                          ///< taken out by the technician
+    /// What would have shown at that moment by the watched background, on the chamber; 0: not known.
+    LeakRate smallestDetectable = {};
     bool operator==(const SurveyReading&) const = default;
 
     [[nodiscard]] LeakRate net() const { return peak - background; }

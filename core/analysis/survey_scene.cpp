@@ -313,6 +313,7 @@ Scene makeScene(const Survey& survey)
         reading.fullInPass = -std::expm1(-followed);
         reading.exposure = std::max(-std::expm1(-responses), kLeastExposure) * scene.heliumShare;
         reading.rawNet = nets[i];
+        reading.detectable = from.smallestDetectable.si();
         reading.rate = (nets[i] - noise.offset) / reading.exposure;
         const double elevation = std::max(0.0, backgrounds[i] - floors[i]);
         reading.elevated =

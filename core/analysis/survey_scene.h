@@ -45,6 +45,7 @@ struct SceneReading
     double rate = 0.0;  ///< net over exposure; may be negative
     double noise = 0.0; ///< standard deviation of `rate` from background and elevation alone
     double exposure = 1.0;
+    double detectable = 0.0; ///< known from a quiet watch of the background; 0: not known
     double keptPerPass =
         0.0;                 ///< what the detector keeps of its last value from one of the passes to the next
     double fullInPass = 1.0; ///< what it would reach by the end of them on a steady leak

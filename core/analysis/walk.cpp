@@ -89,4 +89,33 @@ std::optional<WalkStep> nextCall(const std::vector<WalkStep>& steps, model::Poin
     return std::nullopt;
 }
 
+std::vector<OpenRound> openRounds(const model::Job& job)
+{
+    std::vector<OpenRound> open;
+    std::unordered_set<model::PointId> answeredLater;
+    for (auto round = job.rounds.rbegin(); round != job.rounds.rend(); ++round) {
+        const std::vector<WalkStep> steps = walk(job, round->id);
+        const auto left = std::count_if(steps.begin(), steps.end(), [&](const WalkStep& step) {
+            return !step.isDone() && !answeredLater.contains(step.point);
+        });
+        if (left > 0)
+            open.push_back({&*round, static_cast<int>(left)});
+        for (const WalkStep& step : steps)
+            if (step.isDone())
+                answeredLater.insert(step.point);
+    }
+    return open;
+}
+
+model::RoundId roundCalling(const model::Job& job, model::PointId point, model::RoundId current)
+{
+    const auto calls = [&](const model::Round& round) {
+        return std::find(round.points.begin(), round.points.end(), point) != round.points.end();
+    };
+    if (const model::Round* round = job.round(current); round != nullptr && calls(*round))
+        return current;
+    const auto latest = std::find_if(job.rounds.rbegin(), job.rounds.rend(), calls);
+    return latest == job.rounds.rend() ? model::RoundId() : latest->id;
+}
+
 } // namespace sealwalk::analysis

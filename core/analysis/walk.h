@@ -30,4 +30,16 @@ std::vector<WalkStep> walk(const model::Job& job, model::RoundId round);
 std::optional<WalkStep> nextCall(const std::vector<WalkStep>& steps, model::PointId after,
                                  const std::vector<model::PointId>& skipped);
 
+struct OpenRound
+{
+    const model::Round* round = nullptr;
+    int left = 0; ///< calls of it that nobody answered, in it or in a later round
+};
+
+/// Rounds that were left before their end, the latest first. Pointers live as long as `job` is unchanged.
+std::vector<OpenRound> openRounds(const model::Job& job);
+
+/// The round that calls this point: `current` when it does, otherwise the latest that does. Nil: none.
+model::RoundId roundCalling(const model::Job& job, model::PointId point, model::RoundId current);
+
 } // namespace sealwalk::analysis

@@ -32,18 +32,12 @@ std::string shortly(const Ground& ground, const analysis::PointFinding* f)
     return std::string(model::name(f->finding));
 }
 
-/// Re-test rounds that name the repair, or that called one of its points after it.
+/// The round in which a repaired point was sprayed again.
 std::string retestText(const Ground& ground, const model::Repair& repair)
 {
-    for (const model::Round& round : ground.job.rounds)
-        if (round.repair == repair.id)
-            return fmt::format("round {}, {}", round.number, round.opened.date());
-    for (const model::Round& round : ground.job.rounds)
-        for (const model::PointId point : repair.points)
-            if (round.kind == model::RoundKind::AfterRepair && round.opened >= repair.at &&
-                std::find(round.points.begin(), round.points.end(), point) != round.points.end())
-                return fmt::format("round {}, {}", round.number, round.opened.date());
-    return "not re-tested";
+    const model::Round* round = analysis::provingRound(ground.job, repair);
+    return round == nullptr ? "not sprayed again"
+                            : fmt::format("round {}, {}", round->number, round->opened.date());
 }
 
 std::string proofText(const Ground& ground, const model::Repair& repair)
