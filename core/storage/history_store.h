@@ -136,7 +136,9 @@ public:
     Status putRepair(model::JobId job, const model::Repair& repair); ///< new, or changed
 
     // What is only ever added. A round or point unknown to the job is ErrorCode::NotFound.
-    Result<model::Reading> addReading(model::JobId job, const model::Reading& reading); ///< sequence is given
+    /// The sequence is given. `trace` is stored with it, under the name `reading.trace`: both or neither.
+    Result<model::Reading> addReading(model::JobId job, const model::Reading& reading,
+                                      const std::optional<Trace>& trace = std::nullopt);
     Status addVoid(model::JobId job, const std::vector<model::VoidMark>& marks);
     Status addCalibration(model::JobId job, const model::Calibration& calibration);
     Status addBackground(model::JobId job, const model::BackgroundWatch& watch);

@@ -64,7 +64,8 @@ void countReading(SQLite::Database& database, JobKey key, const std::string& by)
 
 } // namespace
 
-Result<model::Reading> HistoryStore::addReading(model::JobId job, const model::Reading& reading)
+Result<model::Reading> HistoryStore::addReading(model::JobId job, const model::Reading& reading,
+                                                const std::optional<Trace>& trace)
 {
     return m_connection->write([&]() -> Result<model::Reading> {
         SQLite::Database& database = m_connection->database;
@@ -79,6 +80,8 @@ Result<model::Reading> HistoryStore::addReading(model::JobId job, const model::R
         if (stored.id.isNil())
             stored.id = model::ReadingId::create();
         stored.sequence = nextSequence(database, head.key);
+        if (trace)
+            insertTrace(database, head.key, {stored.trace, *trace});
         insertRow(database, head.key, stored);
         countReading(database, head.key, stored.by);
         return stored;

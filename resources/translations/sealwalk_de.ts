@@ -504,6 +504,10 @@
         <source>in a narrow window: the parts of the page in turn</source>
         <translation>im schmalen Fenster: die Teile der Seite der Reihe nach</translation>
     </message>
+    <message>
+        <source>not tested, with reason; confirm a response</source>
+        <translation>nicht geprüft, mit Grund; eine Reaktion bestätigen</translation>
+    </message>
 </context>
 <context>
     <name>OwedWords</name>
@@ -710,6 +714,18 @@
             <numerusform>etwa %n min übrig</numerusform>
             <numerusform>etwa %n min übrig</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>left out by agreement</source>
+        <translation>nach Absprache ausgelassen</translation>
+    </message>
+    <message>
+        <source>under repair</source>
+        <translation>in Reparatur</translation>
+    </message>
+    <message>
+        <source>no time left</source>
+        <translation>keine Zeit mehr</translation>
     </message>
 </context>
 <context>
@@ -1921,10 +1937,6 @@
         <translation>Untergrund, ohne Helium</translation>
     </message>
     <message>
-        <source>Correction: what the detector really showed</source>
-        <translation>Berichtigung: was der Lecksucher wirklich zeigte</translation>
-    </message>
-    <message>
         <source>Highest value while spraying, as the detector shows it</source>
         <translation>Höchstwert beim Sprühen, wie ihn der Lecksucher zeigt</translation>
     </message>
@@ -2103,6 +2115,30 @@
     <message>
         <source>J calls a point again</source>
         <translation>J ruft einen Punkt noch einmal auf</translation>
+    </message>
+    <message>
+        <source>Why is the reading %1 void?</source>
+        <translation>Warum ist der Messwert %1 ungültig?</translation>
+    </message>
+    <message>
+        <source>Why is it not tested?</source>
+        <translation>Warum wird nicht geprüft?</translation>
+    </message>
+    <message>
+        <source>Instead of %1: what the detector really showed</source>
+        <translation>Statt %1: was der Lecksucher wirklich zeigte</translation>
+    </message>
+    <message>
+        <source>confirms</source>
+        <translation>bestätigt</translation>
+    </message>
+    <message>
+        <source>NOT STORED</source>
+        <translation>UNGESPEICHERT</translation>
+    </message>
+    <message>
+        <source>Enter tries again</source>
+        <translation>Enter versucht es noch einmal</translation>
     </message>
 </context>
 <context>
@@ -4581,16 +4617,20 @@
         <translation>vom Presenter aus für ungültig erklärt</translation>
     </message>
     <message>
-        <source>Press the same button within two seconds to void the last reading.</source>
-        <translation>Dieselbe Taste binnen zwei Sekunden noch einmal: die letzte Messung wird ungültig.</translation>
-    </message>
-    <message>
         <source>Press the same button within two seconds to go on anyway.</source>
         <translation>Dieselbe Taste binnen zwei Sekunden noch einmal: trotzdem weiter.</translation>
     </message>
     <message>
         <source>Back marks the first rise, says no response, or corrects the last.</source>
         <translation>Zurück merkt den ersten Anstieg, sagt „keine Antwort“ oder verbessert die letzte Messung.</translation>
+    </message>
+    <message>
+        <source>Press the same button within two seconds to void the reading %1.</source>
+        <translation>Dieselbe Taste binnen zwei Sekunden noch einmal: der Messwert %1 wird ungültig.</translation>
+    </message>
+    <message>
+        <source>Nothing is stored yet that could be void.</source>
+        <translation>Noch ist nichts gespeichert, was ungültig sein könnte.</translation>
     </message>
 </context>
 <context>
@@ -5718,10 +5758,6 @@ Nachtrag: „%1“</translation>
         <translation>Eintrag berichtigt</translation>
     </message>
     <message>
-        <source>Not stored: %1</source>
-        <translation>Nicht gespeichert: %1</translation>
-    </message>
-    <message>
         <source>%1 corrected; the old entry stays in the record.</source>
         <translation>%1 berichtigt; der alte Eintrag bleibt in der Aufzeichnung.</translation>
     </message>
@@ -5746,10 +5782,6 @@ Nachtrag: „%1“</translation>
         <translation>Noch ist nichts gespeichert, was ungültig sein könnte.</translation>
     </message>
     <message>
-        <source>The last reading is void (%1) and called again.</source>
-        <translation>Der letzte Messwert ist ungültig (%1) und wird noch einmal gerufen.</translation>
-    </message>
-    <message>
         <source>The feed saw no rise: press N for no response, or type the value.</source>
         <translation>Die Leitung sah keinen Anstieg: N für keine Anzeige, oder den Wert eintippen.</translation>
     </message>
@@ -5768,10 +5800,6 @@ Nachtrag: „%1“</translation>
     <message>
         <source>The feed reached the end of the detector&apos;s range: press + for over range.</source>
         <translation>Die Leitung erreichte das Ende des Messbereichs: + für über Bereich.</translation>
-    </message>
-    <message>
-        <source>The trace was not kept: %1</source>
-        <translation>Die Kurve wurde nicht aufgehoben: %1</translation>
     </message>
     <message>
         <source>Background moved, %1 to %2</source>
@@ -5875,6 +5903,42 @@ Nachtrag: „%1“</translation>
         <source>The repair at point %1 still cures: it may be sprayed from %2 %3.</source>
         <translation>Die Reparatur an Punkt %1 härtet noch aus: absprühen ab %2 %3.</translation>
     </message>
+    <message>
+        <source>Point %1 is being sprayed; its reading comes first, or J calls another.</source>
+        <translation>Punkt %1 wird gerade besprüht; erst kommt sein Messwert, oder J ruft einen anderen.</translation>
+    </message>
+    <message>
+        <source>The remark on point %1 was not kept: nothing was stored there.</source>
+        <translation>Die Bemerkung zu Punkt %1 wurde nicht aufgehoben: dort wurde nichts gespeichert.</translation>
+    </message>
+    <message>
+        <source>came later: %1</source>
+        <translation>kam später: %1</translation>
+    </message>
+    <message>
+        <source>not stored</source>
+        <translation>nicht gespeichert</translation>
+    </message>
+    <message>
+        <source>A response is confirmed by a spray; Esc leaves this first.</source>
+        <translation>Eine Reaktion wird durch Sprühen bestätigt; Esc verlässt erst dies.</translation>
+    </message>
+    <message>
+        <source>Nothing answered yet that could be confirmed; J calls a point that did.</source>
+        <translation>Noch hat nichts reagiert, was bestätigt werden könnte; J ruft einen Punkt, der reagiert hat.</translation>
+    </message>
+    <message>
+        <source>Point %1 is being sprayed; its reading comes first.</source>
+        <translation>Punkt %1 wird gerade besprüht; erst kommt sein Messwert.</translation>
+    </message>
+    <message>
+        <source>Point %1 once more, from a clean background: its answer is stored as confirmed.</source>
+        <translation>Punkt %1 noch einmal, aus ruhigem Untergrund: seine Antwort wird als bestätigt gespeichert.</translation>
+    </message>
+    <message>
+        <source>The reading %1 is void (%2) and called again.</source>
+        <translation>Der Messwert %1 ist ungültig (%2) und wird noch einmal gerufen.</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::SprayPage</name>
@@ -5960,6 +6024,14 @@ Nachtrag: „%1“</translation>
     <message>
         <source>Sheet</source>
         <translation>Blatt</translation>
+    </message>
+    <message>
+        <source>NOT STORED</source>
+        <translation>UNGESPEICHERT</translation>
+    </message>
+    <message>
+        <source>not on disk</source>
+        <translation>nicht auf der Platte</translation>
     </message>
 </context>
 <context>
@@ -6078,6 +6150,22 @@ Nachtrag: „%1“</translation>
     <message>
         <source>Enter</source>
         <translation>Enter</translation>
+    </message>
+    <message>
+        <source>The reading %1 is void, because …</source>
+        <translation>Der Messwert %1 ist ungültig, denn …</translation>
+    </message>
+    <message>
+        <source>It is not tested, because …</source>
+        <translation>Es wird nicht geprüft, denn …</translation>
+    </message>
+    <message>
+        <source>not tested …</source>
+        <translation>nicht geprüft …</translation>
+    </message>
+    <message>
+        <source>confirm</source>
+        <translation>bestätigen</translation>
     </message>
 </context>
 <context>
@@ -6379,6 +6467,14 @@ Nachtrag: „%1“</translation>
     <message>
         <source>Change the order of the walk</source>
         <translation>Reihenfolge des Rundgangs ändern</translation>
+    </message>
+    <message>
+        <source>confirm</source>
+        <translation>bestätigen</translation>
+    </message>
+    <message>
+        <source>not tested</source>
+        <translation>nicht geprüft</translation>
     </message>
 </context>
 </TS>

@@ -320,7 +320,7 @@ Result<model::Reading> JobSession::store(const ReadingDraft& draft)
     reading.remark = draft.remark;
     reading.corrects = draft.corrects;
     reading.trace = draft.trace;
-    auto stored = history().addReading(m_job->id, reading);
+    auto stored = history().addReading(m_job->id, reading, draft.samples);
     if (!stored)
         return stored;
     m_job->readings.push_back(*stored);
@@ -561,7 +561,13 @@ void JobSession::lookForOthers()
     }
     if (m_job->setup != before.setup)
         emit setupChanged();
-    if (m_job->rounds != before.rounds)
+    // Another round, or another's order, is no business of the one that is walked here.
+    if (m_round.isNil() && !m_job->rounds.empty())
+        m_round = m_job->rounds.back().id;
+    const model::Round* walkedBefore = before.round(m_round);
+    const model::Round* walked = currentRound();
+    if ((walkedBefore == nullptr) != (walked == nullptr) ||
+        (walked != nullptr && walked->points != walkedBefore->points))
         emit roundChanged();
     if (m_job->state != before.state)
         emit stateChanged();

@@ -4,6 +4,7 @@
 #include "ui/history/history_page.h"
 #include "ui/judge/judge_page.h"
 #include "ui/prepare/prepare_page.h"
+#include "ui/shell/corner.h"
 #include "ui/shell/feeding.h"
 #include "ui/shell/main_window.h"
 #include "ui/shell/opening.h"
@@ -67,6 +68,10 @@ void composePages(MainWindow& window)
                          if (window.settings().soundsOn())
                              player->play(sound);
                      });
+    QObject::connect(spray, &SprayPage::failed, &window, [&window](const Error& error) {
+        if (error.code == ErrorCode::Busy || error.code == ErrorCode::ReadOnly)
+            window.corner().onNotStored(Timestamp::now()); // no box for it, but it is not on disk
+    });
     QObject::connect(spray, &SprayPage::sketchWanted, &window,
                      [&window] { window.showStage(Stage::Sketch); });
     QObject::connect(spray, &SprayPage::prepareWanted, &window,

@@ -64,6 +64,7 @@ constexpr Row kSpray[] = {
     {"N", QT_TRANSLATE_NOOP("KeyTable", "no response")},
     {"+", QT_TRANSLATE_NOOP("KeyTable", "over range")},
     {"V 1…5, A 1…5", QT_TRANSLATE_NOOP("KeyTable", "void, not accessible, with reason")},
+    {"X 1…5, K", QT_TRANSLATE_NOOP("KeyTable", "not tested, with reason; confirm a response")},
     {"R F T G O", QT_TRANSLATE_NOOP("KeyTable", "at rest, flexed, taped, bagged, other")},
     {"C", QT_TRANSLATE_NOOP("KeyTable", "correct the last one")},
     {"J, S", QT_TRANSLATE_NOOP("KeyTable", "jump to a number, skip")},

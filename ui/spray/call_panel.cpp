@@ -99,6 +99,7 @@ void CallPanel::setTouch(bool on)
     m_touch = on;
     m_strip->setVisible(on);
     fitHeight();
+    layout()->activate(); // a finger may come before the next turn of the event loop
 }
 
 void CallPanel::fitHeight()
@@ -173,6 +174,12 @@ void CallPanel::runCommand(int key, Qt::KeyboardModifiers modifiers, const QStri
     case Qt::Key_A:
         m_controller.startPrompt(Prompt::NoAccessReason);
         break;
+    case Qt::Key_X:
+        m_controller.startPrompt(Prompt::NotTestedReason);
+        break;
+    case Qt::Key_K:
+        m_controller.confirm();
+        break;
     case Qt::Key_O:
         m_controller.startPrompt(Prompt::OtherCondition);
         break;
@@ -241,11 +248,15 @@ QString CallPanel::caption() const
     case Prompt::Jump:
         return tr("Go to point number");
     case Prompt::VoidReason:
-        return tr("Why is the last reading void?");
+        return m_controller.targetInWords().isEmpty()
+                   ? tr("Why is the last reading void?")
+                   : tr("Why is the reading %1 void?").arg(m_controller.targetInWords());
     case Prompt::VoidRunReason:
         return tr("Why are all these readings void?");
     case Prompt::NoAccessReason:
         return tr("Why can it not be reached?");
+    case Prompt::NotTestedReason:
+        return tr("Why is it not tested?");
     case Prompt::OtherCondition:
         return tr("Condition of the joint");
     case Prompt::SkipReason:
@@ -258,7 +269,7 @@ QString CallPanel::caption() const
     if (m_controller.field() == SprayController::Field::PaperTime)
         return tr("Time of this reading on the paper, as 1432; Enter alone goes on at the usual pace");
     if (m_controller.isCorrecting())
-        return tr("Correction: what the detector really showed");
+        return tr("Instead of %1: what the detector really showed").arg(m_controller.targetInWords());
     return tr("Highest value while spraying, as the detector shows it");
 }
 
@@ -279,7 +290,9 @@ void CallPanel::refresh()
         if (m_controller.isTranscribing())
             chips << tr("from paper");
         chips << tr("%1 % He").arg(m_session.job().setup.heliumShare.si() * 100.0, 0, 'f', 0);
-        if (call->isDone() && !m_controller.isCorrecting())
+        if (m_controller.isConfirming())
+            chips << tr("confirms");
+        else if (call->isDone() && !m_controller.isCorrecting())
             chips << tr("has a reading");
         m_head->setCall(
             QString::number(call->number), joint == nullptr ? QString() : QString::fromStdString(joint->name),
@@ -395,7 +408,9 @@ void CallPanel::refreshClock()
         shown.figureHint = tr("or I to go on anyway");
         break;
     }
-    if (m_session.hasJob() && !m_session.job().isOpenForWork()) {
+    if (m_controller.isNotStored()) {
+        shown = {CallState::Hold, 0.0, tr("NOT STORED"), tr("Enter tries again"), {}, {}};
+    } else if (m_session.hasJob() && !m_session.job().isOpenForWork()) {
         shown = {CallState::Hold, 0.0, tr("SHUT"), tr("the job takes no more readings"), {}, {}};
     } else if (m_controller.isTranscribing()) {
         shown = {CallState::Read, 0.0, tr("PAPER"), tr("value, Enter, time, Enter"), {}, tr("no clock runs")};

@@ -80,8 +80,11 @@ void Presenter::press(PresenterButton button)
     case PresenterButton::Black:
         if (isSecond(button))
             m_controller.voidLast(tr("voided from the presenter"));
+        else if (m_controller.aimAtLast())
+            m_controller.refuse(tr("Press the same button within two seconds to void the reading %1.")
+                                    .arg(m_controller.targetInWords()));
         else
-            m_controller.refuse(tr("Press the same button within two seconds to void the last reading."));
+            m_controller.refuse(tr("Nothing is stored yet that could be void."));
         return;
     case PresenterButton::Start:
         emit distanceWanted();

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What is called: keys that move through the walk, and going on after a stop.
-#include "core/storage/history_store.h"
 #include "ui/spray/spray_controller.h"
 #include "ui/spray/spray_feed.h"
+#include "ui/spray/spray_note.h"
 #include "ui/spray/spray_words.h"
 
 #include <algorithm>
@@ -51,6 +51,8 @@ void SprayController::toggleSpray()
 
 void SprayController::startPrompt(Prompt prompt)
 {
+    if (prompt == Prompt::VoidReason && m_prompt != prompt)
+        (void)aimAtLast(); // the one named in the question, whatever comes meanwhile
     m_prompt = m_prompt == prompt ? Prompt::None : prompt;
     m_typed.clear();
     emit changed();
@@ -74,15 +76,15 @@ void SprayController::choose(int digit)
         voidRun(word);
         break;
     case Prompt::NoAccessReason:
-        if (m_call) {
-            ReadingDraft draft = draftOf(model::Outcome::NotAccessible);
-            draft.reason = word.toStdString();
-            storeDraft(std::move(draft));
-        }
+        storeWithoutSpray(model::Outcome::NotAccessible, word);
+        break;
+    case Prompt::NotTestedReason:
+        storeWithoutSpray(model::Outcome::NotTested, word);
         break;
     case Prompt::SkipReason:
-        if (m_call) {
+        if (m_call && !m_corrects) {
             m_skipped.push_back(m_call->point);
+            m_skipReasons[m_call->point] = word; // its reading will say why it came late
             emit said(Weight::News, tr("%1 comes again at the end (%2).").arg(m_call->number).arg(word));
             advance();
         }
@@ -143,7 +145,7 @@ void SprayController::goOnAnyway()
 
 void SprayController::look(int by)
 {
-    if (m_walk.empty())
+    if (m_walk.empty() || asksForTime())
         return;
     std::ptrdiff_t at = by > 0 ? -1 : 0;
     if (m_call)
@@ -160,8 +162,31 @@ void SprayController::callPoint(model::PointId point)
     for (const analysis::WalkStep& step : m_walk)
         if (step.point == point && (first == nullptr || (first->isDone() && !step.isDone())))
             first = &step;
-    if (first != nullptr)
+    if (first != nullptr && !asksForTime())
         setCall(*first);
+}
+
+void SprayController::callSelected(model::PointId point)
+{
+    if (m_machine.isAsking()) {
+        if (m_call && m_call->point == point)
+            return;
+        if (m_call)
+            m_session.select(m_call->point);
+        refuse(tr("Point %1 is being sprayed; its reading comes first, or J calls another.")
+                   .arg(m_call ? m_call->number : 0));
+        return;
+    }
+    callPoint(point);
+}
+
+/// A value from paper waits for its time: another call would lose it.
+bool SprayController::asksForTime()
+{
+    if (m_field != Field::PaperTime)
+        return false;
+    refuse(tr("The time of the last value is asked for; Esc leaves it."));
+    return true;
 }
 
 void SprayController::remark(const QString& text)
@@ -181,10 +206,9 @@ void SprayController::escape()
         m_paper.pending.reset();
     } else if (m_field == Field::Background)
         m_field = Field::Peak;
-    else if (m_corrects) {
-        m_corrects.reset();
-        advance();
-    }
+    else if (m_corrects)
+        leaveCorrection();
+    m_notStored = false;
     m_question.clear();
     m_questionAnswered = false;
     emit changed();
@@ -203,17 +227,94 @@ void SprayController::reload()
     }
 }
 
+/// A round begins, or another one is walked from now on.
+void SprayController::startRound()
+{
+    m_round = m_session.currentRound() == nullptr ? model::RoundId() : m_session.currentRound()->id;
+    m_storedBefore = 0;
+    if (m_session.hasJob())
+        for (const model::Reading& reading : m_session.job().readings)
+            m_storedBefore = std::max(m_storedBefore, reading.sequence);
+    m_skipped.clear();
+    m_skipReasons.clear();
+    m_background.reset();
+    m_backgroundByHand = false;
+    m_advice.reset();
+    m_answered.reset();
+    m_paper = {};
+    m_field = Field::Peak;
+    m_prompt = Prompt::None;
+    m_heldByFeed = false;
+    m_corrects.reset();
+    m_aside = {};
+    m_target.reset();
+    if (m_machine.isAsking())
+        keepTrackOfSpray(false);
+    m_machine.call(now()); // helium that was given clears first
+    if (m_feed)
+        m_feed->close(false);
+    m_call.reset();
+    clearReading();
+    reload();
+    const model::Reading* last = m_session.lastReading();
+    setCall(analysis::nextCall(m_walk, last == nullptr ? model::PointId() : last->point, {}));
+}
+
+void SprayController::followOrder()
+{
+    if (!m_machine.isAsking() && m_typed.empty() && !m_corrects && m_field == Field::Peak) {
+        const model::Reading* last = m_session.lastReading();
+        setCall(analysis::nextCall(m_walk, last == nullptr ? model::PointId() : last->point, m_skipped));
+    }
+}
+
+/// The record changed under the call: it stays as long as it is still to be made.
+void SprayController::followRecord()
+{
+    reload();
+    if (m_call && !m_corrects) {
+        const auto same = std::find_if(m_walk.begin(), m_walk.end(), [this](const auto& step) {
+            return step.point == m_call->point && step.condition == m_call->condition;
+        });
+        if (same == m_walk.end())
+            m_call.reset();
+        else
+            m_call = *same;
+    } else if (m_corrects) {
+        m_call->reading = m_session.job().reading(*m_corrects);
+    }
+    if (!m_call)
+        setCall(analysis::nextCall(m_walk, {}, m_skipped));
+    emit changed();
+}
+
 void SprayController::setCall(std::optional<analysis::WalkStep> step)
 {
+    if (m_corrects) { // what it had put aside is left or gone on with
+        m_corrects.reset();
+        m_call = m_aside.call;
+        m_remark = m_aside.remark;
+        m_aside = {};
+    }
     const bool another = !step || !m_call || step->point != m_call->point;
-    m_call = std::move(step);
-    m_corrects.reset();
     if (another) {
-        m_machine.call();
+        if (!m_remark.empty() && m_call)
+            emit said(
+                Weight::Warning,
+                tr("The remark on point %1 was not kept: nothing was stored there.").arg(m_call->number));
+        if (m_machine.isAsking())
+            keepTrackOfSpray(false);
+        m_machine.call(now());
+        if (m_machine.state() == CallState::Wait)
+            m_ticker.start();
+        clearReading();
+        m_prompt = Prompt::None;
+        m_field = Field::Peak;
         m_backgroundByHand = false;
         if (m_feed)
             m_feed->close(false);
     }
+    m_call = std::move(step);
     m_condition = m_call ? m_call->condition : model::Condition::AtRest;
     m_conditionDetail.clear();
     if (m_call)
@@ -267,7 +368,6 @@ void SprayController::clearEntry()
     m_question.clear();
     m_questionAnswered = false;
     m_exponentOffered = false;
-    m_corrects.reset();
 }
 
 void SprayController::refuse(const QString& sentence)
@@ -280,37 +380,28 @@ void SprayController::refuse(const QString& sentence)
 // After a crash or a battery change the round goes on at the exact point: what was being sprayed is kept
 // aside.
 
-std::string SprayController::trackName() const
-{
-    return "spraying/" + m_session.job().id.text();
-}
-
 void SprayController::keepTrackOfSpray(bool running)
 {
-    // Losing this note costs a hint at the next start, nothing of the record.
-    const std::string note =
-        running && m_call ? std::to_string(m_call->number) + " " + Timestamp::now().text() : std::string();
-    (void)m_session.history().putSetting(trackName(), note);
+    if (running && m_call)
+        keepSprayNote(m_session.historyFile(), {m_session.job().id, m_call->number, Timestamp::now()});
+    else
+        dropSprayNote(m_session.historyFile());
 }
 
 void SprayController::resumeAfterStop()
 {
     if (!m_session.hasJob() || m_session.currentRound() == nullptr)
         return;
-    const auto note = m_session.history().setting(trackName());
-    if (!note || note->empty())
+    const auto note = takeSprayNote(m_session.historyFile(), m_session.job().id);
+    if (!note)
         return;
-    const QStringList parts = QString::fromStdString(*note).split(QLatin1Char(' '));
-    const auto at = parts.size() == 2 ? Timestamp::parse(parts[1].toStdString()) : Result<Timestamp>();
-    keepTrackOfSpray(false);
-    if (parts.size() != 2 || !at)
-        return;
-    if (const model::TestPoint* point = m_session.job().sketch.pointNumbered(parts[0].toInt()))
+    if (const model::TestPoint* point = m_session.job().sketch.pointNumbered(note->number))
         callPoint(point->id);
     m_machine.resume(now());
     m_ticker.start();
     emit said(Weight::Warning, tr("Stopped %1 while point %2 was sprayed; nothing was stored for it then.")
-                                   .arg(QString::fromStdString(at->timeOfDay()), parts[0]));
+                                   .arg(QString::fromStdString(note->at.timeOfDay()))
+                                   .arg(note->number));
 }
 
 } // namespace sealwalk::ui

@@ -25,45 +25,24 @@ SprayController::SprayController(JobSession& session, QObject* parent)
     m_clock.start();
     m_ticker.setInterval(kTickMilliseconds);
     connect(&m_ticker, &QTimer::timeout, this, &SprayController::tick);
-    const auto restart = [this] {
-        m_skipped.clear();
-        m_background.reset();
-        m_advice.reset();
-        m_answered.reset();
-        m_paper = {};
+    connect(&m_session, &JobSession::jobChanged, this, [this] {
         m_machine = SprayMachine();
-        m_heldByFeed = false;
-        if (m_feed)
-            m_feed->close(false);
-        clearEntry();
-        reload();
-        setCall(
-            analysis::nextCall(m_walk, lastStored() == nullptr ? model::PointId() : lastStored()->point, {}));
+        startRound();
         resumeAfterStop();
-    };
-    connect(&m_session, &JobSession::jobChanged, this, restart);
-    connect(&m_session, &JobSession::roundChanged, this, restart);
+    });
+    connect(&m_session, &JobSession::roundChanged, this, [this] {
+        const model::Round* round = m_session.currentRound();
+        if (round == nullptr || round->id != m_round)
+            startRound();
+        else
+            followRecord(); // the same one in another order
+    });
     for (const auto signal :
          {&JobSession::sketchChanged, &JobSession::setupChanged, &JobSession::recordsChanged})
-        connect(&m_session, signal, this, [this] {
-            reload();
-            if (m_call) {
-                const auto same =
-                    std::find_if(m_walk.begin(), m_walk.end(), [this](const analysis::WalkStep& step) {
-                        return step.point == m_call->point && step.condition == m_call->condition;
-                    });
-                m_call = same == m_walk.end() ? std::nullopt : std::optional(*same);
-            }
-            if (!m_call && !m_corrects)
-                setCall(analysis::nextCall(m_walk, {}, m_skipped));
-            emit changed();
-        });
+        connect(&m_session, signal, this, &SprayController::followRecord);
     connect(&m_session, &JobSession::findingsChanged, this, &SprayController::lookForAdvice);
-    connect(&m_session, &JobSession::selectionChanged, this, [this](model::PointId point) {
-        if (!m_call || m_call->point != point)
-            callPoint(point);
-    });
-    restart();
+    startRound();
+    resumeAfterStop();
 }
 
 SprayController::~SprayController() = default;
@@ -90,11 +69,6 @@ int SprayController::done() const
 {
     return static_cast<int>(std::count_if(m_walk.begin(), m_walk.end(),
                                           [](const analysis::WalkStep& step) { return step.isDone(); }));
-}
-
-const model::Reading* SprayController::lastStored() const
-{
-    return m_session.lastReading();
 }
 
 QStringList SprayController::choices() const
@@ -201,8 +175,9 @@ void SprayController::enterNumber()
         return;
     }
     if (!m_questionAnswered) {
+        const auto background = m_corrects ? draftOf(model::Outcome::Value).background : m_background;
         if (const auto doubt = analysis::slip(m_session.job(), m_session.currentRound()->id, m_call->point,
-                                              *rate, m_background)) {
+                                              *rate, background)) {
             m_question = QString::fromStdString(*doubt) + QLatin1Char(' ') + tr("Enter again keeps it.");
             m_questionAnswered = true;
             emit soundWanted(SpraySound::Refused);
@@ -240,154 +215,15 @@ void SprayController::enterBackground()
         refuse(tr("Type the background as in 1.5e-9; B leaves it as it was."));
         return;
     }
-    m_background = rate;
-    m_backgroundByHand = true;
-    m_field = Field::Peak;
-    clearEntry();
-    emit changed();
-}
-
-// Storing
-
-ReadingDraft SprayController::draftOf(model::Outcome outcome) const
-{
-    ReadingDraft draft;
-    draft.point = m_call ? m_call->point : model::PointId();
-    draft.outcome = outcome;
-    draft.condition = m_condition;
-    draft.conditionDetail = m_conditionDetail;
-    draft.background = m_background;
-    if (const auto sprayed = m_machine.sprayed(now()))
-        draft.dwell = seconds(*sprayed);
-    if (const auto delay = m_machine.delay())
-        draft.delay = seconds(*delay);
-    draft.outOfTurn = m_machine.isOutOfTurn() || m_stayed;
-    draft.gentle = m_gentle;
-    draft.sprayedAt = m_sprayedAt;
-    draft.remark = m_remark;
     if (m_corrects) {
-        draft.corrects = m_corrects;
-        draft.reason = tr("entry corrected").toStdString();
-        // What was measured stays; only the number was wrong.
-        if (const model::Reading* old = m_session.job().reading(*m_corrects)) {
-            draft.dwell = old->dwell;
-            draft.delay = old->delay;
-            draft.background = m_background ? m_background : old->background;
-            draft.sprayedAt = old->at;
-            draft.condition = old->condition;
-            draft.conditionDetail = old->conditionDetail;
-            draft.outOfTurn = old->outOfTurn;
-        }
+        m_correctedBackground = rate;
+    } else {
+        m_background = rate;
+        m_backgroundByHand = true;
     }
-    return draft;
-}
-
-void SprayController::storeDraft(ReadingDraft draft)
-{
-    if (asksForPaperTime(draft))
-        return;
-    const bool correction = draft.corrects.has_value();
-    const int number = m_call ? m_call->number : 0;
-    addFeed(draft);
-    const auto stored = m_session.store(draft);
-    if (!stored) {
-        emit soundWanted(SpraySound::Refused);
-        emit said(Weight::Error, tr("Not stored: %1").arg(QString::fromStdString(stored.error().message)));
-        return; // what was typed stays in the field
-    }
-    const bool heliumWasOn = m_machine.sprayed(now()).has_value();
-    clearEntry();
-    m_remark.clear();
-    m_sprayedAt.reset();
-    m_stayed = false;
-    m_gentle = false;
-    if (!correction) {
-        m_machine.stored(now());
-        if (m_feed)
-            m_feed->close(true);
-        m_backgroundByHand = false;
-        if (heliumWasOn)
-            keepTrackOfSpray(false);
-    }
-    const auto limit = m_session.job().limitOf(stored->point);
-    const bool over = stored->peak && limit && *stored->peak > *limit;
-    emit soundWanted(over ? SpraySound::StoredOver : SpraySound::Stored);
-    emit said(Weight::News, correction ? tr("%1 corrected; the old entry stays in the record.").arg(number)
-                                       : tr("%1 stored.").arg(number));
-    advance();
-}
-
-void SprayController::advance()
-{
-    const model::PointId last = m_call ? m_call->point : model::PointId();
-    reload();
-    setCall(analysis::nextCall(m_walk, last, m_skipped));
-    if (!m_call && !m_walk.empty())
-        emit said(Weight::News, tr("Every point of this round is done."));
-}
-
-void SprayController::noResponse()
-{
-    if (!m_call) {
-        refuse(tr("No point is called."));
-        return;
-    }
-    storeDraft(draftOf(model::Outcome::NoResponse));
-}
-
-void SprayController::overRange()
-{
-    if (!m_call) {
-        refuse(tr("No point is called."));
-        return;
-    }
-    if (!m_session.job().setup.rangeTop) {
-        refuse(tr("The end of the detector's range is not known; Prepare asks for it."));
-        return;
-    }
-    ReadingDraft draft = draftOf(model::Outcome::AboveRange);
-    draft.peak = m_session.job().setup.rangeTop;
-    storeDraft(std::move(draft));
-}
-
-void SprayController::correctLast()
-{
-    const model::Reading* last = lastStored();
-    if (last == nullptr) {
-        refuse(tr("Nothing is stored yet that could be corrected."));
-        return;
-    }
-    const model::TestPoint* point = m_session.job().sketch.point(last->point);
-    m_corrects = last->id;
     m_field = Field::Peak;
-    m_typed.clear();
-    analysis::WalkStep step;
-    step.point = last->point;
-    step.number = point == nullptr ? 0 : point->number;
-    step.condition = last->condition;
-    step.reading = last;
-    m_call = step;
-    m_condition = last->condition;
-    m_session.select(last->point);
+    clearEntry();
     emit changed();
-}
-
-void SprayController::voidLast(const QString& reason)
-{
-    const model::Reading* last = lastStored();
-    if (last == nullptr) {
-        refuse(tr("Nothing is stored yet that could be void."));
-        return;
-    }
-    const model::PointId point = last->point;
-    const Status status = m_session.voidReadings({last->id}, reason.toStdString());
-    if (!status) {
-        refuse(QString::fromStdString(status.error().message));
-        return;
-    }
-    reload();
-    callPoint(point);
-    emit said(Weight::News, tr("The last reading is void (%1) and called again.").arg(reason));
 }
 
 } // namespace sealwalk::ui

@@ -18,6 +18,8 @@
 
 #include <memory>
 #include <optional>
+#include <unordered_map>
+#include <unordered_set>
 #include <vector>
 
 namespace sealwalk::ui {
@@ -45,12 +47,13 @@ public:
     enum class Prompt
     {
         None,
-        VoidReason,     ///< 1 … 5
-        NoAccessReason, ///< 1 … 5
-        OtherCondition, ///< 1 … 9
-        Jump,           ///< a point number, then Enter
-        SkipReason,     ///< 1 … 4
-        VoidRunReason,  ///< 1 … 5, for the run of the advice
+        VoidReason,      ///< 1 … 5
+        NoAccessReason,  ///< 1 … 5
+        OtherCondition,  ///< 1 … 9
+        Jump,            ///< a point number, then Enter
+        NotTestedReason, ///< 1 … 5
+        SkipReason,      ///< 1 … 4
+        VoidRunReason,   ///< 1 … 5, for the run of the advice
     };
     enum class Field
     {
@@ -98,7 +101,15 @@ public:
     /// The feed's highest where Enter would take it: asked for, and nothing is typed.
     [[nodiscard]] std::optional<LeakRate> offered() const;
     [[nodiscard]] bool isFinished() const { return !m_walk.empty() && !m_call; }
+    /// The last one of this round that stands and was stored here: in this window, or before it opened the
+    /// job by who logs now. That is what C and V are about; another window's readings are not.
     [[nodiscard]] const model::Reading* lastStored() const;
+    /// The reading that the void prompt or the correction is about: "7, 3.2e−6".
+    [[nodiscard]] QString targetInWords() const;
+    /// The last try to store failed, and what it was about still stands.
+    [[nodiscard]] bool isNotStored() const { return m_notStored; }
+    /// The reading that comes confirms an earlier response of the point.
+    [[nodiscard]] bool isConfirming() const { return m_confirms; }
     /// What the round advises now, unless it was answered; none: go on in order.
     [[nodiscard]] const std::optional<SprayAdvice>& advice() const { return m_advice; }
     [[nodiscard]] bool isTranscribing() const { return m_paper.isOn; }
@@ -122,7 +133,12 @@ public:
     /// Wait or hold: goes on although it is not over. Else: stays in order against the advice. Noted.
     void goOnAnyway();
     void takeAdvice();
+    /// Chooses what voidLast() is about; false when nothing is stored yet.
+    bool aimAtLast();
     void voidLast(const QString& reason);
+    /// Marks the call as one that confirms an earlier response, or calls the last one again for it; again:
+    /// takes the mark back.
+    void confirm();
     /// What the feed saw, as one step; without it, says what is wanted instead.
     void takeHighestAndStore();
     /// Readings from a paper sheet of that day: no clock, and each with its own time.
@@ -131,6 +147,10 @@ public:
     [[nodiscard]] QString callInWords() const;
     void look(int by); ///< back and forth in the walk
     void callPoint(model::PointId point);
+    /// As callPoint(), for a click on the map: refused while another point is being sprayed.
+    void callSelected(model::PointId point);
+    /// The order was changed here: its next open point is called, unless something is under way.
+    void followOrder();
     void remark(const QString& text); ///< on the reading that is stored next
     void escape();
     /// Says why something cannot be done, with the dull sound.
@@ -141,12 +161,21 @@ signals:
     void ticked(); ///< ten times a second while a clock or a feed runs
     void offerChanged();
     void said(sealwalk::ui::SprayController::Weight weight, const QString& text);
-    void advised(); ///< other advice than before, or none any more
+    void failed(const sealwalk::Error& error); ///< a reading or void mark is not on disk
+    void advised();                            ///< other advice than before, or none any more
     void soundWanted(sealwalk::ui::SpraySound sound);
 
 private:
     void reload();
     void setCall(std::optional<analysis::WalkStep> step);
+    void startRound();
+    void followRecord();
+    void clearReading();
+    void leaveCorrection();
+    [[nodiscard]] bool asksForTime();
+    void storeWithoutSpray(model::Outcome outcome, const QString& reason);
+    [[nodiscard]] QString inWords(const model::Reading& reading) const;
+    [[nodiscard]] ReadingDraft correctionOf(model::Outcome outcome) const;
     void advance();
     void warnOfCuring();
     void storeDraft(ReadingDraft draft);
@@ -165,12 +194,27 @@ private:
     [[nodiscard]] QString exponentQuestion() const;
     void keepTrackOfSpray(bool running);
     void resumeAfterStop();
-    [[nodiscard]] std::string trackName() const;
 
     JobSession& m_session;
     std::vector<analysis::WalkStep> m_walk;
     std::optional<analysis::WalkStep> m_call;
     std::vector<model::PointId> m_skipped;
+    std::unordered_map<model::PointId, QString> m_skipReasons;
+    model::RoundId m_round;                     ///< the one that is walked
+    std::unordered_set<model::ReadingId> m_own; ///< stored in this window
+    std::int64_t m_storedBefore = 0;            ///< last sequence when this window took up the round
+    std::optional<model::ReadingId> m_target;
+    bool m_notStored = false;
+    bool m_confirms = false;
+    /// The call that a correction put aside, with what was said about it.
+    struct Aside
+    {
+        std::optional<analysis::WalkStep> call;
+        model::Condition condition = model::Condition::AtRest;
+        std::string conditionDetail;
+        std::string remark;
+    } m_aside;
+    std::optional<LeakRate> m_correctedBackground;
     SprayMachine m_machine;
     analysis::SprayTiming m_timing;
     QElapsedTimer m_clock;

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What the controller does with a live feed: offers, keeps traces, holds and goes on.
 #include "core/report/shown_unit.h"
-#include "core/storage/history_store.h"
 #include "ui/feed/feed_words.h"
 #include "ui/spray/spray_controller.h"
 #include "ui/spray/spray_feed.h"
@@ -145,17 +144,11 @@ void SprayController::addFeed(ReadingDraft& draft)
                                                                       : false;
     if (saysSo)
         draft.entry = model::Entry::Feed;
-    const storage::Trace trace = m_feed->cut();
+    storage::Trace trace = m_feed->cut();
     if (trace.times.empty())
         return;
-    // Before the reading: a reading never names a trace that is not on disk.
-    const std::string name = std::to_string(m_call ? m_call->number : 0) + " " + Timestamp::now().text();
-    const Status kept = m_session.history().addTrace(m_session.job().id, name, trace.times, trace.values);
-    if (kept)
-        draft.trace = name;
-    else
-        emit said(Weight::Warning,
-                  tr("The trace was not kept: %1").arg(QString::fromStdString(kept.error().message)));
+    draft.trace = std::to_string(m_call ? m_call->number : 0) + " " + Timestamp::now().text();
+    draft.samples = std::move(trace);
 }
 
 } // namespace sealwalk::ui

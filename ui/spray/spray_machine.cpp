@@ -96,11 +96,13 @@ void SprayMachine::quiet()
         m_state = m_waitsStill ? CallState::Wait : CallState::Go;
 }
 
-void SprayMachine::call()
+void SprayMachine::call(double now)
 {
     clearCall();
-    if (m_state == CallState::Spray || m_state == CallState::Read)
-        m_state = CallState::Go;
+    if (m_state == CallState::Spray || m_state == CallState::Read) {
+        m_state = CallState::Wait;
+        m_since = now;
+    }
 }
 
 void SprayMachine::resume(double now)

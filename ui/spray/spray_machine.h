@@ -55,8 +55,11 @@ public:
     /// Whether the background is back: the wait ends only then. It is unless somebody says otherwise.
     void setClear(bool clear) { m_clear = clear; }
     [[nodiscard]] bool isClear() const { return m_clear; }
-    /// Another point is called: what was sprayed here counts no more; a running wait goes on.
-    void call();
+    /// Another point is called: what was sprayed here counts no more, but its helium clears first; a running
+    /// wait goes on.
+    void call(double now);
+    /// Helium is on, or was and its value is wanted.
+    [[nodiscard]] bool isAsking() const { return m_state == CallState::Spray || m_state == CallState::Read; }
     /// After a restart: the round goes on with a full wait.
     void resume(double now);
     /// Moves on when dwell or wait is over. True when the state changed.

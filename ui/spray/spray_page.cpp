@@ -100,9 +100,19 @@ SprayPage::SprayPage(JobSession& session, QWidget* parent)
 
     connect(m_startButton, &QPushButton::clicked, this, &SprayPage::startRound);
     connect(m_sheet, &render::SheetView::pointClicked, this, [this](model::PointId point) {
-        m_session.select(point);
+        m_controller->callSelected(point);
         m_tabs->bringUp(m_call);
         m_call->setFocus();
+    });
+    // Chosen here, by Ctrl+K say; what other stages look at does not move the call.
+    connect(&m_session, &JobSession::selectionChanged, this, [this](model::PointId point) {
+        const auto& call = m_controller->call();
+        if (isVisible() && (!call || call->point != point))
+            m_controller->callSelected(point);
+    });
+    connect(m_controller, &SprayController::failed, this, [this](const Error& error) {
+        refreshClock();
+        emit failed(error);
     });
     connect(m_call, &CallPanel::distanceWanted, this, &SprayPage::toggleDistance);
     connect(m_call, &CallPanel::feedWanted, this, &SprayPage::feedWanted);
@@ -121,6 +131,7 @@ SprayPage::SprayPage(JobSession& session, QWidget* parent)
     connect(&m_walk->legend(), &KeyLegend::pressed, m_call, &CallPanel::runKey);
     connect(m_presenter, &Presenter::distanceWanted, this, &SprayPage::toggleDistance);
     m_call->field().installEventFilter(m_presenter);
+    m_call->field().installEventFilter(m_pad);
     connect(m_pad, &TouchPad::opened, this, &SprayPage::placePad);
     connect(&m_call->touchStrip(), &TouchStrip::digitsWanted, m_pad, &TouchPad::openDigits);
     connect(&m_call->field(), &EntryField::touched, m_pad, &TouchPad::touchField);
@@ -262,6 +273,11 @@ void SprayPage::refreshClock()
                                                                                  : QString();
         }
     }
+    if (m_controller->isNotStored()) {
+        shown.state = {CallState::Hold, 0.0, tr("NOT STORED"), {}, {}, {}};
+        shown.stand = analysis::Verdict::Over;
+        shown.standWord = tr("not on disk");
+    }
     m_distance->show(shown);
 }
 
@@ -279,7 +295,7 @@ void SprayPage::startRound()
     }
     const Status opened = m_session.openRound(model::RoundKind::AsFound, {});
     if (!opened)
-        emit noteRequested(Severity::Error, QString::fromStdString(opened.error().message));
+        emit failed(opened.error());
     m_call->setFocus();
 }
 
@@ -298,9 +314,12 @@ void SprayPage::changeOrder()
     if (m_session.currentRound() == nullptr)
         return;
     PlanDialog dialog(m_session, this);
-    if (dialog.exec() == QDialog::Accepted && dialog.order() != m_session.currentRound()->points)
-        if (const Status stored = m_session.orderRound(dialog.order()); !stored)
-            emit noteRequested(Severity::Error, QString::fromStdString(stored.error().message));
+    if (dialog.exec() == QDialog::Accepted && dialog.order() != m_session.currentRound()->points) {
+        if (const Status stored = m_session.orderRound(dialog.order()); stored)
+            m_controller->followOrder();
+        else
+            emit failed(stored.error());
+    }
     m_call->setFocus();
 }
 

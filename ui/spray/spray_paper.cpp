@@ -38,7 +38,9 @@ void SprayController::setTranscribing(bool on, QDate day)
     if (m_field == Field::PaperTime)
         m_field = Field::Peak;
     clearEntry();
-    m_machine.call();
+    if (m_machine.isAsking())
+        keepTrackOfSpray(false);
+    m_machine.call(now());
     emit changed();
 }
 

@@ -126,6 +126,12 @@ QStringList choicesFor(SprayController::Prompt prompt)
                 words(QT_TRANSLATE_NOOP("SprayWords", "too hot")),
                 words(QT_TRANSLATE_NOOP("SprayWords", "no safe reach")),
                 words(QT_TRANSLATE_NOOP("SprayWords", "other"))};
+    case SprayController::Prompt::NotTestedReason:
+        return {words(QT_TRANSLATE_NOOP("SprayWords", "left out by agreement")),
+                words(QT_TRANSLATE_NOOP("SprayWords", "in use")),
+                words(QT_TRANSLATE_NOOP("SprayWords", "under repair")),
+                words(QT_TRANSLATE_NOOP("SprayWords", "no time left")),
+                words(QT_TRANSLATE_NOOP("SprayWords", "other"))};
     case SprayController::Prompt::SkipReason:
         return {words(QT_TRANSLATE_NOOP("SprayWords", "helium hangs there")),
                 words(QT_TRANSLATE_NOOP("SprayWords", "in use")),

@@ -7,6 +7,7 @@
 #include "ui/spray/touch_size.h"
 
 #include <QGridLayout>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QVBoxLayout>
 
@@ -18,15 +19,18 @@ using Prompt = SprayController::Prompt;
 
 constexpr int kPadColumns = 3;
 
-QString titleOf(Prompt prompt)
+QString titleOf(Prompt prompt, const QString& target)
 {
     switch (prompt) {
     case Prompt::VoidReason:
-        return TouchPad::tr("The last reading is void, because …");
+        return target.isEmpty() ? TouchPad::tr("The last reading is void, because …")
+                                : TouchPad::tr("The reading %1 is void, because …").arg(target);
     case Prompt::VoidRunReason:
         return TouchPad::tr("All readings of the run are void, because …");
     case Prompt::NoAccessReason:
         return TouchPad::tr("It cannot be reached, because …");
+    case Prompt::NotTestedReason:
+        return TouchPad::tr("It is not tested, because …");
     case Prompt::OtherCondition:
         return TouchPad::tr("Condition of the joint");
     case Prompt::SkipReason:
@@ -138,9 +142,12 @@ void TouchPad::refresh()
                                m_controller.overRange();
                            }});
     }
+    if (prompt == Prompt::NoAccessReason)
+        choices.push_back(
+            {tr("not tested …"), [this] { m_controller.startPrompt(Prompt::NotTestedReason); }});
     m_shows = Shows::Choices;
     clear();
-    showChoices(titleOf(prompt), choices);
+    showChoices(titleOf(prompt, m_controller.targetInWords()), choices);
     setAccessibleName(m_title->text());
     m_fields->show(); // children that come later do not show by themselves
     emit opened();
@@ -162,6 +169,10 @@ std::vector<TouchPad::Choice> TouchPad::conditions()
                            if (m_controller.field() != SprayController::Field::Background)
                                m_controller.askBackground();
                            open(Shows::Digits);
+                       }});
+    choices.push_back({tr("confirm"), [this] {
+                           shut();
+                           m_controller.confirm();
                        }});
     return choices;
 }
@@ -200,10 +211,41 @@ void TouchPad::showChoices(const QString& title, const std::vector<Choice>& choi
         add(at / kPadColumns, at % kPadColumns, choice.word, choice.does);
         ++at;
     }
-    add((at + kPadColumns - 1) / kPadColumns, 0, tr("Cancel"), [this] {
-        shut();
+    add((at + kPadColumns - 1) / kPadColumns, 0, tr("Cancel"), [this] { cancel(); });
+}
+
+void TouchPad::cancel()
+{
+    const bool digits = m_shows == Shows::Digits;
+    const bool asked = m_controller.prompt() != Prompt::None;
+    shut();
+    if (!digits) {
+        if (asked)
+            m_controller.escape();
+        return;
+    }
+    while (!m_controller.typed().empty() || m_controller.prompt() != Prompt::None)
         m_controller.escape();
-    });
+    if (m_controller.field() == SprayController::Field::Background)
+        m_controller.escape();
+}
+
+bool TouchPad::eventFilter(QObject* watched, QEvent* event)
+{
+    if (isVisible() && event->type() == QEvent::KeyPress &&
+        static_cast<QKeyEvent*>(event)->key() == Qt::Key_Escape) {
+        cancel();
+        return true;
+    }
+    return QFrame::eventFilter(watched, event);
+}
+
+void TouchPad::keyPressEvent(QKeyEvent* event)
+{
+    if (event->key() == Qt::Key_Escape)
+        cancel();
+    else
+        QFrame::keyPressEvent(event);
 }
 
 void TouchPad::append(const QString& text)
@@ -238,11 +280,7 @@ void TouchPad::showDigits()
         add(2, 3, QStringLiteral("e") + QChar(0x2212), [this] { append(QStringLiteral("-")); });
     }
     add(3, 3, tr("Enter"), [this] { enterAndShut(); })->setWanted(true);
-    add(3, 0, tr("Cancel"), [this] {
-        shut();
-        while (!m_controller.typed().empty() || m_controller.prompt() != Prompt::None)
-            m_controller.escape();
-    });
+    add(3, 0, tr("Cancel"), [this] { cancel(); });
 }
 
 } // namespace sealwalk::ui

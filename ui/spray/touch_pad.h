@@ -31,9 +31,15 @@ public:
     /// Choices open by themselves while this is on, whatever asked for them.
     void setActive(bool active);
     void shut();
+    /// As its field "Cancel", and Esc in the pad or in the entry field (whose events it filters).
+    void cancel();
+    bool eventFilter(QObject* watched, QEvent* event) override;
 
 signals:
     void opened(); ///< to be given a place: its size depends on what it shows
+
+protected:
+    void keyPressEvent(QKeyEvent* event) override;
 
 private:
     struct Choice

@@ -107,10 +107,12 @@ WalkPanel::WalkPanel(JobSession& session, SprayController& controller, QWidget* 
     column->addLayout(foot);
     m_legend->setKeys({{{QStringLiteral("J"), tr("jump"), Qt::Key_J, false},
                         {QStringLiteral("C"), tr("correct"), Qt::Key_C, false},
-                        {QStringLiteral("Z"), tr("distance"), Qt::Key_Z, false}}});
+                        {QStringLiteral("Z"), tr("distance"), Qt::Key_Z, false}},
+                       {{QStringLiteral("K"), tr("confirm"), Qt::Key_K, false},
+                        {QStringLiteral("X"), tr("not tested"), Qt::Key_X, false}}});
 
     connect(m_list, &QListView::clicked, this, [this](const QModelIndex& index) {
-        m_controller.callPoint(m_controller.walk()[static_cast<std::size_t>(index.row())].point);
+        m_controller.callSelected(m_controller.walk()[static_cast<std::size_t>(index.row())].point);
     });
     connect(&m_controller, &SprayController::changed, this, &WalkPanel::refresh);
     connect(&m_controller, &SprayController::advised, this, [this] {

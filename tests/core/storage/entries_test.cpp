@@ -161,6 +161,26 @@ TEST(Entries, PicturesAreNamedByTheirContent)
 }
 
 // Property
+// Regression: trace and reading were two transactions; a failed try left a trace without a reading for ever.
+TEST(Entries, AReadingAndItsTraceAreStoredTogetherOrNotAtAll)
+{
+    const ScratchFolder folder;
+    OpenedHistory opened(folder / "a.sealwalk");
+    const PointId point = opened.job.sketch.points[0].id;
+    const storage::Trace trace{{0.0, 0.25}, {1e-9F, 2e-9F}};
+    Reading refused = sampleReading(opened.round.id, PointId::create());
+    refused.trace = "1 first";
+    EXPECT_FALSE(opened.store.addReading(opened.job.id, refused, trace));
+    EXPECT_TRUE(opened.store.traces(opened.job.id)->empty());
+    Reading reading = sampleReading(opened.round.id, point);
+    reading.trace = "1 first";
+    const std::size_t before = opened.store.job(opened.job.id)->readings.size();
+    EXPECT_FALSE(opened.store.addReading(opened.job.id, reading, storage::Trace{{0.0}, {}}));
+    EXPECT_EQ(opened.store.job(opened.job.id)->readings.size(), before);
+    ASSERT_TRUE(opened.store.addReading(opened.job.id, reading, trace));
+    EXPECT_EQ(opened.store.trace(opened.job.id, "1 first"), trace);
+}
+
 TEST(Entries, TracesPeopleAndSettingsComeBack)
 {
     const ScratchFolder folder;

@@ -202,12 +202,6 @@ TEST_F(Spray, GoesOnAtTheExactPointAfterARestart)
     EXPECT_EQ(again.machine().state(), CallState::Wait);
 }
 
-TEST_F(Spray, AClickOnAPointCallsIt)
-{
-    history.session.select(history.session.job().sketch.pointNumbered(4)->id);
-    EXPECT_EQ(called(), 4);
-}
-
 TEST_F(Spray, TheWalkIsAnHonestModel)
 {
     WalkModel model(history.session, *controller);

@@ -66,8 +66,24 @@ TEST(SprayMachine, KeepsTheWaitWhenAnotherPointIsCalled)
     m.toggle(0.0);
     m.tick(6.0);
     m.stored(7.0);
-    m.call();
+    m.call(8.0);
     EXPECT_EQ(m.state(), CallState::Wait);
+    EXPECT_NEAR(m.left(8.0), m.times().wait - 1.0, 1e-12) << "it runs on";
+}
+
+// Regression: helium given at a point that was left went unheeded.
+TEST(SprayMachine, WaitsForTheHeliumOfAPointThatWasLeft)
+{
+    for (const bool reads : {false, true}) {
+        SprayMachine m = machine();
+        m.toggle(0.0);
+        if (reads)
+            m.tick(6.0);
+        m.call(7.0);
+        EXPECT_EQ(m.state(), CallState::Wait);
+        EXPECT_NEAR(m.left(7.0), m.times().wait, 1e-12);
+        EXPECT_FALSE(m.sprayed(7.0).has_value());
+    }
 }
 
 TEST(SprayMachine, MarksTheFirstRise)

@@ -125,6 +125,45 @@ TEST_F(Touch, TypesIntoTheFieldAndTakesItBack)
     EXPECT_EQ(controller().prompt(), SprayController::Prompt::None);
 }
 
+// Regression: Esc took back what was typed and left the pad standing over the sheet.
+TEST_F(Touch, EscShutsThePad)
+{
+    auto* pad = page->findChild<TouchPad*>();
+    touch(QStringLiteral("touchValue"));
+    digits(QStringLiteral("3"));
+    press(Qt::Key_Escape);
+    EXPECT_FALSE(pad->isVisible());
+    EXPECT_TRUE(controller().typed().empty());
+    touch(QStringLiteral("touchVoid"));
+    ASSERT_TRUE(pad->isVisible());
+    press(Qt::Key_Escape);
+    EXPECT_FALSE(pad->isVisible());
+    EXPECT_EQ(controller().prompt(), SprayController::Prompt::None);
+    touch(QStringLiteral("touchCondition"));
+    touch(QStringLiteral("pad background …"));
+    press(Qt::Key_Escape);
+    EXPECT_FALSE(pad->isVisible());
+    EXPECT_EQ(controller().field(), SprayController::Field::Peak);
+    press(Qt::Key_Escape); // and without a pad it is the field's own
+    EXPECT_EQ(called(), 1);
+}
+
+// Property: what was left out on purpose and what is confirmed need no key either.
+TEST_F(Touch, SaysNotTestedAndConfirms)
+{
+    touch(QStringLiteral("touchVoid"));
+    touch(QStringLiteral("pad no access …"));
+    touch(QStringLiteral("pad not tested …"));
+    touch(QStringLiteral("pad no time left"));
+    ASSERT_EQ(stored(), 1u);
+    EXPECT_EQ(last().outcome, model::Outcome::NotTested);
+    enterValue(QStringLiteral("3-8"));
+    touch(QStringLiteral("touchCondition"));
+    touch(QStringLiteral("pad confirm"));
+    EXPECT_TRUE(controller().isConfirming());
+    EXPECT_EQ(called(), 2);
+}
+
 // Published: 20 mm for gloves, 3 mm apart. 4.41 px to the millimetre is a 14 inch panel of 768 lines.
 TEST_F(Touch, MeasuresFieldsInMillimetresOfTheScreen)
 {
