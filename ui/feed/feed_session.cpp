@@ -14,6 +14,8 @@ constexpr double kMillisecondsPerSecond = 1000.0;
 constexpr double kGapsToSilence = 3.0;
 constexpr double kLongestGap = 20.0;     // s; a longer one was a silence, not a habit
 constexpr int kLookEvery = 4;            // of the silent time
+constexpr int kTurnEvery = 100;          // ms
+constexpr double kAway = 0.35;           // s between two turns: the loop was away
 constexpr double kKeptWhenFull = 3600.0; // s of trace carried over when the oldest goes
 
 } // namespace
@@ -26,6 +28,8 @@ FeedSession::FeedSession(QObject* parent)
     m_retry.setSingleShot(true);
     connect(&m_retry, &QTimer::timeout, this, &FeedSession::connectLink);
     connect(&m_watch, &QTimer::timeout, this, &FeedSession::look);
+    m_turns.setInterval(kTurnEvery);
+    connect(&m_turns, &QTimer::timeout, this, &FeedSession::turn);
     setPatience({});
 }
 
@@ -58,6 +62,8 @@ void FeedSession::start(const feed::FeedProfile& profile)
     m_refused = 0;
     m_nextRetry = m_patience.firstRetry;
     m_watch.start();
+    m_turns.start();
+    m_lastTurn = now();
     setState(State::Connecting);
     connectLink();
 }
@@ -67,6 +73,7 @@ void FeedSession::stop()
     dropLink();
     m_retry.stop();
     m_watch.stop();
+    m_turns.stop();
     setState(State::Off);
 }
 
@@ -111,11 +118,36 @@ void FeedSession::dropLink()
     m_link.release()->deleteLater(); // it may be the one whose signal brought us here
 }
 
+void FeedSession::turn()
+{
+    const double time = now();
+    if (time - m_lastTurn > kAway) {
+        m_awayFrom = m_lastTurn;
+        m_awayUntil = time;
+    }
+    m_lastTurn = time;
+}
+
+/// Since when the lines that are read now have come: now, unless the loop was away. A detector speaks at an
+/// even pace; all at one moment they would make a spike of a rise.
+double FeedSession::beganToCome(double now)
+{
+    if (m_turns.isActive()) // which of the two comes first after a pause is the dispatcher's affair
+        turn();
+    const double from = m_awayUntil > 0.0 && now - m_awayUntil < kAway ? m_awayFrom : now;
+    m_awayUntil = 0.0;
+    return std::max({from, m_lastValueAt, m_openedAt});
+}
+
 void FeedSession::onLines(const std::vector<feed::FeedLine>& lines)
 {
     const double time = now();
+    const double from = beganToCome(time);
+    const double step = (time - from) / static_cast<double>(lines.size());
+    double came = from;
     bool any = false;
     for (const feed::FeedLine& line : lines) {
+        came += step;
         m_recent.push_back(line);
         if (m_recent.size() > kLinesRemembered)
             m_recent.pop_front();
@@ -125,7 +157,7 @@ void FeedSession::onLines(const std::vector<feed::FeedLine>& lines)
             continue;
         }
         ++m_read;
-        keep(time, value->rate);
+        keep(std::min(came, time), value->rate);
         any = true;
     }
     if (!any)

@@ -73,7 +73,8 @@ public:
     /// Since when no value came; only when lost, silent or ended.
     [[nodiscard]] const Timestamp& lostSince() const { return m_lostSince; }
 
-    /// Seconds of the session's steady clock; samples are stamped with it as they come.
+    /// Seconds of the session's steady clock; samples are stamped with it as they come. Those that came while
+    /// the window was away, waiting for a disk say, are spread over that time.
     [[nodiscard]] double now() const;
     [[nodiscard]] const std::shared_ptr<report::LongSeries>& trace() const { return m_trace; }
     /// The samples within [from, to].
@@ -99,6 +100,8 @@ private:
     void look();
     void setState(State state, const QString& fault = {});
     void keep(double time, LeakRate rate);
+    void turn();
+    [[nodiscard]] double beganToCome(double now);
 
     FeedPatience m_patience;
     feed::FeedProfile m_profile;
@@ -112,7 +115,11 @@ private:
     QTimer m_retry;
     QTimer m_watch;
     int m_nextRetry = 0;
-    double m_openedAt = 0.0; ///< the present connection's beginning
+    QTimer m_turns;
+    double m_lastTurn = 0.0;  ///< of the event loop, as far as the timer tells
+    double m_awayFrom = 0.0;  ///< the loop was away from then …
+    double m_awayUntil = 0.0; ///< … until then; 0: what came meanwhile is taken
+    double m_openedAt = 0.0;  ///< the present connection's beginning
     double m_lastValueAt = 0.0;
     double m_usualGap = 0.0; ///< s between the last values of this connection; 0: not known yet
     std::shared_ptr<report::LongSeries> m_trace;

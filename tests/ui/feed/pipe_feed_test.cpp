@@ -10,6 +10,7 @@
 #include <QFile>
 #include <QTemporaryDir>
 #include <QTest>
+#include <QThread>
 
 #include <csignal>
 
@@ -94,6 +95,32 @@ TEST_F(PipeFeed, AFloodLeavesTheWindowAlive)
     flood.stop();
     ::close(descriptor);
     EXPECT_LT(gap.report("pipe, flood"), kGrossBlock);
+}
+
+// Regression: what came while the window waited for a disk was stamped with one moment, and a rise of seconds
+// stood on the trace as a step.
+TEST_F(PipeFeed, WhatCameWhileTheWindowWasAwayIsSpreadOverThatTime)
+{
+    session.start(profile);
+    const int descriptor = writer();
+    say(descriptor, "1e-9\n");
+    ASSERT_TRUE(QTest::qWaitFor([&] { return session.linesRead() == 1; }));
+    const double before = session.now();
+    for (int i = 1; i <= 20; ++i) {
+        say(descriptor, QByteArray::number(i).append("e-9\n").toStdString());
+        QThread::msleep(50); // the event loop stands still
+    }
+    const double after = session.now();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return session.linesRead() == 21; }));
+    double last = session.trace()->timeAt(0);
+    for (std::size_t i = 1; i < session.trace()->size(); ++i) {
+        const double time = session.trace()->timeAt(i);
+        const double came = before + (after - before) * static_cast<double>(i) / 20.0;
+        EXPECT_NEAR(time, came, 0.3) << i;
+        EXPECT_GE(time, last);
+        last = time;
+    }
+    ::close(descriptor);
 }
 
 TEST_F(PipeFeed, RefusesWhatIsNoPipe)
