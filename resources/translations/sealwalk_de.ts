@@ -1998,7 +1998,7 @@
     </message>
     <message>
         <source>Space</source>
-        <translation>Leertaste</translation>
+        <translation>Leer</translation>
     </message>
     <message>
         <source>spray</source>
@@ -2006,7 +2006,7 @@
     </message>
     <message>
         <source>Enter</source>
-        <translation>Eingabe</translation>
+        <translation>Enter</translation>
     </message>
     <message>
         <source>store</source>
@@ -2018,7 +2018,7 @@
     </message>
     <message>
         <source>over range</source>
-        <translation>über dem Messbereich</translation>
+        <translation>zu groß</translation>
     </message>
     <message>
         <source>void</source>
@@ -2042,11 +2042,11 @@
     </message>
     <message>
         <source>taped</source>
-        <translation>abgeklebt</translation>
+        <translation>Band</translation>
     </message>
     <message>
         <source>bagged</source>
-        <translation>eingebeutelt</translation>
+        <translation>Beutel</translation>
     </message>
     <message>
         <source>other …</source>
@@ -2139,6 +2139,10 @@
     <message>
         <source>Enter tries again</source>
         <translation>Enter versucht es noch einmal</translation>
+    </message>
+    <message>
+        <source>Nothing that was stored here stands in this round.</source>
+        <translation>Nichts, was hier gespeichert wurde, gilt in dieser Runde.</translation>
     </message>
 </context>
 <context>
@@ -4629,8 +4633,8 @@
         <translation>Dieselbe Taste binnen zwei Sekunden noch einmal: der Messwert %1 wird ungültig.</translation>
     </message>
     <message>
-        <source>Nothing is stored yet that could be void.</source>
-        <translation>Noch ist nichts gespeichert, was ungültig sein könnte.</translation>
+        <source>Nothing that was stored here stands in this round.</source>
+        <translation>Nichts, was hier gespeichert wurde, gilt in dieser Runde.</translation>
     </message>
 </context>
 <context>
@@ -5774,14 +5778,6 @@ Nachtrag: „%1“</translation>
         <translation>Das Ende des Messbereichs ist nicht bekannt; Vorbereiten fragt danach.</translation>
     </message>
     <message>
-        <source>Nothing is stored yet that could be corrected.</source>
-        <translation>Noch ist nichts gespeichert, was zu berichtigen wäre.</translation>
-    </message>
-    <message>
-        <source>Nothing is stored yet that could be void.</source>
-        <translation>Noch ist nichts gespeichert, was ungültig sein könnte.</translation>
-    </message>
-    <message>
         <source>The feed saw no rise: press N for no response, or type the value.</source>
         <translation>Die Leitung sah keinen Anstieg: N für keine Anzeige, oder den Wert eintippen.</translation>
     </message>
@@ -5938,6 +5934,10 @@ Nachtrag: „%1“</translation>
     <message>
         <source>The reading %1 is void (%2) and called again.</source>
         <translation>Der Messwert %1 ist ungültig (%2) und wird noch einmal gerufen.</translation>
+    </message>
+    <message>
+        <source>Nothing that was stored here stands in this round.</source>
+        <translation>Nichts, was hier gespeichert wurde, gilt in dieser Runde.</translation>
     </message>
 </context>
 <context>
@@ -6450,15 +6450,15 @@ Nachtrag: „%1“</translation>
     </message>
     <message>
         <source>jump</source>
-        <translation>springen</translation>
+        <translation>Sprung</translation>
     </message>
     <message>
         <source>correct</source>
-        <translation>verbessern</translation>
+        <translation>berichtigen</translation>
     </message>
     <message>
         <source>distance</source>
-        <translation>Fernansicht</translation>
+        <translation>Fern</translation>
     </message>
     <message>
         <source>Order …  P</source>

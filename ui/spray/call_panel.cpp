@@ -169,7 +169,10 @@ void CallPanel::runCommand(int key, Qt::KeyboardModifiers modifiers, const QStri
         m_controller.startPrompt(Prompt::SkipReason);
         break;
     case Qt::Key_V:
-        m_controller.startPrompt(Prompt::VoidReason);
+        if (m_controller.prompt() == Prompt::None && !m_controller.aimAtLast())
+            m_controller.refuse(tr("Nothing that was stored here stands in this round."));
+        else
+            m_controller.startPrompt(Prompt::VoidReason);
         break;
     case Qt::Key_A:
         m_controller.startPrompt(Prompt::NoAccessReason);

@@ -84,7 +84,7 @@ void Presenter::press(PresenterButton button)
             m_controller.refuse(tr("Press the same button within two seconds to void the reading %1.")
                                     .arg(m_controller.targetInWords()));
         else
-            m_controller.refuse(tr("Nothing is stored yet that could be void."));
+            m_controller.refuse(tr("Nothing that was stored here stands in this round."));
         return;
     case PresenterButton::Start:
         emit distanceWanted();

@@ -270,7 +270,7 @@ void SprayController::correctLast()
     if (m_corrects)
         return;
     if (!aimAtLast()) {
-        refuse(tr("Nothing is stored yet that could be corrected."));
+        refuse(tr("Nothing that was stored here stands in this round."));
         return;
     }
     const model::Reading* last = m_session.job().reading(*m_target);
@@ -321,7 +321,7 @@ void SprayController::voidLast(const QString& reason)
     const model::Reading* target = m_target ? m_session.job().reading(*m_target) : nullptr;
     m_target.reset();
     if (target == nullptr) {
-        refuse(tr("Nothing is stored yet that could be void."));
+        refuse(tr("Nothing that was stored here stands in this round."));
         return;
     }
     const model::PointId point = target->point;
