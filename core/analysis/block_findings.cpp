@@ -136,7 +136,9 @@ LeakRate upperBound(const Work& work, std::size_t point)
 
 void claim(SourceFinding& finding, const std::vector<PossibleRate>& rates)
 {
-    finding.rate = LeakRate::fromSi(std::exp(quantileOf(rates, 0.5)));
+    // The law has a long upper side, and the likeliest value lies below its middle.
+    constexpr double kBest = 0.45;
+    finding.rate = LeakRate::fromSi(std::exp(quantileOf(rates, kBest)));
     finding.low = LeakRate::fromSi(std::exp(quantileOf(rates, 0.025)));
     finding.high = LeakRate::fromSi(std::exp(quantileOf(rates, 0.975)));
 }
@@ -164,6 +166,12 @@ SourceVerdict decide(const Work& work, std::size_t point, LeakRate bound)
     const bool raised = shown.noise > 2.0 * work.scene.typicalNoise;
     const bool inShadow = answered || raised || of.explained > shown.noise;
     if (of.big > kMaskFrom && inShadow && bound.si() > work.scene.limit)
+        return SourceVerdict::Masked;
+    // Nor is a reading called an echo that has room for a leak well over the limit, unless the echo came out
+    // far weaker than expected: a leak on top of it is a coincidence then, and anywhere else one is not.
+    constexpr double kWellOver = 1.7; // a bound is not sharper than that below twice the limit
+    constexpr double kFarWeaker = 2.0;
+    if (answered && bound.si() > kWellOver * work.scene.limit && of.explained < kFarWeaker * shown.rate)
         return SourceVerdict::Masked;
     // An echo is a reading that the rule of the day explains. One far over the limit that only freak air or a
     // failed spray could bring to its size may as well be a leak of its own.
