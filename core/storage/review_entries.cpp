@@ -39,6 +39,9 @@ JobState after(const JobHead& head, ReviewStep step)
         return JobState::Signed;
     case ReviewStep::Remark:
     case ReviewStep::Answer:
+        // The schema would let them through, but nobody has signed them: words of later are amendments.
+        if (head.state == JobState::Signed)
+            refuseStep(head, "what is known since goes in as an amendment, which is signed too");
         break;
     }
     return head.state;

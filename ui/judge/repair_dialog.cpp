@@ -2,6 +2,7 @@
 #include "ui/judge/repair_dialog.h"
 
 #include "core/analysis/repair_words.h"
+#include "core/model/point_numbers.h"
 #include "ui/judge/photo_strip.h"
 #include "ui/session/job_session.h"
 
@@ -93,6 +94,8 @@ RepairDialog::RepairDialog(JobSession& session, const std::vector<model::PointId
     m_cureHours->setRange(0, 24 * 30);
     m_cureHours->setSuffix(tr(" h"));
     m_disturbed->setText(numbersOf(m_job, neighbours()));
+    m_disturbed->setObjectName(QStringLiteral("disturbed"));
+    connect(m_disturbed, &QLineEdit::textChanged, this, &RepairDialog::refresh);
     m_caution->setWordWrap(true);
     m_complaint->setWordWrap(true);
     m_buttons->button(QDialogButtonBox::Ok)->setText(tr("Store and open round"));
@@ -170,6 +173,9 @@ void RepairDialog::refresh()
         complaint = tr("Say what was done.");
     else if (temporary && m_owner->text().trimmed().isEmpty())
         complaint = tr("A temporary repair needs an owner and a date.");
+    else if (const auto again = model::readPointNumbers(m_job.sketch, m_disturbed->text().toStdString());
+             !again)
+        complaint = tr("Spray again too: %1.").arg(QString::fromStdString(again.error().message));
     m_complaint->setText(complaint);
     m_buttons->button(QDialogButtonBox::Ok)->setEnabled(complaint.isEmpty());
 }
@@ -183,10 +189,11 @@ model::Repair RepairDialog::repair() const
     repair.owner.clear();
     repair.due.reset();
     repair.sprayableFrom.reset();
-    for (const QString& number : m_disturbed->text().split(QLatin1Char(','), Qt::SkipEmptyParts))
-        if (const model::TestPoint* point = m_job.sketch.pointNumbered(number.trimmed().toInt()))
-            if (std::find(m_points.begin(), m_points.end(), point->id) == m_points.end())
-                repair.disturbed.push_back(point->id);
+    // Unreadable ones never come here: the dialog does not close on them.
+    for (const model::PointId point : model::readPointNumbers(m_job.sketch, m_disturbed->text().toStdString())
+                                          .value_or(std::vector<model::PointId>()))
+        if (std::find(m_points.begin(), m_points.end(), point) == m_points.end())
+            repair.disturbed.push_back(point);
     repair.defect = m_defect->currentText().trimmed().toStdString();
     repair.action = m_action->currentText().trimmed().toStdString();
     repair.material = m_material->text().trimmed().toStdString();

@@ -59,6 +59,21 @@ TEST(Review, AnApprovalIsSigned)
     EXPECT_EQ(opened.store.check(), std::vector<std::string>{});
 }
 
+// Regression: a word given after the signature replaced the one that was signed, on the screen of a signed job.
+TEST(Review, ASignedJobTakesNoMoreWords)
+{
+    const ScratchFolder folder;
+    OpenedHistory opened(folder / "a.sealwalk");
+    ASSERT_TRUE(opened.store.addReview(opened.job.id, reviewEntry(ReviewStep::Submitted)));
+    ASSERT_TRUE(opened.store.sign(opened.job.id, reviewEntry(ReviewStep::Approved), sampleSignature()));
+    for (const ReviewStep step : {ReviewStep::Remark, ReviewStep::Answer}) {
+        const Status added = opened.store.addReview(opened.job.id, reviewEntry(step));
+        ASSERT_FALSE(added);
+        EXPECT_EQ(added.error().code, ErrorCode::NotAllowed);
+        EXPECT_NE(added.error().message.find("amendment"), std::string::npos) << added.error().message;
+    }
+}
+
 // Property: every way to change a job is refused once it is signed.
 TEST(Review, ASignedJobRefusesEveryChange)
 {

@@ -1,0 +1,18 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Point numbers as people write them: "6-8, 12 14".
+#pragma once
+
+#include "core/base/result.h"
+#include "core/model/sketch.h"
+
+#include <string_view>
+#include <vector>
+
+namespace sealwalk::model {
+
+/// The points meant by numbers and ranges parted by commas or blanks, each once, in the order written. Within
+/// a range numbers that the sketch does not have, or has retired, are passed over; one named by itself is
+/// refused. Nothing written: no points. Errors: BadInput.
+Result<std::vector<PointId>> readPointNumbers(const Sketch& sketch, std::string_view text);
+
+} // namespace sealwalk::model
