@@ -2,6 +2,7 @@
 // Checks of what was prepared.
 #include "core/analysis/background_series.h"
 #include "core/analysis/job_view.h"
+#include "core/analysis/limit_change.h"
 #include "core/analysis/review_ground.h"
 #include "core/analysis/spray_timing.h"
 
@@ -40,6 +41,9 @@ Answer limitAgreed(const ReviewGround& ground)
         return {CheckState::Stops, "No limit is set; nothing can be accepted or rejected."};
     if (setup.limitAgreedBy.empty())
         return {CheckState::NeedsWord, "Nobody is named who agreed the limit."};
+    for (auto entry = ground.job.review.rbegin(); entry != ground.job.review.rend(); ++entry)
+        if (entry->check == kLimitChange)
+            return {CheckState::NeedsWord, entry->text};
     return {CheckState::InOrder, fmt::format("Agreed by {}, as {}, in {}.", setup.limitAgreedBy,
                                              model::name(setup.gasBasis), setup.unit)};
 }

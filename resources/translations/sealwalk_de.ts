@@ -1123,6 +1123,10 @@
         <source>Overdue temporary repairs: %1.</source>
         <translation>Überfällige vorläufige Reparaturen: %1.</translation>
     </message>
+    <message>
+        <source>round %1: %2 of %3</source>
+        <translation>Runde %1: %2 von %3</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::AdviceCard</name>
@@ -4854,6 +4858,10 @@
     <message>
         <source>Store</source>
         <translation>Speichern</translation>
+    </message>
+    <message>
+        <source>Spray again too: %1.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>

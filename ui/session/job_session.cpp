@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/session/job_session.h"
 
+#include "core/analysis/limit_change.h"
 #include "core/analysis/round_summary.h"
 #include "core/base/contract.h"
 #include "core/transfer/earlier_jobs.h"
@@ -197,10 +198,18 @@ Status JobSession::changeSetup(const model::Setup& setup)
         return noJob();
     if (setup == m_job->setup)
         return {};
+    const auto told = analysis::limitChangeWords(*m_job, setup);
     Status stored = history().saveSetup(m_job->id, setup);
     if (stored)
         m_job->setup = setup;
-    return afterStoring(std::move(stored), &JobSession::setupChanged);
+    stored = afterStoring(std::move(stored), &JobSession::setupChanged);
+    if (!stored || !told)
+        return stored;
+    model::ReviewEntry remark;
+    remark.step = model::ReviewStep::Remark;
+    remark.check = analysis::kLimitChange;
+    remark.text = *told;
+    return addReview(std::move(remark));
 }
 
 Status JobSession::addCalibration(model::Calibration calibration)

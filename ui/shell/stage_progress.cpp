@@ -48,20 +48,42 @@ StageProgress spray(const JobSession& session)
     const model::Round* round = session.currentRound();
     if (round == nullptr)
         return {tr("not begun"), Thread::NotBegun, 0.0};
-    std::unordered_set<model::PointId> answered;
-    for (const model::Reading* reading : session.job().standing(round->id))
-        answered.insert(reading->point);
-    const auto done = std::count_if(round->points.begin(), round->points.end(),
-                                    [&](model::PointId point) { return answered.contains(point); });
-    const auto all = static_cast<long>(round->points.size());
-    const double share = all == 0 ? 0.0 : static_cast<double>(done) / static_cast<double>(all);
-    const Thread thread = done == 0 ? Thread::NotBegun : done == all ? Thread::Done : Thread::UnderWay;
-    return {tr("%1 of %2 points").arg(done).arg(all), thread, share};
+    const model::Job& job = session.job();
+    const auto answeredIn = [&](const std::vector<const model::Round*>& rounds) {
+        std::unordered_set<model::PointId> answered;
+        for (const model::Round* each : rounds)
+            for (const model::Reading* reading : job.standing(each->id))
+                answered.insert(reading->point);
+        return answered;
+    };
+    const auto progress = [](const QString& words, const auto& points, const auto& answered) {
+        const auto done = std::count_if(points.begin(), points.end(),
+                                        [&](model::PointId point) { return answered.contains(point); });
+        const auto all = static_cast<long>(points.size());
+        const double share = all == 0 ? 0.0 : static_cast<double>(done) / static_cast<double>(all);
+        const Thread thread = done == 0 ? Thread::NotBegun : done == all ? Thread::Done : Thread::UnderWay;
+        return StageProgress{words.arg(done).arg(all), thread, share};
+    };
+    const bool isOnly = job.rounds.size() == 1;
+    const StageProgress inRound =
+        progress(isOnly ? tr("%1 of %2 points") : tr("round %1: %2 of %3").arg(round->number), round->points,
+                 answeredIn({round}));
+    if (inRound.thread != Thread::Done)
+        return inRound;
+    // A short round that is done says nothing of the points it did not call.
+    std::vector<const model::Round*> every;
+    for (const model::Round& each : job.rounds)
+        every.push_back(&each);
+    std::vector<model::PointId> points;
+    for (const model::TestPoint* point : job.sketch.activePoints())
+        points.push_back(point->id);
+    return progress(tr("%1 of %2 points"), points, answeredIn(every));
 }
 
 StageProgress judge(const JobSession& session)
 {
-    const auto& findings = session.findings();
+    // The job as it stands, not only what the last round called.
+    const auto& findings = session.asLeft().empty() ? session.findings() : session.asLeft();
     const auto count = [&](analysis::Verdict verdict) {
         return static_cast<int>(std::count_if(findings.begin(), findings.end(),
                                               [&](const auto& f) { return f.verdict == verdict; }));

@@ -2,6 +2,7 @@
 // The questions before a signature, each shown to fail and to pass. Common practice, no source: no standard
 // lists them.
 #include "core/analysis/claim.h"
+#include "core/analysis/limit_change.h"
 #include "core/analysis/review_checks.h"
 #include "core/analysis/round_summary.h"
 #include "tests/support/jobs.h"
@@ -236,6 +237,33 @@ TEST(Claim, SaysNoMoreThanWasTested)
     const Claim open = claimOf(job, summarise(job, object(), Standing::AsLeft), "mbar l/s");
     EXPECT_EQ(open.outcome, ClaimOutcome::NoResult);
     EXPECT_THAT(open.text(), HasSubstr("Not sprayed: point 4."));
+}
+
+// Regression: a limit changed after the readings stayed "agreed" under the old name, and nothing told of it.
+TEST(ReviewChecks, ALimitChangedAfterTheFirstReadingWantsAWord)
+{
+    model::Job job = goodJob();
+    model::Setup other = job.setup;
+    other.dried = !other.dried;
+    EXPECT_FALSE(limitChangeWords(job, other));
+    other.pointLimit = 10.0 * job.setup.pointLimit.value_or(millibarLitresPerSecond(1e-9));
+    other.kindLimits[model::JointKind::WeldSeam] = millibarLitresPerSecond(1e-9);
+    const auto words = limitChangeWords(job, other);
+    ASSERT_TRUE(words);
+    EXPECT_THAT(*words, HasSubstr("after 4 readings"));
+    EXPECT_THAT(*words, HasSubstr("for one joint"));
+    EXPECT_THAT(*words, HasSubstr("for weld seam: none"));
+    model::ReviewEntry told;
+    told.step = model::ReviewStep::Remark;
+    told.check = kLimitChange;
+    told.text = *words;
+    job.review.push_back(told);
+    job.setup = other;
+    EXPECT_EQ(check(job, "limit").state, CheckState::NeedsWord);
+    EXPECT_EQ(check(job, "limit").answer, *words);
+    job.readings.clear();
+    job.setup.pointLimit.reset();
+    EXPECT_FALSE(limitChangeWords(job, other)); // before the first reading it is just being agreed
 }
 
 } // namespace
