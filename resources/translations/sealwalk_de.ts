@@ -1957,10 +1957,6 @@
         <translation>Noch keine Punkte</translation>
     </message>
     <message>
-        <source>every point has an answer</source>
-        <translation>jeder Punkt hat eine Antwort</translation>
-    </message>
-    <message>
         <source>Sketch lays them (Alt+2)</source>
         <translation>Skizze legt sie (Alt+2)</translation>
     </message>
@@ -2147,6 +2143,17 @@
     <message>
         <source>Nothing that was stored here stands in this round.</source>
         <translation>Nichts, was hier gespeichert wurde, gilt in dieser Runde.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Enter goes on with round %1: %n call(s) left</source>
+        <translation>
+            <numerusform>Enter setzt Runde %1 fort: noch %n Aufruf</numerusform>
+            <numerusform>Enter setzt Runde %1 fort: noch %n Aufrufe</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>every point of it has an answer</source>
+        <translation>jeder Punkt darin hat eine Antwort</translation>
     </message>
 </context>
 <context>
@@ -4861,7 +4868,7 @@
     </message>
     <message>
         <source>Spray again too: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auch noch einmal absprühen: %1.</translation>
     </message>
 </context>
 <context>
@@ -5946,6 +5953,10 @@ Nachtrag: „%1“</translation>
     <message>
         <source>Nothing that was stored here stands in this round.</source>
         <translation>Nichts, was hier gespeichert wurde, gilt in dieser Runde.</translation>
+    </message>
+    <message>
+        <source>Round %1 again: it calls point %2.</source>
+        <translation>Wieder Runde %1: sie ruft Punkt %2 auf.</translation>
     </message>
 </context>
 <context>

@@ -191,6 +191,16 @@
     </message>
   </context>
   <context>
+    <name>sealwalk::ui::CallPanel</name>
+    <message numerus="yes">
+      <source>Enter goes on with round %1: %n call(s) left</source>
+      <translation>
+        <numerusform>Enter goes on with round %1: %n call left</numerusform>
+        <numerusform>Enter goes on with round %1: %n calls left</numerusform>
+      </translation>
+    </message>
+  </context>
+  <context>
     <name>sealwalk::ui::OpenEndsBar</name>
     <message numerus="yes">
       <source>%n point(s)</source>

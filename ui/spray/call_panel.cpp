@@ -282,9 +282,13 @@ void CallPanel::refresh()
     if (!m_session.hasJob()) {
         m_head->setCall({}, tr("No job is open"), {}, {});
     } else if (!call) {
-        m_head->setCall(
-            {}, m_controller.isFinished() ? tr("Round done") : tr("No points yet"),
-            m_controller.isFinished() ? tr("every point has an answer") : tr("Sketch lays them (Alt+2)"), {});
+        const auto open = m_controller.leftOpen();
+        m_head->setCall({}, m_controller.isFinished() ? tr("Round done") : tr("No points yet"),
+                        open ? tr("Enter goes on with round %1: %n call(s) left", nullptr, open->left)
+                                   .arg(open->round->number)
+                        : m_controller.isFinished() ? tr("every point of it has an answer")
+                                                    : tr("Sketch lays them (Alt+2)"),
+                        {});
     } else {
         const model::Sketch& sketch = m_session.job().sketch;
         const model::TestPoint* point = sketch.point(call->point);

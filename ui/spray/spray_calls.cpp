@@ -162,8 +162,39 @@ void SprayController::callPoint(model::PointId point)
     for (const analysis::WalkStep& step : m_walk)
         if (step.point == point && (first == nullptr || (first->isDone() && !step.isDone())))
             first = &step;
-    if (first != nullptr && !asksForTime())
+    if (asksForTime())
+        return;
+    if (first != nullptr)
         setCall(*first);
+    else
+        callInItsRound(point);
+}
+
+/// A point that this round does not call is called in the one that does: a repair's round is left that way
+/// too.
+void SprayController::callInItsRound(model::PointId point)
+{
+    if (!m_session.hasJob())
+        return;
+    const model::Job& job = m_session.job();
+    const model::RoundId current =
+        m_session.currentRound() == nullptr ? model::RoundId() : m_session.currentRound()->id;
+    const model::Round* round = job.round(analysis::roundCalling(job, point, current));
+    if (round == nullptr || round->id == current || m_machine.isAsking())
+        return;
+    const int number = round->number;
+    m_session.setCurrentRound(round->id);
+    callPoint(point);
+    if (m_call)
+        emit said(Weight::News, tr("Round %1 again: it calls point %2.").arg(number).arg(m_call->number));
+}
+
+std::optional<analysis::OpenRound> SprayController::leftOpen() const
+{
+    if (!isFinished() || !m_session.hasJob() || !m_session.job().isOpenForWork())
+        return std::nullopt;
+    const auto open = analysis::openRounds(m_session.job());
+    return open.empty() ? std::nullopt : std::optional(open.front());
 }
 
 void SprayController::callSelected(model::PointId point)

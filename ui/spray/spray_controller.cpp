@@ -124,6 +124,10 @@ void SprayController::enter()
         refuse(tr("Choose one of the numbers, or Esc to leave it."));
         return;
     }
+    if (const auto open = leftOpen(); open && m_typed.empty()) {
+        m_session.setCurrentRound(open->round->id);
+        return;
+    }
     if (m_field == Field::Background)
         enterBackground();
     else if (m_field == Field::PaperTime)

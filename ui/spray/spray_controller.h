@@ -101,6 +101,8 @@ public:
     /// The feed's highest where Enter would take it: asked for, and nothing is typed.
     [[nodiscard]] std::optional<LeakRate> offered() const;
     [[nodiscard]] bool isFinished() const { return !m_walk.empty() && !m_call; }
+    /// An earlier round that was left before its end, once this one is done; Enter goes on with it.
+    [[nodiscard]] std::optional<analysis::OpenRound> leftOpen() const;
     /// The last one of this round that stands and was stored here: in this window, or before it opened the
     /// job by who logs now. That is what C and V are about; another window's readings are not.
     [[nodiscard]] const model::Reading* lastStored() const;
@@ -166,6 +168,7 @@ signals:
     void soundWanted(sealwalk::ui::SpraySound sound);
 
 private:
+    void callInItsRound(model::PointId point);
     void reload();
     void setCall(std::optional<analysis::WalkStep> step);
     void startRound();

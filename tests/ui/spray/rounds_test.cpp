@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// From a round that a repair interrupted back to it, by keys.
+#include "tests/ui/spray/spray_page_fixture.h"
+
+namespace sealwalk::ui {
+namespace {
+
+class SeveralRounds : public SprayPageTest
+{
+protected:
+    void SetUp() override
+    {
+        SprayPageTest::SetUp();
+        press(Qt::Key_N); // 1
+        press(Qt::Key_N); // 2
+        first = history.session.currentRound()->id;
+        ASSERT_TRUE(history.session.openRound(model::RoundKind::AfterRepair, "clamp",
+                                              {history.session.job().sketch.pointNumbered(1)->id}));
+        EXPECT_EQ(called(), 1);
+    }
+
+    model::RoundId first;
+};
+
+// Regression: after the round that proves a repair nothing led back to the round it had interrupted.
+TEST_F(SeveralRounds, EnterGoesOnWithTheRoundThatWasInterrupted)
+{
+    press(Qt::Key_N); // 1 again: this round is done
+    ASSERT_TRUE(controller().isFinished());
+    ASSERT_TRUE(controller().leftOpen().has_value());
+    EXPECT_EQ(controller().leftOpen()->left, 4);
+    press(Qt::Key_Return);
+    EXPECT_EQ(history.session.currentRound()->id, first);
+    EXPECT_EQ(called(), 3);
+    for (int point = 3; point <= 6; ++point)
+        press(Qt::Key_N);
+    EXPECT_TRUE(controller().isFinished());
+    EXPECT_FALSE(controller().leftOpen().has_value());
+}
+
+// Regression: a jump to a point that this round does not call did nothing, without a word.
+TEST_F(SeveralRounds, AJumpFindsThePointInTheRoundThatCallsIt)
+{
+    press(Qt::Key_J);
+    enterValue(QStringLiteral("5"));
+    EXPECT_EQ(history.session.currentRound()->id, first);
+    EXPECT_EQ(called(), 5);
+}
+
+} // namespace
+} // namespace sealwalk::ui
