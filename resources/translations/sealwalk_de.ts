@@ -5819,8 +5819,8 @@ Nachtrag: „%1“</translation>
     <message numerus="yes">
         <source>void all %n, call again</source>
         <translation>
-            <numerusform>die %n für ungültig erklären, neu aufrufen</numerusform>
-            <numerusform>die %n für ungültig erklären, neu aufrufen</numerusform>
+            <numerusform>alle %n ungültig, neu rufen</numerusform>
+            <numerusform>alle %n ungültig, neu rufen</numerusform>
         </translation>
     </message>
     <message>
@@ -6426,19 +6426,19 @@ Nachtrag: „%1“</translation>
     <name>sealwalk::ui::WalkModel</name>
     <message>
         <source>void, again</source>
-        <translation>ungültig, noch einmal</translation>
+        <translation>nochmal</translation>
     </message>
     <message>
         <source>no resp.</source>
-        <translation>kein Ausschl.</translation>
+        <translation>nichts</translation>
     </message>
     <message>
         <source>no access</source>
-        <translation>nicht erreichbar</translation>
+        <translation>kein Zugang</translation>
     </message>
     <message>
         <source>not tested</source>
-        <translation>nicht geprüft</translation>
+        <translation>ungeprüft</translation>
     </message>
     <message>
         <source>Point %1, %2, %3</source>

@@ -10,6 +10,8 @@
 
 #include <QStackedLayout>
 
+#include <utility>
+
 namespace sealwalk::ui {
 
 HistoryPage::HistoryPage(JobSession& session, QWidget* parent)
@@ -40,9 +42,23 @@ HistoryPage::HistoryPage(JobSession& session, QWidget* parent)
     connect(m_lists, &HistoryLists::failed, this, &HistoryPage::failed);
     connect(m_lists, &HistoryLists::refused, this,
             [this](const QString& sentence) { emit noteRequested(Severity::Caution, sentence); });
-    connect(&m_session, &JobSession::historyChanged, this, &HistoryPage::refresh);
-    connect(&m_session, &JobSession::stateChanged, this, &HistoryPage::refresh);
+    connect(&m_session, &JobSession::historyChanged, this, &HistoryPage::refreshWhenSeen);
+    connect(&m_session, &JobSession::stateChanged, this, &HistoryPage::refreshWhenSeen);
     refresh();
+}
+
+void HistoryPage::refreshWhenSeen()
+{
+    m_isOld = window()->isVisible() && !isVisible();
+    if (!m_isOld)
+        refresh();
+}
+
+void HistoryPage::showEvent(QShowEvent* event)
+{
+    if (std::exchange(m_isOld, false))
+        refresh();
+    QWidget::showEvent(event);
 }
 
 void HistoryPage::refresh()

@@ -41,7 +41,12 @@ signals:
     void jobFileWanted();
     void demoWanted();
 
+protected:
+    void showEvent(QShowEvent* event) override;
+
 private:
+    /// Another window's every reading changes the lists; they are searched when somebody sees them.
+    void refreshWhenSeen();
     void refresh();
     void compare(model::JobId first, model::JobId second);
     void leaveComparison();
@@ -52,6 +57,7 @@ private:
     FirstStart* m_first = nullptr;
     HistoryLists* m_lists = nullptr;
     ComparePage* m_compare = nullptr;
+    bool m_isOld = false; ///< what the lists show
 };
 
 } // namespace sealwalk::ui

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/storage/history_store.h"
 #include "tests/ui/shell/window_fixture.h"
+#include "ui/history/history_lists.h"
 #include "ui/history/history_page.h"
 #include "ui/shell/corner.h"
 #include "ui/shell/key_card.h"
@@ -127,6 +128,23 @@ TEST_F(WindowTest, KeepsStagesShutUntilAJobIsOpen)
     }
     session->closeJob();
     EXPECT_EQ(window->stage(), Stage::History);
+}
+
+// Regression: every reading of another window searched all objects and jobs here, though nobody saw the
+// lists.
+TEST_F(WindowTest, TheListsAreSearchedWhenTheyAreSeen)
+{
+    makeObject(QStringLiteral("Furnace"));
+    ASSERT_TRUE(session->createJob(objectId, "check"));
+    window->showStage(Stage::Sketch);
+    auto* lists = window->findChild<HistoryLists*>();
+    ASSERT_NE(lists, nullptr);
+    const int before = lists->jobCount();
+    ASSERT_TRUE(session->createJob(objectId, "second check"));
+    window->showStage(Stage::Sketch);
+    EXPECT_EQ(lists->jobCount(), before);
+    window->showStage(Stage::History);
+    EXPECT_EQ(lists->jobCount(), 2);
 }
 
 // Property: the unit chosen is the job's, and stored.
