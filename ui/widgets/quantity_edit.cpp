@@ -50,6 +50,12 @@ QuantityEdit::QuantityEdit(const QString& name, const QString& suffix, QWidget* 
     build(name);
 }
 
+QuantityEdit::~QuantityEdit()
+{
+    // The field loses its focus while it is taken down, and would tell an edit that is half gone.
+    m_field->disconnect(this);
+}
+
 void QuantityEdit::build(const QString& name)
 {
     m_field = new QLineEdit(this);

@@ -32,6 +32,7 @@ public:
     QuantityEdit(const QString& name, const Unit& unit, QWidget* parent = nullptr);
     /// A plain number; `suffix` is only said, never typed.
     QuantityEdit(const QString& name, const QString& suffix, QWidget* parent = nullptr);
+    ~QuantityEdit() override;
 
     void setUnit(const Unit& unit);
     void setFlowBasis(const FlowBasis& basis);
