@@ -78,6 +78,19 @@ Answer kindsPresent(const ReviewGround& ground)
     if (std::none_of(joints.begin(), joints.end(), [](const model::Joint& j) { return j.isSetup; }))
         return {CheckState::NeedsWord,
                 "No joint of the test set-up is on the sketch; its own leaks would be read as the object's."};
+    const auto isSetup = [&](const model::Reading& reading) {
+        const model::TestPoint* point = ground.job.sketch.point(reading.point);
+        const model::Joint* joint = point == nullptr ? nullptr : ground.job.sketch.joint(point->joint);
+        return joint != nullptr && joint->isSetup;
+    };
+    const auto& readings = ground.job.readings;
+    const auto firstOfSetup = std::find_if(readings.begin(), readings.end(), isSetup);
+    const auto firstOfObject = std::find_if_not(readings.begin(), readings.end(), isSetup);
+    if (firstOfSetup != readings.end() && firstOfObject < firstOfSetup)
+        return {
+            CheckState::NeedsWord,
+            "The test set-up was sprayed after joints of the object; what was read before may be its leak.",
+            {firstOfSetup->point}};
     return {CheckState::InOrder, "The test set-up is on the sketch."};
 }
 

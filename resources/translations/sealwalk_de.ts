@@ -6052,6 +6052,18 @@ Nachtrag: „%1“</translation>
         <source>not on disk</source>
         <translation>nicht auf der Platte</translation>
     </message>
+    <message>
+        <source>The cautions in Prepare are not ticked as read: helium, vacuum, height, permits.</source>
+        <translation>Die Vorsichtsregeln in Vorbereiten sind nicht als gelesen angekreuzt: Helium, Vakuum, Höhe, Erlaubnisse.</translation>
+    </message>
+    <message>
+        <source>No reference leak yet: without one no reading becomes a leak rate.</source>
+        <translation>Noch kein Prüfleck: ohne eines wird keine Anzeige zur Leckrate.</translation>
+    </message>
+    <message>
+        <source>The background was not watched yet: what cannot be seen is not known.</source>
+        <translation>Der Untergrund wurde noch nicht beobachtet: was nicht zu sehen wäre, ist nicht bekannt.</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::StageField</name>

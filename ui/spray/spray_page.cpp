@@ -183,6 +183,20 @@ void SprayPage::refresh()
             : !hasLimit
                 ? tr("No limit yet. What counts as tight is agreed before the first reading.")
                 : tr("The walk over %n points, as found, has not begun.", nullptr, static_cast<int>(count)));
+        if (hasPoints && hasLimit) { // what is missing is said before the first reading, not after the last
+            const model::Job& job = m_session.job();
+            QStringList missing;
+            if (job.setup.cautions.empty())
+                missing << tr(
+                    "The cautions in Prepare are not ticked as read: helium, vacuum, height, permits.");
+            if (job.calibrations.empty())
+                missing << tr("No reference leak yet: without one no reading becomes a leak rate.");
+            if (job.backgrounds.empty())
+                missing << tr("The background was not watched yet: what cannot be seen is not known.");
+            if (!missing.isEmpty())
+                m_startText->setText(m_startText->text() + QStringLiteral("\n\n") +
+                                     missing.join(QLatin1Char('\n')));
+        }
         m_startButton->setText(!hasPoints  ? tr("Go to Sketch")
                                : !hasLimit ? tr("Go to Prepare")
                                            : tr("Begin the walk"));

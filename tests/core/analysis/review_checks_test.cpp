@@ -266,5 +266,20 @@ TEST(ReviewChecks, ALimitChangedAfterTheFirstReadingWantsAWord)
     EXPECT_FALSE(limitChangeWords(job, other)); // before the first reading it is just being agreed
 }
 
+// Regression: "set-up first" was in order though its leak had been sprayed last.
+TEST(ReviewChecks, TheSetUpIsSprayedFirstOrItIsSaid)
+{
+    model::Job job = goodJob();
+    job.sketch.joints.front().isSetup = false;
+    model::Joint hose = job.sketch.joints.front();
+    hose.id = model::JointId::create();
+    hose.isSetup = true;
+    job.sketch.joints.push_back(hose);
+    job.sketch.points.back().joint = hose.id; // point 4, sprayed last
+    EXPECT_EQ(check(job, "kinds").state, CheckState::NeedsWord);
+    std::rotate(job.readings.begin(), job.readings.end() - 1, job.readings.end());
+    EXPECT_EQ(check(job, "kinds").state, CheckState::InOrder);
+}
+
 } // namespace
 } // namespace sealwalk::analysis
