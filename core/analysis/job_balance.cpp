@@ -64,6 +64,20 @@ const model::RiseTest* riseTestFor(const model::Job& job, model::RoundId roundId
     return chosen;
 }
 
+const model::RiseTest* riseTestFor(const model::Job& job, Standing standing)
+{
+    const auto fits = [&](const model::RiseTest& test) {
+        return std::all_of(job.repairs.begin(), job.repairs.end(), [&](const model::Repair& repair) {
+            return (test.at < repair.at) == (standing == Standing::AsFound);
+        });
+    };
+    const model::RiseTest* chosen = nullptr;
+    for (const model::RiseTest& test : job.riseTests)
+        if (fits(test) && (chosen == nullptr || test.at >= chosen->at))
+            chosen = &test;
+    return chosen;
+}
+
 std::optional<RiseTotal> totalOf(const RiseSummary& rise)
 {
     if (!(rise.high.si() > 0.0))
@@ -107,6 +121,9 @@ Result<JobBalance> balanceOfJob(const model::Job& job, const model::TestObject& 
     result.effect = *std::move(effect);
 
     nameBlindSpots(findings, result.notes);
+    if (test == nullptr && !job.riseTests.empty())
+        result.notes.emplace_back("the pressure rise on record was measured on the other side of a repair: "
+                                  "the total of this state is not known until it is measured again");
     if (!options.volume)
         result.notes.emplace_back("without the volume the pressure rise cannot be worked out");
     if (!options.airSpeed)

@@ -5,6 +5,7 @@
 #include "core/analysis/job_view.h"
 #include "core/analysis/pressure_rise.h"
 #include "core/analysis/repair_effect.h"
+#include "core/analysis/round_summary.h"
 #include "core/model/test_object.h"
 
 #include <optional>
@@ -25,6 +26,11 @@ struct JobBalance
 /// repairs, else the last one as found; the last of any when there is none such, nullptr when there is no
 /// test.
 const model::RiseTest* riseTestFor(const model::Job& job, model::RoundId round);
+
+/// The pressure-rise test that speaks of a whole state: as found the last one before the first repair, as
+/// left the last one after the last repair. nullptr when there is none: a total from the other side of a
+/// repair says nothing about the leaks on this side.
+const model::RiseTest* riseTestFor(const model::Job& job, Standing standing);
 
 /// What a judged record says of the total, as air; none when it says nothing at all.
 std::optional<RiseTotal> totalOf(const RiseSummary& rise);

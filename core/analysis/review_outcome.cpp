@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Checks of what was decided and done.
 #include "core/analysis/claim.h"
+#include "core/analysis/job_balance.h"
 #include "core/analysis/job_view.h"
 #include "core/analysis/pressure_rise.h"
 #include "core/analysis/repair_progress.h"
@@ -107,7 +108,11 @@ Answer balanceMet(const ReviewGround& ground)
     const auto volume = ground.job.setup.volume ? ground.job.setup.volume : ground.object.volume;
     if (!volume)
         return {CheckState::NeedsWord, "The volume is not known; the pressure rise says nothing without it."};
-    const model::RiseTest& test = ground.job.riseTests.back();
+    const model::RiseTest* last = riseTestFor(ground.job, Standing::AsLeft);
+    if (last == nullptr)
+        return {CheckState::NeedsWord,
+                "The last pressure rise is from before a repair: the total as left is not known."};
+    const model::RiseTest& test = *last;
     RiseOptions options;
     options.volume = *volume;
     options.volumeUncertainty = ground.object.volumeUncertainty;

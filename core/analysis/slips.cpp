@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/analysis/slips.h"
 
+#include "core/analysis/finding_words.h"
+
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cmath>
 #include <unordered_map>
 #include <unordered_set>
@@ -14,14 +17,25 @@ namespace {
 
 constexpr double kSlipFactor = 1000.0; // a mistyped decade or three; common practice, no source
 
-std::string rateText(LeakRate rate)
+/// The last repair of the point, or beside it, before `at`: values of before say nothing about those of
+/// after.
+Timestamp lastRepair(const model::Job& job, model::PointId point, const Timestamp& at)
 {
-    return fmt::format("{:.1e} mbar l/s", inMillibarLitresPerSecond(rate));
+    Timestamp last;
+    for (const model::Repair& repair : job.repairs)
+        if (repair.at <= at && last < repair.at)
+            for (const auto* list : {&repair.points, &repair.disturbed})
+                if (std::find(list->begin(), list->end(), point) != list->end())
+                    last = repair.at;
+    return last;
 }
 
-/// Latest standing value per point, of every round.
-std::optional<LeakRate> lastValue(const model::Job& job, model::PointId point)
+/// Latest standing value of a point, of every round, with no repair of it between that and `round`.
+std::optional<LeakRate> lastValue(const model::Job& job, model::RoundId round, model::PointId point)
 {
+    const model::Round* of = job.round(round);
+    const Timestamp now = of == nullptr ? Timestamp::now() : of->opened;
+    const Timestamp repaired = lastRepair(job, point, now);
     std::unordered_map<model::RoundId, std::size_t> order;
     for (std::size_t i = 0; i < job.rounds.size(); ++i)
         order.emplace(job.rounds[i].id, i);
@@ -32,7 +46,8 @@ std::optional<LeakRate> lastValue(const model::Job& job, model::PointId point)
         if (reading.corrects)
             fallen.insert(*reading.corrects);
         if (reading.point == point && reading.outcome == model::Outcome::Value && reading.peak &&
-            order.contains(reading.round))
+            order.contains(reading.round) &&
+            lastRepair(job, point, job.rounds[order[reading.round]].opened) == repaired)
             own.push_back(&reading);
     }
     const model::Reading* last = nullptr;
@@ -54,17 +69,18 @@ std::optional<std::string> slip(const model::Job& job, model::RoundId round, mod
                                 LeakRate peak, std::optional<LeakRate> background)
 {
     if (background && peak < *background)
-        return fmt::format("{} is below the background of {}; is it right?", rateText(peak),
-                           rateText(*background));
+        return fmt::format("{} is below the background of {}; is it right?", rateWords(peak, job.setup.unit),
+                           rateWords(*background, job.setup.unit));
     if (job.setup.rangeTop && peak > *job.setup.rangeTop)
-        return fmt::format("{} is more than the detector can show ({}); is it right?", rateText(peak),
-                           rateText(*job.setup.rangeTop));
+        return fmt::format("{} is more than the detector can show ({}); is it right?",
+                           rateWords(peak, job.setup.unit), rateWords(*job.setup.rangeTop, job.setup.unit));
     if (job.setup.rangeBottom && peak < *job.setup.rangeBottom)
-        return fmt::format("{} is less than the detector can show ({}); is it right?", rateText(peak),
-                           rateText(*job.setup.rangeBottom));
-    if (const auto last = lastValue(job, pointId); last && isFar(peak, *last))
+        return fmt::format("{} is less than the detector can show ({}); is it right?",
+                           rateWords(peak, job.setup.unit),
+                           rateWords(*job.setup.rangeBottom, job.setup.unit));
+    if (const auto last = lastValue(job, round, pointId); last && isFar(peak, *last))
         return fmt::format("{} is far from the {} this point showed before; is the exponent right?",
-                           rateText(peak), rateText(*last));
+                           rateWords(peak, job.setup.unit), rateWords(*last, job.setup.unit));
 
     const model::TestPoint* point = job.sketch.point(pointId);
     if (point == nullptr)
@@ -83,7 +99,7 @@ std::optional<std::string> slip(const model::Job& job, model::RoundId round, mod
     }
     if (neighbours > 0 && far == neighbours)
         return fmt::format("{} is a thousand times away from every other reading of this joint; is it right?",
-                           rateText(peak));
+                           rateWords(peak, job.setup.unit));
     return std::nullopt;
 }
 

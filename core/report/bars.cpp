@@ -89,8 +89,12 @@ BarFigure loadBars(const LoadOptions& options)
     figure.unit = "mbar";
     const analysis::RepairEffect& effect = *options.effect;
     const analysis::LeakBalance& balance = *options.balance;
-    if (!options.airSpeed || options.airSpeed->si() <= 0.0 || !effect.basePressureNow) {
+    if (!options.airSpeed || options.airSpeed->si() <= 0.0) {
         figure.empty = "the pumping speed at the chamber is not known: the base pressure cannot be divided";
+        return figure;
+    }
+    if (!effect.basePressureNow) {
+        figure.empty = "no base pressure of this state: it is noted with a pressure rise";
         return figure;
     }
     const auto pressureOf = [&](LeakRate q) { return inMillibars(q / *options.airSpeed); };
@@ -98,7 +102,13 @@ BarFigure loadBars(const LoadOptions& options)
         return std::find(options.repaired.begin(), options.repaired.end(), label) != options.repaired.end();
     };
     const double rest = std::max(0.0, inMillibars(*effect.basePressureNow) - pressureOf(effect.leakNow));
-    const bool missing = balance.verdict == analysis::BalanceVerdict::Missing && balance.unlocated;
+    double located = 0.0;
+    for (const analysis::LeakAsAir& leak : balance.leaks)
+        if (leak.inSum)
+            located += pressureOf(leak.air);
+    // What comes in beyond the leaks located belongs to the bar, or it would end before its figure.
+    const double unlocated = pressureOf(effect.leakNow) - located;
+    const bool missing = balance.verdict == analysis::BalanceVerdict::Missing;
     for (const bool after : {false, true}) {
         if (after && (options.repaired.empty() || !effect.basePressureAfter))
             continue;
@@ -110,8 +120,8 @@ BarFigure loadBars(const LoadOptions& options)
                                      shortLabel(leak.label),
                                      options.scale.position(leak.air * (1.0 / std::max(leak.ratio, 1e-12))),
                                      {}});
-        if (missing && balance.unlocated->si() > 0.0)
-            bar.parts.push_back({pressureOf(*balance.unlocated), "missing", {}, BarPart::Kind::Missing});
+        if (unlocated > 0.0)
+            bar.parts.push_back({unlocated, missing ? "missing" : "not located", {}, BarPart::Kind::Missing});
         const Pressure total = after ? *effect.basePressureAfter : *effect.basePressureNow;
         bar.total = screenRate(inMillibars(total));
         figure.spoken += fmt::format("{}{} {} mbar", figure.spoken.empty() ? "" : ", ", bar.name,

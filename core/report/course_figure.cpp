@@ -61,7 +61,8 @@ Figure courseFigure(const std::vector<CourseStop>& stops, const std::vector<Cour
     figure.y.unit = unit.head();
     figure.y.logarithmic = true;
     figure.y.low = unit.ofHelium(millibarLitresPerSecond(std::pow(10.0, scale.lowestDecade)));
-    figure.y.high = unit.ofHelium(millibarLitresPerSecond(std::pow(10.0, scale.lowestDecade + scale.decades)));
+    figure.y.high =
+        unit.ofHelium(millibarLitresPerSecond(std::pow(10.0, scale.lowestDecade + scale.decades)));
     if (points.empty() || stops.empty()) {
         figure.empty = "choose a point";
         return figure;
@@ -71,8 +72,10 @@ Figure courseFigure(const std::vector<CourseStop>& stops, const std::vector<Cour
     figure.x.high = days(stops.back().at) + room;
     for (std::size_t i = 0; i < stops.size(); ++i) {
         const CourseStop& stop = stops[i];
-        figure.x.ticks.push_back({days(stop.at), stop.at.date().substr(0, 7)});
-        figure.moments.push_back({days(stop.at), "job " + std::to_string(stop.number), Line::Dotted});
+        if (i == 0 || stops[i - 1].number != stop.number) { // as left stands beside as found
+            figure.x.ticks.push_back({days(stop.at), stop.at.date().substr(0, 7)});
+            figure.moments.push_back({days(stop.at), "job " + std::to_string(stop.number), Line::Dotted});
+        }
         if (!stop.detectable)
             continue;
         Strip strip;

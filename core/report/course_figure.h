@@ -15,7 +15,7 @@
 
 namespace sealwalk::report {
 
-/// One job on the way.
+/// One state on the way: a job, or a job as found and then as left.
 struct CourseStop
 {
     int number = 0;

@@ -5,6 +5,7 @@
 
 #include <charconv>
 #include <cmath>
+#include <regex>
 #include <string_view>
 
 namespace sealwalk::report {
@@ -20,6 +21,26 @@ std::string superscript(int number)
     std::string result;
     for (const char c : std::to_string(number))
         result += c == '-' ? std::string_view("\u207B") : kDigits[c - '0'];
+    return result;
+}
+
+/// `power` writes what follows the mantissa of a number with this exponent.
+template <class Power>
+std::string respelt(const std::string& sentence, Power power)
+{
+    static const std::regex number("([0-9](?:\\.[0-9]+)?)e([-+]?)0*([0-9]+)");
+    std::string result;
+    auto from = sentence.cbegin();
+    std::smatch hit;
+    while (std::regex_search(from, sentence.cend(), hit, number)) {
+        result.append(from, hit[0].first);
+        result += hit[1].str() + power(std::stoi(hit[3].str()) * (hit[2].str() == "-" ? -1 : 1));
+        from = hit[0].second;
+    }
+    result.append(from, sentence.cend());
+    constexpr std::string_view kAscii = "mbar l/s";
+    for (std::size_t at = result.find(kAscii); at != std::string::npos; at = result.find(kAscii, at))
+        result.replace(at, kAscii.size(), "mbar\u00B7l/s");
     return result;
 }
 
@@ -58,6 +79,16 @@ std::string printRate(double number, int digits)
     std::string text =
         parts.mantissa.front() == '-' ? std::string(kMinus) + parts.mantissa.substr(1) : parts.mantissa;
     return text + " \u00D7 10" + superscript(parts.exponent);
+}
+
+std::string onScreen(const std::string& sentence)
+{
+    return respelt(sentence, [](int exponent) { return screenRate(std::pow(10.0, exponent), 1).substr(1); });
+}
+
+std::string inPrint(const std::string& sentence)
+{
+    return respelt(sentence, [](int exponent) { return printRate(std::pow(10.0, exponent), 1).substr(1); });
 }
 
 std::string plainRate(double number, int digits)

@@ -22,6 +22,10 @@ RateParts rateParts(double number, int digits = 2);
 std::string screenRate(double number, int digits = 2);
 /// In print: "4.6 × 10⁻⁴".
 std::string printRate(double number, int digits = 2);
+/// A sentence of the analysis as the screen writes it: "2.3e-08 mbar l/s" becomes "2.3e−8 mbar·l/s".
+std::string onScreen(const std::string& sentence);
+/// The same for print: "2.3 × 10⁻⁸ mbar·l/s".
+std::string inPrint(const std::string& sentence);
 /// In files and for screen readers: "4.6e-4".
 std::string plainRate(double number, int digits = 2);
 

@@ -11,7 +11,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <regex>
 
 namespace sealwalk::report {
 
@@ -131,28 +130,6 @@ Statement statementOf(const Ground& ground)
 }
 
 } // namespace detail
-
-std::string inPrint(const std::string& sentence)
-{
-    if (sentence.empty())
-        return {};
-    static const std::regex number("([0-9](?:\\.[0-9]+)?)e([-+]?)0*([0-9]+)");
-    std::string result;
-    auto from = sentence.cbegin();
-    std::smatch hit;
-    while (std::regex_search(from, sentence.cend(), hit, number)) {
-        result.append(from, hit[0].first);
-        const int exponent = std::stoi(hit[3].str()) * (hit[2].str() == "-" ? -1 : 1);
-        const std::string power = printRate(std::pow(10.0, exponent), 1); // "1 × 10⁻⁴"
-        result += hit[1].str() + power.substr(power.find(' '));
-        from = hit[0].second;
-    }
-    result.append(from, sentence.cend());
-    constexpr std::string_view kAscii = "mbar l/s";
-    for (std::size_t at = result.find(kAscii); at != std::string::npos; at = result.find(kAscii, at))
-        result.replace(at, kAscii.size(), "mbar·l/s");
-    return result;
-}
 
 std::string asSentence(const std::string& words)
 {

@@ -36,9 +36,7 @@ struct ReportOptions
 
 ReportContent reportOf(const model::Job& job, const model::TestObject& object, const ReportOptions& options);
 
-/// "4.6e-4 mbar l/s" in a sentence becomes "4.6 × 10⁻⁴ mbar·l/s".
-std::string inPrint(const std::string& sentence);
-/// The same, with a capital in front and a full stop behind.
+/// As inPrint(), with a capital in front and a full stop behind.
 std::string asSentence(const std::string& words);
 
 } // namespace sealwalk::report

@@ -2,6 +2,7 @@
 // Against the last job of the object, in decades.
 #include "core/analysis/comparison.h"
 #include "core/analysis/round_summary.h"
+#include "core/report/rate_text.h"
 #include "core/report/report_parts.h"
 
 #include <fmt/format.h>

@@ -94,10 +94,9 @@ std::vector<Section> mapSections(const Ground& ground)
 Section balanceSection(const Ground& ground)
 {
     Section section{"Balance, as air", {}, false, {}};
-    const model::Round* round = lastRound(ground);
-    if (round == nullptr)
+    if (lastRound(ground) == nullptr)
         return section;
-    const model::RiseTest* test = analysis::riseTestFor(ground.job, round->id);
+    const model::RiseTest* test = analysis::riseTestFor(ground.job, analysis::Standing::AsLeft);
     std::optional<analysis::RiseSummary> rise;
     if (test != nullptr)
         if (Result<analysis::RiseSummary> judged = analysis::judgeRise(*test, ground.job, ground.object))
@@ -125,7 +124,9 @@ Section balanceSection(const Ground& ground)
                     : fmt::format(" Pressure rise: not separable, at most {}.", ground.rate(b.total->high));
         sums += ' ' + totalSentence(ground, *b.total);
     } else {
-        sums += " No pressure-rise test that says a total.";
+        sums += test == nullptr && !ground.job.riseTests.empty()
+                    ? " No pressure-rise test since the last repair: the total as left is not known."
+                    : " No pressure-rise test that says a total.";
     }
     bars.words.push_back({sums, Paragraph::Look::Plain});
     if (!b.advice.empty())

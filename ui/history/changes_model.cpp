@@ -221,7 +221,7 @@ QString ChangesModel::text(const analysis::ComparedPoint& point, int column) con
         return changeSign(point.change) + QStringLiteral("  ") + changeWord(point.change) +
                (point.atLeast ? tr(", at least") : QString());
     case Remark: {
-        QString remark = QString::fromStdString(point.because);
+        QString remark = QString::fromStdString(report::onScreen(point.because));
         if (point.match.isProposal())
             remark = tr("matched by %1: Y same place, N another")
                          .arg(point.match.by == analysis::MatchedBy::Place ? tr("place") : tr("number")) +
@@ -265,6 +265,9 @@ QVariant ChangesModel::data(const QModelIndex& index, int role) const
 
 QVariant ChangesModel::headerData(int section, Qt::Orientation orientation, int role) const
 {
+    if (orientation == Qt::Horizontal && role == Qt::TextAlignmentRole &&
+        (section == Then || section == Now || section == Decades))
+        return QVariant(Qt::AlignRight | Qt::AlignVCenter);
     if (orientation != Qt::Horizontal || role != Qt::DisplayRole)
         return {};
     switch (section) {

@@ -33,7 +33,7 @@ namespace {
 
 constexpr std::size_t kMostFollowed = 5;
 constexpr int kRulerWidth = 116;
-constexpr int kJobWidth = 220;
+constexpr int kJobWidth = 176;
 constexpr int kLeastJobWidth = 90;
 constexpr analysis::Change kKinds[] = {analysis::Change::New,           analysis::Change::Gone,
                                        analysis::Change::Grown,         analysis::Change::Shrunk,
@@ -88,6 +88,7 @@ QWidget* ComparePage::makeBar()
         box->setMinimumWidth(kJobWidth);
     m_standing = new SwitchRow(tr("readings"), {tr("As found"), tr("As left")}, bar);
     m_sheets = new SwitchRow(tr("sheet"), {}, bar);
+    m_laying = new SwitchRow(tr("maps"), {tr("Side by side"), tr("Laid over")}, bar);
     auto* back = new QToolButton(bar);
     back->setText(tr("Back to the lists (Esc)"));
     auto* row = new QHBoxLayout(bar);
@@ -97,6 +98,7 @@ QWidget* ComparePage::makeBar()
     row->addWidget(quietLabel(tr("against"), bar));
     row->addWidget(m_second);
     row->addWidget(m_standing);
+    row->addWidget(m_laying);
     row->addWidget(m_sheets);
     row->addStretch(1);
     row->addWidget(back);
@@ -108,7 +110,8 @@ QWidget* ComparePage::makeBar()
     };
     connect(m_first, &QComboBox::activated, this, chosen);
     connect(m_second, &QComboBox::activated, this, chosen);
-    connect(m_standing, &SwitchRow::currentChanged, this, &ComparePage::compareAgain);
+    connect(m_standing, &SwitchRow::currentChanged, this, [this] { keepRow([this] { compareAgain(); }); });
+    connect(m_laying, &SwitchRow::currentChanged, this, &ComparePage::drawMaps);
     connect(m_sheets, &SwitchRow::currentChanged, this, &ComparePage::drawMaps);
     connect(back, &QToolButton::clicked, this, &ComparePage::left);
     return bar;
@@ -149,13 +152,15 @@ QWidget* ComparePage::makeChanges()
     m_table->setTabKeyNavigation(false);
     m_table->verticalHeader()->hide();
     m_table->verticalHeader()->setDefaultSectionSize(render::kTableRow);
-    const std::pair<int, int> widths[] = {{ChangesModel::Point, 60},  {ChangesModel::Joint, 160},
-                                          {ChangesModel::Then, 104},  {ChangesModel::Now, 104},
-                                          {ChangesModel::Delta, 130}, {ChangesModel::Decades, 52},
-                                          {ChangesModel::Word, 124}};
+    const std::pair<int, int> widths[] = {{ChangesModel::Point, 60},  {ChangesModel::Joint, 150},
+                                          {ChangesModel::Then, 106},  {ChangesModel::Now, 106},
+                                          {ChangesModel::Delta, 116}, {ChangesModel::Decades, 54},
+                                          {ChangesModel::Word, 132}};
     for (const auto& [column, width] : widths)
         m_table->setColumnWidth(column, width);
-    m_table->horizontalHeader()->setStretchLastSection(true);
+    m_table->horizontalHeader()->setMinimumSectionSize(48);
+    m_table->horizontalHeader()->setSectionResizeMode(ChangesModel::Remark, QHeaderView::Stretch);
+    m_table->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_table->horizontalHeader()->setHighlightSections(false);
     m_table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     m_table->installEventFilter(this);
@@ -171,7 +176,7 @@ QWidget* ComparePage::makeChanges()
         auto* chip = new QToolButton(head);
         chip->setCheckable(true);
         chip->setChecked(kind != analysis::Change::Same);
-        connect(chip, &QToolButton::toggled, this, &ComparePage::compareAgain);
+        connect(chip, &QToolButton::toggled, this, [this] { keepRow([this] { compareAgain(); }); });
         m_chips->addWidget(chip);
         m_kinds.push_back(chip);
     }
@@ -181,6 +186,10 @@ QWidget* ComparePage::makeChanges()
     column->setSpacing(0);
     column->addWidget(head);
     column->addWidget(m_table, 1);
+    m_because = quietLabel({}, part); // the sentence of the row, whole
+    m_because->setWordWrap(true);
+    m_because->setContentsMargins(12, 4, 12, 4);
+    column->addWidget(m_because);
     connect(m_table->selectionModel(), &QItemSelectionModel::currentRowChanged, this, &ComparePage::onRow);
     return part;
 }
@@ -243,12 +252,11 @@ void ComparePage::fillJobs()
     for (QComboBox* box : {m_first, m_second}) {
         const QSignalBlocker quiet(box);
         box->clear();
-        for (const storage::JobRow& row : *rows)
-            box->addItem(
-                tr("%1 · %2 · %3")
-                    .arg(row.number)
-                    .arg(QString::fromStdString(row.opened.date()), QString::fromStdString(row.purpose)),
-                QString::fromStdString(row.id.text()));
+        for (const storage::JobRow& row : *rows) {
+            box->addItem(tr("%1 · %2").arg(row.number).arg(QString::fromStdString(row.opened.date())),
+                         QString::fromStdString(row.id.text()));
+            box->setItemData(box->count() - 1, QString::fromStdString(row.purpose), Qt::ToolTipRole);
+        }
         box->setCurrentIndex(
             box->findData(QString::fromStdString((box == m_first ? m_before : m_after).text())));
     }
@@ -287,8 +295,13 @@ void ComparePage::drawMaps()
         return;
     const bool asLeft = m_standing->current() == 1;
     const model::Sheet& sheet = m_jobs->after.job.sketch.sheets[static_cast<std::size_t>(index)];
+    const bool over = m_laying->current() == 1;
+    m_leftMap->setVisible(!over);
     m_leftMap->showSheet(*m_jobs, m_jobs->before, asLeft, sheet);
-    m_rightMap->showSheet(*m_jobs, m_jobs->after, asLeft, sheet);
+    if (over)
+        m_rightMap->showLaidOver(*m_jobs, m_jobs->after, m_jobs->before, asLeft, sheet);
+    else
+        m_rightMap->showSheet(*m_jobs, m_jobs->after, asLeft, sheet);
     m_ruler->setScale(m_rightMap->view().content()->scale);
     // Once both are laid out: as many pixels to the millimetre on either side.
     QTimer::singleShot(0, this, &ComparePage::equalise);
@@ -298,8 +311,10 @@ void ComparePage::equalise()
 {
     render::SheetView& one = m_leftMap->view();
     render::SheetView& other = m_rightMap->view();
-    one.fit();
     other.fit();
+    if (m_leftMap->isHidden())
+        return;
+    one.fit();
     const double ratio = one.pixelsPerMillimetre() / other.pixelsPerMillimetre();
     (ratio > 1.0 ? one : other).zoomBy(ratio > 1.0 ? 1.0 / ratio : ratio);
 }
@@ -332,11 +347,25 @@ void ComparePage::drawCourse()
     }
 }
 
+/// The row that was looked at is looked at again, where it is still shown.
+void ComparePage::keepRow(const std::function<void()>& change)
+{
+    const analysis::ComparedPoint* point = m_changes->at(m_table->currentIndex().row());
+    const auto id = point == nullptr     ? std::optional<model::PointId>()
+                    : point->match.after ? point->match.after
+                                         : point->match.before;
+    change();
+    const int row = id ? m_changes->rowOf(*id) : -1;
+    m_table->setCurrentIndex(m_changes->index(std::max(row, 0), 0));
+}
+
 void ComparePage::onRow()
 {
     const analysis::ComparedPoint* point = m_changes->at(m_table->currentIndex().row());
     m_leftMap->select(point == nullptr ? std::nullopt : point->match.before);
     m_rightMap->select(point == nullptr ? std::nullopt : point->match.after);
+    m_because->setText(
+        m_changes->index(m_table->currentIndex().row(), ChangesModel::Remark).data().toString());
     drawCourse();
 }
 
@@ -430,7 +459,10 @@ void ComparePage::blink(bool held)
     if (m_jobs == nullptr || index < 0)
         return;
     const model::Sheet& sheet = m_jobs->after.job.sketch.sheets[static_cast<std::size_t>(index)];
-    m_rightMap->showSheet(*m_jobs, held ? m_jobs->before : m_jobs->after, m_standing->current() == 1, sheet);
+    if (held)
+        m_rightMap->showSheet(*m_jobs, m_jobs->before, m_standing->current() == 1, sheet, true);
+    else
+        drawMaps();
 }
 
 bool ComparePage::onKey(int key)
@@ -446,6 +478,9 @@ bool ComparePage::onKey(int key)
         return true;
     case Qt::Key_F:
         m_standing->setCurrent(1 - m_standing->current());
+        return true;
+    case Qt::Key_O:
+        m_laying->setCurrent(1 - m_laying->current());
         return true;
     case Qt::Key_Space:
         follow(row);

@@ -65,6 +65,7 @@ private:
     void drawMaps();
     void equalise();
     void drawCourse();
+    void keepRow(const std::function<void()>& change);
     void onRow();
     void choosePoint(model::PointId point);
     void follow(int row);
@@ -82,6 +83,7 @@ private:
     QComboBox* m_second = nullptr;
     SwitchRow* m_standing = nullptr;
     SwitchRow* m_sheets = nullptr;
+    SwitchRow* m_laying = nullptr;
     MapSide* m_leftMap = nullptr;
     MapSide* m_rightMap = nullptr;
     render::DecadeRuler* m_ruler = nullptr;
@@ -89,6 +91,7 @@ private:
     QTableView* m_table = nullptr;
     QHBoxLayout* m_chips = nullptr;
     std::vector<QToolButton*> m_kinds;
+    QLabel* m_because = nullptr;
     render::PlotView* m_course = nullptr;
     Heading* m_courseHeading = nullptr;
     std::shared_ptr<const ComparedJobs> m_jobs;

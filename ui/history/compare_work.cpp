@@ -25,9 +25,15 @@ ComparedJob worked(model::Job job, const model::TestObject& object)
     return result;
 }
 
-report::CourseStop stopOf(const ComparedJob& compared)
+/// What was found, and what was left where the job repaired anything.
+void addStops(const ComparedJob& compared, std::vector<report::CourseStop>& course)
 {
-    return {compared.job.number, compared.job.opened, compared.asLeft, compared.detectable};
+    const model::Job& job = compared.job;
+    course.push_back({job.number, job.opened, compared.asFound, compared.detectable});
+    if (job.repairs.empty())
+        return;
+    const Timestamp last = job.rounds.empty() ? job.opened : job.rounds.back().opened;
+    course.push_back({job.number, std::max(last, job.opened), compared.asLeft, compared.detectable});
 }
 
 } // namespace
@@ -59,13 +65,13 @@ Result<std::shared_ptr<const ComparedJobs>> workOutComparison(const std::filesys
         rows->resize(kLongestCourse);
     for (const storage::JobRow& row : *rows) {
         if (row.id == before || row.id == after) {
-            result->course.push_back(stopOf(row.id == before ? result->before : result->after));
+            addStops(row.id == before ? result->before : result->after, result->course);
             continue;
         }
         auto job = store->job(row.id);
         if (!job)
             return fail(job.error());
-        result->course.push_back(stopOf(worked(std::move(*job), result->object)));
+        addStops(worked(std::move(*job), result->object), result->course);
     }
     std::stable_sort(result->course.begin(), result->course.end(),
                      [](const auto& a, const auto& b) { return a.at < b.at; });

@@ -32,7 +32,7 @@ struct ComparedJobs
     model::TestObject object;
     ComparedJob before;
     ComparedJob after;
-    std::vector<report::CourseStop> course; ///< as left, every job of the object, oldest first
+    std::vector<report::CourseStop> course; ///< as found, and as left where it was repaired; oldest first
 };
 
 /// Reads and works out; opens the history for itself, so that it may run in any thread.

@@ -27,6 +27,16 @@ model::SheetId sheetIn(const model::Sketch& sketch, const model::Sheet& sheet)
     return {};
 }
 
+std::shared_ptr<const report::MapContent> mapOf(const ComparedJobs& jobs, const ComparedJob& side, bool left,
+                                                const model::Sheet& sheet)
+{
+    report::MapOptions options = report::mapOptions(report::shownUnit(jobs.after.job.setup));
+    options.smallestDetectable = side.detectable;
+    options.now = Timestamp::now();
+    return std::make_shared<report::MapContent>(
+        report::mapOf(side.job, jobs.object, sheetIn(side.job.sketch, sheet), side.findings(left), options));
+}
+
 } // namespace
 
 MapSide::MapSide(QWidget* parent)
@@ -50,8 +60,9 @@ MapSide::MapSide(QWidget* parent)
 }
 
 void MapSide::showSheet(const ComparedJobs& jobs, const ComparedJob& side, bool left,
-                        const model::Sheet& sheet)
+                        const model::Sheet& sheet, bool blinking)
 {
+    m_view->setCore(nullptr);
     const report::ShownUnit unit = report::shownUnit(jobs.after.job.setup);
     m_title->setText(left ? tr("Job %1, as left").arg(side.job.number)
                           : tr("Job %1, as found").arg(side.job.number));
@@ -62,14 +73,24 @@ void MapSide::showSheet(const ComparedJobs& jobs, const ComparedJob& side, bool 
     if (side.job.state == model::JobState::Signed)
         facts.append(tr("signed"));
     m_facts->setText(facts.join(QStringLiteral(" · ")));
-    report::MapOptions options = report::mapOptions(unit);
-    options.smallestDetectable = side.detectable;
-    options.now = Timestamp::now();
-    const model::SheetId id = sheetIn(side.job.sketch, sheet);
-    auto content = std::make_shared<report::MapContent>(
-        report::mapOf(side.job, jobs.object, id, side.findings(left), options));
     m_view->setAccessibleName(m_title->text());
-    m_view->setContent(std::move(content));
+    auto content = mapOf(jobs, side, left, sheet);
+    if (blinking)
+        m_view->blinkTo(std::move(content));
+    else
+        m_view->setContent(std::move(content));
+}
+
+void MapSide::showLaidOver(const ComparedJobs& jobs, const ComparedJob& side, const ComparedJob& core,
+                           bool left, const model::Sheet& sheet)
+{
+    showSheet(jobs, side, left, sheet);
+    m_title->setText(left ? tr("Jobs %1 and %2, as left").arg(side.job.number).arg(core.job.number)
+                          : tr("Jobs %1 and %2, as found").arg(side.job.number).arg(core.job.number));
+    m_facts->setText(
+        tr("band: job %1 · the narrow line in it: job %2").arg(side.job.number).arg(core.job.number));
+    m_view->setAccessibleName(m_title->text());
+    m_view->setCore(mapOf(jobs, core, left, sheet));
 }
 
 void MapSide::select(std::optional<model::PointId> point)

@@ -22,7 +22,12 @@ public:
     explicit MapSide(QWidget* parent = nullptr);
 
     /// The sheet of that id or name in the job, on the object's scale, so that years compare by eye.
-    void showSheet(const ComparedJobs& jobs, const ComparedJob& side, bool left, const model::Sheet& sheet);
+    /// @param blinking  at the scale and place of the map before
+    void showSheet(const ComparedJobs& jobs, const ComparedJob& side, bool left, const model::Sheet& sheet,
+                   bool blinking = false);
+    /// The same, with the map of `core` laid over it as narrow lines.
+    void showLaidOver(const ComparedJobs& jobs, const ComparedJob& side, const ComparedJob& core, bool left,
+                      const model::Sheet& sheet);
     void select(std::optional<model::PointId> point);
     [[nodiscard]] render::SheetView& view() const { return *m_view; }
 

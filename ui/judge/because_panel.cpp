@@ -34,7 +34,7 @@ BecausePanel::BecausePanel(JobSession& session, QWidget* parent)
     , m_title(new QLabel(this))
     , m_text(new QTextBrowser(this))
 {
-    m_title->setFont(render::font(render::TextSize::Title, render::Weight::Bold));
+    m_title->setProperty("role", QStringLiteral("title"));
     m_text->setFrameShape(QFrame::NoFrame);
     m_text->setAccessibleName(tr("Because"));
     auto* column = new QVBoxLayout(this);

@@ -243,6 +243,9 @@ bool FindingsModel::setData(const QModelIndex& index, const QVariant& value, int
 
 QVariant FindingsModel::headerData(int section, Qt::Orientation orientation, int role) const
 {
+    if (orientation == Qt::Horizontal && role == Qt::TextAlignmentRole)
+        return section == RateColumn || section == ShareColumn ? QVariant(Qt::AlignRight | Qt::AlignVCenter)
+                                                               : QVariant(Qt::AlignLeft | Qt::AlignVCenter);
     if (orientation != Qt::Horizontal || role != Qt::DisplayRole)
         return {};
     switch (section) {

@@ -3,6 +3,7 @@
 
 #include "core/analysis/repair_progress.h"
 #include "core/report/bars.h"
+#include "core/report/shown_unit.h"
 #include "ui/judge/because_panel.h"
 #include "ui/judge/findings_delegate.h"
 #include "ui/judge/findings_filter.h"
@@ -66,7 +67,7 @@ QString sentence(const std::string& phrase)
 QLabel* heading(const QString& text, QWidget* parent)
 {
     auto* label = new QLabel(text, parent);
-    label->setFont(render::font(render::TextSize::Title, render::Weight::Bold));
+    label->setProperty("role", QStringLiteral("title"));
     return label;
 }
 
@@ -186,7 +187,7 @@ QWidget* JudgePage::makeTable()
     m_table->setObjectName(QStringLiteral("findings"));
     QHeaderView* columns = m_table->horizontalHeader();
     columns->setHighlightSections(false);
-    const std::array<int, FindingsModel::kColumns> widths{48, 176, 170, 72, 150, 112, 62, 48};
+    const std::array<int, FindingsModel::kColumns> widths{44, 176, 152, 72, 148, 108, 54, 48};
     for (int column = 0; column < FindingsModel::kColumns; ++column)
         columns->resizeSection(column, widths[static_cast<std::size_t>(column)]);
     columns->setSectionResizeMode(FindingsModel::JointColumn, QHeaderView::Stretch);
@@ -341,7 +342,9 @@ void JudgePage::refresh()
     m_model->setFindings(findings(), m_session.job(), scaleOf(m_session));
     m_map->setFindings(findings());
     using analysis::Verdict;
-    m_counts->setText(tr("%1 over · %2 cannot say · %3 no answer · %4 within")
+    const QString unit = QString::fromStdString(report::shownUnit(m_session.job().setup).head());
+    m_counts->setText(unit + QStringLiteral("  ·  ") +
+                      tr("%1 over · %2 cannot say · %3 no answer · %4 within")
                           .arg(m_model->count(Verdict::Over))
                           .arg(m_model->count(Verdict::CannotSay))
                           .arg(m_model->count(Verdict::NoAnswer))
@@ -386,7 +389,8 @@ void JudgePage::sayWorkingOut()
 
 void JudgePage::refreshFigures()
 {
-    m_work->request(findings(), m_model->ticked());
+    const auto standing = m_map->asLeft() ? analysis::Standing::AsLeft : analysis::Standing::AsFound;
+    m_work->request(findings(), standing, m_model->ticked());
 }
 
 const analysis::PointFinding* JudgePage::chosen() const

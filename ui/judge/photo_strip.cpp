@@ -8,6 +8,7 @@
 #include <QApplication>
 #include <QBuffer>
 #include <QClipboard>
+#include <QDialog>
 #include <QFileDialog>
 #include <QFutureWatcher>
 #include <QHBoxLayout>
@@ -16,6 +17,7 @@
 #include <QListWidget>
 #include <QMimeData>
 #include <QPushButton>
+#include <QScreen>
 #include <QUrl>
 #include <QVBoxLayout>
 #include <QtConcurrent>
@@ -28,6 +30,7 @@ namespace sealwalk::ui {
 namespace {
 
 constexpr QSize kThumbnail(96, 72);
+constexpr double kShareOfScreen = 0.8;
 constexpr int kJpegQuality = 88;
 
 /// A photo from the clipboard has no file; it is kept as a JPEG like other photos.
@@ -61,7 +64,8 @@ PhotoStrip::PhotoStrip(JobSession& session, QWidget* parent)
     m_list->setFlow(QListView::LeftToRight);
     m_list->setWrapping(false);
     m_list->setIconSize(kThumbnail);
-    m_list->setFixedHeight(kThumbnail.height() + 24);
+    m_list->setFixedHeight(kThumbnail.height() + 36); // the word below a thumbnail included
+    m_list->setToolTip(tr("Enter or a double click shows a photo large"));
     m_complaint->setWordWrap(true);
     m_complaint->hide();
     auto* add = new QPushButton(tr("Add photos …"), this);
@@ -84,6 +88,7 @@ PhotoStrip::PhotoStrip(JobSession& session, QWidget* parent)
     connect(add, &QPushButton::clicked, this, &PhotoStrip::choose);
     connect(paste, &QPushButton::clicked, this, &PhotoStrip::paste);
     connect(m_remove, &QPushButton::clicked, this, &PhotoStrip::removeChosen);
+    connect(m_list, &QListWidget::itemDoubleClicked, this, &PhotoStrip::lookAtChosen);
     connect(m_list, &QListWidget::itemSelectionChanged, this,
             [this] { m_remove->setEnabled(!m_list->selectedItems().isEmpty()); });
 }
@@ -175,6 +180,33 @@ void PhotoStrip::removeChosen()
     qDeleteAll(m_list->selectedItems());
 }
 
+/// A thumbnail shows that there is a photo; this shows what is on it.
+void PhotoStrip::lookAtChosen()
+{
+    const QListWidgetItem* item = m_list->currentItem();
+    const auto picture = item == nullptr
+                             ? Result<model::Picture>(fail(ErrorCode::NotFound, "no photo is chosen"))
+                             : m_session.picture(item->data(Qt::UserRole).toString().toStdString());
+    if (!picture)
+        return say(picture.error());
+    const auto decoded = render::decodePicture(picture->bytes, picture->extension);
+    if (!decoded)
+        return say(decoded.error());
+    QDialog large(this);
+    large.setWindowTitle(item->text());
+    auto* label = new QLabel(&large);
+    label->setAccessibleName(item->text());
+    const QSize room = screen()->availableSize() * kShareOfScreen;
+    QPixmap shown = QPixmap::fromImage(
+        decoded->image.scaled(room * devicePixelRatioF(), Qt::KeepAspectRatio, Qt::SmoothTransformation));
+    shown.setDevicePixelRatio(devicePixelRatioF());
+    label->setPixmap(shown);
+    auto* column = new QVBoxLayout(&large);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->addWidget(label);
+    large.exec();
+}
+
 void PhotoStrip::say(const Error& error)
 {
     m_complaint->setText(QString::fromStdString(error.message));
@@ -187,6 +219,9 @@ void PhotoStrip::keyPressEvent(QKeyEvent* event)
         paste();
     else if (event->key() == Qt::Key_Delete)
         removeChosen();
+    else if ((event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) && m_list->hasFocus() &&
+             m_list->currentItem() != nullptr)
+        lookAtChosen(); // and the dialog around stays open
     else
         QWidget::keyPressEvent(event);
 }

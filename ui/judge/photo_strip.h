@@ -42,6 +42,7 @@ private:
     void keep(const Result<render::PictureFile>& picture);
     void show(const std::string& sha256);
     void removeChosen();
+    void lookAtChosen();
     void say(const Error& error);
 
     JobSession& m_session;

@@ -15,7 +15,9 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <QRadioButton>
+#include <QResizeEvent>
 #include <QSpinBox>
+#include <QVBoxLayout>
 
 #include <algorithm>
 
@@ -61,6 +63,7 @@ RepairDialog::RepairDialog(JobSession& session, const model::Repair& known, QWid
 
 RepairDialog::RepairDialog(JobSession& session, const std::vector<model::PointId>& points, QWidget* parent)
     : QDialog(parent)
+    , m_session(session)
     , m_job(session.job())
     , m_points(points)
     , m_defect(new QComboBox(this))
@@ -89,18 +92,19 @@ RepairDialog::RepairDialog(JobSession& session, const std::vector<model::PointId
     m_defect->setObjectName(QStringLiteral("defect"));
     m_action->setObjectName(QStringLiteral("action"));
     m_permanent->setChecked(true);
+    m_due->setMinimumWidth(128);
     m_due->setCalendarPopup(true);
     m_due->setDisplayFormat(QStringLiteral("yyyy-MM-dd"));
     m_cureHours->setRange(0, 24 * 30);
     m_cureHours->setSuffix(tr(" h"));
-    m_disturbed->setText(numbersOf(m_job, neighbours()));
+    m_disturbed->setText(numbersOf(m_job, alsoToSpray()));
     m_disturbed->setObjectName(QStringLiteral("disturbed"));
     connect(m_disturbed, &QLineEdit::textChanged, this, &RepairDialog::refresh);
     m_caution->setWordWrap(true);
     m_complaint->setWordWrap(true);
     m_buttons->button(QDialogButtonBox::Ok)->setText(tr("Store and open round"));
 
-    auto* form = new QFormLayout(this);
+    auto* form = new QFormLayout;
     form->addRow(tr("&Defect seen"), m_defect);
     form->addRow(tr("&What was done"), m_action);
     form->addRow(tr("&Parts, material"), m_material);
@@ -109,15 +113,28 @@ RepairDialog::RepairDialog(JobSession& session, const std::vector<model::PointId
     lasting->addWidget(m_temporary);
     lasting->addStretch();
     form->addRow(tr("Lasting"), lasting);
-    form->addRow(tr("&Owner"), m_owner);
-    form->addRow(tr("D&ue"), m_due);
+    auto* dueWord = new QLabel(tr("D&ue"), this);
+    dueWord->setBuddy(m_due);
+    auto* owner = new QHBoxLayout;
+    owner->addWidget(m_owner, 1);
+    owner->addSpacing(8);
+    owner->addWidget(dueWord);
+    owner->addWidget(m_due);
+    auto* ownerWord = new QLabel(tr("&Owner"), this);
+    ownerWord->setBuddy(m_owner);
+    form->addRow(ownerWord, owner);
     form->addRow(tr("May be sprayed &after"), m_cureHours);
     form->addRow(tr("Spray again &too"), m_disturbed);
     form->addRow(tr("&Note"), m_note);
-    form->addRow(tr("Ph&otos"), m_photos);
-    form->addRow(m_caution);
-    form->addRow(m_complaint);
-    form->addRow(m_buttons);
+    form->addRow(tr("P&hotos"), m_photos);
+    m_caution->setProperty("role", QStringLiteral("caution"));
+    m_caution->setContentsMargins(8, 6, 8, 6);
+    auto* column = new QVBoxLayout(this);
+    column->addLayout(form);
+    column->addWidget(m_caution);
+    column->addWidget(m_complaint);
+    column->addStretch();
+    column->addWidget(m_buttons);
 
     connect(m_defect, &QComboBox::currentTextChanged, this, &RepairDialog::refresh);
     connect(m_action, &QComboBox::currentTextChanged, this, &RepairDialog::refresh);
@@ -128,9 +145,36 @@ RepairDialog::RepairDialog(JobSession& session, const std::vector<model::PointId
     refresh();
 }
 
-std::vector<model::PointId> RepairDialog::neighbours() const
+std::vector<model::PointId> RepairDialog::alsoToSpray() const
 {
-    return analysis::disturbedBy(m_job.sketch, m_points);
+    const auto isIn = [](const std::vector<model::PointId>& list, model::PointId point) {
+        return std::find(list.begin(), list.end(), point) != list.end();
+    };
+    std::vector<model::PointId> points = analysis::disturbedBy(m_job.sketch, m_points);
+    for (const analysis::PointFinding& finding : m_session.asLeft()) {
+        const bool hidden = finding.finding == analysis::Finding::Masked &&
+                            std::any_of(finding.of.begin(), finding.of.end(),
+                                        [&](auto leak) { return isIn(m_points, leak); });
+        if (hidden && !isIn(m_points, finding.point) && !isIn(points, finding.point))
+            points.push_back(finding.point);
+    }
+    return points;
+}
+
+/// As high as its cautions need at this width; a form gives wrapped text too little by itself.
+void RepairDialog::fit()
+{
+    if (layout() == nullptr)
+        return;
+    layout()->activate();
+    setMinimumHeight(std::max(0, layout()->totalHeightForWidth(width())));
+}
+
+void RepairDialog::resizeEvent(QResizeEvent* event)
+{
+    QDialog::resizeEvent(event);
+    if (event->size().width() != event->oldSize().width())
+        fit();
 }
 
 void RepairDialog::fill()
@@ -178,6 +222,7 @@ void RepairDialog::refresh()
         complaint = tr("Spray again too: %1.").arg(QString::fromStdString(again.error().message));
     m_complaint->setText(complaint);
     m_buttons->button(QDialogButtonBox::Ok)->setEnabled(complaint.isEmpty());
+    fit();
 }
 
 model::Repair RepairDialog::repair() const

@@ -33,11 +33,18 @@ public:
     [[nodiscard]] static QStringList defects();
     [[nodiscard]] static QStringList actions();
 
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
 private:
     void refresh();
     void fill();
-    [[nodiscard]] std::vector<model::PointId> neighbours() const;
+    void fit();
+    /// What the re-test calls besides the points repaired: what was disturbed with them, and what only they
+    /// hid.
+    [[nodiscard]] std::vector<model::PointId> alsoToSpray() const;
 
+    JobSession& m_session;
     const model::Job& m_job;
     std::optional<model::Repair> m_known;
     std::vector<model::PointId> m_points;

@@ -7,6 +7,7 @@
 #include "core/report/shown_unit.h"
 #include "ui/render/theme.h"
 #include "ui/session/job_session.h"
+#include "ui/widgets/heading.h"
 
 #include <QHBoxLayout>
 #include <QHeaderView>
@@ -96,10 +97,12 @@ RepairsPanel::RepairsPanel(JobSession& session, QWidget* parent)
     : QWidget(parent)
     , m_session(session)
     , m_table(new QTableWidget(0, ColumnCount, this))
+    , m_unit(quietLabel({}, this))
     , m_totals(new QLabel(this))
 {
     auto* title = new QLabel(tr("Repairs"), this);
-    title->setFont(render::font(render::TextSize::Title, render::Weight::Bold));
+    title->setProperty("role", QStringLiteral("title"));
+    m_unit->setObjectName(QStringLiteral("repairsUnit"));
     m_table->setObjectName(QStringLiteral("repairs"));
     m_table->setAccessibleName(tr("Repairs"));
     m_table->setHorizontalHeaderLabels(
@@ -111,13 +114,14 @@ RepairsPanel::RepairsPanel(JobSession& session, QWidget* parent)
     m_table->setFrameShape(QFrame::NoFrame);
     m_table->setTabKeyNavigation(false);
     m_table->verticalHeader()->hide();
-    m_table->verticalHeader()->setDefaultSectionSize(render::kTableRow);
+    m_table->verticalHeader()->setMinimumSectionSize(render::kTableRow);
+    m_table->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents); // nothing is cut short
     m_table->horizontalHeader()->setHighlightSections(false);
     m_table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
-    for (const auto& [column, width] :
-         {std::pair{Points, 60}, {Done, 170}, {State, 180}, {Before, 150}, {After, 150}, {Until, 90}})
+    for (const auto& [column, width] : {std::pair{Points, 72}, {Before, 96}, {After, 96}, {Until, 96}})
         m_table->setColumnWidth(column, width);
-    m_table->horizontalHeader()->setSectionResizeMode(State, QHeaderView::Stretch);
+    for (const Column column : {Done, State})
+        m_table->horizontalHeader()->setSectionResizeMode(column, QHeaderView::Stretch);
     m_totals->setWordWrap(true);
     auto* open = new QPushButton(tr("Open, add photos …"), this);
     open->setObjectName(QStringLiteral("openRepair"));
@@ -126,6 +130,8 @@ RepairsPanel::RepairsPanel(JobSession& session, QWidget* parent)
     auto* back = new QPushButton(tr("Back (Esc)"), this);
     auto* head = new QHBoxLayout;
     head->addWidget(title);
+    head->addSpacing(render::kGapNear);
+    head->addWidget(m_unit);
     head->addStretch();
     for (QPushButton* button : {open, prove, back})
         head->addWidget(button);
@@ -163,9 +169,7 @@ void RepairsPanel::refresh()
     if (!m_session.hasJob())
         return;
     const model::Job& job = m_session.job();
-    const QString unit = text(report::shownUnit(job.setup).head());
-    m_table->horizontalHeaderItem(Before)->setText(tr("As found") + QStringLiteral(", ") + unit);
-    m_table->horizontalHeaderItem(After)->setText(tr("As left") + QStringLiteral(", ") + unit);
+    m_unit->setText(text(report::shownUnit(job.setup).head()));
     const Timestamp now = Timestamp::now();
     for (const bool open : {true, false})
         for (const model::Repair& repair : job.repairs)
@@ -233,18 +237,21 @@ QString RepairsPanel::totalsText() const
     const auto before = analysis::progressOf(job, *first, m_session.asLeft(), Timestamp::now()).totalBefore;
     const auto after = analysis::progressOf(job, *last, m_session.asLeft(), Timestamp::now()).totalAfter;
     const report::ShownUnit unit = report::shownUnit(job.setup);
+    const auto shown = [&](LeakRate rate) {
+        return text(report::screenRate(unit.number(rate))) + QLatin1Char(' ') + text(unit.symbol);
+    };
     const auto side = [&](const model::RiseTest* test) {
         if (test == nullptr)
             return tr("no pressure rise");
         const auto rise = analysis::judgeRise(*test, job, m_session.object());
         QString said = tr("pressure rise not judged");
         if (rise && rise->separable)
-            said = tr("leaks %1 as air").arg(text(unit.printWithUnit(rise->leakRate)));
+            said = tr("leaks %1 as air").arg(shown(rise->leakRate));
         else if (rise)
-            said = tr("leaks at most %1 as air").arg(text(unit.printWithUnit(rise->high)));
+            said = tr("leaks at most %1 as air").arg(shown(rise->high));
         if (test->basePressure)
             said +=
-                tr(", base pressure %1 mbar").arg(text(report::printRate(inMillibars(*test->basePressure))));
+                tr(", base pressure %1 mbar").arg(text(report::screenRate(inMillibars(*test->basePressure))));
         return said;
     };
     return tr("Before the repairs: %1. After: %2.").arg(side(before), side(after));

@@ -39,6 +39,7 @@ private:
 
     JobSession& m_session;
     QTableWidget* m_table;
+    QLabel* m_unit;
     QLabel* m_totals;
     std::vector<model::RepairId> m_shown;
 };

@@ -224,6 +224,15 @@ private:
         }
     }
 
+    /// Where the word of a moment begins: right of its line, left of it where it would leave the plot.
+    [[nodiscard]] double besideMoment(const report::Moment& moment) const
+    {
+        const double u = m_style.unit;
+        const double width = m_metrics.horizontalAdvance(words(moment.text));
+        const double right = px(moment.at) + 4 * u;
+        return right + width > m_area.right() ? px(moment.at) - 4 * u - width : right;
+    }
+
     /// Long series: an upright stroke from least to greatest per column, joined last to first.
     [[nodiscard]] QPolygonF thinnedLine(const report::LongSeries& samples, const Axis& axis,
                                         const QRectF& area) const
@@ -360,8 +369,8 @@ private:
         }
         for (const report::Moment& moment : m_figure.moments)
             place(words(moment.text),
-                  {{px(moment.at) + 4 * u, m_area.top() + m_metrics.ascent() + 3 * u},
-                   {px(moment.at) + 4 * u, m_area.bottom() - 6 * u}},
+                  {{besideMoment(moment), m_area.top() + m_metrics.ascent() + 3 * u},
+                   {besideMoment(moment), m_area.bottom() - 6 * u}},
                   m_theme.colour(Role::InkSoft), m_face);
         for (const report::Span& span : m_figure.spans)
             place(words(span.text), {{px(span.from) + 4 * u, m_area.top() + m_metrics.ascent() + 2 * u}},

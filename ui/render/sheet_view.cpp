@@ -29,6 +29,7 @@ constexpr double kFitMargin = 14.0;
 constexpr double kScaleBarRoom = 26.0;
 constexpr double kFrameMs = 12.0; // a layout dearer than this is not repeated at every step of a zoom
 constexpr int kSettleMs = 120;
+constexpr double kCoreShare = 0.4; // of a band that another one is laid over
 
 } // namespace
 
@@ -60,10 +61,28 @@ void SheetView::setContent(std::shared_ptr<const report::MapContent> content)
         setAccessibleDescription(QString::fromStdString(m_content->title));
 }
 
+void SheetView::blinkTo(std::shared_ptr<const report::MapContent> content)
+{
+    const double scale = m_scale;
+    const QPointF origin = m_origin;
+    const bool fitted = m_fitted;
+    setContent(std::move(content));
+    m_scale = scale;
+    m_origin = origin;
+    m_fitted = fitted;
+    drop(true);
+}
+
 void SheetView::setUnderlay(const QImage& picture)
 {
     m_underlay = picture;
     drop(false);
+}
+
+void SheetView::setCore(std::shared_ptr<const report::MapContent> core)
+{
+    m_core = std::move(core);
+    drop(true);
 }
 
 void SheetView::setParts(const SheetParts& parts)
@@ -136,6 +155,12 @@ void SheetView::rescale()
     m_layer = QPixmap();
     m_picture = m_content ? std::make_unique<SheetPicture>(m_content, m_scale, BandStyle::screen(), m_parts)
                           : nullptr;
+    BandStyle narrow = BandStyle::screen();
+    for (double* width : {&narrow.body, &narrow.swell, &narrow.bodyMost})
+        *width *= kCoreShare;
+    narrow.tooth = 0.0; // the limit is told by the band around it
+    constexpr SheetParts kBandsOnly{false, false, false, false, false};
+    m_corePicture = m_core ? std::make_unique<SheetPicture>(m_core, m_scale, narrow, kBandsOnly) : nullptr;
     m_cost = static_cast<double>(clock.nsecsElapsed()) / 1e6;
 }
 

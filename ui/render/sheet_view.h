@@ -37,9 +37,15 @@ public:
 
     /// Shows a map. The view stays where it is while the same sheet is shown, and fits another one.
     void setContent(std::shared_ptr<const report::MapContent> content);
+    /// Shows a map at the scale and place of the one before, so that the eye sees only what differs.
+    void blinkTo(std::shared_ptr<const report::MapContent> content);
     [[nodiscard]] const report::MapContent* content() const { return m_content.get(); }
     /// A picture under the sheet, placed by the content's underlay.
     void setUnderlay(const QImage& picture);
+    /// Another map of the same sheet laid over this one: a narrow line through the middle of each band, on
+    /// the same scale and without words. nullptr: none.
+    void setCore(std::shared_ptr<const report::MapContent> core);
+    [[nodiscard]] const report::MapContent* core() const { return m_core.get(); }
     void setParts(const SheetParts& parts);
     void setGridVisible(bool visible);
 
@@ -109,6 +115,8 @@ private:
 
     std::shared_ptr<const report::MapContent> m_content;
     std::unique_ptr<SheetPicture> m_picture; ///< laid out at m_scale
+    std::shared_ptr<const report::MapContent> m_core;
+    std::unique_ptr<SheetPicture> m_corePicture; ///< laid out at m_scale
     QImage m_underlay;
     SheetParts m_parts;
     bool m_grid = true;

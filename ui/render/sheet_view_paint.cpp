@@ -46,6 +46,8 @@ void SheetView::renderLayer(const Theme& theme)
     painter.translate(-corner);
     paintGround(painter, theme);
     m_picture->paint(painter, theme, m_layerRoom);
+    if (m_corePicture)
+        m_corePicture->paint(painter, theme, m_layerRoom);
     m_cost += static_cast<double>(clock.nsecsElapsed()) / 1e6;
 }
 

@@ -84,6 +84,15 @@ QFrame[role="line"] { background: @line; border: 0; }
 QFrame[role="caution"] { background: @unsureWash; border: 1px solid @unsure; }
 QComboBox::drop-down { width: 20px; border: 0; }
 QComboBox::down-arrow { image: url(:/sealwalk/icons/drop-down.svg); width: 10px; height: 10px; }
+QAbstractSpinBox { padding-right: 22px; }
+QAbstractSpinBox::up-button, QAbstractSpinBox::down-button { width: 20px; border: 0; background: transparent; subcontrol-origin: border; }
+QAbstractSpinBox::up-button { subcontrol-position: top right; }
+QAbstractSpinBox::down-button { subcontrol-position: bottom right; }
+QAbstractSpinBox::up-arrow { image: url(:/sealwalk/icons/step-up.svg); width: 8px; height: 8px; }
+QAbstractSpinBox::down-arrow { image: url(:/sealwalk/icons/drop-down.svg); width: 8px; height: 8px; }
+QDateEdit::drop-down { width: 20px; border: 0; subcontrol-origin: border; subcontrol-position: center right; }
+QDateEdit::down-arrow { image: url(:/sealwalk/icons/drop-down.svg); width: 10px; height: 10px; }
+QDialogButtonBox { dialogbuttonbox-buttons-have-icons: 0; }
 QComboBox QAbstractItemView { background: @field; border: 1px solid @edge; selection-background-color: @accentWash; selection-color: @ink; }
 QPushButton, QToolButton { background: @field; border: 1px solid @edge; border-radius: 3px; padding: 0 12px; min-height: 28px; }
 QToolButton { padding: 0 6px; }
@@ -105,6 +114,9 @@ QCheckBox::indicator, QTableView::indicator, QListView::indicator { width: 12px;
 QCheckBox::indicator:focus { border: 2px solid @accent; }
 QCheckBox::indicator:checked, QTableView::indicator:checked, QListView::indicator:checked { background: @ink; border-color: @ink;
   image: url(:/sealwalk/icons/%tick%.svg); }
+QRadioButton::indicator { width: 12px; height: 12px; border: 1px solid @edge; border-radius: 7px; background: @field; }
+QRadioButton::indicator:checked { border-color: @ink; background: qradialgradient(cx: 0.5, cy: 0.5, radius: 0.5, fx: 0.5, fy: 0.5,
+  stop: 0 @ink, stop: 0.55 @ink, stop: 0.65 @field, stop: 1 @field); }
 QCheckBox:focus, QRadioButton:focus { border: 1px solid @accent; border-radius: 2px; }
 QTableView, QTreeView, QListView { background: @field; border: 1px solid @line; gridline-color: @line; alternate-background-color: @field;
   selection-background-color: @accentWash; selection-color: @ink; outline: 0; }

@@ -92,7 +92,7 @@ constexpr Row kJudge[] = {
 constexpr Row kSignOff[] = {
     {"Up, Down", QT_TRANSLATE_NOOP("KeyTable", "step through the questions")},
     {"Enter", QT_TRANSLATE_NOOP("KeyTable", "open the place")},
-    {"M", QT_TRANSLATE_NOOP("KeyTable", "remark")},
+    {"Ctrl+M", QT_TRANSLATE_NOOP("KeyTable", "remark")},
     {"Ctrl+B", QT_TRANSLATE_NOOP("KeyTable", "send back")},
     {"Ctrl+Enter", QT_TRANSLATE_NOOP("KeyTable", "approve and lock")},
 };
@@ -104,6 +104,7 @@ constexpr Row kHistory[] = {
     {"Ctrl+Enter", QT_TRANSLATE_NOOP("KeyTable", "compare the marked jobs")},
     {"Left, Right", QT_TRANSLATE_NOOP("KeyTable", "comparing: swap sides")},
     {"F, 1…9", QT_TRANSLATE_NOOP("KeyTable", "comparing: as found or as left, sheets")},
+    {"O", QT_TRANSLATE_NOOP("KeyTable", "comparing: side by side, or laid over one another")},
     {"B", QT_TRANSLATE_NOOP("KeyTable", "comparing: both maps in one place while held")},
     {"Y, N", QT_TRANSLATE_NOOP("KeyTable", "comparing: a proposed match is the same place, or another")},
 };

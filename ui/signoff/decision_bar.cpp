@@ -43,7 +43,7 @@ DecisionBar::DecisionBar(QWidget* parent)
     , m_signing(new QWidget(this))
 {
     setMinimumHeight(kHeight);
-    m_verdict->setFont(render::font(render::TextSize::Title, render::Weight::Bold));
+    m_verdict->setProperty("role", QStringLiteral("title"));
     m_verdict->setWordWrap(true);
     m_claim->setWordWrap(true);
     m_claim->setTextInteractionFlags(Qt::TextSelectableByMouse);

@@ -57,7 +57,7 @@ EvidencePanel::EvidencePanel(JobSession& session, QWidget* parent)
     , m_add(new QPushButton(render::icon(QStringLiteral("remark")), tr("Add word"), this))
     , m_jump(new QPushButton(this))
 {
-    m_title->setFont(render::font(render::TextSize::Title, render::Weight::Bold));
+    m_title->setProperty("role", QStringLiteral("title"));
     m_title->setWordWrap(true);
     m_answer->setWordWrap(true);
     m_given->setWordWrap(true);
@@ -67,6 +67,7 @@ EvidencePanel::EvidencePanel(JobSession& session, QWidget* parent)
         {tr("Time"), tr("Condition"), tr("Background"), tr("Highest"), tr("By"), tr("Standing")});
     m_readings->verticalHeader()->hide();
     m_readings->horizontalHeader()->setStretchLastSection(true);
+    m_readings->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     m_readings->setEditTriggers(QAbstractItemView::NoEditTriggers);
     m_readings->setSelectionMode(QAbstractItemView::NoSelection);
     m_readings->setFocusPolicy(Qt::NoFocus);

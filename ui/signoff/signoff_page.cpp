@@ -47,7 +47,7 @@ SignoffPage::SignoffPage(JobSession& session, QWidget* parent)
     auto* left = new QWidget(this);
     left->setMaximumWidth(kListWidth);
     auto* title = new QLabel(tr("Review"), left);
-    title->setFont(render::font(render::TextSize::Title, render::Weight::Bold));
+    title->setProperty("role", QStringLiteral("title"));
     auto* draft = new QPushButton(render::icon(QStringLiteral("print")), tr("Draft report"), left);
     draft->setObjectName(QStringLiteral("draftReport"));
     auto* head = new QHBoxLayout;
@@ -278,6 +278,7 @@ void SignoffPage::submit(const QString& text)
         return;
     }
     m_decision->clearAfterSuccess();
+    m_list->setFocus(); // the button pressed is gone; the next key must not press another one
     emit noteRequested(Severity::News,
                        tr("Sent for review. Nothing can be added until it is returned or signed."));
 }
@@ -296,6 +297,7 @@ void SignoffPage::sendBack(const QString& by, const QString& remark)
         return;
     }
     m_decision->clearAfterSuccess();
+    m_list->setFocus();
     emit noteRequested(Severity::News, tr("Sent back with your remarks."));
 }
 
@@ -332,6 +334,7 @@ void SignoffPage::onSigningFinished(const std::optional<Error>& problem)
         return;
     }
     m_decision->clearAfterSuccess();
+    m_list->setFocus();
     refresh();
     if (m_session.hasJob() && m_session.job().state == model::JobState::Signed)
         emit noteRequested(Severity::News, tr("Approved and locked."));

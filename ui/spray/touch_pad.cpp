@@ -53,7 +53,7 @@ TouchPad::TouchPad(SprayController& controller, QWidget* parent)
     setProperty("ground", QStringLiteral("field"));
     setAutoFillBackground(true);
     setFrameShape(QFrame::StyledPanel);
-    m_title->setFont(render::font(render::TextSize::Title, render::Weight::Bold));
+    m_title->setProperty("role", QStringLiteral("title"));
     m_title->setWordWrap(true);
     auto* column = new QVBoxLayout(this);
     const int gap = pixelsOn(screen(), kGloveGapMillimetres);

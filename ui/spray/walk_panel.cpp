@@ -69,7 +69,7 @@ WalkPanel::WalkPanel(JobSession& session, SprayController& controller, QWidget* 
     auto* head = new QHBoxLayout;
     head->setContentsMargins(render::kGapBlock, 0, render::kGapBlock, 0);
     auto* title = new QLabel(tr("Walk"), this);
-    title->setFont(render::font(TextSize::Title, render::Weight::Bold));
+    title->setProperty("role", QStringLiteral("title"));
     head->addWidget(title);
     head->addStretch();
     head->addWidget(m_count);

@@ -39,6 +39,7 @@ TEST(RateText, SentencesAreSetForPrint)
 {
     EXPECT_EQ(inPrint("No response above 2.2e-08 mbar l/s at 3 points."),
               "No response above 2.2 \u00D7 10\u207B\u2078 mbar\u00B7l/s at 3 points.");
+    EXPECT_EQ(onScreen("2.3e-08 mbar l/s then, 1e+2 now"), "2.3e\u22128 mbar\u00B7l/s then, 1e2 now");
     EXPECT_EQ(inPrint("the 3rd one e-mailed"), "the 3rd one e-mailed");
     EXPECT_EQ(asSentence("run 40 min longer"), "Run 40 min longer.");
     EXPECT_EQ(asSentence(""), "");

@@ -3,6 +3,8 @@
 #include "demo/history/demo_history.h"
 #include "ui/history/changes_model.h"
 #include "ui/history/compare_page.h"
+#include "ui/history/map_side.h"
+#include "ui/render/sheet_view.h"
 #include "ui/session/job_session.h"
 
 #include <gtest/gtest.h>
@@ -130,6 +132,92 @@ TEST_F(ComparePageTest, SwitchesBetweenAsFoundAndAsLeft)
     QSignalSpy left(page.get(), &ComparePage::left);
     QTest::keyClick(table, Qt::Key_Escape);
     EXPECT_EQ(left.count(), 1);
+}
+
+// Property: while B is held the right map shows the earlier job at the very place and scale of the later one;
+// released, it is as before. Key repeat changes nothing.
+TEST_F(ComparePageTest, BlinksInPlaceWhileTheKeyIsHeld)
+{
+    QTest::qWait(20); // both maps are brought to one scale
+    const auto sides = page->findChildren<MapSide*>();
+    ASSERT_EQ(sides.size(), 2);
+    render::SheetView& left = sides[0]->view();
+    render::SheetView& right = sides[1]->view();
+    const auto own = right.content()->stretches;
+    const double scale = right.pixelsPerMillimetre();
+    EXPECT_DOUBLE_EQ(scale, left.pixelsPerMillimetre());
+    const QPointF corner = right.toView({0.0, 0.0});
+    const auto rates = [](const render::SheetView& view) {
+        std::vector<double> all;
+        for (const report::MapStretch& stretch : view.content()->stretches)
+            all.push_back(stretch.rate ? stretch.rate->si() : -1.0);
+        return all;
+    };
+    const auto later = rates(right);
+    ASSERT_NE(later, rates(left));
+    QTest::keyPress(table, Qt::Key_B);
+    EXPECT_EQ(rates(right), rates(left));
+    EXPECT_EQ(right.pixelsPerMillimetre(), scale);
+    EXPECT_EQ(right.toView({0.0, 0.0}), corner);
+    QKeyEvent again(QEvent::KeyPress, Qt::Key_B, Qt::NoModifier, QString(), true);
+    QApplication::sendEvent(table, &again);
+    EXPECT_EQ(rates(right), rates(left));
+    QTest::keyRelease(table, Qt::Key_B);
+    QTest::qWait(20);
+    EXPECT_EQ(rates(right), later);
+    EXPECT_EQ(right.pixelsPerMillimetre(), scale);
+    EXPECT_EQ(right.toView({0.0, 0.0}), corner);
+}
+
+// Property: laid over, one map carries the other as narrow lines, stretch by stretch; the key goes back.
+TEST_F(ComparePageTest, LaysOneMapOverTheOther)
+{
+    const auto sides = page->findChildren<MapSide*>();
+    ASSERT_EQ(sides.size(), 2);
+    const std::size_t earlier = sides[0]->view().content()->stretches.size();
+    EXPECT_EQ(sides[1]->view().core(), nullptr);
+    QTest::keyClick(table, Qt::Key_O);
+    EXPECT_TRUE(sides[0]->isHidden());
+    ASSERT_NE(sides[1]->view().core(), nullptr);
+    EXPECT_EQ(sides[1]->view().core()->stretches.size(), earlier);
+    EXPECT_EQ(sides[1]->view().core()->sheet, sides[1]->view().content()->sheet);
+    QTest::keyClick(table, Qt::Key_2); // the next sheet, still laid over
+    EXPECT_TRUE(sides[0]->isHidden());
+    EXPECT_NE(sides[1]->view().core(), nullptr);
+    QTest::keyClick(table, Qt::Key_O);
+    EXPECT_FALSE(sides[0]->isHidden());
+    EXPECT_EQ(sides[1]->view().core(), nullptr);
+}
+
+// Regression: switching between as found and as left lost the row, and with it the course.
+TEST_F(ComparePageTest, KeepsTheRowThatIsLookedAt)
+{
+    for (int row = 0; row < page->changes().rowCount(); ++row)
+        if (page->changes().at(row)->after && page->changes().at(row)->after->number == 39)
+            table->setCurrentIndex(page->changes().index(row, 0));
+    QTest::keyClick(table, Qt::Key_F);
+    const analysis::ComparedPoint* kept = page->changes().at(table->currentIndex().row());
+    ASSERT_NE(kept, nullptr);
+    ASSERT_TRUE(kept->after);
+    EXPECT_EQ(kept->after->number, 39);
+}
+
+// Property: a job that repaired something stands twice on the course, as found and as left; its name once.
+TEST_F(ComparePageTest, TheCourseTellsWhatRepairsDid)
+{
+    const auto worked = workOutComparison(file(), before, after);
+    ASSERT_TRUE(worked.has_value());
+    const auto& course = (*worked)->course;
+    ASSERT_EQ(course.size(), 3U) << "job 118 as found and as left, job 164";
+    EXPECT_EQ(course[0].number, course[1].number);
+    EXPECT_LE(course[0].at, course[1].at);
+    const model::PointId point = (*worked)->before.job.sketch.pointNumbered(40)->id;
+    const report::Figure figure =
+        report::courseFigure(course, {{point, "40"}}, {}, (*worked)->object.scale, report::ShownUnit());
+    EXPECT_EQ(figure.moments.size(), 2U);
+    ASSERT_EQ(figure.series.size(), 1U);
+    ASSERT_EQ(figure.series[0].y.size(), 3U);
+    EXPECT_GT(figure.series[0].y[0], 100.0 * figure.series[0].y[1]) << "port B was repaired in job 118";
 }
 
 } // namespace sealwalk::ui

@@ -18,6 +18,7 @@
 #include <QClipboard>
 #include <QComboBox>
 #include <QDialogButtonBox>
+#include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QRadioButton>
@@ -192,7 +193,9 @@ TEST_F(Judge, ARepairIsOpenUntilSprayedAgainAndTheTotalMeasured)
     auto* repairs = page->findChild<QTableWidget*>(QStringLiteral("repairs"));
     ASSERT_NE(repairs, nullptr);
     // Regression: rates stood there without unit and gas.
-    EXPECT_TRUE(repairs->horizontalHeaderItem(4)->text().endsWith(QStringLiteral("mbar·l/s He")));
+    const auto* unit = page->findChild<QLabel*>(QStringLiteral("repairsUnit"));
+    ASSERT_NE(unit, nullptr);
+    EXPECT_EQ(unit->text(), QStringLiteral("mbar·l/s He"));
     ASSERT_EQ(repairs->rowCount(), 1);
     const auto state = [&] { return repairs->item(0, 2)->text(); };
     EXPECT_EQ(state(), QStringLiteral("open: spray again 3"));
