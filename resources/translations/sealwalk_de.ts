@@ -508,6 +508,10 @@
         <source>not tested, with reason; confirm a response</source>
         <translation>nicht geprüft, mit Grund; eine Reaktion bestätigen</translation>
     </message>
+    <message>
+        <source>comparing: side by side, or laid over one another</source>
+        <translation>Vergleich: nebeneinander oder übereinandergelegt</translation>
+    </message>
 </context>
 <context>
     <name>OwedWords</name>
@@ -2403,10 +2407,6 @@
         </translation>
     </message>
     <message>
-        <source>%1 · %2 · %3</source>
-        <translation>%1 · %2 · %3</translation>
-    </message>
-    <message>
         <source>The course shows five points at most; take one out with Space first.</source>
         <translation>Der Verlauf zeigt höchstens fünf Punkte; zuerst einen mit der Leertaste herausnehmen.</translation>
     </message>
@@ -2417,6 +2417,22 @@
     <message>
         <source>Maps</source>
         <translation>Karten</translation>
+    </message>
+    <message>
+        <source>maps</source>
+        <translation>Karten</translation>
+    </message>
+    <message>
+        <source>Side by side</source>
+        <translation>Nebeneinander</translation>
+    </message>
+    <message>
+        <source>Laid over</source>
+        <translation>Übereinander</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
     </message>
 </context>
 <context>
@@ -3686,6 +3702,18 @@
         <source>signed</source>
         <translation>unterschrieben</translation>
     </message>
+    <message>
+        <source>Jobs %1 and %2, as left</source>
+        <translation>Aufträge %1 und %2, hinterlassen</translation>
+    </message>
+    <message>
+        <source>Jobs %1 and %2, as found</source>
+        <translation>Aufträge %1 und %2, vorgefunden</translation>
+    </message>
+    <message>
+        <source>band: job %1 · the narrow line in it: job %2</source>
+        <translation>Band: Auftrag %1 · die schmale Linie darin: Auftrag %2</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::Menus</name>
@@ -4369,6 +4397,10 @@
         <source>missing</source>
         <translation>fehlt</translation>
     </message>
+    <message>
+        <source>Enter or a double click shows a photo large</source>
+        <translation>Enter oder ein Doppelklick zeigt ein Foto groß</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::PipeLink</name>
@@ -4859,16 +4891,16 @@
         <translation>Eine vorläufige Reparatur braucht einen Zuständigen und ein Datum.</translation>
     </message>
     <message>
-        <source>Ph&amp;otos</source>
-        <translation>F&amp;otos</translation>
-    </message>
-    <message>
         <source>Store</source>
         <translation>Speichern</translation>
     </message>
     <message>
         <source>Spray again too: %1.</source>
         <translation>Auch noch einmal absprühen: %1.</translation>
+    </message>
+    <message>
+        <source>P&amp;hotos</source>
+        <translation>F&amp;otos</translation>
     </message>
 </context>
 <context>

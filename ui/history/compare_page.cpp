@@ -69,6 +69,7 @@ ComparePage::ComparePage(JobSession& session, QWidget* parent)
     connect(tabs, &PageTabs::narrowed, this, [this](bool isNarrow) {
         for (QComboBox* box : {m_first, m_second})
             box->setMinimumWidth(isNarrow ? kLeastJobWidth : kJobWidth);
+        m_laying->setVisible(!isNarrow); // O does the same
     });
     connect(tabs, &PageTabs::turned, this, [this](QWidget* part) {
         (part->isAncestorOf(m_table) ? static_cast<QWidget*>(m_table) : part)->setFocus();

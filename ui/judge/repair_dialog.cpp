@@ -16,6 +16,7 @@
 #include <QPushButton>
 #include <QRadioButton>
 #include <QResizeEvent>
+#include <QScreen>
 #include <QSpinBox>
 #include <QVBoxLayout>
 
@@ -24,6 +25,8 @@
 namespace sealwalk::ui {
 
 namespace {
+
+constexpr int kTitleBar = 40; // px, with the frame
 
 QString numbersOf(const model::Job& job, const std::vector<model::PointId>& points)
 {
@@ -167,7 +170,8 @@ void RepairDialog::fit()
     if (layout() == nullptr)
         return;
     layout()->activate();
-    setMinimumHeight(std::max(0, layout()->totalHeightForWidth(width())));
+    const int most = screen()->availableSize().height() - kTitleBar;
+    setMinimumHeight(std::clamp(layout()->totalHeightForWidth(width()), 0, std::max(0, most)));
 }
 
 void RepairDialog::resizeEvent(QResizeEvent* event)
