@@ -30,6 +30,7 @@ struct ReportOptions
     std::vector<analysis::PointFinding> left;
     std::string digest;                    ///< of the job as it stands, hexadecimal; empty: not known
     std::vector<SignatureSays> signatures; ///< one per signature of the job
+    std::vector<model::Person> people;     ///< of the history, for their qualifications
     std::vector<std::string> problems;     ///< what checking the record complained of
     Timestamp now;                         ///< of printing
 };

@@ -10,6 +10,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <map>
 #include <set>
 
 namespace sealwalk::report::detail {
@@ -31,17 +32,59 @@ std::string joined(const std::set<std::string>& names)
 {
     std::string text;
     for (const std::string& name : names)
-        text += (text.empty() ? "" : ", ") + name;
+        text += (text.empty() ? "" : "; ") + name;
     return text;
 }
 
-std::string testers(const model::Job& job)
+/// Who took readings, each with the qualification the history knows.
+std::string testers(const Ground& ground)
 {
     std::set<std::string> names;
-    for (const model::Reading& reading : job.readings)
-        if (!reading.by.empty())
-            names.insert(reading.by);
+    for (const model::Reading& reading : ground.job.readings) {
+        if (reading.by.empty())
+            continue;
+        const auto& people = ground.options.people;
+        const auto known = std::find_if(people.begin(), people.end(), [&](const model::Person& person) {
+            return person.name == reading.by;
+        });
+        const bool qualified = known != people.end() && !known->qualification.empty();
+        names.insert(reading.by + (qualified ? ", " + known->qualification : ", qualification not recorded"));
+    }
     return said(joined(names));
+}
+
+/// The number of the report and its revision: each submission makes one, and so does each amendment.
+std::string reportNumber(const model::Job& job)
+{
+    const auto count = [&](model::ReviewStep step) {
+        return std::count_if(job.review.begin(), job.review.end(),
+                             [&](const model::ReviewEntry& entry) { return entry.step == step; });
+    };
+    const auto submitted = count(model::ReviewStep::Submitted);
+    const auto amended = count(model::ReviewStep::Amendment);
+    return fmt::format("{}, revision {}: submitted {}, returned {}, amended {}", job.number,
+                       submitted + amended, submitted, count(model::ReviewStep::Returned), amended);
+}
+
+std::string kindsOfJoints(const model::Sketch& sketch)
+{
+    std::map<std::string, int> kinds;
+    for (const model::Joint& joint : sketch.joints)
+        ++kinds[std::string(model::name(joint.kind))];
+    std::string text;
+    for (const auto& [kind, count] : kinds)
+        text += fmt::format("{}{} {}", text.empty() ? "" : ", ", count, kind);
+    return said(text);
+}
+
+/// Decisions that depart from the limit or the procedure.
+std::string deviations(const model::Job& job)
+{
+    return job.concessions.empty() ? "none recorded"
+                                   : fmt::format("{}, see \"Verdicts and concessions by people\"",
+                                                 job.concessions.size() == 1
+                                                     ? std::string("1 concession")
+                                                     : fmt::format("{} concessions", job.concessions.size()));
 }
 
 std::string dates(const Ground& ground)
@@ -117,6 +160,8 @@ Section setupSection(const Ground& ground)
         list.facts.push_back({std::move(label), std::move(value)});
     };
     const std::optional<Volume> volume = setup.volume ? setup.volume : ground.object.volume;
+    add("Report", reportNumber(job));
+    add("Serial, drawing", said(ground.object.note));
     add("Test object",
         ground.object.name + (ground.object.tag.empty() ? "" : ", asset " + ground.object.tag));
     add("Purpose", said(setup.purpose));
@@ -126,6 +171,8 @@ Section setupSection(const Ground& ground)
     add("Rounds", rounds(ground));
     add("Included", included(job.sketch));
     add("Excluded", setup.excluded.empty() ? "nothing named" : setup.excluded);
+    add("Kinds of joint", kindsOfJoints(job.sketch));
+    add("Deviations", deviations(job));
     add("Limit, one point", orNot(setup.pointLimit, [&](LeakRate q) {
                                 return ground.unit.printWithUnit(q) + " helium";
                             }) + (setup.kindLimits.empty() ? "" : "; " + kindLimits(ground)));
@@ -146,7 +193,7 @@ Section setupSection(const Ground& ground)
     add("Smallest detectable", orNot(ground.detectable, [&](LeakRate q) {
             return ground.unit.print(q) + " at the least sensitive place";
         }));
-    add("Tester", testers(job));
+    add("Tester", testers(ground));
     std::string instruments;
     for (const model::Instrument& i : setup.instruments)
         instruments += fmt::format("{}{} {}{}", instruments.empty() ? "" : "; ", i.what, i.identity,

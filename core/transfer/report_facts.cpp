@@ -19,6 +19,8 @@ Result<ReportFacts> reportFacts(const storage::HistoryStore& store, model::JobId
     facts.options.now = now;
     facts.options.lastJob = jobBefore(store, facts.record.job);
     facts.options.carried = carriedRepairs(store, facts.record.job);
+    if (auto people = store.people())
+        facts.options.people = std::move(*people);
     std::vector<std::string> missing; // named by the check below as well
     facts.pictures = loadPictures(store, facts.record.job, missing);
     if (const auto digest =

@@ -7,6 +7,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <unordered_set>
 #include <utility>
 
 namespace sealwalk::transfer {
@@ -38,6 +39,29 @@ Result<TakenIn> answerKnown(const HistoryStore& store, const JobFile& file, Veri
                    here->job.id, true};
 }
 
+/// Numbers that mean other places than in any job of the object here: a point that the latest job no longer
+/// has keeps its number in the older ones. Each number is told once, with the latest job it clashes with.
+Status addClashes(const HistoryStore& store, const JobRecord& record, std::vector<std::string>& notes)
+{
+    const auto jobs = store.jobsOf(record.object.id); // the latest first
+    if (!jobs)
+        return fail(jobs.error());
+    std::unordered_set<int> told;
+    for (const storage::JobRow& row : *jobs) {
+        const auto here = store.job(row.id);
+        if (!here)
+            return fail(here.error());
+        std::vector<int> clashing = exchange::clashingPoints(here->sketch, record.job.sketch);
+        std::erase_if(clashing, [&](int number) { return !told.insert(number).second; });
+        if (!clashing.empty())
+            notes.push_back(
+                fmt::format("point numbers {} mean other places in this job than in job {}; points are "
+                            "compared by identity, not by number",
+                            fmt::join(clashing, ", "), here->number));
+    }
+    return {};
+}
+
 /// What a person should know about the object and the point numbers before two jobs are compared.
 Status addNotes(const HistoryStore& store, const JobRecord& record, std::vector<std::string>& notes)
 {
@@ -55,21 +79,7 @@ Status addNotes(const HistoryStore& store, const JobRecord& record, std::vector<
         return {}; // not known here yet
     for (std::string& sentence : exchange::objectDifferences(*object, record.object))
         notes.push_back(std::move(sentence));
-    const auto jobs = store.jobsOf(record.object.id);
-    if (!jobs)
-        return fail(jobs.error());
-    if (jobs->empty())
-        return {};
-    const auto latest = store.job(jobs->front().id);
-    if (!latest)
-        return fail(latest.error());
-    const std::vector<int> clashing = exchange::clashingPoints(latest->sketch, record.job.sketch);
-    if (!clashing.empty())
-        notes.push_back(
-            fmt::format("point numbers {} mean other places in this job than in job {}; points are "
-                        "compared by identity, not by number",
-                        fmt::join(clashing, ", "), latest->number));
-    return {};
+    return addClashes(store, record, notes);
 }
 
 } // namespace

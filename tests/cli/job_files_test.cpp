@@ -150,6 +150,8 @@ TEST_F(JobFiles, ClashesOfNumbersAndNamesAreSaid)
         sheet.underlay.reset();
     const int clashing = job.sketch.points.front().number;
     job.sketch.points.front().id = model::PointId::create();
+    const model::TestPoint dropped = job.sketch.points.back();
+    job.sketch.points.pop_back(); // its number lives on in the older job only
     other.record.object.name = "A name it had elsewhere";
     other.pictures.clear();
     ASSERT_TRUE(exchange::writeFile(path("o.sealjob"), exchange::packJobFile(other).value()).has_value());
@@ -167,6 +169,21 @@ TEST_F(JobFiles, ClashesOfNumbersAndNamesAreSaid)
     EXPECT_EQ(exchange::readJobFile(exchange::readFile(path("p.sealjob")).value())->record.job.number,
               m_file.record.job.number)
         << "the number it was opened under goes on with it";
+
+    // Regression: only the latest job was looked at, and a number of an older one could come to mean two
+    // places.
+    job.id = model::JobId::create();
+    job.number += 7;
+    job.opened = {1'790'000'000'000, 0};
+    job.sketch.points.push_back(dropped);
+    job.sketch.points.back().id = model::PointId::create();
+    ASSERT_TRUE(exchange::writeFile(path("t.sealjob"), exchange::packJobFile(other).value()).has_value());
+    const ProcessResult third = runCli({"unpack", path("t.sealjob"), "--history", path("a.sealwalk")});
+    ASSERT_EQ(third.status, 0) << third.err;
+    const std::string both = "point numbers " + std::to_string(std::min(clashing, dropped.number)) + ", " +
+                             std::to_string(std::max(clashing, dropped.number)) +
+                             " mean other places in this job than in job " + m_number;
+    EXPECT_NE(third.out.find(both), std::string::npos) << both << "\nin\n" << third.out;
 }
 
 TEST_F(JobFiles, AWholeHistoryIsMergedOnceAndWhatIsThereStays)

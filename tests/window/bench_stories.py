@@ -9,7 +9,7 @@ import shutil
 import sys
 import time
 
-from screen import Screen, Window, ask, scratch, wait_for
+from screen import Screen, ask, first_job, scratch, wait_for
 
 PROGRAMS = sys.argv[1]
 PICTURES = sys.argv[2] if len(sys.argv) > 2 else None
@@ -29,23 +29,7 @@ def job(history):
 
 def start(history, name):
     """An object with a limit and its first job, by keys."""
-    window = Window(PROGRAMS)
-    time.sleep(1.0)
-    window.keys("n")
-    window.find("New test object", "dialog")
-    time.sleep(1.0)
-    window.type(name)
-    window.keys("Tab", "Tab", "Tab")
-    window.type("480 l")
-    window.keys("Tab")
-    window.type("1e-6")
-    window.keys("Tab", "Return")
-    window.find("New job", "dialog")
-    time.sleep(1.0)
-    window.keys("Tab")
-    window.type("T. Tester")
-    window.keys("Return")
-    wait_for("the job on disk", lambda: ask(PROGRAMS, history, "list")["jobs"])
+    window = first_job(PROGRAMS, history, name, "480 l", "1e-6")
     window.keys("alt+2")
     window.click("New sheet")
     time.sleep(0.5)

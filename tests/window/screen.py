@@ -177,6 +177,31 @@ def ask(binaries, history, *arguments):
     return json.loads(result.stdout)
 
 
+def first_job(binaries, history, name, volume, limit, tag=""):
+    """The program on an empty history, with an object of that volume and limit and its first job, by keys."""
+    window = Window(binaries)
+    time.sleep(1.0)
+    window.keys("n")
+    window.find("New test object", "dialog")
+    time.sleep(1.0)
+    window.type(name)
+    window.keys("Tab")
+    if tag:
+        window.type(tag)
+    window.keys("Tab", "Tab")
+    window.type(volume)
+    window.keys("Tab")
+    window.type(limit)
+    window.keys("Tab", "Return")
+    window.find("New job", "dialog")
+    time.sleep(1.0)
+    window.keys("Tab")
+    window.type("T. Tester")
+    window.keys("Return")
+    wait_for("the job on disk", lambda: ask(binaries, history, "list")["jobs"])
+    return window
+
+
 def scratch():
     """A folder with a home, a data folder and a runtime folder of its own."""
     folder = tempfile.mkdtemp(prefix="sealwalk-window-")

@@ -8,7 +8,7 @@ import shutil
 import sys
 import time
 
-from screen import Screen, Window, ask, scratch, wait_for
+from screen import Screen, Window, ask, first_job, scratch, wait_for
 
 PROGRAMS = sys.argv[1]
 PICTURES = sys.argv[2] if len(sys.argv) > 2 else None
@@ -81,25 +81,7 @@ def prepare(window):
 
 def technician(history):
     """From an empty history to a walked round, readings by keys alone."""
-    window = Window(PROGRAMS)
-    time.sleep(1.0)
-    window.keys("n")
-    window.find("New test object", "dialog")
-    time.sleep(1.0)
-    window.type("Vessel 3")
-    window.keys("Tab")
-    window.type("V-3")
-    window.keys("Tab", "Tab")
-    window.type("120 l")
-    window.keys("Tab")
-    window.type("1e-8")
-    window.keys("Tab", "Return")
-    window.find("New job", "dialog")
-    time.sleep(1.0)
-    window.keys("Tab")
-    window.type("T. Tester")
-    window.keys("Return")
-    wait_for("the job on disk", lambda: ask(PROGRAMS, history, "list")["jobs"])
+    window = first_job(PROGRAMS, history, "Vessel 3", "120 l", "1e-8", tag="V-3")
     prepare(window)
     wait_for("check and background on disk",
              lambda: job(history)["calibrations"] and job(history)["backgrounds"])
