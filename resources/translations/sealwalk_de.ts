@@ -3648,6 +3648,18 @@
         <source>Working out the report</source>
         <translation>Bericht wird erarbeitet</translation>
     </message>
+    <message>
+        <source>Something else is still being worked out.</source>
+        <translation>Etwas anderes wird noch ausgearbeitet.</translation>
+    </message>
+    <message>
+        <source>Wait for it, or cancel it.</source>
+        <translation>Abwarten oder abbrechen.</translation>
+    </message>
+    <message>
+        <source>Cancelled; nothing was written.</source>
+        <translation>Abgebrochen; nichts wurde geschrieben.</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::MapPanel</name>

@@ -11,13 +11,15 @@
 #include "core/report/shown_unit.h"
 #include "ui/render/map_export.h"
 #include "ui/session/job_session.h"
+#include "ui/shell/long_work.h"
 #include "ui/shell/main_window.h"
+#include "ui/shell/proposed_file.h"
 #include "ui/widgets/note_line.h"
 
 #include <QFile>
 #include <QFileDialog>
-#include <QFutureWatcher>
-#include <QtConcurrent>
+
+#include <algorithm>
 
 namespace sealwalk::ui {
 
@@ -43,7 +45,8 @@ std::optional<Form> formOf(const QString& file)
     return std::nullopt;
 }
 
-Status writeTables(const exchange::JobRecord& record, Form form, const std::string& file)
+Status writeTables(const exchange::JobRecord& record, Form form, const std::string& file,
+                   const std::stop_token& stop)
 {
     const auto unit = leakRateUnit(record.job.setup.unit);
     if (!unit)
@@ -57,7 +60,7 @@ Status writeTables(const exchange::JobRecord& record, Form form, const std::stri
             : exchange::xlsxOf({tables->asLeft, tables->findings, tables->readings}, record.job.opened);
     if (!bytes)
         return fail(bytes.error());
-    return exchange::writeFile(file, *bytes);
+    return stop.stop_requested() ? Status() : exchange::writeFile(file, *bytes);
 }
 
 Result<render::MapPage> pageOf(const JobSession& session)
@@ -66,10 +69,16 @@ Result<render::MapPage> pageOf(const JobSession& session)
     report::MapOptions options = report::mapOptions(report::shownUnit(job.setup));
     options.smallestDetectable = report::worstDetectable(job);
     options.now = Timestamp::now();
-    const auto findings = analysis::summarise(job, session.object(), analysis::Standing::AsFound);
+    // What the job came to: as left once something was sprayed again.
+    const bool again = std::any_of(job.rounds.begin(), job.rounds.end(), [](const model::Round& round) {
+        return round.kind == model::RoundKind::AfterRepair || round.kind == model::RoundKind::Repeat;
+    });
+    const auto findings = analysis::summarise(
+        job, session.object(), again ? analysis::Standing::AsLeft : analysis::Standing::AsFound);
     render::MapPage page;
     page.title = session.object().name + ", job " + std::to_string(job.number);
-    page.subtitle = "Leak map, as found, as read, opened " + job.opened.date() +
+    page.subtitle = std::string("Leak map, ") + (again ? "as left" : "as found") + ", as read, " +
+                    std::string(model::name(job.state)) + ", opened " + job.opened.date() +
                     (session.object().invented ? "; invented data" : "");
     for (const model::Sheet& sheet : job.sketch.sheets) {
         page.sheets.push_back(std::make_shared<const report::MapContent>(
@@ -84,7 +93,6 @@ Result<render::MapPage> pageOf(const JobSession& session)
 
 void announce(MainWindow& window, const Status& written, const QString& file)
 {
-    window.noteLine().endProgress();
     if (!written)
         window.report(written.error());
     else
@@ -96,10 +104,8 @@ void announce(MainWindow& window, const Status& written, const QString& file)
 void chooseAndExport(MainWindow& window)
 {
     const JobSession& session = window.session();
-    const QString folder = QString::fromStdString(session.historyFile().parent_path().string());
-    const QString proposed = QStringLiteral("%1/job-%2.csv").arg(folder).arg(session.job().number);
     const QString file = QFileDialog::getSaveFileName(
-        &window, MainWindow::tr("Export a table or a map"), proposed,
+        &window, MainWindow::tr("Export a table or a map"), proposedFile(window, QStringLiteral(".csv")),
         MainWindow::tr("Table (*.csv);;Workbook (*.xlsx);;Map, scalable (*.svg);;Map, picture (*.png)"));
     if (file.isEmpty())
         return;
@@ -109,6 +115,7 @@ void chooseAndExport(MainWindow& window)
                    MainWindow::tr("End the name with .csv, .xlsx, .svg or .png."));
         return;
     }
+    rememberFolder(window, file);
     const std::string path = QFile::encodeName(file).toStdString();
     if (*form == Form::Svg || *form == Form::Png) {
         const auto page = pageOf(session);
@@ -120,14 +127,11 @@ void chooseAndExport(MainWindow& window)
         return;
     }
     // The findings of every round are worked out for the tables: away from the window.
-    window.noteLine().showProgress(MainWindow::tr("Working out the tables"), -1.0);
-    auto* watcher = new QFutureWatcher<Status>(&window);
-    QObject::connect(watcher, &QFutureWatcher<Status>::finished, &window, [&window, watcher, file] {
-        announce(window, watcher->result(), file);
-        watcher->deleteLater();
-    });
-    watcher->setFuture(QtConcurrent::run([record = exchange::JobRecord{session.object(), session.job()},
-                                          form = *form, path] { return writeTables(record, form, path); }));
+    runLong<Status>(
+        window, MainWindow::tr("Working out the tables"),
+        [record = exchange::JobRecord{session.object(), session.job()}, form = *form,
+         path](const std::stop_token& stop) { return writeTables(record, form, path, stop); },
+        [&window, file](const Status& written) { announce(window, written, file); });
 }
 
 } // namespace sealwalk::ui

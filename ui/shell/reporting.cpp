@@ -4,14 +4,13 @@
 #include "ui/render/report_pdf.h"
 #include "ui/session/job_report.h"
 #include "ui/session/job_session.h"
+#include "ui/shell/long_work.h"
 #include "ui/shell/main_window.h"
-#include "ui/widgets/note_line.h"
+#include "ui/shell/proposed_file.h"
 
 #include <QFile>
 #include <QFileDialog>
-#include <QFutureWatcher>
 #include <QLocale>
-#include <QtConcurrent>
 
 namespace sealwalk::ui {
 
@@ -52,21 +51,18 @@ void write(MainWindow& window, const Prepared& prepared, const QString& file)
 void chooseAndReport(MainWindow& window)
 {
     const JobSession& session = window.session();
-    const QString folder = QString::fromStdString(session.historyFile().parent_path().string());
-    const QString file = QFileDialog::getSaveFileName(
-        &window, MainWindow::tr("Report as PDF"),
-        QStringLiteral("%1/job-%2.pdf").arg(folder).arg(session.job().number), MainWindow::tr("PDF (*.pdf)"));
+    const QString file = QFileDialog::getSaveFileName(&window, MainWindow::tr("Report as PDF"),
+                                                      proposedFile(window, QStringLiteral(".pdf")),
+                                                      MainWindow::tr("PDF (*.pdf)"));
     if (file.isEmpty())
         return;
-    window.noteLine().showProgress(MainWindow::tr("Working out the report"), -1.0);
-    auto* watcher = new QFutureWatcher<Prepared>(&window);
-    QObject::connect(watcher, &QFutureWatcher<Prepared>::finished, &window, [&window, watcher, file] {
-        window.noteLine().endProgress();
-        write(window, watcher->result(), file);
-        watcher->deleteLater();
-    });
-    watcher->setFuture(QtConcurrent::run(
-        [history = session.historyFile(), job = session.job().id] { return prepareReport(history, job); }));
+    rememberFolder(window, file);
+    runLong<Prepared>(
+        window, MainWindow::tr("Working out the report"),
+        [history = session.historyFile(), job = session.job().id](const std::stop_token&) {
+            return prepareReport(history, job);
+        },
+        [&window, file](const Prepared& prepared) { write(window, prepared, file); });
 }
 
 } // namespace sealwalk::ui

@@ -153,6 +153,11 @@ void NoteLine::endProgress()
     show(m_now);
 }
 
+bool NoteLine::isWorking() const
+{
+    return !m_bar->isHidden();
+}
+
 void NoteLine::openLastTen()
 {
     auto* list = new QListWidget(window());

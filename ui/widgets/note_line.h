@@ -48,6 +48,7 @@ public:
     /// Long work with a bar and Cancel; share below 0: not known how far.
     void showProgress(const QString& what, double share);
     void endProgress();
+    [[nodiscard]] bool isWorking() const;
 
     [[nodiscard]] const std::deque<Said>& lastTen() const { return m_said; }
     [[nodiscard]] Severity severity() const { return m_now.severity; }

@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Work above a second: away from the window, under a bar with Cancel in the note line.
+#pragma once
+
+#include "ui/shell/main_window.h"
+#include "ui/widgets/note_line.h"
+
+#include <QFutureWatcher>
+#include <QtConcurrent>
+
+#include <functional>
+#include <stop_token>
+#include <utility>
+
+namespace sealwalk::ui {
+
+/// Runs `work` in a thread of its own and gives its answer to `done` in the window's. After Cancel nothing is
+/// given; `work` sees it by its token and leaves nothing behind. One at a time: false when another goes on.
+template <typename Answer>
+bool runLong(MainWindow& window, const QString& what, std::function<Answer(std::stop_token)> work,
+             std::function<void(Answer)> done)
+{
+    NoteLine& line = window.noteLine();
+    if (line.isWorking()) {
+        window.say(Severity::Caution, MainWindow::tr("Something else is still being worked out."),
+                   MainWindow::tr("Wait for it, or cancel it."));
+        return false;
+    }
+    line.showProgress(what, -1.0);
+    auto* watcher = new QFutureWatcher<Answer>(&window);
+    const std::stop_source stop;
+    QObject::connect(&line, &NoteLine::cancelled, watcher, [&window, stop]() mutable {
+        stop.request_stop();
+        window.noteLine().endProgress();
+        window.say(Severity::News, MainWindow::tr("Cancelled; nothing was written."));
+    });
+    QObject::connect(watcher, &QFutureWatcher<Answer>::finished, &window,
+                     [&window, watcher, stop, done = std::move(done)] {
+                         watcher->deleteLater();
+                         if (stop.stop_requested())
+                             return;
+                         window.noteLine().endProgress();
+                         done(watcher->result());
+                     });
+    watcher->setFuture(
+        QtConcurrent::run([work = std::move(work), token = stop.get_token()] { return work(token); }));
+    return true;
+}
+
+} // namespace sealwalk::ui
