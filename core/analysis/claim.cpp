@@ -113,4 +113,13 @@ Claim claimOf(const model::Job& job, std::span<const PointFinding> asLeft, const
     return claim;
 }
 
+std::string approvalStatement(const model::Job& job, std::span<const PointFinding> asLeft,
+                              bool onePersonHistory)
+{
+    std::string text = claimOf(job, asLeft, job.setup.unit).text();
+    if (onePersonHistory)
+        text += " Who tested may approve: this history is set to one person.";
+    return text;
+}
+
 } // namespace sealwalk::analysis

@@ -32,4 +32,9 @@ struct Claim
 /// @param unit  the stable text of the unit figures are written in; an unknown one falls back to mbar l/s
 Claim claimOf(const model::Job& job, std::span<const PointFinding> asLeft, const std::string& unit);
 
+/// What is signed with an approval: the claim in the job's unit, and that one pair of eyes was enough where
+/// the history is set to one person.
+std::string approvalStatement(const model::Job& job, std::span<const PointFinding> asLeft,
+                              bool onePersonHistory);
+
 } // namespace sealwalk::analysis

@@ -52,6 +52,8 @@ struct ReviewEntry
     bool operator==(const ReviewEntry&) const = default;
 };
 
+/// The role of a signature that goes with an approval, whatever else its person does.
+inline constexpr std::string_view kApprovalRole = "reviewer";
 /// The role of a signature that goes with an amendment.
 inline constexpr std::string_view kAmendmentRole = "amendment";
 

@@ -86,10 +86,16 @@ Result<int> HistoryStore::saveSketch(model::JobId job, const model::Sketch& sket
     });
 }
 
-Status HistoryStore::saveSetup(model::JobId job, const model::Setup& setup)
+Status HistoryStore::saveSetup(model::JobId job, const model::Setup& setup,
+                               const std::optional<model::Setup>& before)
 {
     return m_connection->write([&]() -> Status {
         const JobHead head = m_connection->headFor(job, Allowed::WhileOpenForWork);
+        if (before && loadSetup(m_connection->database, head.key) != *before)
+            return fail(ErrorCode::Conflict,
+                        fmt::format("what job {} was set up with was changed in another window meanwhile; "
+                                    "look again",
+                                    head.number));
         deleteSetup(m_connection->database, head.key);
         insertSetup(m_connection->database, head.key, setup);
         refreshSummary(m_connection->database, head.key);
@@ -147,7 +153,8 @@ Status HistoryStore::orderRound(model::JobId job, model::RoundId round,
     });
 }
 
-Status HistoryStore::putRepair(model::JobId job, const model::Repair& repair)
+Status HistoryStore::putRepair(model::JobId job, const model::Repair& repair,
+                               const std::optional<model::Repair>& before)
 {
     return m_connection->write([&]() -> Status {
         SQLite::Database& database = m_connection->database;
@@ -158,6 +165,12 @@ Status HistoryStore::putRepair(model::JobId job, const model::Repair& repair)
         requireAllKnown(database, head, repair.disturbed);
         if (!repair.permanent && (repair.owner.empty() || !repair.due))
             return fail(ErrorCode::BadInput, "a temporary repair needs somebody who owns it and a due date");
+        if (before) {
+            const auto repairs = loadRows<model::Repair>(database, head.key);
+            if (std::find(repairs.begin(), repairs.end(), *before) == repairs.end())
+                return fail(ErrorCode::Conflict,
+                            "this repair was changed in another window meanwhile; look again");
+        }
         if (!updateRow(database, head.key, repair))
             insertRow(database, head.key, repair);
         refreshSummary(database, head.key);

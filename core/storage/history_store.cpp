@@ -75,13 +75,17 @@ Status HistoryStore::addObject(const model::TestObject& object)
     });
 }
 
-Status HistoryStore::changeObject(const model::TestObject& object)
+Status HistoryStore::changeObject(const model::TestObject& object,
+                                  const std::optional<model::TestObject>& before)
 {
     return m_connection->write([&]() -> Status {
         if (object.name.empty())
             return fail(ErrorCode::BadInput, "the test object has no name; give it one");
         SQLite::Database& database = m_connection->database;
         const std::int64_t key = m_connection->objectKey(object.id);
+        if (before && loadObject(database, key) != *before)
+            return fail(ErrorCode::Conflict,
+                        before->name + " was changed in another window meanwhile; look again");
         {
             SQLite::Statement update(database, "UPDATE object SET " +
                                                    joined(columnNames<model::TestObject>(), " = ?") +
@@ -133,6 +137,16 @@ Result<model::Job> HistoryStore::job(model::JobId id) const
 {
     return m_connection->read(
         [&]() -> Result<model::Job> { return loadJob(m_connection->database, m_connection->head(id).key); });
+}
+
+Result<JobLook> HistoryStore::look(model::JobId id) const
+{
+    return m_connection->read([&]() -> Result<JobLook> {
+        SQLite::Database& database = m_connection->database;
+        const JobHead head = m_connection->head(id);
+        return JobLook{loadObject(database, head.object), loadJob(database, head.key), m_connection->mark(),
+                       m_connection->others()};
+    });
 }
 
 Result<model::JobId> HistoryStore::findJob(const std::string& numberOrUuid) const

@@ -72,6 +72,15 @@ struct NamedTrace
 /// Counts every change another connection may have made, cheap to ask ten times a second.
 using ChangeMark = std::int64_t;
 
+/// One moment of a job: the whole record with its object, and the marks of that very moment.
+struct JobLook
+{
+    model::TestObject object;
+    model::Job job;
+    ChangeMark mark = 0;   ///< as changeMark() would have answered
+    ChangeMark others = 0; ///< as othersMark() would have answered
+};
+
 /// One connection to one history file. Not for use from two threads; open one per thread.
 /// Every call that writes is one durable transaction; on failure the file is as it was.
 /// A signed job refuses every change with ErrorCode::NotAllowed, except remarks, answers and amendments. A
@@ -111,9 +120,14 @@ public:
     /// Of all jobs on the object, the oldest first.
     [[nodiscard]] Result<std::vector<OpenRepair>> openTemporaryRepairs(model::ObjectId object) const;
     Status addObject(const model::TestObject& object);
-    Status changeObject(const model::TestObject& object);
+    /// @param before  what the change was made to; ErrorCode::Conflict when the stored object is another by
+    /// now
+    Status changeObject(const model::TestObject& object,
+                        const std::optional<model::TestObject>& before = std::nullopt);
     /// The whole record of one job.
     [[nodiscard]] Result<model::Job> job(model::JobId id) const;
+    /// The same with its object and the marks that belong to it, in one look at the file.
+    [[nodiscard]] Result<JobLook> look(model::JobId id) const;
     /// By number ("118") or UUID.
     [[nodiscard]] Result<model::JobId> findJob(const std::string& numberOrUuid) const;
     /// A new open job on `object`, with the sketch of its latest job (or an empty one) and the object's
@@ -129,11 +143,16 @@ public:
     // What is edited while a job is open. `expectedRevision` guards against two windows drawing at once:
     // ErrorCode::Conflict when the stored sketch's revision differs; on success it is one higher.
     Result<int> saveSketch(model::JobId job, const model::Sketch& sketch, int expectedRevision);
-    Status saveSetup(model::JobId job, const model::Setup& setup);
+    /// @param before  as for changeObject()
+    Status saveSetup(model::JobId job, const model::Setup& setup,
+                     const std::optional<model::Setup>& before = std::nullopt);
     Result<model::Round> addRound(model::JobId job, const model::Round& round); ///< number is given
     Status closeRound(model::JobId job, model::RoundId round, const Timestamp& at);
     Status orderRound(model::JobId job, model::RoundId round, const std::vector<model::PointId>& points);
-    Status putRepair(model::JobId job, const model::Repair& repair); ///< new, or changed
+    /// New, or changed.
+    /// @param before  as for changeObject(); none for a new one
+    Status putRepair(model::JobId job, const model::Repair& repair,
+                     const std::optional<model::Repair>& before = std::nullopt);
 
     // What is only ever added. A round or point unknown to the job is ErrorCode::NotFound.
     /// The sequence is given. `trace` is stored with it, under the name `reading.trace`: both or neither.

@@ -12,13 +12,10 @@ namespace sealwalk::transfer {
 
 Result<exchange::JobRecord> loadRecord(const storage::HistoryStore& store, model::JobId id)
 {
-    Result<model::Job> job = store.job(id);
-    if (!job)
-        return fail(job.error());
-    Result<model::TestObject> object = store.object(job->object);
-    if (!object)
-        return fail(object.error());
-    return exchange::JobRecord{std::move(*object), std::move(*job)};
+    auto look = store.look(id); // one look: nobody changes the object between the two
+    if (!look)
+        return fail(look.error());
+    return exchange::JobRecord{std::move(look->object), std::move(look->job)};
 }
 
 std::vector<model::Picture> loadPictures(const storage::HistoryStore& store, const model::Job& job,

@@ -167,7 +167,7 @@ void HistoryPage::editObject(model::ObjectId id)
     ObjectDialog dialog(*object, this);
     if (dialog.exec() != QDialog::Accepted)
         return;
-    if (const Status changed = m_session.changeObject(dialog.object()); !changed)
+    if (const Status changed = m_session.changeObject(*object, dialog.object()); !changed)
         emit failed(changed.error());
 }
 

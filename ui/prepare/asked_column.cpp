@@ -111,7 +111,7 @@ void AskedColumn::buildLimits(QVBoxLayout& column)
     connect(m_wanted, &QuantityEdit::edited, this, [this](std::optional<double> si) {
         model::TestObject object = m_session.object();
         object.wantedPressure = si ? std::optional(Pressure::fromSi(*si)) : std::nullopt;
-        if (const Status stored = m_session.changeObject(object); !stored)
+        if (const Status stored = m_session.changeObject(m_session.object(), object); !stored)
             emit failed(stored.error());
     });
     column.addWidget(formRow(tr("Base pressure"), {m_wanted, quietLabel(tr("wanted"), this)}, this));

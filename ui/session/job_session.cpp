@@ -106,9 +106,9 @@ Status JobSession::createObject(const model::TestObject& object)
     return afterStoring(history().addObject(made), &JobSession::historyChanged);
 }
 
-Status JobSession::changeObject(const model::TestObject& object)
+Status JobSession::changeObject(const model::TestObject& before, const model::TestObject& object)
 {
-    Status stored = history().changeObject(object);
+    Status stored = lookAgainOnConflict(history().changeObject(object, before));
     if (stored && m_object && m_object->id == object.id)
         m_object = object;
     stored = afterStoring(std::move(stored), &JobSession::setupChanged);
@@ -131,21 +131,18 @@ Result<model::JobId> JobSession::createJob(model::ObjectId object, const std::st
 
 Status JobSession::openJob(model::JobId id)
 {
-    const auto mark = history().othersMark();
-    auto job = history().job(id);
-    if (!job)
-        return fail(job.error());
-    auto object = history().object(job->object);
-    if (!object)
-        return fail(object.error());
-    m_job = std::move(*job);
-    m_object = std::move(*object);
+    auto look = history().look(id);
+    if (!look)
+        return fail(look.error());
+    m_job = std::move(look->job);
+    m_object = std::move(look->object);
+    m_isBehind = false;
     m_leftOpen = transfer::repairsLeftOpen(history(), *m_job);
     m_edits.clear();
     takeReadElsewhere();
     m_selected = {};
     forgetFindings();
-    m_mark = mark.value_or(0);
+    m_mark = look->others;
     // The round goes on where it stopped: the last one opened.
     m_round = m_job->rounds.empty() ? model::RoundId() : m_job->rounds.back().id;
     emit jobChanged();
@@ -199,7 +196,7 @@ Status JobSession::changeSetup(const model::Setup& setup)
     if (setup == m_job->setup)
         return {};
     const auto told = analysis::limitChangeWords(*m_job, setup);
-    Status stored = history().saveSetup(m_job->id, setup);
+    Status stored = lookAgainOnConflict(history().saveSetup(m_job->id, setup, m_job->setup));
     if (stored)
         m_job->setup = setup;
     stored = afterStoring(std::move(stored), &JobSession::setupChanged);
@@ -394,12 +391,12 @@ Result<model::RepairId> JobSession::putRepair(model::Repair repair)
     if (!m_job)
         return noJob();
     giveIdentity(repair, m_logger);
-    Status stored = history().putRepair(m_job->id, repair);
-    if (!stored)
-        return fail(stored.error());
     const model::RepairId id = repair.id;
-    const auto known = std::find_if(m_job->repairs.begin(), m_job->repairs.end(),
-                                    [&](const model::Repair& r) { return r.id == id; });
+    auto known = std::find_if(m_job->repairs.begin(), m_job->repairs.end(),
+                              [&](const model::Repair& r) { return r.id == id; });
+    const auto before = known == m_job->repairs.end() ? std::nullopt : std::optional(*known);
+    if (const Status stored = history().putRepair(m_job->id, repair, before); !stored)
+        return fail(lookAgainOnConflict(stored).error());
     if (known == m_job->repairs.end())
         m_job->repairs.push_back(std::move(repair));
     else
@@ -420,8 +417,7 @@ Status JobSession::addReview(model::ReviewEntry entry)
     if (!stored)
         return stored;
     const model::JobState before = m_job->state;
-    if (const Status reloaded = reloadJob(); !reloaded)
-        return reloaded;
+    reloadAfterOwnStep();
     emit storedOnDisk(Timestamp::now());
     emit recordsChanged();
     if (m_job->state != before) {
@@ -459,35 +455,55 @@ Status JobSession::remark(const std::string& by, const std::string& text, std::o
     return addReview(std::move(entry));
 }
 
-Status JobSession::sign(const model::ReviewEntry& entry, const model::Signature& signature, std::int64_t seen)
+Result<storage::JobLook> JobSession::lookAtWhatIsShown()
 {
     if (!m_job)
         return noJob();
-    Status stored = history().sign(m_job->id, entry, signature, seen);
+    auto look = history().look(m_job->id);
+    if (look && (look->job != *m_job || look->object != *m_object)) {
+        m_isBehind = true;
+        lookForOthers();
+        return fail(ErrorCode::Conflict,
+                    "the job was changed in another window since it was shown here; look again");
+    }
+    return look;
+}
+
+Status JobSession::requireOpen(model::JobId job, const char* done) const
+{
+    if (!m_job || m_job->id != job)
+        return fail(ErrorCode::Conflict, std::string("another job was opened meanwhile; nothing was ") + done +
+                                             ". Open the job again and repeat it");
+    return {};
+}
+
+Status JobSession::sign(model::JobId job, const model::ReviewEntry& entry, const model::Signature& signature,
+                        std::int64_t seen)
+{
+    Status stored = requireOpen(job, "approved").and_then(
+        [&] { return lookAgainOnConflict(history().sign(job, entry, signature, seen)); });
     if (stored)
-        stored = reloadJob();
-    if (!stored)
-        return stored;
+        announceSigned();
+    return stored;
+}
+
+Status JobSession::amend(model::JobId job, const model::ReviewEntry& entry, const model::Signature& signature,
+                         std::int64_t seen)
+{
+    Status stored = requireOpen(job, "added").and_then(
+        [&] { return lookAgainOnConflict(history().amend(job, entry, signature, seen)); });
+    if (stored)
+        announceSigned();
+    return stored;
+}
+
+void JobSession::announceSigned()
+{
+    reloadAfterOwnStep();
     emit storedOnDisk(Timestamp::now());
     emit recordsChanged();
     emit stateChanged();
     emit historyChanged();
-    return {};
-}
-
-Status JobSession::amend(const model::ReviewEntry& entry, const model::Signature& signature,
-                         std::int64_t seen)
-{
-    if (!m_job)
-        return noJob();
-    Status stored = history().amend(m_job->id, entry, signature, seen);
-    if (stored)
-        stored = reloadJob();
-    if (!stored)
-        return stored;
-    emit storedOnDisk(Timestamp::now());
-    emit recordsChanged();
-    return {};
 }
 
 Status JobSession::putPerson(const model::Person& person)
@@ -531,14 +547,31 @@ void JobSession::select(model::PointId point)
 
 Status JobSession::reloadJob()
 {
-    const auto mark = history().othersMark(); // before reading: a commit in between is then seen again
-    auto job = history().job(m_job->id);
-    if (!job)
-        return fail(job.error());
-    m_job = std::move(*job);
+    auto look = history().look(m_job->id);
+    m_isBehind = !look;
+    if (!look)
+        return fail(look.error());
+    m_job = std::move(look->job);
+    m_object = std::move(look->object);
     m_leftOpen = transfer::repairsLeftOpen(history(), *m_job);
-    m_mark = mark.value_or(m_mark);
+    m_mark = look->others;
     return {};
+}
+
+/// The step is on disk whether or not it can be read back at once; when not, the next look does.
+void JobSession::reloadAfterOwnStep()
+{
+    (void)reloadJob();
+}
+
+/// Whoever is told to look again finds the newer record on the screen.
+Status JobSession::lookAgainOnConflict(Status stored)
+{
+    if (!stored && stored.error().code == ErrorCode::Conflict && m_job) {
+        m_isBehind = true;
+        lookForOthers();
+    }
+    return stored;
 }
 
 Status JobSession::afterStoring(Status status, void (JobSession::*changed)())
@@ -555,20 +588,25 @@ Status JobSession::afterStoring(Status status, void (JobSession::*changed)())
 void JobSession::lookForOthers()
 {
     const auto mark = history().othersMark();
-    if (!mark || *mark == m_mark)
+    if (!mark || (*mark == m_mark && !m_isBehind))
         return;
-    m_mark = *mark;
-    emit historyChanged();
-    if (!m_job)
+    if (!m_job) {
+        m_mark = *mark;
+        emit historyChanged();
         return;
+    }
     const model::Job before = *m_job;
-    if (!reloadJob() || *m_job == before)
+    const model::TestObject objectBefore = *m_object;
+    if (!reloadJob())
+        return; // seen again at the next look: the mark stays as it was
+    emit historyChanged();
+    if (*m_job == before && *m_object == objectBefore)
         return;
     if (m_job->sketch != before.sketch) {
         m_edits.clear(); // steps of ours no longer fit a drawing that another window changed
         emit sketchChanged();
     }
-    if (m_job->setup != before.setup)
+    if (m_job->setup != before.setup || *m_object != objectBefore)
         emit setupChanged();
     // Another round, or another's order, is no business of the one that is walked here.
     if (m_round.isNil() && !m_job->rounds.empty())

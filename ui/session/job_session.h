@@ -71,7 +71,8 @@ public:
 
     // Objects and jobs
     Status createObject(const model::TestObject& object); ///< id and date are given when missing
-    Status changeObject(const model::TestObject& object);
+    /// Refused when the stored object is no longer `before`, what the change was made to.
+    Status changeObject(const model::TestObject& before, const model::TestObject& object);
     Result<model::JobId> createJob(model::ObjectId object, const std::string& purpose);
     Status openJob(model::JobId job);
     void closeJob();
@@ -133,12 +134,16 @@ public:
     /// A remark on a point, or the answer to a check of the sign-off list (its word), or both empty.
     Status remark(const std::string& by, const std::string& text, std::optional<model::PointId> point,
                   const std::string& check);
-    /// Stores an approval made elsewhere (Signing) and closes the job; refused when anything was stored since
-    /// `seen`.
-    Status sign(const model::ReviewEntry& entry, const model::Signature& signature, std::int64_t seen);
-    /// Stores an amendment made elsewhere (Signing) on a signed job; refused when anything was stored since
-    /// `seen`.
-    Status amend(const model::ReviewEntry& entry, const model::Signature& signature, std::int64_t seen);
+    /// The open job as it is on disk now. Refused (Conflict) when that is not what is shown here; what is
+    /// shown then follows.
+    Result<storage::JobLook> lookAtWhatIsShown();
+    /// Stores an approval of `job` made elsewhere (Signing) and closes the job; refused when another job is
+    /// open by now, or anything was stored since `seen`.
+    Status sign(model::JobId job, const model::ReviewEntry& entry, const model::Signature& signature,
+                std::int64_t seen);
+    /// The same for an amendment to a signed job.
+    Status amend(model::JobId job, const model::ReviewEntry& entry, const model::Signature& signature,
+                 std::int64_t seen);
     /// Temporary repairs of earlier jobs of the object that nothing has made good yet.
     [[nodiscard]] const std::vector<storage::OpenRepair>& repairsLeftOpen() const { return m_leftOpen; }
     [[nodiscard]] Result<std::vector<model::Person>> people() const;
@@ -169,6 +174,10 @@ signals:
 
 private:
     Status reloadJob();
+    void reloadAfterOwnStep();
+    Status lookAgainOnConflict(Status stored);
+    Status requireOpen(model::JobId job, const char* done) const;
+    void announceSigned();
     Status takeSketchStep(const editing::Edit& edit, void (editing::EditHistory::*remember)(editing::Edit));
     void takeReadElsewhere();
     Status addReview(model::ReviewEntry entry);
@@ -198,6 +207,7 @@ private:
     Findings m_findings;
     std::unique_ptr<NewestWins<Findings>> m_findingsWork;
     std::int64_t m_mark = 0;
+    bool m_isBehind = false; ///< something stored could not be read back yet
     QTimer m_watch;         ///< looks for another window's changes
     QTimer m_findingsTimer; ///< gathers changes of a large job before work starts
 };

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/session/signing.h"
 
+#include "core/analysis/claim.h"
 #include "core/analysis/review_checks.h"
+#include "core/analysis/round_summary.h"
 #include "core/exchange/signing.h"
 #include "core/storage/history_store.h"
 #include "core/transfer/hand_out.h"
@@ -75,7 +77,7 @@ void Signing::finish(const Status& status)
 
 void Signing::createPerson(const model::Person& person, const QString& passphrase)
 {
-    run([this, made = person, secret = passphrase.toStdString()]() mutable -> std::function<Status()> {
+    run([this, made = person, history = m_session.historyFile(), secret = passphrase.toStdString()]() mutable -> std::function<Status()> {
         const auto key = exchange::createKey(secret);
         if (!key)
             return [error = key.error()]() -> Status { return fail(error); };
@@ -85,7 +87,7 @@ void Signing::createPerson(const model::Person& person, const QString& passphras
             made.since = Timestamp::now();
         made.publicKey = key->publicKey.text();
         made.sealedKey = key->text();
-        return [this, made] { return m_session.putPerson(made); };
+        return [this, made, history] { return keep(made, history); };
     });
 }
 
@@ -96,7 +98,7 @@ void Signing::changePassphrase(model::PersonId id, const QString& old, const QSt
         finish(fail(person.error()));
         return;
     }
-    run([this, changed = *person, was = old.toStdString(),
+    run([this, changed = *person, history = m_session.historyFile(), was = old.toStdString(),
          secret = passphrase.toStdString()]() mutable -> std::function<Status()> {
         const auto key =
             exchange::SealedKey::parse(changed.sealedKey).and_then([&](const exchange::SealedKey& sealed) {
@@ -105,11 +107,19 @@ void Signing::changePassphrase(model::PersonId id, const QString& old, const QSt
         if (!key)
             return [error = key.error()]() -> Status { return fail(error); };
         changed.sealedKey = key->text();
-        return [this, changed] { return m_session.putPerson(changed); };
+        return [this, changed, history] { return keep(changed, history); };
     });
 }
 
-void Signing::approve(model::PersonId id, const QString& passphrase, const std::string& statement)
+Status Signing::keep(const model::Person& person, const std::filesystem::path& history)
+{
+    if (!m_session.hasHistory() || m_session.historyFile() != history)
+        return fail(ErrorCode::Conflict,
+                    "another history was opened meanwhile; nothing of " + person.name + " was kept");
+    return m_session.putPerson(person);
+}
+
+void Signing::approve(model::PersonId id, const QString& passphrase)
 {
     const auto person = findPerson(m_session, id);
     if (!person) {
@@ -120,14 +130,18 @@ void Signing::approve(model::PersonId id, const QString& passphrase, const std::
         finish(fail(ErrorCode::NotAllowed, "no job is open"));
         return;
     }
+    if (m_session.isWorkingOut()) {
+        finish(fail(ErrorCode::NotAllowed,
+                    "the findings are still being worked out; wait until they are shown"));
+        return;
+    }
     if (const auto why = analysis::whyNotApprove(m_session.job(), *person, isOnePersonHistory())) {
         finish(fail(ErrorCode::NotAllowed, *why));
         return;
     }
     model::ReviewEntry entry;
     entry.step = model::ReviewStep::Approved;
-    entry.text = statement;
-    seal(*person, passphrase, std::move(entry), person->role, &JobSession::sign);
+    seal(*person, passphrase, std::move(entry), std::string(model::kApprovalRole), &JobSession::sign);
 }
 
 void Signing::amend(model::PersonId id, const QString& passphrase, const std::string& text)
@@ -150,32 +164,39 @@ void Signing::amend(model::PersonId id, const QString& passphrase, const std::st
 void Signing::seal(const model::Person& person, const QString& passphrase, model::ReviewEntry entry,
                    const std::string& role, Store store)
 {
-    const auto names = pictureNames(m_session);
-    const auto mark = m_session.history().changeMark();
-    if (!names || !mark) {
-        finish(fail(!names ? names.error() : mark.error()));
+    auto look = m_session.lookAtWhatIsShown();
+    if (!look) {
+        finish(fail(look.error()));
         return;
     }
-    exchange::JobRecord record{m_session.object(), m_session.job()};
+    const auto names = pictureNames(m_session);
+    if (!names) {
+        finish(fail(names.error()));
+        return;
+    }
     entry.id = model::ReviewId::create();
     entry.by = person.name;
     entry.at = Timestamp::now();
-    const auto seen = exchange::jobDigest(record.object, record.job, *names);
-    if (!seen) {
-        finish(fail(seen.error()));
-        return;
-    }
-    entry.digest = *seen;
-    record.job.review.push_back(entry);
 
-    run([this, record = std::move(record), entry, names = *names, person, role, store,
-         secret = passphrase.toStdString(), mark = *mark]() -> std::function<Status()> {
+    run([this, record = exchange::JobRecord{std::move(look->object), std::move(look->job)}, entry,
+         names = *names, person, role, store, secret = passphrase.toStdString(),
+         mark = look->mark, onePerson = isOnePersonHistory()]() mutable -> std::function<Status()> {
+        const auto seen = exchange::jobDigest(record.object, record.job, names);
+        if (!seen)
+            return [error = seen.error()]() -> Status { return fail(error); };
+        entry.digest = *seen;
+        if (entry.step == model::ReviewStep::Approved)
+            // Of the record that is signed, not of what a window happened to show.
+            entry.text = analysis::approvalStatement(
+                record.job, analysis::summarise(record.job, record.object, analysis::Standing::AsLeft),
+                onePerson);
+        record.job.review.push_back(entry);
         const auto signature = exchange::signJob(record, names, person, secret,
                                                  {.role = role, .statement = entry.text, .at = entry.at});
         if (!signature)
             return [error = signature.error()]() -> Status { return fail(error); };
-        return [this, entry, signature = *signature, mark, store] {
-            return (m_session.*store)(entry, signature, mark);
+        return [this, job = record.job.id, entry, signature = *signature, mark, store] {
+            return (m_session.*store)(job, entry, signature, mark);
         };
     });
 }

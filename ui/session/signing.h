@@ -11,6 +11,7 @@
 #include <QObject>
 #include <QString>
 
+#include <filesystem>
 #include <functional>
 #include <optional>
 
@@ -30,9 +31,10 @@ public:
     void createPerson(const model::Person& person, const QString& passphrase);
     /// The same key under another passphrase.
     void changePassphrase(model::PersonId person, const QString& old, const QString& passphrase);
-    /// Approves the submitted job as it is shown now and closes it. Refused when anything was stored
-    /// meanwhile.
-    void approve(model::PersonId person, const QString& passphrase, const std::string& statement);
+    /// Approves the submitted job as it is shown now, with the statement that follows from it
+    /// (approvalStatement), and closes it. Refused when anything else was stored before or meanwhile, when
+    /// another job is opened meanwhile, and while findings are still being worked out.
+    void approve(model::PersonId person, const QString& passphrase);
     /// Adds a signed amendment to the signed job that is open.
     void amend(model::PersonId person, const QString& passphrase, const std::string& text);
     /// Whether the tester may approve too, because nobody else works in this history.
@@ -49,12 +51,15 @@ signals:
 
 private:
     /// What is done with entry and signature once they are made.
-    using Store = Status (JobSession::*)(const model::ReviewEntry&, const model::Signature&, std::int64_t);
+    using Store = Status (JobSession::*)(model::JobId, const model::ReviewEntry&, const model::Signature&,
+                                         std::int64_t);
     void seal(const model::Person& person, const QString& passphrase, model::ReviewEntry entry,
               const std::string& role, Store store);
     /// Runs `work` off the thread and gives its answer to `store`, whose status is announced.
     void run(std::function<std::function<Status()>()> work);
     void finish(const Status& status);
+    /// Stores `person`, unless another history was opened while the key was made.
+    Status keep(const model::Person& person, const std::filesystem::path& history);
 
     JobSession& m_session;
     QFutureWatcher<std::function<Status()>> m_watcher;

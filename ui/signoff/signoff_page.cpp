@@ -103,7 +103,7 @@ SignoffPage::SignoffPage(JobSession& session, QWidget* parent)
     connect(m_decision, &DecisionBar::personWanted, this, &SignoffPage::addPerson);
     connect(m_decision, &DecisionBar::approveWanted, this,
             [this](model::PersonId person, const QString& passphrase) {
-                m_signing->approve(person, passphrase, m_claim);
+                m_signing->approve(person, passphrase);
             });
     connect(m_signing, &Signing::busyChanged, this, [this] { m_decision->setBusy(m_signing->isBusy()); });
     connect(m_signing, &Signing::finished, this, &SignoffPage::onSigningFinished);
@@ -186,7 +186,8 @@ void SignoffPage::refresh()
         analysis::reviewChecks(m_session.job(), m_session.object(), m_session.asLeft(), options),
         m_session.job().sketch);
     m_decision->setPeople(options.people);
-    m_claim = analysis::claimOf(m_session.job(), m_session.asLeft(), m_session.job().setup.unit).text();
+    m_claim = analysis::approvalStatement(m_session.job(), m_session.asLeft(),
+                                          m_signing->isOnePersonHistory());
     const int row = word.empty() ? 1 : m_checks->rowOf(word);
     m_list->setCurrentIndex(m_checks->index(row < 0 ? 1 : row));
     choose(m_list->currentIndex().row());

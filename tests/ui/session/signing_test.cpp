@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/analysis/claim.h"
 #include "core/storage/history_store.h"
 #include "tests/support/temporary_history.h"
 #include "ui/session/signing.h"
@@ -12,6 +13,11 @@ namespace sealwalk::ui {
 namespace {
 
 constexpr int kPatience = 30000; // the key costs a good part of a second, more under a sanitizer
+
+std::optional<ErrorCode> codeOf(const Status& status)
+{
+    return status ? std::nullopt : std::optional(status.error().code);
+}
 
 class SigningTest : public ::testing::Test
 {
@@ -29,6 +35,11 @@ protected:
         EXPECT_TRUE(
             statusOf([&] { signing.createPerson(person, QStringLiteral("correct horse")); }).has_value());
         reviewer = history.session.people().value().front().id;
+    }
+
+    void settle()
+    {
+        EXPECT_TRUE(QTest::qWaitFor([&] { return !history.session.isWorkingOut(); }, kPatience));
     }
 
     Status statusOf(const std::function<void()>& act)
@@ -55,7 +66,7 @@ TEST_F(SigningTest, ApprovesOnceSubmittedAndLocksTheJob)
 {
     ASSERT_TRUE(history.session.submit("").has_value());
     const Status status =
-        statusOf([&] { signing.approve(reviewer, QStringLiteral("correct horse"), "as tested"); });
+        statusOf([&] { signing.approve(reviewer, QStringLiteral("correct horse")); });
     ASSERT_TRUE(status.has_value()) << status.error().message;
     EXPECT_EQ(history.session.job().state, model::JobState::Signed);
     const auto verification = signing.verify();
@@ -71,7 +82,7 @@ TEST_F(SigningTest, RefusesAWrongPassphraseAndChangesNothing)
 {
     ASSERT_TRUE(history.session.submit("").has_value());
     const Status status =
-        statusOf([&] { signing.approve(reviewer, QStringLiteral("battery staple"), "as tested"); });
+        statusOf([&] { signing.approve(reviewer, QStringLiteral("battery staple")); });
     ASSERT_FALSE(status.has_value());
     EXPECT_EQ(status.error().code, ErrorCode::WrongPassphrase);
     EXPECT_EQ(history.session.job().state, model::JobState::Submitted);
@@ -84,7 +95,7 @@ TEST_F(SigningTest, NobodySignsWhatChangedSinceTheyLooked)
     auto other = storage::HistoryStore::open(history.file(), storage::HistoryStore::Mode::ReadWrite);
     ASSERT_TRUE(other.has_value());
     const Status status = statusOf([&] {
-        signing.approve(reviewer, QStringLiteral("correct horse"), "as tested");
+        signing.approve(reviewer, QStringLiteral("correct horse"));
         model::VoidMark mark{history.session.job().readings.front().id, "drift", "T. Tester",
                              Timestamp::now()};
         ASSERT_TRUE(other->addVoid(history.session.job().id, {mark}).has_value());
@@ -102,10 +113,10 @@ TEST_F(SigningTest, APassphraseCanBeChanged)
                 }).has_value());
     ASSERT_TRUE(history.session.submit("").has_value());
     EXPECT_FALSE(statusOf([&] {
-                     signing.approve(reviewer, QStringLiteral("correct horse"), "as tested");
+                     signing.approve(reviewer, QStringLiteral("correct horse"));
                  }).has_value());
     EXPECT_TRUE(statusOf([&] {
-                    signing.approve(reviewer, QStringLiteral("new passphrase"), "as tested");
+                    signing.approve(reviewer, QStringLiteral("new passphrase"));
                 }).has_value());
 }
 
@@ -115,7 +126,7 @@ TEST_F(SigningTest, AnAmendmentIsSignedItselfAndTheRecordStays)
     EXPECT_FALSE(
         statusOf([&] { signing.amend(reviewer, QStringLiteral("correct horse"), "late"); }).has_value());
     ASSERT_TRUE(statusOf([&] {
-                    signing.approve(reviewer, QStringLiteral("correct horse"), "as tested");
+                    signing.approve(reviewer, QStringLiteral("correct horse"));
                 }).has_value());
     const Status wrong = statusOf([&] { signing.amend(reviewer, QStringLiteral("wrong horse"), "late"); });
     ASSERT_FALSE(wrong.has_value());
@@ -141,6 +152,102 @@ TEST_F(SigningTest, AnAmendmentIsSignedItselfAndTheRecordStays)
     witness.id = model::SignatureId::create();
     witness.role = "witness";
     EXPECT_EQ(history.session.history().addSignature(job.id, witness).error().code, ErrorCode::NotAllowed);
+}
+
+// Regression: the approval of one job closed whichever job was open when the key was.
+TEST_F(SigningTest, ASignatureClosesTheJobItWasMadeForOrNone)
+{
+    JobSession& session = history.session;
+    const model::JobId meant = session.job().id;
+    const auto other = session.createJob(session.object().id, "another");
+    ASSERT_TRUE(other.has_value());
+    ASSERT_TRUE(session.submit("").has_value());
+    ASSERT_TRUE(session.openJob(meant).has_value());
+    ASSERT_TRUE(session.submit("").has_value());
+    settle();
+    const Status status = statusOf([&] {
+        signing.approve(reviewer, QStringLiteral("correct horse"));
+        ASSERT_TRUE(session.openJob(*other).has_value());
+    });
+    EXPECT_EQ(codeOf(status), ErrorCode::Conflict);
+    for (const model::JobId job : {meant, *other}) {
+        const auto stored = session.history().job(job);
+        ASSERT_TRUE(stored.has_value());
+        EXPECT_EQ(stored->state, model::JobState::Submitted);
+        EXPECT_TRUE(stored->signatures.empty());
+    }
+}
+
+// Regression: what another window stored before the approval was inside the guard's mark and outside what
+// was signed: the job was locked with a signature that never held.
+TEST_F(SigningTest, ARecordThatIsBehindIsNotSigned)
+{
+    ASSERT_TRUE(history.session.submit("").has_value());
+    settle();
+    auto other = storage::HistoryStore::open(history.file(), storage::HistoryStore::Mode::ReadWrite);
+    ASSERT_TRUE(other.has_value());
+    model::ReviewEntry remark;
+    remark.id = model::ReviewId::create();
+    remark.by = "A. Other";
+    remark.at = Timestamp::now();
+    remark.text = "look at the flange again";
+    ASSERT_TRUE(other->addReview(history.session.job().id, remark).has_value());
+    const Status late = statusOf([&] { signing.approve(reviewer, QStringLiteral("correct horse")); });
+    EXPECT_EQ(codeOf(late), ErrorCode::Conflict);
+    EXPECT_EQ(history.session.job().state, model::JobState::Submitted);
+    EXPECT_EQ(history.session.job().review.back().text, remark.text) << "what there is to look at is shown";
+    settle();
+    const Status now = statusOf([&] { signing.approve(reviewer, QStringLiteral("correct horse")); });
+    ASSERT_TRUE(now.has_value()) << now.error().message;
+    EXPECT_TRUE(signing.verify().value().ok());
+}
+
+// Regression: the object was read once, when the job was opened, and signed as it was then.
+TEST_F(SigningTest, AnObjectChangedElsewhereIsNotSignedAsItWas)
+{
+    ASSERT_TRUE(history.session.submit("").has_value());
+    settle();
+    auto other = storage::HistoryStore::open(history.file(), storage::HistoryStore::Mode::ReadWrite);
+    ASSERT_TRUE(other.has_value());
+    model::TestObject larger = history.session.object();
+    larger.volume = litres(240.0);
+    ASSERT_TRUE(other->changeObject(larger).has_value());
+    const Status late = statusOf([&] { signing.approve(reviewer, QStringLiteral("correct horse")); });
+    EXPECT_EQ(codeOf(late), ErrorCode::Conflict);
+    EXPECT_EQ(history.session.object(), larger);
+}
+
+// Regression: the statement was that of the findings before the last verdict.
+TEST_F(SigningTest, NothingIsApprovedOnFindingsThatAreStillWorkedOut)
+{
+    model::Judgement over;
+    over.point = history.session.job().sketch.points.front().id;
+    over.round = history.session.job().rounds.front().id;
+    over.finding = "leak";
+    over.verdict = "over";
+    over.reason = "heard it hiss";
+    ASSERT_TRUE(history.session.submit("").has_value());
+    settle();
+    ASSERT_TRUE(history.session.judge(over).has_value());
+    const Status early = statusOf([&] { signing.approve(reviewer, QStringLiteral("correct horse")); });
+    EXPECT_EQ(codeOf(early), ErrorCode::NotAllowed);
+    settle();
+    const Status now = statusOf([&] { signing.approve(reviewer, QStringLiteral("correct horse")); });
+    ASSERT_TRUE(now.has_value()) << now.error().message;
+    EXPECT_EQ(history.session.job().review.back().text,
+              analysis::approvalStatement(history.session.job(), history.session.asLeft(), false));
+}
+
+// Regression: a key made while another history was opened was kept in that one.
+TEST_F(SigningTest, APersonIsKeptInTheHistoryTheyWereAddedTo)
+{
+    const Status status = statusOf([&] {
+        model::Person person;
+        person.name = "L. Ate";
+        signing.createPerson(person, QStringLiteral("correct horse"));
+        history.session.closeHistory();
+    });
+    EXPECT_EQ(codeOf(status), ErrorCode::Conflict);
 }
 
 } // namespace
