@@ -500,10 +500,11 @@ void JudgePage::editRepair(model::RepairId id)
         std::find_if(repairs.begin(), repairs.end(), [&](const model::Repair& r) { return r.id == id; });
     if (known == repairs.end())
         return;
-    RepairDialog dialog(m_session, *known, this);
+    const model::Repair before = *known;
+    RepairDialog dialog(m_session, before, this);
     if (dialog.exec() != QDialog::Accepted)
         return;
-    if (const auto stored = m_session.putRepair(dialog.repair()); !stored)
+    if (const auto stored = m_session.putRepair(dialog.repair(), before); !stored)
         emit failed(stored.error());
 }
 
@@ -517,15 +518,16 @@ void JudgePage::showRepairs()
 
 void JudgePage::judgeByHand()
 {
-    const analysis::PointFinding* finding = chosen();
-    if (finding == nullptr || !m_session.hasJob())
+    if (chosen() == nullptr || !m_session.hasJob())
         return;
-    VerdictDialog dialog(*finding, this);
+    // A copy: while the dialog asks, newer findings may take the place of the list it stands in.
+    const analysis::PointFinding finding = *chosen();
+    VerdictDialog dialog(finding, this);
     if (dialog.exec() != QDialog::Accepted)
         return;
     if (auto judgement = dialog.judgement()) {
         if (const model::Reading* reading =
-                finding->reading ? m_session.job().reading(*finding->reading) : nullptr)
+                finding.reading ? m_session.job().reading(*finding.reading) : nullptr)
             judgement->round = reading->round;
         if (const Status stored = m_session.judge(*judgement); !stored)
             emit failed(stored.error());

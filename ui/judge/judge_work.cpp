@@ -12,7 +12,12 @@ JudgeWork::JudgeWork(JobSession& session, QObject* parent)
         m_figures = std::move(figures);
         emit changed();
     })
-{}
+{
+    connect(&m_session, &JobSession::jobChanged, this, [this] {
+        m_work.drop();
+        m_figures = {};
+    });
+}
 
 void JudgeWork::request(const std::vector<analysis::PointFinding>& findings, analysis::Standing standing,
                         const std::set<model::PointId>& ticked)

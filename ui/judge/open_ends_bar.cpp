@@ -40,6 +40,9 @@ OpenEndsBar::OpenEndsBar(JobSession& session, QWidget* parent)
     : QWidget(parent)
     , m_session(session)
     , m_work([this](std::pair<model::RoundId, analysis::OpenEnds> answer) {
+        // An answer may come after its job was closed or another one opened.
+        if (!m_session.hasJob() || m_session.job().round(answer.first) == nullptr)
+            return;
         m_of = answer.first;
         showEnds(std::move(answer.second));
     })
@@ -63,6 +66,10 @@ OpenEndsBar::OpenEndsBar(JobSession& session, QWidget* parent)
     column->addWidget(m_movedRow);
     connect(m_open, &QPushButton::clicked, this, &OpenEndsBar::openNextRound);
     connect(m_void, &QPushButton::clicked, this, &OpenEndsBar::voidRun);
+    connect(&m_session, &JobSession::jobChanged, this, [this] {
+        m_work.drop();
+        showEnds({});
+    });
     showEnds({});
 }
 

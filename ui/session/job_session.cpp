@@ -386,7 +386,7 @@ Status JobSession::concede(model::Concession concession)
     return afterStoring(std::move(stored), &JobSession::recordsChanged);
 }
 
-Result<model::RepairId> JobSession::putRepair(model::Repair repair)
+Result<model::RepairId> JobSession::putRepair(model::Repair repair, std::optional<model::Repair> before)
 {
     if (!m_job)
         return noJob();
@@ -394,7 +394,8 @@ Result<model::RepairId> JobSession::putRepair(model::Repair repair)
     const model::RepairId id = repair.id;
     auto known = std::find_if(m_job->repairs.begin(), m_job->repairs.end(),
                               [&](const model::Repair& r) { return r.id == id; });
-    const auto before = known == m_job->repairs.end() ? std::nullopt : std::optional(*known);
+    if (!before && known != m_job->repairs.end())
+        before = *known;
     if (const Status stored = history().putRepair(m_job->id, repair, before); !stored)
         return fail(lookAgainOnConflict(stored).error());
     if (known == m_job->repairs.end())

@@ -126,7 +126,10 @@ public:
     [[nodiscard]] bool isWorkingOut() const;
     Status judge(model::Judgement judgement);
     Status concede(model::Concession concession);
-    Result<model::RepairId> putRepair(model::Repair repair);
+    /// @param before  what a dialog began with; none: as it is shown now. Refused when the stored one is
+    /// another
+    Result<model::RepairId> putRepair(model::Repair repair,
+                                      std::optional<model::Repair> before = std::nullopt);
 
     // Review
     Status submit(const std::string& text);

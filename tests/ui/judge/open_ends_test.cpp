@@ -3,7 +3,9 @@
 // voided together.
 #include "tests/support/temporary_history.h"
 #include "ui/judge/judge_page.h"
+#include "ui/judge/judge_work.h"
 #include "ui/judge/open_ends_bar.h"
+#include "ui/judge/verdict_dialog.h"
 #include "ui/judge/void_run_dialog.h"
 #include "ui/render/sheet_view.h"
 
@@ -12,6 +14,7 @@
 #include <QComboBox>
 #include <QDialogButtonBox>
 #include <QLineEdit>
+#include <QPlainTextEdit>
 #include <QPushButton>
 #include <QSignalSpy>
 #include <QTableView>
@@ -142,6 +145,64 @@ TEST_F(OpenEnds, AJobJustOpenedSaysThatItIsWorkedOut)
     EXPECT_EQ(sheet->notice(), QStringLiteral("working out …"));
     EXPECT_TRUE(QTest::qWaitFor([&] { return !history.session.isWorkingOut(); }, kPatience));
     EXPECT_EQ(sheet->notice(), QString());
+}
+
+// Regression: an answer that came after its job was closed asked for the job and stopped the program.
+TEST_F(OpenEnds, AnAnswerAfterTheJobWasClosedIsForgotten)
+{
+    const model::JobId job = history.session.job().id;
+    bar->refresh();
+    history.session.closeJob();
+    EXPECT_TRUE(bar->ends().settle.empty());
+    ASSERT_TRUE(history.session.openJob(job).has_value());
+    const auto other = history.session.createJob(history.session.object().id, "another");
+    ASSERT_TRUE(other.has_value());
+    bar->refresh();
+    QTest::qWait(300); // the answer for the job of before would be here by now
+    EXPECT_TRUE(bar->ends().settle.empty());
+}
+
+// Regression: advice and notes of the job before were shown until those of the new one were worked out.
+TEST_F(OpenEnds, AnotherJobShowsNoBalanceOfTheJobBefore)
+{
+    auto* work = page->findChild<JudgeWork*>();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return work->figures().balance.has_value(); }, kPatience));
+    page->hide();
+    ASSERT_TRUE(history.session.createJob(history.session.object().id, "another").has_value());
+    EXPECT_FALSE(work->figures().balance.has_value());
+}
+
+// Regression: the verdict was filed with a finding that newer ones had taken the place of meanwhile.
+TEST_F(OpenEnds, AVerdictIsOnTheFindingThatWasAskedFor)
+{
+    const model::RoundId round = history.session.job().rounds.front().id;
+    ASSERT_TRUE(QTest::qWaitFor(
+        [&] { return !history.session.isWorkingOut() && table->currentIndex().isValid(); }, kPatience));
+    history.session.select(idOf(3));
+    QTimer::singleShot(0, page.get(), [this] {
+        auto* dialog = page->findChild<VerdictDialog*>();
+        ASSERT_NE(dialog, nullptr);
+        ReadingDraft draft;
+        draft.point = idOf(5);
+        draft.peak = millibarLitresPerSecond(1e-9);
+        ASSERT_TRUE(history.session.store(draft).has_value());
+        ASSERT_TRUE(QTest::qWaitFor([&] { return !history.session.isWorkingOut(); }, kPatience));
+        auto* finding = dialog->findChildren<QComboBox*>().front();
+        finding->setCurrentIndex((finding->currentIndex() + 1) % finding->count());
+        for (QLineEdit* field : dialog->findChildren<QLineEdit*>())
+            field->setText(QStringLiteral("heard it hiss"));
+        for (QPlainTextEdit* field : dialog->findChildren<QPlainTextEdit*>())
+            field->setPlainText(QStringLiteral("heard it hiss"));
+        EXPECT_TRUE(dialog->judgement().has_value());
+        dialog->accept();
+    });
+    QObject::connect(page.get(), &JudgePage::failed, page.get(),
+                     [](const Error& error) { ADD_FAILURE() << error.message; });
+    table->setFocus();
+    QTest::keyClick(table, Qt::Key_J);
+    ASSERT_EQ(history.session.job().judgements.size(), 1U);
+    EXPECT_EQ(history.session.job().judgements.front().point, idOf(3));
+    EXPECT_EQ(history.session.job().judgements.front().round, round);
 }
 
 } // namespace

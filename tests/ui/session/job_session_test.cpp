@@ -4,6 +4,7 @@
 #include "tests/support/temporary_history.h"
 #include "ui/session/job_session.h"
 
+#include <SQLiteCpp/Database.h>
 #include <gtest/gtest.h>
 
 #include <QSignalSpy>
@@ -145,6 +146,85 @@ TEST(JobSession, SaysWhatIsMissingWithoutAJobOrRound)
     EXPECT_FALSE(session.changeSetup({}).has_value());
     TemporaryHistory history;
     EXPECT_EQ(history.session.store({}).error().code, ErrorCode::NotAllowed);
+}
+
+// Regression: the object was written back whole as it had been read when the job was opened.
+TEST(JobSession, DoesNotWriteAnObjectBackOverAnotherWindowsChange)
+{
+    TemporaryHistory history;
+    history.startJob(1);
+    JobSession& session = history.session;
+    JobSession other;
+    ASSERT_TRUE(other.openHistory(history.file(), false).has_value());
+    const model::TestObject was = session.object();
+    model::TestObject larger = was;
+    larger.volume = litres(240.0);
+    ASSERT_TRUE(other.changeObject(was, larger).has_value());
+
+    const QSignalSpy setup(&session, &JobSession::setupChanged);
+    model::TestObject wanted = session.object();
+    wanted.wantedPressure = pascals(1e-4);
+    const Status late = session.changeObject(session.object(), wanted);
+    ASSERT_FALSE(late.has_value());
+    EXPECT_EQ(late.error().code, ErrorCode::Conflict);
+    EXPECT_EQ(session.object(), larger) << "who is told to look again sees what is new";
+    EXPECT_EQ(setup.count(), 1);
+
+    wanted = session.object();
+    wanted.wantedPressure = pascals(1e-4);
+    ASSERT_TRUE(session.changeObject(session.object(), wanted).has_value());
+    EXPECT_EQ(session.history().object(was.id).value(), wanted);
+}
+
+// Regression: set-up and repairs likewise, within the second between two looks.
+TEST(JobSession, DoesNotWriteASetUpOrRepairBackOverAnotherWindowsChange)
+{
+    TemporaryHistory history;
+    history.startJob(1);
+    JobSession& session = history.session;
+    model::Repair repair;
+    repair.points = {pointNumbered(session, 1)};
+    repair.action = "bolts tightened";
+    repair.permanent = true;
+    const auto id = session.putRepair(repair);
+    ASSERT_TRUE(id.has_value()) << id.error().message;
+    JobSession other;
+    ASSERT_TRUE(other.openHistory(history.file(), false).has_value());
+    ASSERT_TRUE(other.openJob(session.job().id).has_value());
+
+    model::Setup theirs = other.job().setup;
+    theirs.detector = "no. 7";
+    ASSERT_TRUE(other.changeSetup(theirs).has_value());
+    model::Setup mine = session.job().setup;
+    mine.purpose = "after the move";
+    const Status late = session.changeSetup(mine);
+    ASSERT_FALSE(late.has_value());
+    EXPECT_EQ(late.error().code, ErrorCode::Conflict);
+    EXPECT_EQ(session.job().setup, theirs);
+
+    const model::Repair began = session.job().repairs.front();
+    model::Repair theirRepair = began;
+    theirRepair.action = "gasket renewed";
+    ASSERT_TRUE(other.putRepair(theirRepair).has_value());
+    model::Repair myRepair = began;
+    myRepair.note = "torque 20 N m";
+    const auto lost = session.putRepair(myRepair, began);
+    ASSERT_FALSE(lost.has_value());
+    EXPECT_EQ(lost.error().code, ErrorCode::Conflict);
+    EXPECT_EQ(session.job().repairs.front().action, "gasket renewed");
+}
+
+// Regression: a step that was on disk was told as failed when only reading it back did not work.
+TEST(JobSession, WhatIsOnDiskIsNotToldAsFailed)
+{
+    TemporaryHistory history;
+    history.startJob(1);
+    SQLite::Database file(history.file().string(), SQLite::OPEN_READWRITE);
+    ASSERT_EQ(file.exec("UPDATE setup SET gas_basis = 'unheard of'"), 1);
+    const Status sent = history.session.submit("please look");
+    ASSERT_TRUE(sent.has_value()) << sent.error().message;
+    ASSERT_EQ(file.exec("UPDATE setup SET gas_basis = 'helium'"), 1);
+    EXPECT_TRUE(QTest::qWaitFor([&] { return history.session.job().state == model::JobState::Submitted; }));
 }
 
 } // namespace
