@@ -2,6 +2,7 @@
 #include "core/analysis/review_checks.h"
 
 #include "core/analysis/review_ground.h"
+#include "core/base/folded.h"
 
 #include <fmt/format.h>
 
@@ -87,12 +88,15 @@ constexpr std::array<Question, 24> kQuestions{{
      detail::sheetsReadable},
 }};
 
-/// The latest words given to a check since the job was last submitted or returned.
+/// The latest words given to a check since the job was last returned: what is sent back is worked on, and
+/// what was said of it then settles nothing of what it has become.
 std::string wordFor(const model::Job& job, std::string_view check)
 {
     std::string word;
     for (const model::ReviewEntry& entry : job.review)
-        if (entry.check == check &&
+        if (entry.step == model::ReviewStep::Returned)
+            word.clear();
+        else if (entry.check == check &&
             (entry.step == model::ReviewStep::Answer || entry.step == model::ReviewStep::Remark))
             word = entry.text;
     return word;
@@ -131,9 +135,18 @@ std::optional<std::string> whyNotApprove(const model::Job& job, const model::Per
         return person.name + " has no signing key yet";
     if (onePersonHistory)
         return std::nullopt;
-    for (const model::Reading& reading : job.readings)
-        if (reading.by == person.name)
-            return person.name + " made readings of this job; somebody else has to approve it";
+    const std::string name = folded(person.name);
+    const auto madeAny = [&](const auto& records) {
+        return std::any_of(records.begin(), records.end(),
+                           [&](const auto& record) { return folded(record.by) == name; });
+    };
+    if (madeAny(job.readings))
+        return person.name + " made readings of this job; somebody else has to approve it";
+    if (madeAny(job.calibrations) || madeAny(job.backgrounds) || madeAny(job.riseTests))
+        return person.name + " made measurements for this job; somebody else has to approve it";
+    for (const model::ReviewEntry& entry : job.review)
+        if (entry.step == model::ReviewStep::Submitted && folded(entry.by) == name)
+            return person.name + " sent this job for review; somebody else has to approve it";
     return std::nullopt;
 }
 

@@ -51,6 +51,7 @@ struct ReviewOptions
     std::vector<model::Person> people;    ///< of the history, for qualifications
     std::optional<model::Job> lastJob;    ///< the latest earlier job of the object
     std::optional<int> grownSinceLastJob; ///< points that leak more than then; none: not compared
+    bool isComparing = false; ///< whether there is a last job, and what has grown, is still worked out
     Timestamp now;                        ///< for due dates
 };
 

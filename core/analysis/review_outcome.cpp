@@ -134,6 +134,8 @@ Answer balanceMet(const ReviewGround& ground)
 
 Answer comparedWithLast(const ReviewGround& ground)
 {
+    if (ground.options.isComparing)
+        return {CheckState::Stops, "Still being compared."};
     if (!ground.options.lastJob)
         return {CheckState::InOrder, "There is no earlier job."};
     if (!ground.options.grownSinceLastJob)

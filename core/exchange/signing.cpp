@@ -13,6 +13,14 @@
 
 namespace sealwalk::exchange {
 
+bool isLongEnough(std::string_view passphrase)
+{
+    const auto continues = [](char c) { return (static_cast<unsigned char>(c) & 0xC0U) == 0x80U; };
+    const auto characters = std::count_if(passphrase.begin(), passphrase.end(),
+                                          [&](char c) { return !continues(c); });
+    return static_cast<std::size_t>(characters) >= kShortestPassphrase;
+}
+
 namespace {
 
 constexpr std::string_view kKeyFormat = "sealwalk-key-1";
@@ -88,7 +96,7 @@ Status openSeed(Seed& into, const SealedKey& key, std::string_view passphrase)
 
 Result<SealedKey> sealSeed(const Seed& seed, std::string_view passphrase, const GuessCost& cost)
 {
-    if (passphrase.size() < kShortestPassphrase)
+    if (!isLongEnough(passphrase))
         return fail(
             ErrorCode::BadInput,
             fmt::format("the passphrase is too short; use at least {} characters", kShortestPassphrase));

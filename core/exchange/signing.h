@@ -61,7 +61,10 @@ struct SealedKey
     static Result<SealedKey> parse(std::string_view text);
 };
 
-inline constexpr std::size_t kShortestPassphrase = 8; ///< bytes
+inline constexpr std::size_t kShortestPassphrase = 8; ///< characters
+
+/// Whether a passphrase has so many characters, counted as people see them typed: UTF-8 code points.
+bool isLongEnough(std::string_view passphrase);
 
 /// A new random key under `passphrase`. Refused: shorter than kShortestPassphrase. Takes the time and memory
 /// of one guess; MachineFailed when that memory is not there.

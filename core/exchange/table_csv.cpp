@@ -3,13 +3,18 @@
 
 namespace sealwalk::exchange {
 
+std::string neverFormula(std::string text)
+{
+    if (!text.empty() && std::string_view("=+-@\t\r").find(text.front()) != std::string_view::npos)
+        text.insert(text.begin(), '\'');
+    return text;
+}
+
 namespace {
 
 std::string field(const std::string& text)
 {
-    std::string safe = text;
-    if (!safe.empty() && std::string_view("=+-@\t\r").find(safe.front()) != std::string_view::npos)
-        safe.insert(safe.begin(), '\'');
+    const std::string safe = neverFormula(text);
     if (safe.find_first_of(",\"\r\n") == std::string::npos)
         return safe;
     std::string quoted = "\"";

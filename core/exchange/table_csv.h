@@ -8,9 +8,12 @@
 
 namespace sealwalk::exchange {
 
-/// One heading line, then the rows; notes and highlights stay out. Text that a spreadsheet would run as a
-/// formula (it starts with = + - @, tab or carriage return) gets an apostrophe in front; numbers are never
-/// touched.
+/// Text that no spreadsheet takes for a formula: an apostrophe goes in front of = + - @, tab and carriage
+/// return.
+std::string neverFormula(std::string text);
+
+/// One heading line, then the rows; notes and highlights stay out. Text is never a formula
+/// (neverFormula); numbers are never touched.
 Result<std::string> csvOf(const Table& table);
 
 } // namespace sealwalk::exchange

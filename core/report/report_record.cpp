@@ -203,14 +203,18 @@ Section signatureSection(const Ground& ground)
                            [&](const SignatureLine& line) { return line.role == role; });
     };
     if (!has("tester")) {
-        std::string names;
+        std::vector<std::string> known;
         for (const model::Reading& reading : job.readings)
-            if (!reading.by.empty() && names.find(reading.by) == std::string::npos)
-                names += (names.empty() ? "" : ", ") + reading.by;
+            if (!reading.by.empty() && std::find(known.begin(), known.end(), reading.by) == known.end())
+                known.push_back(reading.by);
+        const std::string names = fmt::format("{}", fmt::join(known, ", "));
         block.lines.insert(block.lines.begin(),
                            {"tester", names.empty() ? "not recorded" : names, "as logged with the readings"});
     }
-    if (!has("reviewer"))
+    // Approvals were once signed in whatever role their person has: technician, both.
+    if (std::all_of(job.signatures.begin(), job.signatures.end(), [](const model::Signature& s) {
+            return s.role == "tester" || s.role == "witness" || s.role == model::kAmendmentRole;
+        }))
         block.lines.push_back({"reviewer", "not yet", ""});
     if (!has("witness"))
         block.lines.push_back({"witness", "none", ""});

@@ -2,6 +2,7 @@
 // What a HistoryStore holds: the open database, and the frame every call runs in.
 #pragma once
 
+#include "core/base/folded.h"
 #include "core/storage/history_store.h"
 #include "core/storage/row_access.h"
 
@@ -91,7 +92,5 @@ void insertPicture(SQLite::Database& database, const model::Picture& picture);
 
 /// Makes anew what lists and searches need of the job.
 void refreshSummary(SQLite::Database& database, JobKey key);
-/// Lower case for the alphabets the trade writes in: Latin, Greek, Cyrillic.
-std::string folded(std::string_view text);
 
 } // namespace sealwalk::storage

@@ -2,6 +2,7 @@
 #include "ui/judge/judge_page.h"
 
 #include "core/analysis/repair_progress.h"
+#include "core/exchange/table_csv.h"
 #include "core/report/bars.h"
 #include "core/report/shown_unit.h"
 #include "ui/judge/because_panel.h"
@@ -52,6 +53,14 @@ report::MapScale scaleOf(const JobSession& session)
     return report::mapOf(session.job(), session.object(), session.job().sketch.sheets.front().id, {},
                          mapOptions(session))
         .scale;
+}
+
+/// One cell of what a spreadsheet is given: names come from job files of anybody.
+QString pastedAsText(QString cell)
+{
+    for (const QChar mark : {QLatin1Char('\t'), QLatin1Char('\n'), QLatin1Char('\r')})
+        cell.replace(mark, QLatin1Char(' '));
+    return QString::fromStdString(exchange::neverFormula(cell.toStdString()));
 }
 
 /// The core's phrases as sentences: capital first, full stop last.
@@ -547,7 +556,7 @@ void JudgePage::copyRows() const
     for (const QModelIndex& row : m_table->selectionModel()->selectedRows()) {
         QStringList cells;
         for (int column = 0; column < FindingsModel::RepairColumn; ++column)
-            cells << row.siblingAtColumn(column).data().toString();
+            cells << pastedAsText(row.siblingAtColumn(column).data().toString());
         lines << cells.join(QLatin1Char('\t'));
     }
     QApplication::clipboard()->setText(lines.join(QLatin1Char('\n')));

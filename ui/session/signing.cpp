@@ -75,9 +75,11 @@ void Signing::finish(const Status& status)
     emit finished(status ? std::nullopt : std::optional(status.error()));
 }
 
-void Signing::createPerson(const model::Person& person, const QString& passphrase)
+void Signing::createPerson(const model::Person& person, const QString& passphrase,
+                           std::optional<bool> onePersonHistory)
 {
-    run([this, made = person, history = m_session.historyFile(), secret = passphrase.toStdString()]() mutable -> std::function<Status()> {
+    run([this, made = person, history = m_session.historyFile(), onePersonHistory,
+         secret = passphrase.toStdString()]() mutable -> std::function<Status()> {
         const auto key = exchange::createKey(secret);
         if (!key)
             return [error = key.error()]() -> Status { return fail(error); };
@@ -87,7 +89,11 @@ void Signing::createPerson(const model::Person& person, const QString& passphras
             made.since = Timestamp::now();
         made.publicKey = key->publicKey.text();
         made.sealedKey = key->text();
-        return [this, made, history] { return keep(made, history); };
+        return [this, made, history, onePersonHistory] {
+            return keep(made, history).and_then([&] {
+                return onePersonHistory ? setOnePersonHistory(*onePersonHistory) : Status();
+            });
+        };
     });
 }
 

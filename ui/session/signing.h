@@ -28,7 +28,9 @@ public:
     ~Signing() override;
 
     /// Gives a person of this history a key under `passphrase`; finished() tells how it went.
-    void createPerson(const model::Person& person, const QString& passphrase);
+    /// @param onePersonHistory  set with the person, or not at all; none: stays as it is
+    void createPerson(const model::Person& person, const QString& passphrase,
+                      std::optional<bool> onePersonHistory = std::nullopt);
     /// The same key under another passphrase.
     void changePassphrase(model::PersonId person, const QString& old, const QString& passphrase);
     /// Approves the submitted job as it is shown now, with the statement that follows from it

@@ -52,7 +52,7 @@ AmendmentDialog::AmendmentDialog(JobSession& session, Signing& signing, QWidget*
     connect(m_text, &QPlainTextEdit::textChanged, this, &AmendmentDialog::refresh);
     connect(m_passphrase, &QLineEdit::textChanged, this, &AmendmentDialog::refresh);
     connect(m_buttons, &QDialogButtonBox::accepted, this, &AmendmentDialog::seal);
-    connect(m_buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+    connect(m_buttons, &QDialogButtonBox::rejected, this, &AmendmentDialog::reject);
     connect(&m_signing, &Signing::busyChanged, this, &AmendmentDialog::refresh);
     connect(&m_signing, &Signing::finished, this, &AmendmentDialog::onFinished);
     if (m_person->count() == 0)
@@ -66,6 +66,14 @@ void AmendmentDialog::refresh()
     m_buttons->button(QDialogButtonBox::Ok)
         ->setEnabled(!busy && m_person->count() > 0 && !m_passphrase->text().isEmpty() &&
                      !m_text->toPlainText().trimmed().isEmpty());
+    // What is being sealed is stored when it is done; there is no way back from here.
+    m_buttons->button(QDialogButtonBox::Cancel)->setEnabled(!busy);
+}
+
+void AmendmentDialog::reject()
+{
+    if (!m_signing.isBusy())
+        QDialog::reject();
 }
 
 void AmendmentDialog::seal()

@@ -27,6 +27,8 @@ public:
     /// For the signed job that is open; closes itself when the amendment is on disk.
     AmendmentDialog(JobSession& session, Signing& signing, QWidget* parent = nullptr);
 
+    void reject() override;
+
 private:
     void refresh();
     void seal();

@@ -91,7 +91,7 @@ DecisionBar::DecisionBar(QWidget* parent)
     connect(m_submit, &QPushButton::clicked, this,
             [this] { emit submitWanted(m_remarks->toPlainText().trimmed()); });
     connect(m_sendBack, &QPushButton::clicked, this,
-            [this] { emit sendBackWanted(m_person->currentText(), m_remarks->toPlainText().trimmed()); });
+            [this] { emit sendBackWanted(m_remarks->toPlainText().trimmed()); });
     connect(m_addPerson, &QPushButton::clicked, this, &DecisionBar::personWanted);
     const auto approve = [this] {
         const auto id = model::PersonId::parse(m_person->currentData().toString().toStdString());

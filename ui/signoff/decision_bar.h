@@ -41,7 +41,7 @@ public:
 
 signals:
     void submitWanted(const QString& text);
-    void sendBackWanted(const QString& by, const QString& remark);
+    void sendBackWanted(const QString& remark);
     void approveWanted(sealwalk::model::PersonId person, const QString& passphrase);
     void personWanted(); ///< add somebody who signs
 

@@ -95,7 +95,6 @@ EvidencePanel::EvidencePanel(JobSession& session, QWidget* parent)
         const QString text = m_word->text().trimmed();
         if (text.isEmpty() || m_check.isEmpty())
             return;
-        m_word->clear();
         emit wordGiven(m_check, text, m_point);
     };
     connect(m_add, &QPushButton::clicked, this, give);
@@ -106,6 +105,7 @@ EvidencePanel::EvidencePanel(JobSession& session, QWidget* parent)
 
 void EvidencePanel::setCheck(const analysis::ReviewCheck* check)
 {
+    const QString before = m_check;
     m_check = check == nullptr
                   ? QString()
                   : QString::fromUtf8(check->word.data(), static_cast<qsizetype>(check->word.size()));
@@ -120,7 +120,18 @@ void EvidencePanel::setCheck(const analysis::ReviewCheck* check)
     m_place = check == nullptr ? analysis::CheckPlace::Judge : check->place;
     m_jump->setText(placeWord(m_place));
     m_jump->setEnabled(check != nullptr);
-    showPoint(check == nullptr || check->points.empty() ? model::PointId() : check->points.front());
+    // Asked anew after somebody stored something: the point that was clicked stays, a word may be on its way.
+    const bool staysOn = m_check == before && m_session.hasJob() &&
+                         m_session.job().sketch.point(m_point) != nullptr;
+    showPoint(check == nullptr           ? model::PointId()
+              : staysOn                  ? m_point
+              : check->points.empty()    ? model::PointId()
+                                         : check->points.front());
+}
+
+void EvidencePanel::clearWord()
+{
+    m_word->clear();
 }
 
 void EvidencePanel::focusRemark()

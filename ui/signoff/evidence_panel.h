@@ -26,6 +26,8 @@ public:
     explicit EvidencePanel(JobSession& session, QWidget* parent = nullptr);
     void setCheck(const analysis::ReviewCheck* check);
     void focusRemark();
+    /// The word typed is on disk.
+    void clearWord();
     [[nodiscard]] QPushButton& jumpButton() const { return *m_jump; }
 
 signals:

@@ -60,11 +60,10 @@ PersonDialog::PersonDialog(bool onePersonHistory, QWidget* parent)
 
 void PersonDialog::refresh()
 {
-    const auto bytes = static_cast<std::size_t>(m_passphrase->text().toUtf8().size());
     QString complaint;
     if (m_name->text().trimmed().isEmpty())
         complaint = tr("A name is needed.");
-    else if (bytes < exchange::kShortestPassphrase)
+    else if (!exchange::isLongEnough(m_passphrase->text().toStdString()))
         complaint = tr("The passphrase needs at least %n characters.", nullptr,
                        static_cast<int>(exchange::kShortestPassphrase));
     else if (m_passphrase->text() != m_again->text())

@@ -129,23 +129,27 @@ SignoffPage::SignoffPage(JobSession& session, QWidget* parent)
         m_tabs->bringUp(m_evidence);
         m_evidence->focusRemark();
     });
+    connect(&m_session, &JobSession::findingsChanged, this, [this] {
+        if (isVisible())
+            compareWithLast(); // before the questions are asked: until then they say that it is under way
+    });
+    connect(&m_session, &JobSession::workingOut, this, [this] {
+        if (isVisible())
+            refreshDecision();
+    });
     for (const auto signal : {&JobSession::findingsChanged, &JobSession::recordsChanged,
                               &JobSession::setupChanged, &JobSession::stateChanged, &JobSession::jobChanged})
         connect(&m_session, signal, this, [this] {
             if (isVisible())
                 refresh();
         });
-    connect(&m_session, &JobSession::findingsChanged, this, [this] {
-        if (isVisible())
-            compareWithLast();
-    });
 }
 
 void SignoffPage::showEvent(QShowEvent* event)
 {
     QWidget::showEvent(event);
-    refresh();
     compareWithLast();
+    refresh();
     m_list->setFocus();
 }
 
@@ -181,6 +185,7 @@ void SignoffPage::refresh()
         options.lastJob = m_last.job;
         options.grownSinceLastJob = m_last.grown;
     }
+    options.isComparing = m_last.comparedTo != m_session.job().id || m_lastWork.isBusy();
     options.now = Timestamp::now();
     m_checks->setChecks(
         analysis::reviewChecks(m_session.job(), m_session.object(), m_session.asLeft(), options),
@@ -204,10 +209,12 @@ void SignoffPage::refreshDecision()
     DecisionBar::Shown shown;
     if (m_session.hasJob()) {
         shown.state = m_session.job().state;
-        shown.ready = m_checks->isReady();
+        const bool workingOut = m_session.isWorkingOut();
+        shown.ready = m_checks->isReady() && !workingOut;
         const int stops = m_checks->count(analysis::CheckState::Stops);
         const int words = m_checks->openWords();
-        shown.verdict = stops > 0   ? tr("Cannot be signed yet: %n stop(s) open", nullptr, stops)
+        shown.verdict = workingOut  ? tr("Findings are being worked out …")
+                        : stops > 0   ? tr("Cannot be signed yet: %n stop(s) open", nullptr, stops)
                         : words > 0 ? tr("%n question(s) want a word", nullptr, words)
                                     : tr("Ready to be signed");
         shown.claim = tr("Statement so far: “%1”").arg(QString::fromStdString(m_claim));
@@ -263,6 +270,7 @@ void SignoffPage::giveWord(const QString& check, const QString& text, model::Poi
         emit failed(stored.error());
         return;
     }
+    m_evidence->clearWord();
     // One answer leads to the next question that wants one; the hands stay where they are.
     const int next = m_checks->nextOpenRow(m_checks->rowOf(check.toStdString()));
     if (next >= 0) {
@@ -284,22 +292,22 @@ void SignoffPage::submit(const QString& text)
                        tr("Sent for review. Nothing can be added until it is returned or signed."));
 }
 
-void SignoffPage::sendBack(const QString& by, const QString& remark)
+void SignoffPage::sendBack(const QString& remark)
 {
     if (remark.isEmpty()) {
         emit noteRequested(Severity::Caution,
                            tr("Say in the remarks what is to be done; a job goes back with a reason."));
         return;
     }
-    const Status stored = m_session.sendBack(
-        by.isEmpty() ? m_session.logger().toStdString() : by.toStdString(), remark.toStdString());
+    // No passphrase vouches for a name chosen in a list: it is the one at this window who sends it back.
+    const Status stored = m_session.sendBack(m_session.logger().toStdString(), remark.toStdString());
     if (!stored) {
         emit failed(stored.error());
         return;
     }
     m_decision->clearAfterSuccess();
     m_list->setFocus();
-    emit noteRequested(Severity::News, tr("Sent back with your remarks."));
+    emit noteRequested(Severity::News, tr("Sent back by %1 with the remarks.").arg(m_session.logger()));
 }
 
 void SignoffPage::addPerson()
@@ -307,9 +315,7 @@ void SignoffPage::addPerson()
     PersonDialog dialog(m_signing->isOnePersonHistory(), this);
     if (dialog.exec() != QDialog::Accepted)
         return;
-    if (const Status kept = m_signing->setOnePersonHistory(dialog.onePersonHistory()); !kept)
-        emit failed(kept.error());
-    m_signing->createPerson(dialog.person(), dialog.passphrase());
+    m_signing->createPerson(dialog.person(), dialog.passphrase(), dialog.onePersonHistory());
 }
 
 void SignoffPage::amend()

@@ -46,7 +46,7 @@ private:
     void jump(analysis::CheckPlace place, model::PointId point);
     void giveWord(const QString& check, const QString& text, model::PointId point);
     void submit(const QString& text);
-    void sendBack(const QString& by, const QString& remark);
+    void sendBack(const QString& remark);
     void addPerson();
     void onSigningFinished(const std::optional<Error>& problem);
 
