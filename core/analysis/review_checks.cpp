@@ -97,7 +97,7 @@ std::string wordFor(const model::Job& job, std::string_view check)
         if (entry.step == model::ReviewStep::Returned)
             word.clear();
         else if (entry.check == check &&
-            (entry.step == model::ReviewStep::Answer || entry.step == model::ReviewStep::Remark))
+                 (entry.step == model::ReviewStep::Answer || entry.step == model::ReviewStep::Remark))
             word = entry.text;
     return word;
 }

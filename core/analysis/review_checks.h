@@ -52,7 +52,7 @@ struct ReviewOptions
     std::optional<model::Job> lastJob;    ///< the latest earlier job of the object
     std::optional<int> grownSinceLastJob; ///< points that leak more than then; none: not compared
     bool isComparing = false; ///< whether there is a last job, and what has grown, is still worked out
-    Timestamp now;                        ///< for due dates
+    Timestamp now;            ///< for due dates
 };
 
 /// All 24, in order of number. The questions follow common practice of reviewers; no standard lists them.

@@ -16,8 +16,8 @@ namespace sealwalk::exchange {
 bool isLongEnough(std::string_view passphrase)
 {
     const auto continues = [](char c) { return (static_cast<unsigned char>(c) & 0xC0U) == 0x80U; };
-    const auto characters = std::count_if(passphrase.begin(), passphrase.end(),
-                                          [&](char c) { return !continues(c); });
+    const auto characters =
+        std::count_if(passphrase.begin(), passphrase.end(), [&](char c) { return !continues(c); });
     return static_cast<std::size_t>(characters) >= kShortestPassphrase;
 }
 

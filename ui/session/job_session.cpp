@@ -473,16 +473,17 @@ Result<storage::JobLook> JobSession::lookAtWhatIsShown()
 Status JobSession::requireOpen(model::JobId job, const char* done) const
 {
     if (!m_job || m_job->id != job)
-        return fail(ErrorCode::Conflict, std::string("another job was opened meanwhile; nothing was ") + done +
-                                             ". Open the job again and repeat it");
+        return fail(ErrorCode::Conflict, std::string("another job was opened meanwhile; nothing was ") +
+                                             done + ". Open the job again and repeat it");
     return {};
 }
 
 Status JobSession::sign(model::JobId job, const model::ReviewEntry& entry, const model::Signature& signature,
                         std::int64_t seen)
 {
-    Status stored = requireOpen(job, "approved").and_then(
-        [&] { return lookAgainOnConflict(history().sign(job, entry, signature, seen)); });
+    Status stored = requireOpen(job, "approved").and_then([&] {
+        return lookAgainOnConflict(history().sign(job, entry, signature, seen));
+    });
     if (stored)
         announceSigned();
     return stored;
@@ -491,8 +492,9 @@ Status JobSession::sign(model::JobId job, const model::ReviewEntry& entry, const
 Status JobSession::amend(model::JobId job, const model::ReviewEntry& entry, const model::Signature& signature,
                          std::int64_t seen)
 {
-    Status stored = requireOpen(job, "added").and_then(
-        [&] { return lookAgainOnConflict(history().amend(job, entry, signature, seen)); });
+    Status stored = requireOpen(job, "added").and_then([&] {
+        return lookAgainOnConflict(history().amend(job, entry, signature, seen));
+    });
     if (stored)
         announceSigned();
     return stored;

@@ -211,8 +211,8 @@ private:
     std::unique_ptr<NewestWins<Findings>> m_findingsWork;
     std::int64_t m_mark = 0;
     bool m_isBehind = false; ///< something stored could not be read back yet
-    QTimer m_watch;         ///< looks for another window's changes
-    QTimer m_findingsTimer; ///< gathers changes of a large job before work starts
+    QTimer m_watch;          ///< looks for another window's changes
+    QTimer m_findingsTimer;  ///< gathers changes of a large job before work starts
 };
 
 } // namespace sealwalk::ui

@@ -185,8 +185,8 @@ void Signing::seal(const model::Person& person, const QString& passphrase, model
     entry.at = Timestamp::now();
 
     run([this, record = exchange::JobRecord{std::move(look->object), std::move(look->job)}, entry,
-         names = *names, person, role, store, secret = passphrase.toStdString(),
-         mark = look->mark, onePerson = isOnePersonHistory()]() mutable -> std::function<Status()> {
+         names = *names, person, role, store, secret = passphrase.toStdString(), mark = look->mark,
+         onePerson = isOnePersonHistory()]() mutable -> std::function<Status()> {
         const auto seen = exchange::jobDigest(record.object, record.job, names);
         if (!seen)
             return [error = seen.error()]() -> Status { return fail(error); };

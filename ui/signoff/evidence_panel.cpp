@@ -121,12 +121,12 @@ void EvidencePanel::setCheck(const analysis::ReviewCheck* check)
     m_jump->setText(placeWord(m_place));
     m_jump->setEnabled(check != nullptr);
     // Asked anew after somebody stored something: the point that was clicked stays, a word may be on its way.
-    const bool staysOn = m_check == before && m_session.hasJob() &&
-                         m_session.job().sketch.point(m_point) != nullptr;
-    showPoint(check == nullptr           ? model::PointId()
-              : staysOn                  ? m_point
-              : check->points.empty()    ? model::PointId()
-                                         : check->points.front());
+    const bool staysOn =
+        m_check == before && m_session.hasJob() && m_session.job().sketch.point(m_point) != nullptr;
+    showPoint(check == nullptr        ? model::PointId()
+              : staysOn               ? m_point
+              : check->points.empty() ? model::PointId()
+                                      : check->points.front());
 }
 
 void EvidencePanel::clearWord()

@@ -191,8 +191,8 @@ void SignoffPage::refresh()
         analysis::reviewChecks(m_session.job(), m_session.object(), m_session.asLeft(), options),
         m_session.job().sketch);
     m_decision->setPeople(options.people);
-    m_claim = analysis::approvalStatement(m_session.job(), m_session.asLeft(),
-                                          m_signing->isOnePersonHistory());
+    m_claim =
+        analysis::approvalStatement(m_session.job(), m_session.asLeft(), m_signing->isOnePersonHistory());
     const int row = word.empty() ? 1 : m_checks->rowOf(word);
     m_list->setCurrentIndex(m_checks->index(row < 0 ? 1 : row));
     choose(m_list->currentIndex().row());
@@ -214,7 +214,7 @@ void SignoffPage::refreshDecision()
         const int stops = m_checks->count(analysis::CheckState::Stops);
         const int words = m_checks->openWords();
         shown.verdict = workingOut  ? tr("Findings are being worked out …")
-                        : stops > 0   ? tr("Cannot be signed yet: %n stop(s) open", nullptr, stops)
+                        : stops > 0 ? tr("Cannot be signed yet: %n stop(s) open", nullptr, stops)
                         : words > 0 ? tr("%n question(s) want a word", nullptr, words)
                                     : tr("Ready to be signed");
         shown.claim = tr("Statement so far: “%1”").arg(QString::fromStdString(m_claim));

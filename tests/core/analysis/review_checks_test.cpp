@@ -281,5 +281,69 @@ TEST(ReviewChecks, TheSetUpIsSprayedFirstOrItIsSaid)
     EXPECT_EQ(check(job, "kinds").state, CheckState::InOrder);
 }
 
+// Regression: a word once given settled its question for ever.
+TEST(ReviewChecks, AWordDoesNotOutliveTheJobBeingSentBack)
+{
+    model::Job job = goodJob();
+    job.setup.dried = false;
+    ASSERT_EQ(check(job, "dry").state, CheckState::NeedsWord);
+    const auto turn = [&](model::ReviewStep step, const char* word) {
+        model::ReviewEntry entry;
+        entry.step = step;
+        entry.check = word;
+        entry.text = "dried overnight";
+        job.review.push_back(entry);
+    };
+    turn(model::ReviewStep::Remark, "dry");
+    turn(model::ReviewStep::Submitted, "");
+    EXPECT_TRUE(check(job, "dry").isSettled()) << "the tester's words go with the job";
+    turn(model::ReviewStep::Returned, "");
+    EXPECT_FALSE(check(job, "dry").isSettled());
+    turn(model::ReviewStep::Answer, "dry");
+    EXPECT_TRUE(check(job, "dry").isSettled());
+}
+
+// Regression: until it was looked for, "there is no earlier job" was in order.
+TEST(ReviewChecks, StopWhileTheLastJobIsStillLookedFor)
+{
+    ReviewOptions with = options();
+    with.isComparing = true;
+    EXPECT_EQ(check(goodJob(), "comparison", with).state, CheckState::Stops);
+}
+
+// Regression: only readings counted, and "anna" was another person than "Anna".
+TEST(ReviewChecks, WhoHadAHandInTheMeasurementDoesNotApprove)
+{
+    model::Person person;
+    person.name = "\xc3\x84nne Beck"; // Änne
+    person.publicKey = "key";
+    const std::string typed = "\xc3\xa4nne beck";
+    EXPECT_EQ(whyNotApprove(goodJob(), person, false), std::nullopt);
+    const auto refused = [&](auto change) {
+        model::Job job = goodJob();
+        change(job);
+        EXPECT_EQ(whyNotApprove(job, person, true), std::nullopt) << "one person keeps the history";
+        return whyNotApprove(job, person, false).has_value();
+    };
+    EXPECT_TRUE(refused([&](model::Job& job) { job.readings.front().by = typed; }));
+    EXPECT_TRUE(refused([&](model::Job& job) { job.calibrations.front().by = typed; }));
+    EXPECT_TRUE(refused([&](model::Job& job) {
+        model::ReviewEntry sent;
+        sent.step = model::ReviewStep::Submitted;
+        sent.by = typed;
+        job.review.push_back(sent);
+    }));
+}
+
+// Regression: that one pair of eyes was enough stood nowhere in what was signed.
+TEST(Claim, SaysThatTheHistoryIsSetToOnePerson)
+{
+    const model::Job job = goodJob();
+    const auto left = summarise(job, object(), Standing::AsLeft);
+    const std::string two = approvalStatement(job, left, false);
+    EXPECT_EQ(two, claimOf(job, left, job.setup.unit).text());
+    EXPECT_THAT(approvalStatement(job, left, true), HasSubstr("set to one person"));
+}
+
 } // namespace
 } // namespace sealwalk::analysis

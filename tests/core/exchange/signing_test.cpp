@@ -130,6 +130,12 @@ TEST(Signing, AShortPassphraseIsRefused)
 {
     EXPECT_EQ(createKey("1234567", GuessCost::minimum()).error().code, ErrorCode::BadInput);
     EXPECT_TRUE(createKey("12345678", GuessCost::minimum()).has_value());
+    // Regression: bytes were counted, so four umlauts were enough.
+    EXPECT_FALSE(isLongEnough("\xc3\xa4\xc3\xa4\xc3\xa4\xc3\xa4"));
+    EXPECT_FALSE(isLongEnough("\xc3\xa4\xc3\xa4\xc3\xa4\xc3\xa4"
+                              "123"));
+    EXPECT_TRUE(isLongEnough("\xc3\xa4\xc3\xa4\xc3\xa4\xc3\xa4"
+                             "1234"));
 }
 
 TEST(Signing, TwoKeysUnderOnePassphraseShareNothing)

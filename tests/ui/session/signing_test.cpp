@@ -65,8 +65,7 @@ protected:
 TEST_F(SigningTest, ApprovesOnceSubmittedAndLocksTheJob)
 {
     ASSERT_TRUE(history.session.submit("").has_value());
-    const Status status =
-        statusOf([&] { signing.approve(reviewer, QStringLiteral("correct horse")); });
+    const Status status = statusOf([&] { signing.approve(reviewer, QStringLiteral("correct horse")); });
     ASSERT_TRUE(status.has_value()) << status.error().message;
     EXPECT_EQ(history.session.job().state, model::JobState::Signed);
     const auto verification = signing.verify();
@@ -81,8 +80,7 @@ TEST_F(SigningTest, ApprovesOnceSubmittedAndLocksTheJob)
 TEST_F(SigningTest, RefusesAWrongPassphraseAndChangesNothing)
 {
     ASSERT_TRUE(history.session.submit("").has_value());
-    const Status status =
-        statusOf([&] { signing.approve(reviewer, QStringLiteral("battery staple")); });
+    const Status status = statusOf([&] { signing.approve(reviewer, QStringLiteral("battery staple")); });
     ASSERT_FALSE(status.has_value());
     EXPECT_EQ(status.error().code, ErrorCode::WrongPassphrase);
     EXPECT_EQ(history.session.job().state, model::JobState::Submitted);
@@ -112,12 +110,8 @@ TEST_F(SigningTest, APassphraseCanBeChanged)
                                              QStringLiteral("new passphrase"));
                 }).has_value());
     ASSERT_TRUE(history.session.submit("").has_value());
-    EXPECT_FALSE(statusOf([&] {
-                     signing.approve(reviewer, QStringLiteral("correct horse"));
-                 }).has_value());
-    EXPECT_TRUE(statusOf([&] {
-                    signing.approve(reviewer, QStringLiteral("new passphrase"));
-                }).has_value());
+    EXPECT_FALSE(statusOf([&] { signing.approve(reviewer, QStringLiteral("correct horse")); }).has_value());
+    EXPECT_TRUE(statusOf([&] { signing.approve(reviewer, QStringLiteral("new passphrase")); }).has_value());
 }
 
 TEST_F(SigningTest, AnAmendmentIsSignedItselfAndTheRecordStays)
@@ -125,9 +119,7 @@ TEST_F(SigningTest, AnAmendmentIsSignedItselfAndTheRecordStays)
     ASSERT_TRUE(history.session.submit("").has_value());
     EXPECT_FALSE(
         statusOf([&] { signing.amend(reviewer, QStringLiteral("correct horse"), "late"); }).has_value());
-    ASSERT_TRUE(statusOf([&] {
-                    signing.approve(reviewer, QStringLiteral("correct horse"));
-                }).has_value());
+    ASSERT_TRUE(statusOf([&] { signing.approve(reviewer, QStringLiteral("correct horse")); }).has_value());
     const Status wrong = statusOf([&] { signing.amend(reviewer, QStringLiteral("wrong horse"), "late"); });
     ASSERT_FALSE(wrong.has_value());
     EXPECT_EQ(wrong.error().code, ErrorCode::WrongPassphrase);

@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The review from submission to signature, through the real widgets.
 #include "tests/support/temporary_history.h"
+#include "ui/render/sheet_view.h"
+#include "ui/signoff/amendment_dialog.h"
 #include "ui/signoff/checks_model.h"
+#include "ui/signoff/evidence_panel.h"
 #include "ui/signoff/person_dialog.h"
 #include "ui/signoff/signoff_page.h"
 
@@ -9,12 +12,15 @@
 
 #include <QAbstractItemModelTester>
 #include <QDialogButtonBox>
+#include <QLabel>
 #include <QLineEdit>
 #include <QListView>
 #include <QPlainTextEdit>
 #include <QPushButton>
 #include <QSignalSpy>
 #include <QTest>
+
+#include <algorithm>
 
 namespace sealwalk::ui {
 namespace {
@@ -84,6 +90,94 @@ TEST_F(Signoff, GoesBackOnlyWithARemark)
     EXPECT_EQ(history.session.job().state, model::JobState::Returned);
 }
 
+// Regression: it was sent back in the name of whoever stood first in the list of reviewers, unasked.
+TEST_F(Signoff, IsSentBackByWhoeverIsAtTheWindow)
+{
+    model::Person reviewer;
+    reviewer.id = model::PersonId::create();
+    reviewer.name = "A. First";
+    reviewer.publicKey = "key";
+    ASSERT_TRUE(history.session.putPerson(reviewer).has_value());
+    find<QPushButton>("submit")->click();
+    find<QPlainTextEdit>("reviewRemarks")->setPlainText(QStringLiteral("calibrate afterwards"));
+    find<QPushButton>("sendBack")->click();
+    EXPECT_EQ(history.session.job().review.back().step, model::ReviewStep::Returned);
+    EXPECT_EQ(history.session.job().review.back().by, "T. Tester");
+}
+
+// Regression: the decision went by findings of before while newer ones were on their way.
+TEST_F(Signoff, SaysThatFindingsAreStillWorkedOut)
+{
+    ReadingDraft draft;
+    draft.point = history.session.job().sketch.points.front().id;
+    draft.peak = millibarLitresPerSecond(3e-9);
+    ASSERT_TRUE(history.session.store(draft).has_value());
+    const auto says = [&] {
+        const auto labels = page->findChildren<QLabel*>();
+        return std::any_of(labels.begin(), labels.end(), [](const QLabel* label) {
+            return label->text().contains(QStringLiteral("being worked out"));
+        });
+    };
+    EXPECT_TRUE(says());
+    EXPECT_TRUE(QTest::qWaitFor([&] { return !says(); }));
+}
+
+// Regression: the field was emptied before the word was on disk.
+TEST_F(Signoff, AWordStaysInItsFieldUntilItIsOnDisk)
+{
+    analysis::ReviewCheck check;
+    check.word = "dry";
+    EvidencePanel panel(history.session);
+    panel.setCheck(&check);
+    auto* field = panel.findChild<QLineEdit*>(QStringLiteral("reviewWord"));
+    field->setText(QStringLiteral("dried overnight"));
+    QTest::keyClick(field, Qt::Key_Return);
+    EXPECT_EQ(field->text(), QStringLiteral("dried overnight"));
+    panel.clearWord();
+    EXPECT_TRUE(field->text().isEmpty());
+}
+
+// Regression: another window's reading put the first point of the question in place of the one clicked.
+TEST_F(Signoff, AWordIsOnThePointThatWasClicked)
+{
+    tests::TemporaryHistory three;
+    three.startJob(3);
+    const auto& points = three.session.job().sketch.points;
+    analysis::ReviewCheck check;
+    check.word = "coverage";
+    check.points = {points[0].id, points[1].id};
+    EvidencePanel panel(three.session);
+    panel.setCheck(&check);
+    emit panel.findChild<render::SheetView*>()->pointClicked(points[1].id);
+    panel.setCheck(&check); // asked anew after something was stored
+    const QSignalSpy given(&panel, &EvidencePanel::wordGiven);
+    auto* field = panel.findChild<QLineEdit*>(QStringLiteral("reviewWord"));
+    field->setText(QStringLiteral("behind the lagging"));
+    QTest::keyClick(field, Qt::Key_Return);
+    ASSERT_EQ(given.count(), 1);
+    EXPECT_EQ(given.front().at(2).value<model::PointId>(), points[1].id);
+    check.word = "whole";
+    panel.setCheck(&check);
+    QTest::keyClick(field, Qt::Key_Return);
+    EXPECT_EQ(given.back().at(2).value<model::PointId>(), points[0].id) << "another question, its own point";
+}
+
+// Regression: Cancel closed the dialog, and the amendment was stored all the same.
+TEST_F(Signoff, AnAmendmentBeingSealedCannotBeCancelled)
+{
+    Signing signing(history.session);
+    AmendmentDialog dialog(history.session, signing);
+    dialog.show();
+    model::Person person;
+    person.name = "S. Visor";
+    signing.createPerson(person, QStringLiteral("correct horse")); // any work on a key
+    ASSERT_TRUE(signing.isBusy());
+    EXPECT_FALSE(dialog.findChild<QDialogButtonBox*>()->button(QDialogButtonBox::Cancel)->isEnabled());
+    QTest::keyClick(&dialog, Qt::Key_Escape);
+    EXPECT_TRUE(dialog.isVisible());
+    EXPECT_TRUE(QTest::qWaitFor([&] { return !signing.isBusy(); }, 30000));
+}
+
 TEST_F(Signoff, CannotBeApprovedWhileSomethingStops)
 {
     find<QPushButton>("submit")->click();
@@ -96,11 +190,13 @@ TEST_F(Signoff, APersonNeedsANameAndTheSamePassphraseTwice)
     PersonDialog dialog(false);
     auto* ok = dialog.findChild<QDialogButtonBox*>()->button(QDialogButtonBox::Ok);
     const auto type = [&](const char* field, const char* text) {
-        dialog.findChild<QLineEdit*>(QString::fromLatin1(field))->setText(QString::fromLatin1(text));
+        dialog.findChild<QLineEdit*>(QString::fromLatin1(field))->setText(QString::fromUtf8(text));
     };
     type("personName", "S. Visor");
     type("newPassphrase", "short");
     type("newPassphraseAgain", "short");
+    EXPECT_FALSE(ok->isEnabled());
+    type("newPassphrase", "\xc3\xa4\xc3\xa4\xc3\xa4\xc3\xa4");
     EXPECT_FALSE(ok->isEnabled());
     type("newPassphrase", "long enough");
     EXPECT_FALSE(ok->isEnabled());
