@@ -5394,6 +5394,10 @@
         </translation>
     </message>
     <message>
+        <source>Findings are being worked out …</source>
+        <translation>Befunde werden berechnet …</translation>
+    </message>
+    <message>
         <source>Ready to be signed</source>
         <translation>Bereit zur Unterschrift</translation>
     </message>
@@ -5424,8 +5428,8 @@ Fingerabdruck %2 …</translation>
         <translation>In den Bemerkungen sagen, was zu tun ist; zurück geht es mit Grund.</translation>
     </message>
     <message>
-        <source>Sent back with your remarks.</source>
-        <translation>Mit Ihren Bemerkungen zurückgegeben.</translation>
+        <source>Sent back by %1 with the remarks.</source>
+        <translation>Von %1 mit den Bemerkungen zurückgegeben.</translation>
     </message>
     <message>
         <source>Approved and locked.</source>
