@@ -12,6 +12,7 @@
 #include <algorithm>
 #include <cmath>
 #include <memory>
+#include <thread>
 
 namespace sealwalk::cli {
 namespace {
@@ -34,14 +35,17 @@ struct Side
     std::vector<analysis::PointFinding> findings;
 };
 
-Result<Side> loadSide(const storage::HistoryStore& store, const std::string& job, analysis::Standing standing)
+Result<Side> loadSide(const storage::HistoryStore& store, const std::string& job)
 {
     auto record = loadJob(store, job);
     if (!record)
         return fail(record.error());
-    Side side{std::move(*record), {}};
+    return Side{std::move(*record), {}};
+}
+
+void summarise(Side& side, analysis::Standing standing)
+{
     side.findings = analysis::summarise(side.record.job, side.record.object, standing);
-    return side;
 }
 
 nlohmann::ordered_json numberOrNull(const std::optional<double>& number)
@@ -130,12 +134,17 @@ Result<Verdict> answerCompare(const Arguments& arguments, const Console& console
     const auto store = openHistory(console, storage::HistoryStore::Mode::ReadOnly);
     if (!store)
         return fail(store.error());
-    const auto then = loadSide(*store, arguments.then, standing);
+    auto then = loadSide(*store, arguments.then);
     if (!then)
         return fail(then.error());
-    const auto now = loadSide(*store, arguments.now, standing);
+    auto now = loadSide(*store, arguments.now);
     if (!now)
         return fail(now.error());
+    {
+        // The two jobs know nothing of each other, and finding the sources is what takes the time.
+        const std::jthread helper([&] { summarise(*then, standing); });
+        summarise(*now, standing);
+    }
     const auto comparison = analysis::compare({&then->record.job.sketch, then->findings},
                                               {&now->record.job.sketch, now->findings});
     nlohmann::ordered_json document;

@@ -104,8 +104,9 @@ TEST(Sources, HoldTheBarsOnOtherPhysics)
     EXPECT_LT(all.missedShare(), maxima.missedShare());
 }
 
-// Property: the bars where they were set, at about a fifth to a third of the plain claims false. The rates of
-// a probe that swings past its points are too low on average, so the error is asked of the other two only.
+// Property: near the bars, in workshops where a quarter to two fifths of the plain claims are false. They are
+// read from findings_table, over many more surveys. The rates of a probe that swings past its points are too
+// low on average, so the error is asked of the other two only.
 TEST(Sources, HoldTheBarsInTheWorkshops)
 {
     std::cout << tests::scoreHeader() << '\n';
