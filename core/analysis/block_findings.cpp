@@ -136,9 +136,7 @@ LeakRate upperBound(const Work& work, std::size_t point)
 
 void claim(SourceFinding& finding, const std::vector<PossibleRate>& rates)
 {
-    // The law has a long upper side, and the likeliest value lies below its middle.
-    constexpr double kBest = 0.45;
-    finding.rate = LeakRate::fromSi(std::exp(quantileOf(rates, kBest)));
+    finding.rate = LeakRate::fromSi(std::exp(quantileOf(rates, 0.5)));
     finding.low = LeakRate::fromSi(std::exp(quantileOf(rates, 0.025)));
     finding.high = LeakRate::fromSi(std::exp(quantileOf(rates, 0.975)));
 }

@@ -92,19 +92,13 @@ private:
     }
 
     /// A probe that passed too fast or too far off shows too little, never too much: a longer side upwards.
-    /// Now and then it passes so badly that most of the leak is lost.
     static void addRate(PointPosterior& point, double weight, double logRate, double spread)
     {
-        struct Passing
-        {
-            double share;
-            double loss;
-            double lossSpread;
-        };
-        constexpr std::array<Passing, 3> kPassings{{{0.74, 0.0, 0.0}, {0.2, 0.45, 0.35}, {0.06, 1.1, 0.5}}};
-        for (const Passing& passing : kPassings)
-            point.rates.push_back(
-                {passing.share * weight, logRate + passing.loss, std::hypot(spread, passing.lossSpread)});
+        constexpr double kPassedBadly = 0.2;
+        constexpr double kLoss = 0.45;
+        constexpr double kLossSpread = 0.35;
+        point.rates.push_back({(1.0 - kPassedBadly) * weight, logRate, spread});
+        point.rates.push_back({kPassedBadly * weight, logRate + kLoss, std::hypot(spread, kLossSpread)});
     }
 
     bool holds(const Hypothesis& so, std::size_t point) const
