@@ -4,6 +4,7 @@
 
 #include "core/base/folded.h"
 #include "core/storage/history_store.h"
+#include "core/storage/own_files.h"
 #include "core/storage/row_access.h"
 
 #include <SQLiteCpp/Database.h>
@@ -35,6 +36,7 @@ struct HistoryStore::Connection
 {
     std::filesystem::path file;
     Mode mode = Mode::ReadWrite;
+    OwnFile own; ///< outlives the database
     mutable SQLite::Database database;
 
     /// One transaction that is on disk when this answers without an error.

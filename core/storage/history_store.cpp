@@ -23,10 +23,12 @@ Result<HistoryStore> HistoryStore::open(const std::filesystem::path& file, Mode 
     OpeningOptions options;
     options.mode = mode;
     options.patience = patience;
+    const std::lock_guard lookingAndOpening(openingMutex());
     Result<SQLite::Database> database = openDatabase(file, options);
     if (!database)
         return fail(database.error());
-    return HistoryStore(std::unique_ptr<Connection>(new Connection{file, mode, std::move(*database)}));
+    return HistoryStore(
+        std::unique_ptr<Connection>(new Connection{file, mode, OwnFile(file), std::move(*database)}));
 }
 
 const std::filesystem::path& HistoryStore::file() const

@@ -2,6 +2,7 @@
 #include "core/storage/opening.h"
 
 #include "core/storage/file_head.h"
+#include "core/storage/own_files.h"
 #include "core/storage/sqlite_errors.h"
 
 #include <SQLiteCpp/Statement.h>
@@ -58,6 +59,12 @@ bool mayWriteWithFolder(const fs::path& file)
     return mayWrite(file) && mayWrite(folderOf(file));
 }
 
+[[noreturn]] void refuseToWrite(const fs::path& file)
+{
+    refuse(ErrorCode::ReadOnly, file,
+           "may not be written; give the file and its folder write permission, or open it to read only");
+}
+
 /// What can be known without SQLite. `fresh` is set when a new history is to be made.
 void lookAt(const fs::path& file, const OpeningOptions& options, bool& fresh)
 {
@@ -77,6 +84,11 @@ void lookAt(const fs::path& file, const OpeningOptions& options, bool& fresh)
         refuse(ErrorCode::BadInput, file, "is a folder; name the history file in it");
     if (!fs::is_regular_file(status))
         refuse(ErrorCode::BadInput, file, "is not an ordinary file; name a history file");
+    if (isOwnFile(file)) { // looked at when it was opened first, and not to be opened past SQLite again
+        if (options.mode != Mode::ReadOnly && !mayWriteWithFolder(file))
+            refuseToWrite(file);
+        return;
+    }
     const Result<FileHead> head = readFileHead(file);
     if (!head)
         throw Refusal(head.error());
@@ -108,8 +120,7 @@ void lookAt(const fs::path& file, const OpeningOptions& options, bool& fresh)
                fmt::format("is cut short: {} of {} bytes are there; go back to its last backup", head->size,
                            head->promised));
     if (options.mode != Mode::ReadOnly && !mayWriteWithFolder(file))
-        refuse(ErrorCode::ReadOnly, file,
-               "may not be written; give the file and its folder write permission, or open it to read only");
+        refuseToWrite(file);
 }
 
 void makeFolders(const fs::path& file)

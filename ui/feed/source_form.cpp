@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/feed/source_form.h"
 
+#include "ui/widgets/choose_file.h"
 #include "ui/widgets/heading.h"
 
 #include <QComboBox>
 #include <QDoubleSpinBox>
-#include <QFileDialog>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
@@ -128,7 +128,7 @@ QWidget* SourceForm::withBrowse(QLineEdit* field, const QString& title)
 {
     auto* browse = new QPushButton(tr("&Choose …"), field->parentWidget());
     connect(browse, &QPushButton::clicked, this, [this, field, title] {
-        if (const QString name = QFileDialog::getOpenFileName(this, title); !name.isEmpty())
+        if (const QString name = chooseFileToOpen(this, title); !name.isEmpty())
             field->setText(name);
     });
     return browse;

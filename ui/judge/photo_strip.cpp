@@ -4,12 +4,12 @@
 #include "ui/render/picture_file.h"
 #include "ui/render/theme.h"
 #include "ui/session/job_session.h"
+#include "ui/widgets/choose_file.h"
 
 #include <QApplication>
 #include <QBuffer>
 #include <QClipboard>
 #include <QDialog>
-#include <QFileDialog>
 #include <QFutureWatcher>
 #include <QHBoxLayout>
 #include <QKeyEvent>
@@ -110,9 +110,9 @@ std::vector<std::string> PhotoStrip::photos() const
 
 void PhotoStrip::choose()
 {
-    addFiles(QFileDialog::getOpenFileNames(
-        this, tr("Photos"), {},
-        tr("Pictures (*.png *.jpg *.jpeg *.bmp *.gif *.tif *.tiff *.webp *.svg *.pdf)")));
+    addFiles(
+        chooseFilesToOpen(this, tr("Photos"), {},
+                          tr("Pictures (*.png *.jpg *.jpeg *.bmp *.gif *.tif *.tiff *.webp *.svg *.pdf)")));
 }
 
 void PhotoStrip::addFiles(const QStringList& files)

@@ -5,13 +5,13 @@
 #include "core/exchange/background_file.h"
 #include "ui/prepare/shown.h"
 #include "ui/widgets/below_field.h"
+#include "ui/widgets/choose_file.h"
 #include "ui/widgets/heading.h"
 #include "ui/widgets/number_display.h"
 #include "ui/widgets/quantity_edit.h"
 
 #include <QDialogButtonBox>
 #include <QFile>
-#include <QFileDialog>
 #include <QFileInfo>
 #include <QLabel>
 #include <QPlainTextEdit>
@@ -100,8 +100,8 @@ void BackgroundDialog::read()
 
 void BackgroundDialog::takeFile()
 {
-    const QString name = QFileDialog::getOpenFileName(this, tr("A watched background"), {},
-                                                      tr("Text (*.csv *.txt);;All files (*)"));
+    const QString name =
+        chooseFileToOpen(this, tr("A watched background"), {}, tr("Text (*.csv *.txt);;All files (*)"));
     if (name.isEmpty())
         return;
     QFile file(name);

@@ -4,13 +4,13 @@
 #include "core/exchange/rise_file.h"
 #include "ui/prepare/shown.h"
 #include "ui/widgets/below_field.h"
+#include "ui/widgets/choose_file.h"
 #include "ui/widgets/heading.h"
 #include "ui/widgets/quantity_edit.h"
 
 #include <QComboBox>
 #include <QDialogButtonBox>
 #include <QFile>
-#include <QFileDialog>
 #include <QFileInfo>
 #include <QLabel>
 #include <QLineEdit>
@@ -108,8 +108,8 @@ void RiseDialog::read()
 
 void RiseDialog::takeFile()
 {
-    const QString name = QFileDialog::getOpenFileName(this, tr("A pressure-rise record"), {},
-                                                      tr("Records (*.csv *.txt);;All files (*)"));
+    const QString name =
+        chooseFileToOpen(this, tr("A pressure-rise record"), {}, tr("Records (*.csv *.txt);;All files (*)"));
     if (name.isEmpty())
         return;
     QFile file(name);

@@ -14,10 +14,10 @@
 #include "ui/shell/long_work.h"
 #include "ui/shell/main_window.h"
 #include "ui/shell/proposed_file.h"
+#include "ui/widgets/choose_file.h"
 #include "ui/widgets/note_line.h"
 
 #include <QFile>
-#include <QFileDialog>
 
 #include <algorithm>
 
@@ -104,7 +104,7 @@ void announce(MainWindow& window, const Status& written, const QString& file)
 void chooseAndExport(MainWindow& window)
 {
     const JobSession& session = window.session();
-    const QString file = QFileDialog::getSaveFileName(
+    const QString file = chooseFileToWrite(
         &window, MainWindow::tr("Export a table or a map"), proposedFile(window, QStringLiteral(".csv")),
         MainWindow::tr("Table (*.csv);;Workbook (*.xlsx);;Map, scalable (*.svg);;Map, picture (*.png)"));
     if (file.isEmpty())

@@ -9,12 +9,12 @@
 #include "ui/shell/main_window.h"
 #include "ui/shell/temporary_repairs.h"
 #include "ui/sketch/sketch_page.h"
+#include "ui/widgets/choose_file.h"
 #include "ui/widgets/note_line.h"
 
 #include <QApplication>
 #include <QCoreApplication>
 #include <QFile>
-#include <QFileDialog>
 
 #include <filesystem>
 
@@ -106,7 +106,7 @@ void chooseAndPack(MainWindow& window)
     const QString proposed =
         folderOf(window) + QStringLiteral("/job-%1.sealjob").arg(window.session().job().number);
     const QString file =
-        QFileDialog::getSaveFileName(&window, tr("Write a job file"), proposed, tr("Job files (*.sealjob)"));
+        chooseFileToWrite(&window, tr("Write a job file"), proposed, tr("Job files (*.sealjob)"));
     if (file.isEmpty())
         return;
     if (const Status written = writeJobFile(window.session(), pathOf(file)); !written)
@@ -142,8 +142,8 @@ void openDemo(MainWindow& window)
 void startFromPicture(MainWindow& window)
 {
     auto* sketch = qobject_cast<SketchPage*>(window.page(Stage::Sketch));
-    const QString file = QFileDialog::getOpenFileName(&window, tr("A photo or drawing"), {},
-                                                      tr("Pictures (*.png *.jpg *.jpeg *.svg *.pdf)"));
+    const QString file = chooseFileToOpen(&window, tr("A photo or drawing"), {},
+                                          tr("Pictures (*.png *.jpg *.jpeg *.svg *.pdf)"));
     if (file.isEmpty() || sketch == nullptr)
         return;
     window.session().closeJob();
@@ -166,16 +166,16 @@ void openAtStart(MainWindow& window, const QString& file)
 void chooseAndOpen(MainWindow& window)
 {
     const QString file =
-        QFileDialog::getOpenFileName(&window, tr("Open a history"), folderOf(window),
-                                     tr("Histories and job files (*.sealwalk *.sealjob);;All files (*)"));
+        chooseFileToOpen(&window, tr("Open a history"), folderOf(window),
+                         tr("Histories and job files (*.sealwalk *.sealjob);;All files (*)"));
     if (!file.isEmpty())
         openFile(window, file);
 }
 
 void chooseAndCreateHistory(MainWindow& window)
 {
-    QString file = QFileDialog::getSaveFileName(&window, tr("New history file"), folderOf(window),
-                                                tr("Histories (*.sealwalk)"));
+    QString file =
+        chooseFileToWrite(&window, tr("New history file"), folderOf(window), tr("Histories (*.sealwalk)"));
     if (file.isEmpty())
         return;
     if (!file.endsWith(QStringLiteral(".sealwalk")))
@@ -190,8 +190,8 @@ void chooseAndCreateHistory(MainWindow& window)
 
 void chooseAndBackUp(MainWindow& window)
 {
-    const QString file = QFileDialog::getSaveFileName(&window, tr("Back up the history"), folderOf(window),
-                                                      tr("Histories (*.sealwalk)"));
+    const QString file =
+        chooseFileToWrite(&window, tr("Back up the history"), folderOf(window), tr("Histories (*.sealwalk)"));
     if (file.isEmpty())
         return;
     if (const Status copied = window.session().history().backup(pathOf(file)); !copied)

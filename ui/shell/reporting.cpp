@@ -7,9 +7,9 @@
 #include "ui/shell/long_work.h"
 #include "ui/shell/main_window.h"
 #include "ui/shell/proposed_file.h"
+#include "ui/widgets/choose_file.h"
 
 #include <QFile>
-#include <QFileDialog>
 #include <QLocale>
 
 namespace sealwalk::ui {
@@ -51,9 +51,9 @@ void write(MainWindow& window, const Prepared& prepared, const QString& file)
 void chooseAndReport(MainWindow& window)
 {
     const JobSession& session = window.session();
-    const QString file = QFileDialog::getSaveFileName(&window, MainWindow::tr("Report as PDF"),
-                                                      proposedFile(window, QStringLiteral(".pdf")),
-                                                      MainWindow::tr("PDF (*.pdf)"));
+    const QString file =
+        chooseFileToWrite(&window, MainWindow::tr("Report as PDF"),
+                          proposedFile(window, QStringLiteral(".pdf")), MainWindow::tr("PDF (*.pdf)"));
     if (file.isEmpty())
         return;
     rememberFolder(window, file);

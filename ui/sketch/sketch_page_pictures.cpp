@@ -9,8 +9,8 @@
 #include "ui/sketch/sketch_desk.h"
 #include "ui/sketch/sketch_page.h"
 #include "ui/sketch/underlay_images.h"
+#include "ui/widgets/choose_file.h"
 
-#include <QFileDialog>
 #include <QFileInfo>
 #include <QFutureWatcher>
 #include <QInputDialog>
@@ -26,9 +26,9 @@ namespace sealwalk::ui {
 void SketchPage::choosePicture(bool onNewSheet)
 {
     const QString file =
-        QFileDialog::getOpenFileName(this, tr("Picture underneath"), {},
-                                     tr("Pictures and drawings (*.png *.jpg *.jpeg *.bmp *.gif *.tif *.tiff "
-                                        "*.webp *.svg *.pdf);;All files (*)"));
+        chooseFileToOpen(this, tr("Picture underneath"), {},
+                         tr("Pictures and drawings (*.png *.jpg *.jpeg *.bmp *.gif *.tif *.tiff "
+                            "*.webp *.svg *.pdf);;All files (*)"));
     if (file.isEmpty())
         return;
     const Result<int> pages = render::pagesOf(file);
