@@ -5,6 +5,7 @@
 #include "core/analysis/job_view.h"
 #include "core/analysis/pressure_rise.h"
 #include "core/analysis/repair_effect.h"
+#include "core/analysis/round_summary.h"
 #include "core/model/test_object.h"
 
 #include <optional>
@@ -26,12 +27,16 @@ struct JobBalance
 /// test.
 const model::RiseTest* riseTestFor(const model::Job& job, model::RoundId round);
 
+/// The one that goes with a whole job: as left after a repair round the last one as left or between repairs,
+/// else the last one as found. Judge, sign-off, report and command line take theirs here.
+const model::RiseTest* riseTestFor(const model::Job& job, Standing standing);
+
 /// What a judged record says of the total, as air; none when it says nothing at all.
 std::optional<RiseTotal> totalOf(const RiseSummary& rise);
 
-/// Balance and effect for findings of one round. `rise` is the judged record of riseTestFor(); volume, pumps
-/// and wishes come from job and object. `ticked` points without a located leak are left out and named in the
-/// notes.
+/// Balance and effect for findings of one round or standing. `rise` is the judged record of riseTestFor();
+/// volume, pumps and wishes come from job and object. `ticked` points without a located leak are left out and
+/// named in the notes.
 Result<JobBalance> balanceOfJob(const model::Job& job, const model::TestObject& object,
                                 std::span<const PointFinding> findings, const model::RiseTest* test,
                                 const std::optional<RiseSummary>& rise,

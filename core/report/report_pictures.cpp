@@ -26,7 +26,7 @@ MapOptions optionsOf(const Ground& ground)
     MapOptions options = mapOptions(ground.unit);
     options.gas = {}; // readings and limits of a report are helium throughout
     options.smallestDetectable = ground.detectable;
-    options.now = ground.options.now;
+    options.now = ground.options.asOf;
     options.carried = ground.options.carried;
     return options;
 }
@@ -34,8 +34,8 @@ MapOptions optionsOf(const Ground& ground)
 MapScale scaleOf(const Ground& ground)
 {
     MapScale scale;
-    scale.lowestDecade = ground.object.scale.lowestDecade;
-    scale.decades = ground.object.scale.decades;
+    scale.lowestDecade = std::clamp(ground.object.scale.lowestDecade, -20, 10);
+    scale.decades = std::clamp(ground.object.scale.decades, 1, 20);
     scale.limit = ground.job.setup.pointLimit;
     scale.smallestDetectable = ground.detectable;
     scale.shownPerSi = ground.unit.perSi;
@@ -97,7 +97,7 @@ Section balanceSection(const Ground& ground)
     const model::Round* round = lastRound(ground);
     if (round == nullptr)
         return section;
-    const model::RiseTest* test = analysis::riseTestFor(ground.job, round->id);
+    const model::RiseTest* test = analysis::riseTestFor(ground.job, analysis::Standing::AsLeft);
     std::optional<analysis::RiseSummary> rise;
     if (test != nullptr)
         if (Result<analysis::RiseSummary> judged = analysis::judgeRise(*test, ground.job, ground.object))

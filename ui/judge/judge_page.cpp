@@ -386,7 +386,8 @@ void JudgePage::sayWorkingOut()
 
 void JudgePage::refreshFigures()
 {
-    m_work->request(findings(), m_model->ticked());
+    m_work->request(findings(), m_model->ticked(),
+                    m_map->asLeft() ? analysis::Standing::AsLeft : analysis::Standing::AsFound);
 }
 
 const analysis::PointFinding* JudgePage::chosen() const

@@ -15,16 +15,14 @@ JudgeWork::JudgeWork(JobSession& session, QObject* parent)
 {}
 
 void JudgeWork::request(const std::vector<analysis::PointFinding>& findings,
-                        const std::set<model::PointId>& ticked)
+                        const std::set<model::PointId>& ticked, analysis::Standing standing)
 {
     if (!m_session.hasJob())
         return;
-    const model::RoundId round =
-        m_session.currentRound() == nullptr ? model::RoundId() : m_session.currentRound()->id;
-    m_work.request([job = m_session.job(), object = m_session.object(), round, findings,
+    m_work.request([job = m_session.job(), object = m_session.object(), standing, findings,
                     marks = std::vector<model::PointId>(ticked.begin(), ticked.end())] {
         JudgeFigures figures;
-        const model::RiseTest* test = analysis::riseTestFor(job, round);
+        const model::RiseTest* test = analysis::riseTestFor(job, standing);
         if (test != nullptr)
             if (auto rise = analysis::judgeRise(*test, job, object))
                 figures.rise = std::move(*rise);

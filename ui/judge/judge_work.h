@@ -28,7 +28,8 @@ class JudgeWork : public QObject
 public:
     explicit JudgeWork(JobSession& session, QObject* parent = nullptr);
     [[nodiscard]] const JudgeFigures& figures() const { return m_figures; }
-    void request(const std::vector<analysis::PointFinding>& findings, const std::set<model::PointId>& ticked);
+    void request(const std::vector<analysis::PointFinding>& findings, const std::set<model::PointId>& ticked,
+                 analysis::Standing standing);
 
 signals:
     void changed();

@@ -222,7 +222,7 @@ QImage underlayOf(const model::Sheet& sheet,
     return image;
 }
 
-Status writeMapSvg(const MapPage& page, const std::filesystem::path& file)
+std::string mapSvg(const MapPage& page)
 {
     const QSizeF size = mapPageSize(page);
     QByteArray bytes;
@@ -238,10 +238,15 @@ Status writeMapSvg(const MapPage& page, const std::filesystem::path& file)
     painter.fillRect(QRectF(QPointF(), size), paper().colour(Role::Sheet));
     paintMapPage(painter, page);
     painter.end();
-    return save(file, bytes);
+    return bytes.toStdString();
 }
 
-Status writeMapPng(const MapPage& page, const std::filesystem::path& file, double dotsPerInch)
+Status writeMapSvg(const MapPage& page, const std::filesystem::path& file)
+{
+    return save(file, QByteArray::fromStdString(mapSvg(page)));
+}
+
+Result<std::string> mapPng(const MapPage& page, double dotsPerInch)
 {
     const QSizeF size = mapPageSize(page);
     const double factor = dotsPerInch / kPixelsPerInch;
@@ -261,7 +266,14 @@ Status writeMapPng(const MapPage& page, const std::filesystem::path& file, doubl
     QBuffer buffer(&bytes);
     if (!image.save(&buffer, "PNG"))
         return fail(ErrorCode::MachineFailed, "the picture could not be packed as PNG");
-    return save(file, bytes);
+    return bytes.toStdString();
+}
+
+Status writeMapPng(const MapPage& page, const std::filesystem::path& file, double dotsPerInch)
+{
+    return mapPng(page, dotsPerInch).and_then([&](const std::string& bytes) -> Status {
+        return save(file, QByteArray::fromStdString(bytes));
+    });
 }
 
 } // namespace sealwalk::render

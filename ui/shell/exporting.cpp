@@ -9,6 +9,7 @@
 #include "core/quantities/leak_rate_unit.h"
 #include "core/report/map_builder.h"
 #include "core/report/shown_unit.h"
+#include "core/transfer/earlier_jobs.h"
 #include "ui/render/map_export.h"
 #include "ui/session/job_session.h"
 #include "ui/shell/main_window.h"
@@ -64,8 +65,8 @@ Result<render::MapPage> pageOf(const JobSession& session)
 {
     const model::Job& job = session.job();
     report::MapOptions options = report::mapOptions(report::shownUnit(job.setup));
-    options.smallestDetectable = report::worstDetectable(job);
-    options.now = Timestamp::now();
+    options.smallestDetectable = report::worstDetectable(job, session.object());
+    options.now = transfer::approvalOf(job).value_or(Timestamp::now());
     const auto findings = analysis::summarise(job, session.object(), analysis::Standing::AsFound);
     render::MapPage page;
     page.title = session.object().name + ", job " + std::to_string(job.number);
