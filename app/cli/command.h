@@ -35,6 +35,9 @@ public:
     void note(const std::string& line) const;
 };
 
+/// Whether everything printed on stdout so far arrived: a full disk or a closed pipe cuts a document.
+bool stdoutTookAll();
+
 /// Filled by the parser with the work of the chosen sub-command.
 using Work = std::function<Result<Verdict>(const Console&)>;
 

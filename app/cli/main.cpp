@@ -2,12 +2,15 @@
 // sealwalk-cli: everything that needs no window. Exit: 0 done, 1 the answer is no, 2 bad input, 3 machine
 // failed.
 #include "app/cli/commands.h"
+#include "app/cli/progress.h"
+#include "core/base/utf8.h"
 
 #include <CLI/CLI.hpp>
 
 #include <algorithm>
 #include <iostream>
 #include <new>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -22,6 +25,7 @@ constexpr int kMachineFailed = 3;
 
 int complain(const std::string& sentence, int status)
 {
+    cli::Progress::wipe();
     std::cerr << "sealwalk-cli: " << sentence << '\n';
     return status;
 }
@@ -50,6 +54,12 @@ int run(int argc, char** argv)
     root.add_flag("--json", console.json, "print one JSON document on stdout and nothing else there");
     root.add_option("--history", console.history, "history file (default: the user's own)");
 
+    // A name in another encoding would be stored, and answered in JSON that is none.
+    for (int i = 1; i < argc; ++i)
+        if (!isUtf8(argv[i]))
+            return complain("argument " + std::to_string(i) + " is not UTF-8 text; give it in UTF-8",
+                            kBadInput);
+
     cli::Work work;
     for (const cli::AddCommand add : cli::allCommands())
         add(root, work);
@@ -62,9 +72,17 @@ int run(int argc, char** argv)
         return complain(std::string(wrong.what()) + "; --help shows what is right", kBadInput);
     }
 
+    cli::stopCleanlyOnSignals();
+    const std::string command = root.get_subcommands().front()->get_name();
+    std::optional<cli::Progress> progress;
+    if (command != "log") // it waits for lines, and answers each
+        progress.emplace(command);
     const Result<cli::Verdict> result = work(console);
+    progress.reset();
     if (!result)
         return complain(result.error().message, exitStatus(result.error().code));
+    if (!cli::stdoutTookAll())
+        return complain("stdout did not take the whole answer: no room, or nobody reads it", kMachineFailed);
     return *result == cli::Verdict::Yes ? 0 : kAnswerIsNo;
 }
 

@@ -1,12 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/reading_line.h"
 
+#include "core/base/utf8.h"
 #include "core/exchange/canonical_json.h"
 
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
+#include <pwd.h>
+#include <unistd.h>
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 namespace sealwalk::cli {
@@ -14,6 +18,19 @@ namespace {
 
 using model::Outcome;
 using nlohmann::json;
+
+/// Somebody made a reading, and does not approve it: where nobody is named, it is who runs the program.
+std::string loginName()
+{
+    constexpr std::size_t kRoom = 4096;
+    std::array<char, kRoom> room{};
+    passwd entry{};
+    passwd* found = nullptr;
+    if (::getpwuid_r(::getuid(), &entry, room.data(), room.size(), &found) == 0 && found != nullptr &&
+        isUtf8(found->pw_name) && *found->pw_name != '\0')
+        return found->pw_name;
+    return "command line";
+}
 
 /// Takes keys out of the line's object; what is left over is unknown.
 class Keys
@@ -119,6 +136,14 @@ Status readPoint(Keys& keys, const LineFrame& frame, model::Reading& reading)
                                     [&](const model::TestPoint& p) { return p.number == *number; });
     if (found == points.end())
         return fail(ErrorCode::NotFound, fmt::format("job {} has no point {}", frame.job->number, *number));
+    if (found->retired)
+        return fail(ErrorCode::NotAllowed, fmt::format("point {} of job {} is retired and is read no more",
+                                                       *number, frame.job->number));
+    const model::Round* round = frame.job->round(frame.round);
+    if (round != nullptr &&
+        std::find(round->points.begin(), round->points.end(), found->id) == round->points.end())
+        return fail(ErrorCode::NotAllowed, fmt::format("round {} of job {} does not call point {}",
+                                                       round->number, frame.job->number, *number));
     reading.point = found->id;
     return {};
 }
@@ -244,6 +269,8 @@ Result<model::Reading> readingFromLine(std::string_view line, const LineFrame& f
     };
     if (const Status ok = readAll(); !ok)
         return fail(ok.error());
+    if (reading.by.find_first_not_of(' ') == std::string::npos)
+        reading.by = loginName();
     return reading;
 }
 

@@ -47,9 +47,7 @@ Verdict answerVerification(const Console& console, const exchange::Verification&
             text += "\n  problem: " + problem;
         }
     }
-    if (console.json)
-        for (const std::string& note : result.notes)
-            console.note("note: " + note);
+    document["notes"] = result.notes;
     for (const std::string& note : result.notes)
         text += "\n  note: " + note;
     console.answer(document, text);

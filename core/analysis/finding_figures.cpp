@@ -75,13 +75,13 @@ void decideByRange(PointFinding& finding, std::optional<LeakRate> limit)
 
 } // namespace
 
-void addFigures(const model::Job& job, std::vector<PointFinding>& findings)
+void addFigures(const model::Job& job, const model::TestObject& object, std::vector<PointFinding>& findings)
 {
     for (PointFinding& finding : findings) {
         const model::Reading* reading = finding.reading ? job.reading(*finding.reading) : nullptr;
         if (reading == nullptr)
             continue;
-        const CorrectedReading corrected = correctedReading(job, *reading);
+        const CorrectedReading corrected = correctedReading(job, object, *reading);
         finding.factors = corrected.factors;
         finding.smallestDetectable = corrected.smallestDetectable;
         finding.conformance.reset();

@@ -5,6 +5,7 @@
 
 #include "core/analysis/point_finding.h"
 #include "core/model/job.h"
+#include "core/model/test_object.h"
 
 #include <vector>
 
@@ -14,6 +15,6 @@ namespace sealwalk::analysis {
 /// leak of that moment. For every leak with a rate: its range widened by helium share and repeatability, the
 /// reading on the chamber (less what it owes to leaks elsewhere) as its figure, and the verdict by guard band
 /// (JCGM 106).
-void addFigures(const model::Job& job, std::vector<PointFinding>& findings);
+void addFigures(const model::Job& job, const model::TestObject& object, std::vector<PointFinding>& findings);
 
 } // namespace sealwalk::analysis

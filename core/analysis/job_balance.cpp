@@ -14,6 +14,19 @@ bool serves(const model::RiseTest& test, bool afterRepair)
     return (test.moment == model::TestMoment::AsFound) != afterRepair;
 }
 
+const model::RiseTest* lastServing(const model::Job& job, bool afterRepair)
+{
+    const model::RiseTest* chosen = nullptr;
+    for (const model::RiseTest& test : job.riseTests) {
+        const bool better =
+            chosen == nullptr || (serves(test, afterRepair) && !serves(*chosen, afterRepair)) ||
+            (serves(test, afterRepair) == serves(*chosen, afterRepair) && test.at >= chosen->at);
+        if (better)
+            chosen = &test;
+    }
+    return chosen;
+}
+
 RepairEffectOptions effectOptions(const model::Job& job, const model::TestObject& object,
                                   const model::RiseTest* test, const std::optional<RiseSummary>& rise)
 {
@@ -52,16 +65,7 @@ void nameBlindSpots(std::span<const PointFinding> findings, std::vector<std::str
 const model::RiseTest* riseTestFor(const model::Job& job, model::RoundId roundId)
 {
     const model::Round* round = job.round(roundId);
-    const bool afterRepair = round != nullptr && round->kind == model::RoundKind::AfterRepair;
-    const model::RiseTest* chosen = nullptr;
-    for (const model::RiseTest& test : job.riseTests) {
-        const bool better =
-            chosen == nullptr || (serves(test, afterRepair) && !serves(*chosen, afterRepair)) ||
-            (serves(test, afterRepair) == serves(*chosen, afterRepair) && test.at >= chosen->at);
-        if (better)
-            chosen = &test;
-    }
-    return chosen;
+    return lastServing(job, round != nullptr && round->kind == model::RoundKind::AfterRepair);
 }
 
 const model::RiseTest* riseTestFor(const model::Job& job, Standing standing)
@@ -96,7 +100,7 @@ Result<JobBalance> balanceOfJob(const model::Job& job, const model::TestObject& 
                                 std::span<const model::PointId> ticked)
 {
     JobBalance result;
-    auto balance = jobBalance(job, findings, rise ? totalOf(*rise) : std::nullopt);
+    auto balance = jobBalance(job, object, findings, rise ? totalOf(*rise) : std::nullopt);
     if (!balance)
         return fail(balance.error());
     result.balance = *std::move(balance);

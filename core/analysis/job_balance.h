@@ -35,9 +35,9 @@ const model::RiseTest* riseTestFor(const model::Job& job, Standing standing);
 /// What a judged record says of the total, as air; none when it says nothing at all.
 std::optional<RiseTotal> totalOf(const RiseSummary& rise);
 
-/// Balance and effect for findings of one round. `rise` is the judged record of riseTestFor(); volume, pumps
-/// and wishes come from job and object. `ticked` points without a located leak are left out and named in the
-/// notes.
+/// Balance and effect for findings of one round or standing. `rise` is the judged record of riseTestFor();
+/// volume, pumps and wishes come from job and object. `ticked` points without a located leak are left out and
+/// named in the notes.
 Result<JobBalance> balanceOfJob(const model::Job& job, const model::TestObject& object,
                                 std::span<const PointFinding> findings, const model::RiseTest* test,
                                 const std::optional<RiseSummary>& rise,

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/analysis/job_factor.h"
 
+#include "core/base/calendar_day.h"
 #include "core/flow/response.h"
 #include "core/quantities/number_text.h"
 
@@ -163,7 +164,7 @@ Result<ReferenceLeakToday> referenceOf(const model::Calibration& check)
     if (today && !dated)
         today->warnings.emplace_back(
             "the certificate of the reference leak has no date; its age is not corrected");
-    if (today && check.leak.dueDate && check.at > *check.leak.dueDate)
+    if (today && check.leak.dueDate && isPast(*check.leak.dueDate, check.at))
         today->warnings.emplace_back("the reference leak was past its due date");
     return today;
 }
@@ -218,22 +219,24 @@ std::optional<std::vector<FactorUsed>> factorsFor(const model::Job& job, model::
     return std::nullopt;
 }
 
-std::optional<KnownResponse> responseFor(const model::Job& job, model::JointId joint, Timestamp at)
+std::optional<KnownResponse> responseOf(const model::Job& job, const model::TestObject& object,
+                                        model::JointId joint, Timestamp at)
 {
     const model::Setup& setup = job.setup;
     if (setup.response && setup.response->si() > 0.0)
-        return KnownResponse{*setup.response, kMeasuredResponse, "typed"};
+        return KnownResponse{*setup.response, kMeasuredResponse, TimingSource::Typed, "typed"};
     std::vector<const model::Calibration*> measured;
     for (const model::Calibration* check : checksFor(job, model::CalibrationKind::SystemCheck, joint))
         if (check->response && check->response->si() > 0.0)
             measured.push_back(check);
     if (const Bracket bracket = bracketOf(measured, at); bracket.opening != nullptr)
-        return KnownResponse{*bracket.opening->response, kMeasuredResponse,
+        return KnownResponse{*bracket.opening->response, kMeasuredResponse, TimingSource::Measured,
                              "measured with the reference leak"};
-    if (!setup.volume || !setup.detectorSpeed)
+    const std::optional<Volume> volume = setup.volume ? setup.volume : object.volume;
+    if (!volume || !setup.detectorSpeed)
         return std::nullopt;
     flow::ResponseOptions options;
-    options.volume = *setup.volume;
+    options.volume = *volume;
     options.pump = *setup.detectorSpeed;
     options.auxiliary = setup.auxiliarySpeed.value_or(PumpingSpeed{});
     options.hoseDiameter = setup.hoseLength ? setup.hoseDiameter : std::nullopt;
@@ -243,7 +246,8 @@ std::optional<KnownResponse> responseFor(const model::Job& job, model::JointId j
     const auto summary = flow::respond(options);
     if (!summary)
         return std::nullopt;
-    return KnownResponse{summary->response, kComputedResponse, "volume over pumping speed"};
+    return KnownResponse{summary->response, kComputedResponse, TimingSource::Computed,
+                         "volume over pumping speed"};
 }
 
 std::optional<BackgroundSummary> backgroundAt(const model::Job& job, Timestamp at)

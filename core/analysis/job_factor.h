@@ -5,8 +5,10 @@
 #include "core/analysis/background_series.h"
 #include "core/analysis/corrected_rate.h"
 #include "core/analysis/reference_leak.h"
+#include "core/analysis/spray_timing.h"
 #include "core/analysis/system_factor.h"
 #include "core/model/job.h"
+#include "core/model/test_object.h"
 
 #include <optional>
 #include <string>
@@ -29,14 +31,18 @@ std::vector<const model::Calibration*> checksFor(const model::Job& job, model::C
 std::optional<std::vector<FactorUsed>> factorsFor(const model::Job& job, model::JointId joint, Timestamp at,
                                                   std::vector<std::string>& notes);
 
-/// Response time that goes for readings of `joint`: typed, measured or worked out; none when unknown.
+/// Response time that goes for readings of `joint`: typed, measured, or worked out from the volume of the job
+/// (else of its object) over the helium speed through the hose; none when unknown. Dwell, wait and the share
+/// of the signal a dwell showed all come from here.
 struct KnownResponse
 {
     Duration time;
     double relativeUncertainty = 0.1;
+    TimingSource source = TimingSource::Measured;
     std::string from;
 };
-std::optional<KnownResponse> responseFor(const model::Job& job, model::JointId joint, Timestamp at);
+std::optional<KnownResponse> responseOf(const model::Job& job, const model::TestObject& object,
+                                        model::JointId joint, Timestamp at);
 
 /// The last background watch before `at`, else the first; none when no watch is usable.
 std::optional<BackgroundSummary> backgroundAt(const model::Job& job, Timestamp at);

@@ -5,6 +5,7 @@
 #include "core/analysis/job_sources.h"
 #include "core/analysis/job_view.h"
 #include "core/analysis/repair_progress.h"
+#include "core/base/calendar_day.h"
 
 #include <fmt/format.h>
 
@@ -80,11 +81,41 @@ void addJudgements(const model::Job& job, model::RoundId round, std::vector<Poin
     }
 }
 
+/// The approval, once there is one: what was conceded when a job was signed stays so.
+Timestamp momentOfJudging(const model::Job& job, const Timestamp& now)
+{
+    if (job.state == model::JobState::Signed)
+        for (const model::ReviewEntry& turn : job.review)
+            if (turn.step == model::ReviewStep::Approved)
+                return turn.at;
+    return now;
+}
+
+void addConcessions(const model::Job& job, std::vector<PointFinding>& findings, const Timestamp& now)
+{
+    const Timestamp judged = momentOfJudging(job, now);
+    std::unordered_map<model::PointId, std::string> ranOut;
+    for (const model::Concession& concession : job.concessions)
+        for (PointFinding& finding : findings) {
+            if (std::find(concession.points.begin(), concession.points.end(), finding.point) ==
+                concession.points.end())
+                continue;
+            if (concession.until && isPast(*concession.until, judged))
+                ranOut[finding.point] = concession.until->date();
+            else
+                finding.concession = true;
+        }
+    for (PointFinding& finding : findings)
+        if (const auto date = ranOut.find(finding.point); date != ranOut.end() && !finding.concession)
+            finding.because.push_back("its concession ran out on " + date->second);
+}
+
 } // namespace
 
-PointFinding readingFinding(const model::Job& job, const model::Reading& reading)
+PointFinding readingFinding(const model::Job& job, const model::TestObject& object,
+                            const model::Reading& reading)
 {
-    const CorrectedReading corrected = correctedReading(job, reading);
+    const CorrectedReading corrected = correctedReading(job, object, reading);
     PointFinding finding;
     finding.point = reading.point;
     finding.condition = reading.condition;
@@ -109,14 +140,14 @@ PointFinding readingFinding(const model::Job& job, const model::Reading& reading
 }
 
 std::vector<PointFinding> jobFindings(const model::Job& job, const model::TestObject& object,
-                                      model::RoundId roundId)
+                                      model::RoundId roundId, const Timestamp& now)
 {
     const model::Round* round = job.round(roundId);
     if (round == nullptr)
         return {};
     std::unordered_map<model::PointId, PointFinding> worst;
     for (const model::Reading* reading : job.standing(roundId)) {
-        PointFinding finding = readingFinding(job, *reading);
+        PointFinding finding = readingFinding(job, object, *reading);
         const auto known = worst.find(reading->point);
         if (known == worst.end() || isWorse(finding, known->second))
             worst[reading->point] = std::move(finding);
@@ -146,13 +177,9 @@ std::vector<PointFinding> jobFindings(const model::Job& job, const model::TestOb
     applySources(
         job, object, roundId, [&job](const model::Reading& reading) { return chamberFactor(job, reading); },
         findings);
-    addFigures(job, findings);
+    addFigures(job, object, findings);
     addRepairs(job, findings);
-    for (PointFinding& finding : findings)
-        for (const model::Concession& concession : job.concessions)
-            if (std::find(concession.points.begin(), concession.points.end(), finding.point) !=
-                concession.points.end())
-                finding.concession = true;
+    addConcessions(job, findings, now);
     addJudgements(job, roundId, findings);
     return findings;
 }

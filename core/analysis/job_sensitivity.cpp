@@ -49,7 +49,8 @@ std::optional<LeakRate> lowestLimit(const model::Job& job, const model::Calibrat
     return lowest ? lowest : job.setup.pointLimit;
 }
 
-std::optional<LeakRate> smallestSeenBy(const model::Job& job, model::JointId joint, Duration dwell)
+std::optional<LeakRate> smallestSeenBy(const model::Job& job, const model::TestObject& object,
+                                       model::JointId joint, Duration dwell)
 {
     const Timestamp now{std::numeric_limits<std::int64_t>::max(), 0};
     std::vector<std::string> notes;
@@ -66,7 +67,7 @@ std::optional<LeakRate> smallestSeenBy(const model::Job& job, model::JointId joi
     options.dwell = dwell;
     options.noiseFactor = job.setup.noiseFactor;
     options.heliumShare = share;
-    if (const auto response = detail::responseFor(job, joint, now)) {
+    if (const auto response = detail::responseOf(job, object, joint, now)) {
         // A far place answers more slowly and is sprayed for longer: three response times, as everywhere.
         options.dwell = std::max(dwell, 3.0 * response->time);
         const auto correction =
@@ -133,7 +134,8 @@ std::vector<CheckView> checks(const model::Job& job)
     return views;
 }
 
-std::vector<PlaceSensitivity> sensitivities(const model::Job& job, Duration dwell)
+std::vector<PlaceSensitivity> sensitivities(const model::Job& job, const model::TestObject& object,
+                                            Duration dwell)
 {
     // A leak on the object says all; one on the detector serves only when there is no other.
     auto latest = latestChecks(job, model::CalibrationKind::SystemCheck);
@@ -146,8 +148,8 @@ std::vector<PlaceSensitivity> sensitivities(const model::Job& job, Duration dwel
         place.joints = check->joints;
         place.factor = detail::factorOf(job, *check).value();
         place.limit = lowestLimit(job, *check);
-        place.smallestDetectable =
-            smallestSeenBy(job, check->joints.empty() ? model::JointId{} : check->joints.front(), dwell);
+        place.smallestDetectable = smallestSeenBy(
+            job, object, check->joints.empty() ? model::JointId{} : check->joints.front(), dwell);
         advise(place);
         places.push_back(std::move(place));
     }

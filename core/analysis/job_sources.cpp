@@ -144,7 +144,8 @@ void applySources(const model::Job& job, const model::TestObject& object, model:
         if (source == byPoint.end() || reading == nullptr)
             continue;
         if (reading->outcome == model::Outcome::Value || reading->outcome == model::Outcome::NoResponse)
-            apply(*source->second, ids, job.limitOf(finding.point), correctedReading(job, *reading), finding);
+            apply(*source->second, ids, job.limitOf(finding.point), correctedReading(job, object, *reading),
+                  finding);
     }
 }
 

@@ -82,8 +82,8 @@ std::vector<const model::Reading*> spoken(const model::Job& job, model::RoundId 
     return readings;
 }
 
-void addReadings(const model::Job& job, model::RoundId round, Duration usualDwell,
-                 const ChamberFactor& factor, JobSurvey& into)
+void addReadings(const model::Job& job, const model::TestObject& object, model::RoundId round,
+                 Duration usualDwell, const ChamberFactor& factor, JobSurvey& into)
 {
     std::unordered_map<model::PointId, int> numbers;
     for (std::size_t i = 0; i < into.points.size(); ++i)
@@ -113,7 +113,8 @@ void addReadings(const model::Job& job, model::RoundId round, Duration usualDwel
                              ? std::string(model::name(reading->condition))
                              : std::string(model::name(reading->condition)) + ", " + reading->conditionDetail;
         made.isVoid = job.isVoid(reading->id);
-        made.smallestDetectable = correctedReading(job, *reading).smallestDetectable.value_or(LeakRate());
+        made.smallestDetectable =
+            correctedReading(job, object, *reading).smallestDetectable.value_or(LeakRate());
         into.survey.readings.push_back(std::move(made));
         into.readings.push_back(reading->id);
     }
@@ -160,7 +161,7 @@ JobSurvey jobSurvey(const model::Job& job, const model::TestObject& object, mode
         job.setup.heliumShare > Fraction() ? std::min(job.setup.heliumShare, fraction(1.0)) : fraction(1.0);
     if (const model::Round* called = job.round(round)) {
         addPoints(job, *called, made);
-        addReadings(job, round, timing.dwell, factor, made);
+        addReadings(job, object, round, timing.dwell, factor, made);
     }
     made.survey.limit = strictestLimit(job, made);
     return made;

@@ -30,10 +30,10 @@ model::JointId jointOf(const model::Job& job, model::PointId point)
 }
 
 // The share of the final signal the dwell showed; none when it was too short to size anything.
-std::optional<FactorUsed> dwellFactor(const model::Job& job, const model::Reading& reading,
-                                      std::vector<std::string>& because)
+std::optional<FactorUsed> dwellFactor(const model::Job& job, const model::TestObject& object,
+                                      const model::Reading& reading, std::vector<std::string>& because)
 {
-    const auto response = detail::responseFor(job, jointOf(job, reading.point), reading.at);
+    const auto response = detail::responseOf(job, object, jointOf(job, reading.point), reading.at);
     if (!reading.dwell || !response)
         return FactorUsed{"dwell", 1.0, kUnknownDwell, false,
                           reading.dwell ? "response time not known, full signal assumed"
@@ -56,7 +56,8 @@ struct Ground
     bool sizeable = false;
 };
 
-Ground groundOf(const model::Job& job, const model::Reading& reading, std::vector<std::string>& because)
+Ground groundOf(const model::Job& job, const model::TestObject& object, const model::Reading& reading,
+                std::vector<std::string>& because)
 {
     Ground ground;
     CorrectionOptions& options = ground.options;
@@ -79,7 +80,7 @@ Ground groundOf(const model::Job& job, const model::Reading& reading, std::vecto
         because.emplace_back("no quiet watch of the background: what could have been seen is not known");
     }
     const auto factors = detail::factorsFor(job, jointOf(job, reading.point), reading.at, because);
-    const auto dwell = dwellFactor(job, reading, because);
+    const auto dwell = dwellFactor(job, object, reading, because);
     const double share = job.setup.heliumShare.si();
     if (!(share > 0.0))
         because.emplace_back("the helium share of the spray is not above zero");
@@ -128,9 +129,10 @@ void judgeAboveRange(CorrectedReading& result, const CorrectedRate& corrected)
     result.because.emplace_back("more than the detector can show");
 }
 
-void sizeUp(const model::Job& job, const model::Reading& reading, CorrectedReading& result)
+void sizeUp(const model::Job& job, const model::TestObject& object, const model::Reading& reading,
+            CorrectedReading& result)
 {
-    Ground ground = groundOf(job, reading, result.because);
+    Ground ground = groundOf(job, object, reading, result.because);
     const bool nothingSeen = reading.outcome == model::Outcome::NoResponse;
     if (!nothingSeen && !reading.peak) {
         result.because.emplace_back("the reading has no value");
@@ -176,7 +178,7 @@ double relativeOf(double spread)
     return std::sqrt(std::expm1(spread * spread));
 }
 
-LocatedLeak locatedLeak(const model::Job& job, const PointFinding& finding)
+LocatedLeak locatedLeak(const model::Job& job, const model::TestObject& object, const PointFinding& finding)
 {
     LocatedLeak leak;
     leak.label = fmt::format("point {}", finding.number);
@@ -191,7 +193,7 @@ LocatedLeak locatedLeak(const model::Job& job, const PointFinding& finding)
         above = relativeOf(0.5 * std::log(*finding.high / *finding.rate));
     if (finding.reading)
         if (const model::Reading* reading = job.reading(*finding.reading)) {
-            const CorrectedReading corrected = correctedReading(job, *reading);
+            const CorrectedReading corrected = correctedReading(job, object, *reading);
             leak.sharedUncertainty = corrected.sharedUncertainty;
             below = std::max(below, corrected.relativeUncertainty);
             above = std::max(above, corrected.relativeUncertainty);
@@ -206,7 +208,8 @@ LocatedLeak locatedLeak(const model::Job& job, const PointFinding& finding)
 
 } // namespace
 
-CorrectedReading correctedReading(const model::Job& job, const model::Reading& reading)
+CorrectedReading correctedReading(const model::Job& job, const model::TestObject& object,
+                                  const model::Reading& reading)
 {
     CorrectedReading result;
     result.reading = reading.id;
@@ -226,11 +229,12 @@ CorrectedReading correctedReading(const model::Job& job, const model::Reading& r
         result.because.push_back(std::string(model::name(reading.outcome)) + ": " + reading.reason);
         return result;
     }
-    sizeUp(job, reading, result);
+    sizeUp(job, object, reading, result);
     return result;
 }
 
-std::vector<CorrectedReading> correctedReadings(const model::Job& job, model::RoundId round)
+std::vector<CorrectedReading> correctedReadings(const model::Job& job, const model::TestObject& object,
+                                                model::RoundId round)
 {
     std::unordered_set<model::ReadingId> corrected;
     for (const model::Reading& reading : job.readings)
@@ -239,7 +243,7 @@ std::vector<CorrectedReading> correctedReadings(const model::Job& job, model::Ro
     std::vector<CorrectedReading> all;
     for (const model::Reading& reading : job.readings)
         if (reading.round == round && !corrected.contains(reading.id))
-            all.push_back(correctedReading(job, reading));
+            all.push_back(correctedReading(job, object, reading));
     return all;
 }
 
@@ -274,19 +278,20 @@ bool isOpenAtRest(model::Condition condition)
     return true;
 }
 
-std::optional<LeakAsAir> asAir(const model::Job& job, const PointFinding& finding)
+std::optional<LeakAsAir> asAir(const model::Job& job, const model::TestObject& object,
+                               const PointFinding& finding)
 {
     if (!finding.rate || !(finding.rate->si() > 0.0))
         return std::nullopt;
-    const LocatedLeak leak = locatedLeak(job, finding);
+    const LocatedLeak leak = locatedLeak(job, object, finding);
     const auto balance = balanceLeaks(std::span(&leak, 1), std::nullopt, channelConditions(job.setup));
     if (!balance)
         return std::nullopt;
     return balance->leaks.front();
 }
 
-Result<LeakBalance> jobBalance(const model::Job& job, std::span<const PointFinding> findings,
-                               const std::optional<RiseTotal>& total)
+Result<LeakBalance> jobBalance(const model::Job& job, const model::TestObject& object,
+                               std::span<const PointFinding> findings, const std::optional<RiseTotal>& total)
 {
     std::vector<LocatedLeak> located;
     std::unordered_set<model::PointId> counted;
@@ -300,7 +305,7 @@ Result<LeakBalance> jobBalance(const model::Job& job, std::span<const PointFindi
         if (partnerCounted)
             continue;
         counted.insert(finding.point);
-        located.push_back(locatedLeak(job, finding));
+        located.push_back(locatedLeak(job, object, finding));
     }
     return balanceLeaks(located, total, channelConditions(job.setup));
 }

@@ -8,6 +8,7 @@
 #include "core/analysis/point_finding.h"
 #include "core/analysis/system_factor.h"
 #include "core/model/job.h"
+#include "core/model/test_object.h"
 
 #include <optional>
 #include <span>
@@ -47,10 +48,12 @@ struct CorrectedReading
 
 /// Any reading of the job, or one about to be stored: its point decides factor and limit, its time the check
 /// and the background watch.
-CorrectedReading correctedReading(const model::Job& job, const model::Reading& reading);
+CorrectedReading correctedReading(const model::Job& job, const model::TestObject& object,
+                                  const model::Reading& reading);
 
 /// All readings of the round that stand, and the void ones marked so, in order of sequence.
-std::vector<CorrectedReading> correctedReadings(const model::Job& job, model::RoundId round);
+std::vector<CorrectedReading> correctedReadings(const model::Job& job, const model::TestObject& object,
+                                                model::RoundId round);
 
 /// One check with a reference leak and what followed from it.
 struct CheckView
@@ -78,7 +81,8 @@ struct PlaceSensitivity
 };
 
 /// @param dwell  planned; a place that answers more slowly is taken to be sprayed for three response times
-std::vector<PlaceSensitivity> sensitivities(const model::Job& job, Duration dwell);
+std::vector<PlaceSensitivity> sensitivities(const model::Job& job, const model::TestObject& object,
+                                            Duration dwell);
 
 /// Channel for helium-to-air conversion, from the job's leak path and room temperature.
 flow::ChannelConditions channelConditions(const model::Setup& setup);
@@ -88,11 +92,12 @@ bool isOpenAtRest(model::Condition condition);
 
 /// The rate of a finding as air through its own equivalent channel, with the range of reading and geometry;
 /// none without a rate above zero, or when no channel passes it.
-std::optional<LeakAsAir> asAir(const model::Job& job, const PointFinding& finding);
+std::optional<LeakAsAir> asAir(const model::Job& job, const model::TestObject& object,
+                               const PointFinding& finding);
 
 /// Findings with a rate against a pressure-rise total. A leak shared by neighbours counts once. Labels are
 /// "point 12".
-Result<LeakBalance> jobBalance(const model::Job& job, std::span<const PointFinding> findings,
-                               const std::optional<RiseTotal>& total);
+Result<LeakBalance> jobBalance(const model::Job& job, const model::TestObject& object,
+                               std::span<const PointFinding> findings, const std::optional<RiseTotal>& total);
 
 } // namespace sealwalk::analysis

@@ -93,6 +93,26 @@ RepairProgress progressOf(const model::Job& job, const model::Repair& repair,
     return progress;
 }
 
+RiseAround riseAroundRepairs(const model::Job& job)
+{
+    if (job.repairs.empty())
+        return {};
+    const auto [first, last] =
+        std::minmax_element(job.repairs.begin(), job.repairs.end(),
+                            [](const model::Repair& a, const model::Repair& b) { return a.at < b.at; });
+    RiseAround around;
+    const auto isLater = [](const model::RiseTest& test, const model::RiseTest* known) {
+        return known == nullptr || known->at < test.at;
+    };
+    for (const model::RiseTest& test : job.riseTests) {
+        if (test.at < first->at && isLater(test, around.before))
+            around.before = &test;
+        if (!(test.at < last->at) && isLater(test, around.after))
+            around.after = &test;
+    }
+    return around;
+}
+
 std::string progressWords(const RepairProgress& progress, const model::Repair& repair)
 {
     switch (progress.step) {

@@ -44,6 +44,15 @@ std::unordered_set<model::PointId> sprayedSince(const model::Job& job, const Tim
 /// opened. Lives as long as `job` is unchanged.
 const model::Round* provingRound(const model::Job& job, const model::Repair& repair);
 
+/// The last pressure rise before the first repair of the job and the last one after its last repair; either
+/// may be missing.
+struct RiseAround
+{
+    const model::RiseTest* before = nullptr;
+    const model::RiseTest* after = nullptr;
+};
+RiseAround riseAroundRepairs(const model::Job& job);
+
 /// What the round that proves a repair calls: its points, then what was disturbed, each once.
 std::vector<model::PointId> pointsToProve(const model::Repair& repair);
 

@@ -2,10 +2,11 @@
 // Checks of what was decided and done.
 #include "core/analysis/claim.h"
 #include "core/analysis/job_balance.h"
+#include "core/analysis/job_rise.h"
 #include "core/analysis/job_view.h"
-#include "core/analysis/pressure_rise.h"
 #include "core/analysis/repair_progress.h"
 #include "core/analysis/review_ground.h"
+#include "core/base/calendar_day.h"
 
 #include <fmt/format.h>
 
@@ -90,7 +91,7 @@ Answer temporaryOwned(const ReviewGround& ground)
             return {CheckState::Stops,
                     "A temporary repair at " + ground.text(repair.points) + " has no owner or date.",
                     repair.points};
-        if (ground.options.now > *repair.due)
+        if (isPast(*repair.due, ground.options.now))
             return {CheckState::NeedsWord,
                     fmt::format("The temporary repair at {} was due on {}.", ground.text(repair.points),
                                 repair.due->date()),
@@ -112,20 +113,11 @@ Answer balanceMet(const ReviewGround& ground)
     if (last == nullptr)
         return {CheckState::NeedsWord,
                 "The last pressure rise is from before a repair: the total as left is not known."};
-    const model::RiseTest& test = *last;
-    RiseOptions options;
-    options.volume = *volume;
-    options.volumeUncertainty = ground.object.volumeUncertainty;
-    const auto rise = analyseRise({test.times, test.pressures, test.temperatures}, options);
+    const auto rise = judgeRise(*last, ground.job, ground.object);
     if (!rise)
         return {CheckState::NeedsWord,
                 "The pressure-rise record gives no answer: " + rise.error().message + "."};
-    RiseTotal total;
-    if (rise->separable)
-        total.rate = rise->leakRate;
-    total.low = rise->low;
-    total.high = rise->high;
-    const auto balance = jobBalance(ground.job, ground.findings, total);
+    const auto balance = jobBalance(ground.job, ground.object, ground.findings, totalOf(*rise));
     if (!balance)
         return {CheckState::NeedsWord, "The balance gives no answer: " + balance.error().message + "."};
     return {balance->verdict == BalanceVerdict::Explained ? CheckState::InOrder : CheckState::NeedsWord,

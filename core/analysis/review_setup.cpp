@@ -5,6 +5,7 @@
 #include "core/analysis/limit_change.h"
 #include "core/analysis/review_ground.h"
 #include "core/analysis/spray_timing.h"
+#include "core/base/calendar_day.h"
 
 #include <fmt/format.h>
 
@@ -54,7 +55,7 @@ Answer referenceInDate(const ReviewGround& ground)
     if (calibrations.empty())
         return {CheckState::Stops, "No reference leak was used; readings have no figure on the chamber."};
     for (const model::Calibration& check : calibrations) {
-        if (check.leak.dueDate && check.at > *check.leak.dueDate)
+        if (check.leak.dueDate && isPast(*check.leak.dueDate, check.at))
             return {CheckState::Stops, fmt::format("Reference leak {} was past its date of {}.",
                                                    check.leak.serial, check.leak.dueDate->date())};
     }
@@ -96,7 +97,7 @@ Answer checkedBeforeAndAfter(const ReviewGround& ground)
 Answer sensitiveEnough(const ReviewGround& ground)
 {
     const SprayTiming timing = sprayTiming(ground.job, ground.object);
-    const auto places = sensitivities(ground.job, timing.dwell);
+    const auto places = sensitivities(ground.job, ground.object, timing.dwell);
     if (places.empty())
         return {CheckState::Stops, "The smallest detectable leak is not known."};
     for (const PlaceSensitivity& place : places) {
@@ -150,7 +151,7 @@ Answer deviationsApproved(const ReviewGround& ground)
         return {CheckState::Stops, "A concession for " + ground.text(without) + " names nobody or no reason.",
                 without};
     for (const model::Concession& concession : ground.job.concessions)
-        if (concession.until && ground.options.now > *concession.until)
+        if (concession.until && isPast(*concession.until, ground.options.now))
             return {CheckState::NeedsWord, "A concession ran out on " + concession.until->date() + ".",
                     concession.points};
     return {CheckState::InOrder,

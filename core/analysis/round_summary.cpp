@@ -11,9 +11,18 @@ namespace sealwalk::analysis {
 
 namespace {
 
+/// Whether the finding says anything of a leak. A point that could not be reached is no tighter for it.
 bool hasAnswer(const PointFinding& finding)
 {
-    return finding.finding != Finding::NotSprayed;
+    switch (finding.finding) {
+    case Finding::NotSprayed:
+    case Finding::NotAccessible:
+    case Finding::NotTested:
+    case Finding::Void:
+        return false;
+    default:
+        return true;
+    }
 }
 
 int gravity(const PointFinding& finding)
@@ -51,12 +60,12 @@ bool wasRepaired(const model::Job& job, const PointFinding& finding)
 /// What a later round makes of what was known of a point.
 const PointFinding& joined(const PointFinding& known, const PointFinding& later, model::RoundKind kind)
 {
-    if (!hasAnswer(later))
-        return known;
-    if (!hasAnswer(known) || known.finding == Finding::Void)
+    if (!hasAnswer(later)) {
+        const bool reasonKept = later.finding == Finding::Void && known.finding != Finding::NotSprayed;
+        return hasAnswer(known) || later.finding == Finding::NotSprayed || reasonKept ? known : later;
+    }
+    if (!hasAnswer(known))
         return later;
-    if (later.finding == Finding::Void)
-        return known;
     if (kind == model::RoundKind::AfterRepair || kind == model::RoundKind::Repeat)
         return later;
     return isWorse(later, known) ? later : known;

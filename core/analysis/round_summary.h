@@ -13,7 +13,8 @@ namespace sealwalk::analysis {
 enum class Standing
 {
     AsFound, ///< before any repair: the worst of the rounds that were not after a repair
-    AsLeft,  ///< the latest answer of each point; a round after a repair or a repeat replaces what was before
+    AsLeft, ///< the latest answer of each point; a round after a repair or a repeat replaces what was before,
+            ///< unless it only says why there is no reading
 };
 
 /// One finding per active point, in order of number; points no round called are "not sprayed". A leak found

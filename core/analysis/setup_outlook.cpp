@@ -95,7 +95,7 @@ SetupOutlook setupOutlook(const model::Job& job, const model::TestObject& object
         outlook.shareIsInFactor =
             outlook.shareIsInFactor || check.kind == model::CalibrationKind::SystemCheck;
 
-    const auto places = sensitivities(job, outlook.timing.dwell);
+    const auto places = sensitivities(job, object, outlook.timing.dwell);
     outlook.needsCalibration = places.empty();
     outlook.needsBackground =
         !detail::backgroundAt(job, Timestamp{std::numeric_limits<std::int64_t>::max(), 0}).has_value();

@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/analysis/spray_timing.h"
 
+#include "core/analysis/job_factor.h"
+
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 namespace sealwalk::analysis {
 
@@ -35,15 +38,13 @@ SprayTiming sprayTiming(const model::Job& job, const model::TestObject& object)
 {
     const model::Calibration* check = latestSystemCheck(job);
     SprayTiming timing = timingFor(kAssumedResponse, TimingSource::Assumed);
-    const auto volume = job.setup.volume ? job.setup.volume : object.volume;
-    if (job.setup.response && *job.setup.response > Duration())
-        timing = timingFor(*job.setup.response, TimingSource::Typed);
-    else if (check != nullptr)
+    const Timestamp now{std::numeric_limits<std::int64_t>::max(), 0};
+    const auto known = detail::responseOf(job, object, model::JointId(), now);
+    // Measured at single joints only: still nearer the truth than what volume and speed give.
+    if (check != nullptr && (!known || known->source == TimingSource::Computed))
         timing = timingFor(*check->response, TimingSource::Measured);
-    else if (volume && job.setup.detectorSpeed && *job.setup.detectorSpeed > PumpingSpeed())
-        timing = timingFor(*volume /
-                               (*job.setup.detectorSpeed + job.setup.auxiliarySpeed.value_or(PumpingSpeed())),
-                           TimingSource::Computed);
+    else if (known)
+        timing = timingFor(known->time, known->source);
     if (check != nullptr && check->cleanUp)
         timing.wait = *check->cleanUp;
     timing.wait = std::max(timing.wait, timing.response);

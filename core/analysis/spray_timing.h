@@ -26,7 +26,8 @@ struct SprayTiming
     bool operator==(const SprayTiming&) const = default;
 };
 
-/// Times for the next reading. A typed response wins, then a measured one, then V/S, then an assumed 2 s.
+/// Times for the next reading. A typed response wins, then a measured one, then V/S through the hose,
+/// then an assumed 2 s; the same response that readings are corrected with.
 /// Dwell: 3 tau shows 95 % of the final signal; wait: 4.6 tau leaves 1 % (exponential build-up and clean-up
 /// of one well-mixed volume); a measured clean-up time replaces the computed wait.
 SprayTiming sprayTiming(const model::Job& job, const model::TestObject& object);

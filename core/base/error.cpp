@@ -7,7 +7,14 @@ int exitStatus(ErrorCode code)
 {
     constexpr int kBadInput = 2;
     constexpr int kMachineFailed = 3;
-    return code == ErrorCode::MachineFailed ? kMachineFailed : kBadInput;
+    switch (code) {
+    case ErrorCode::MachineFailed:
+    case ErrorCode::ReadOnly: // no permission
+    case ErrorCode::Busy:     // the same call may succeed a moment later
+        return kMachineFailed;
+    default:
+        return kBadInput;
+    }
 }
 
 Error Error::in(std::string_view where) const

@@ -2,7 +2,7 @@
 #include "core/exchange/canonical_json.h"
 
 #include "core/base/contract.h"
-#include "core/exchange/utf8.h"
+#include "core/base/utf8.h"
 
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>

@@ -15,6 +15,8 @@ namespace sealwalk::exchange {
 inline constexpr int kDeepestJson = 64;
 /// Bytes of a text that is read, at most; a job of 20 000 readings has nine million.
 inline constexpr std::size_t kLongestJson = std::size_t{128} << 20;
+/// Names and values in it, at most; the same job has half a million.
+inline constexpr std::size_t kMostJsonValues = 4'000'000;
 
 /// The canonical text of `value`: no white space, names in order of their UTF-16 units, shortest numbers.
 /// Refused: numbers that are not finite, integers beyond ±2^53 (a double cannot hold them all), text that is

@@ -21,6 +21,7 @@ public:
     Status run()
     {
         checkHead();
+        checkNumbers();
         checkSketch();
         checkRepairs();
         checkRounds();
@@ -69,6 +70,41 @@ private:
             complain("object.name: an object needs a name");
         if (m_job.number < 0)
             complain("job.number: a job's number is not negative");
+    }
+
+    void needWithin(double value, double low, double high, const char* what)
+    {
+        if (!(value >= low && value <= high))
+            complain(fmt::format("{}: {} is outside {} to {}", what, value, low, high));
+    }
+
+    template <class Tag>
+    void needNotNegative(const std::optional<Quantity<Tag>>& quantity, const char* what)
+    {
+        if (quantity && !(quantity->si() >= 0.0))
+            complain(fmt::format("{}: {} is below zero", what, quantity->si()));
+    }
+
+    /// What is drawn or divided by must not be able to stop the program that draws it.
+    void checkNumbers()
+    {
+        needWithin(m_object.scale.lowestDecade, -20, 10, "object.scale.lowest_decade");
+        needWithin(m_object.scale.decades, 1, 20, "object.scale.decades");
+        needNotNegative(m_object.volume, "object.volume_m3");
+        needNotNegative(m_object.airSpeed, "object.air_speed_m3_per_s");
+        needNotNegative(m_job.setup.volume, "job.setup.volume_m3");
+        needNotNegative(m_job.setup.detectorSpeed, "job.setup.detector_speed_m3_per_s");
+        needNotNegative(m_job.setup.hoseDiameter, "job.setup.hose_diameter_m");
+        needNotNegative(m_job.setup.hoseLength, "job.setup.hose_length_m");
+        needWithin(m_job.setup.heliumShare.si(), 0.0, 1.0, "job.setup.helium_share");
+        constexpr double kLargestSheet = 1e7; // mm, ten kilometres
+        for (const model::Sheet& sheet : m_job.sketch.sheets) {
+            needWithin(sheet.width, 1e-3, kLargestSheet, "job.sketch.sheets.width");
+            needWithin(sheet.height, 1e-3, kLargestSheet, "job.sketch.sheets.height");
+            if (sheet.underlay)
+                needWithin(sheet.underlay->millimetresPerPixel, 1e-9, kLargestSheet,
+                           "job.sketch.sheets.underlay.mm_per_pixel");
+        }
     }
 
     void checkSketch()

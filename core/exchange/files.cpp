@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/files.h"
 
+#include "core/base/partial_file.h"
 #include "core/base/uuid.h"
 
 #include <fcntl.h>
@@ -10,6 +11,7 @@
 
 #include <array>
 #include <cerrno>
+#include <memory>
 #include <system_error>
 #include <utility>
 
@@ -87,6 +89,65 @@ Status writeDevice(const std::string& path, std::string_view bytes)
     return {};
 }
 
+/// One file under another name beside its own. A device or pipe has none: it is written at the end.
+class Beside
+{
+public:
+    explicit Beside(std::string path)
+        : m_path(std::move(path))
+        , m_partial(folderOf(m_path) + "/.sealwalk-" + Uuid::random().text())
+    {}
+
+    /// Brings all bytes to disk under the other name.
+    Status write(std::string_view bytes)
+    {
+        struct stat about
+        {};
+        const bool exists = ::stat(m_path.c_str(), &about) == 0;
+        if (exists && S_ISDIR(about.st_mode))
+            return cannotWrite(m_path, EISDIR);
+        if (exists && ::access(m_path.c_str(), W_OK) != 0)
+            return cannotWrite(m_path, errno);
+        m_isDevice = exists && !S_ISREG(about.st_mode);
+        if (m_isDevice) {
+            m_bytes = bytes;
+            return {};
+        }
+        constexpr mode_t kAsTheUserWants = 0666; // less the process's mask
+        Descriptor file(
+            ::open(m_partial.path().c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, kAsTheUserWants));
+        if (!file.isOpen())
+            return cannotWrite(m_path, errno);
+        if (exists && ::fchmod(file.number(), about.st_mode & static_cast<mode_t>(07777)) != 0)
+            return cannotWrite(m_path, errno);
+        if (const Status written = writeAll(file.number(), m_path, bytes); !written)
+            return written;
+        if (::fsync(file.number()) != 0 || !file.close())
+            return cannotWrite(m_path, errno);
+        return {};
+    }
+
+    Status takeName()
+    {
+        if (m_isDevice)
+            return writeDevice(m_path, m_bytes);
+        if (::rename(m_partial.path().c_str(), m_path.c_str()) != 0)
+            return cannotWrite(m_path, errno);
+        m_partial.handOver();
+        // The new name itself must survive a power cut; some file systems cannot sync a folder, and say so.
+        const Descriptor directory(::open(folderOf(m_path).c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC));
+        if (directory.isOpen())
+            ::fsync(directory.number());
+        return {};
+    }
+
+private:
+    std::string m_path;
+    PartialFile m_partial;
+    std::string_view m_bytes;
+    bool m_isDevice = false;
+};
+
 } // namespace
 
 Result<std::string> readFile(const std::string& path, std::uint64_t limit)
@@ -121,39 +182,21 @@ Result<std::string> readFile(const std::string& path, std::uint64_t limit)
 
 Status writeFile(const std::string& path, std::string_view bytes)
 {
-    struct stat about
-    {};
-    const bool exists = ::stat(path.c_str(), &about) == 0;
-    if (exists && S_ISDIR(about.st_mode))
-        return cannotWrite(path, EISDIR);
-    if (exists && !S_ISREG(about.st_mode))
-        return writeDevice(path, bytes);
-    if (exists && ::access(path.c_str(), W_OK) != 0)
-        return cannotWrite(path, errno);
+    return writeFiles({{path, bytes}});
+}
 
-    const std::string folder = folderOf(path);
-    const std::string beside = folder + "/.sealwalk-" + Uuid::random().text();
-    constexpr mode_t kAsTheUserWants = 0666; // less the process's mask
-    Descriptor file(::open(beside.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, kAsTheUserWants));
-    if (!file.isOpen())
-        return cannotWrite(path, errno);
-    const auto giveUp = [&beside](Status reason) {
-        ::unlink(beside.c_str());
-        return reason;
-    };
-    if (exists && ::fchmod(file.number(), about.st_mode & static_cast<mode_t>(07777)) != 0)
-        return giveUp(cannotWrite(path, errno));
-    if (const Status written = writeAll(file.number(), path, bytes); !written)
-        return giveUp(written);
-    if (::fsync(file.number()) != 0 || !file.close())
-        return giveUp(cannotWrite(path, errno));
-    if (::rename(beside.c_str(), path.c_str()) != 0)
-        return giveUp(cannotWrite(path, errno));
-
-    // The new name itself must survive a power cut; some file systems cannot sync a folder, and say so.
-    const Descriptor directory(::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC));
-    if (directory.isOpen())
-        ::fsync(directory.number());
+Status writeFiles(const std::vector<FileToWrite>& files)
+{
+    std::vector<std::unique_ptr<Beside>> beside;
+    for (const FileToWrite& file : files) {
+        auto made = std::make_unique<Beside>(file.path);
+        if (const Status written = made->write(file.bytes); !written)
+            return written;
+        beside.push_back(std::move(made));
+    }
+    for (const std::unique_ptr<Beside>& each : beside)
+        if (const Status named = each->takeName(); !named)
+            return named;
     return {};
 }
 

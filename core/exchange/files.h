@@ -8,6 +8,7 @@
 #include <cstdint>
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace sealwalk::exchange {
 
@@ -18,5 +19,15 @@ Result<std::string> readFile(const std::string& path, std::uint64_t limit = std:
 /// Writes beside `path` first, brings that to disk, then renames; on failure the old file, or none, is left.
 /// A device or pipe is written directly. Disk full and no permission are MachineFailed.
 Status writeFile(const std::string& path, std::string_view bytes);
+
+struct FileToWrite
+{
+    std::string path;
+    std::string_view bytes; ///< must outlive the call
+};
+
+/// Several files as one: all of them are on disk under other names before the first takes its own, so that a
+/// bad name or a full disk leaves none. A link is replaced by the file itself.
+Status writeFiles(const std::vector<FileToWrite>& files);
 
 } // namespace sealwalk::exchange

@@ -5,6 +5,7 @@
 #include <nlohmann/json.hpp>
 
 #include <algorithm>
+#include <new>
 #include <set>
 #include <string>
 #include <vector>
@@ -39,6 +40,9 @@ public:
     void see(json::parse_event_t event, const json& parsed)
     {
         using Event = json::parse_event_t;
+        // "[]" costs two bytes of text and some hundred of memory.
+        if (event != Event::array_end && event != Event::object_end && ++m_values > kMostJsonValues)
+            throw Refusal{fmt::format("it holds more than {} values", kMostJsonValues)};
         if (event == Event::object_start || event == Event::array_start) {
             m_names.emplace_back();
             if (m_names.size() > static_cast<std::size_t>(kDeepestJson))
@@ -54,6 +58,7 @@ public:
 
 private:
     std::vector<std::set<std::string>> m_names;
+    std::size_t m_values = 0;
 };
 
 } // namespace
@@ -79,6 +84,8 @@ Result<json> parseJson(std::string_view text)
             return fail(ErrorCode::BadInput,
                         placeOf(text, text.size()) + ": the text ends in the middle of the JSON");
         return fail(ErrorCode::BadInput, placeOf(text, byte) + ": this is not JSON (RFC 8259, UTF-8)");
+    } catch (const std::bad_alloc&) {
+        return fail(ErrorCode::MachineFailed, "the machine has no memory left for this JSON");
     } catch (const json::out_of_range&) {
         return fail(ErrorCode::BadInput, "a number is too large; JSON numbers end at 1.797e308");
     }

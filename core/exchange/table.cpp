@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/table.h"
 
+#include "core/base/utf8.h"
 #include "core/exchange/canonical_json.h"
-#include "core/exchange/utf8.h"
 
 #include <fmt/format.h>
 

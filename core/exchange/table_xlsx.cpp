@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/table_xlsx.h"
 
+#include "core/base/partial_file.h"
 #include "core/base/uuid.h"
 #include "core/exchange/files.h"
 
@@ -180,28 +181,6 @@ Status checkLimits(const std::vector<Table>& tables)
     return {};
 }
 
-/// A name in the temporary folder, removed when done with.
-class TemporaryFile
-{
-public:
-    TemporaryFile()
-        : m_path((std::filesystem::temp_directory_path() / ("sealwalk-" + Uuid::random().text() + ".xlsx"))
-                     .string())
-    {}
-    TemporaryFile(const TemporaryFile&) = delete;
-    TemporaryFile& operator=(const TemporaryFile&) = delete;
-    ~TemporaryFile()
-    {
-        std::error_code ignored;
-        std::filesystem::remove(m_path, ignored);
-    }
-
-    [[nodiscard]] const std::string& path() const { return m_path; }
-
-private:
-    std::string m_path;
-};
-
 } // namespace
 
 Result<std::string> xlsxOf(const std::vector<Table>& tables, const Timestamp& created)
@@ -209,7 +188,8 @@ Result<std::string> xlsxOf(const std::vector<Table>& tables, const Timestamp& cr
     if (const Status right = checkLimits(tables); !right)
         return fail(right.error());
     // The library of Debian 12 (1.1.4) can write to a named file only.
-    const TemporaryFile file;
+    const PartialFile file(
+        (std::filesystem::temp_directory_path() / ("sealwalk-" + Uuid::random().text() + ".xlsx")).string());
     lxw_workbook* book = workbook_new(file.path().c_str());
     if (book == nullptr)
         return fail(ErrorCode::MachineFailed, "no memory is left to make the workbook");

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/report/map_builder.h"
 
+#include "core/base/calendar_day.h"
 #include "core/report/rate_text.h"
 
 #include <fmt/format.h>
@@ -228,7 +229,7 @@ private:
         if (gathered.temporary != nullptr) {
             stretch.temporary = true;
             const std::optional<Timestamp>& due = gathered.temporary->due;
-            stretch.temporaryOverdue = due && options.now.isSet() && *due < options.now;
+            stretch.temporaryOverdue = due && options.now.isSet() && isPast(*due, options.now);
             const std::string held = due ? "temporary repair, due " + due->date() : "temporary repair";
             stretch.tip += (stretch.tip.empty() ? "" : "; ") + held;
             spoken += ", " + held;
@@ -333,8 +334,9 @@ MapContent mapOf(const model::Job& job, const model::TestObject& object, model::
                  std::span<const PointFinding> findings, const MapOptions& options)
 {
     MapScale scale;
-    scale.lowestDecade = object.scale.lowestDecade;
-    scale.decades = object.scale.decades;
+    // Within what can be drawn: an object from elsewhere may say anything.
+    scale.lowestDecade = std::clamp(object.scale.lowestDecade, -20, 10);
+    scale.decades = std::clamp(object.scale.decades, 1, 20);
     scale.limit = job.setup.pointLimit;
     scale.smallestDetectable = options.smallestDetectable;
     scale.shownPerSi = options.shownPerSi;

@@ -143,8 +143,11 @@ std::string asSentence(const std::string& words)
     return text;
 }
 
-ReportContent reportOf(const model::Job& job, const model::TestObject& object, const ReportOptions& options)
+ReportContent reportOf(const model::Job& job, const model::TestObject& object, const ReportOptions& asked)
 {
+    ReportOptions options = asked;
+    if (!options.asOf.isSet())
+        options.asOf = options.now;
     const std::string unit = options.unit.empty() ? job.setup.unit : options.unit;
     detail::Ground ground{job, object, options, shownUnit(job.setup, unit), {}, {}, {}, false};
     ground.found = options.found;
@@ -152,7 +155,8 @@ ReportContent reportOf(const model::Job& job, const model::TestObject& object, c
     if (ground.found.empty() || ground.left.empty()) {
         std::vector<std::vector<analysis::PointFinding>> byRound; // worked out once for both
         for (const model::Round& round : job.rounds)
-            byRound.push_back(analysis::jobFindings(job, object, round.id));
+            byRound.push_back(analysis::jobFindings(job, object, round.id,
+                                                    options.asOf.isSet() ? options.asOf : Timestamp::now()));
         ground.found = analysis::summarise(job, byRound, analysis::Standing::AsFound);
         ground.left = analysis::summarise(job, byRound, analysis::Standing::AsLeft);
     }
@@ -162,7 +166,7 @@ ReportContent reportOf(const model::Job& job, const model::TestObject& object, c
                 if (std::find(repair.points.begin(), repair.points.end(), finding.point) !=
                     repair.points.end())
                     finding.temporaryRepair = true;
-    ground.detectable = worstDetectable(job);
+    ground.detectable = worstDetectable(job, object);
     ground.repaired = std::any_of(job.rounds.begin(), job.rounds.end(), [](const model::Round& round) {
         return round.kind == model::RoundKind::AfterRepair;
     });
@@ -173,6 +177,8 @@ ReportContent reportOf(const model::Job& job, const model::TestObject& object, c
         fmt::format("{}{} · job {}{}", object.name, object.tag.empty() ? "" : ", " + object.tag, job.number,
                     object.invented ? " · all data invented" : "");
     content.date = options.now.isSet() ? "printed " + options.now.date() : std::string();
+    if (options.now.isSet() && options.asOf.date() != options.now.date())
+        content.date += ", repairs and due dates as of " + options.asOf.date();
     content.state = job.state == model::JobState::Signed
                         ? "signed"
                         : fmt::format("draft, job {}", model::name(job.state));

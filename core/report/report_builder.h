@@ -22,9 +22,10 @@ struct SignatureSays
 
 struct ReportOptions
 {
-    std::string unit;                   ///< of leak rate; empty: the job's
-    std::optional<model::Job> lastJob;  ///< the latest earlier job of the object
-    std::vector<model::Repair> carried; ///< temporary repairs of earlier jobs, not made good yet
+    std::string unit;                  ///< of leak rate; empty: the job's
+    std::optional<model::Job> lastJob; ///< the latest earlier job of the object
+    Timestamp asOf; ///< the moment its due dates are looked at: the approval of a signed job, else `now`
+    std::vector<model::Repair> carried; ///< temporary repairs of earlier jobs, not made good by then
     /// Findings of summarise(), where the caller has worked them out already; empty: worked out here.
     std::vector<analysis::PointFinding> found;
     std::vector<analysis::PointFinding> left;

@@ -9,6 +9,8 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
 namespace sealwalk::report::detail {
 
 namespace {
@@ -26,7 +28,7 @@ MapOptions optionsOf(const Ground& ground)
     MapOptions options = mapOptions(ground.unit);
     options.gas = {}; // readings and limits of a report are helium throughout
     options.smallestDetectable = ground.detectable;
-    options.now = ground.options.now;
+    options.now = ground.options.asOf;
     options.carried = ground.options.carried;
     return options;
 }
@@ -34,8 +36,8 @@ MapOptions optionsOf(const Ground& ground)
 MapScale scaleOf(const Ground& ground)
 {
     MapScale scale;
-    scale.lowestDecade = ground.object.scale.lowestDecade;
-    scale.decades = ground.object.scale.decades;
+    scale.lowestDecade = std::clamp(ground.object.scale.lowestDecade, -20, 10);
+    scale.decades = std::clamp(ground.object.scale.decades, 1, 20);
     scale.limit = ground.job.setup.pointLimit;
     scale.smallestDetectable = ground.detectable;
     scale.shownPerSi = ground.unit.perSi;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Points: what needs a decision, all of them, what was not tested, what is void, every reading.
 #include "core/analysis/job_view.h"
+#include "core/base/calendar_day.h"
 #include "core/quantities/number_text.h"
 #include "core/report/map_builder.h"
 #include "core/report/report_parts.h"
@@ -137,8 +138,8 @@ PlateMark plateMark(const Ground& ground, const PointFinding& f)
                                                    : Teeth::None;
     for (const std::vector<model::Repair>* repairs : {&ground.options.carried, &ground.job.repairs})
         for (const model::Repair& repair : *repairs)
-            if (!repair.permanent && !repair.madeGoodBy && repair.due && ground.options.now.isSet() &&
-                *repair.due < ground.options.now &&
+            if (!repair.permanent && !repair.madeGoodBy && repair.due && ground.options.asOf.isSet() &&
+                isPast(*repair.due, ground.options.asOf) &&
                 std::find(repair.points.begin(), repair.points.end(), f.point) != repair.points.end())
                 mark.overdue = mark.temporary = true;
     return mark;
@@ -276,7 +277,8 @@ Section readingsSection(const Ground& ground)
     }();
     std::unordered_map<model::ReadingId, analysis::CorrectedReading> corrected;
     for (const model::Round& round : ground.job.rounds)
-        for (analysis::CorrectedReading& reading : analysis::correctedReadings(ground.job, round.id))
+        for (analysis::CorrectedReading& reading :
+             analysis::correctedReadings(ground.job, ground.object, round.id))
             corrected.emplace(reading.reading, std::move(reading));
     for (const model::Reading& r : ground.job.readings) {
         std::string chamber = "–";

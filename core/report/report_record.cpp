@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What people did and decided: repairs, concessions, review, signatures.
+#include "core/analysis/job_balance.h"
 #include "core/analysis/job_rise.h"
 #include "core/analysis/repair_progress.h"
 #include "core/report/rate_text.h"
@@ -43,7 +44,7 @@ std::string retestText(const Ground& ground, const model::Repair& repair)
 std::string proofText(const Ground& ground, const model::Repair& repair)
 {
     const analysis::RepairProgress progress =
-        analysis::progressOf(ground.job, repair, ground.left, ground.options.now);
+        analysis::progressOf(ground.job, repair, ground.left, ground.options.asOf);
     std::string text = analysis::progressWords(progress, repair);
     if (progress.step == analysis::RepairStep::AwaitsRetest)
         text += ": " + ground.numbers(progress.toSpray);
@@ -53,23 +54,23 @@ std::string proofText(const Ground& ground, const model::Repair& repair)
 /// Pressure rise and base pressure on both sides of all repairs.
 ReportTable totalsBeforeAndAfter(const Ground& ground)
 {
-    const auto [first, last] =
-        std::minmax_element(ground.job.repairs.begin(), ground.job.repairs.end(),
-                            [](const model::Repair& a, const model::Repair& b) { return a.at < b.at; });
-    const model::RiseTest* sides[] = {
-        analysis::progressOf(ground.job, *first, ground.left, ground.options.now).totalBefore,
-        analysis::progressOf(ground.job, *last, ground.left, ground.options.now).totalAfter};
+    const analysis::RiseAround around = analysis::riseAroundRepairs(ground.job);
     std::vector<Cell> total{{"Leaks by pressure rise, as air"}};
     std::vector<Cell> base{{"Base pressure"}};
-    for (const model::RiseTest* test : sides) {
+    for (const model::RiseTest* test : {around.before, around.after}) {
         if (test == nullptr) {
             total.push_back({"not measured"});
             base.push_back({"not measured"});
             continue;
         }
         const auto rise = analysis::judgeRise(*test, ground.job, ground.object);
-        total.push_back({rise ? ground.rate(rise->leakRate) : "not judged",
-                         rise ? ground.rate(rise->low) + " … " + ground.rate(rise->high) : std::string()});
+        const auto sum = rise ? analysis::totalOf(*rise) : std::nullopt;
+        if (!sum)
+            total.push_back({"not judged"});
+        else if (sum->rate)
+            total.push_back({ground.rate(sum->rate), ground.rate(sum->low) + " … " + ground.rate(sum->high)});
+        else
+            total.push_back({"at most " + ground.rate(sum->high)});
         base.push_back(
             {test->basePressure ? printRate(inMillibars(*test->basePressure)) + " mbar" : "not recorded"});
     }

@@ -71,7 +71,7 @@ ShownUnit shownUnit(const model::Setup& setup, const std::string& unit)
     return shown;
 }
 
-std::optional<LeakRate> worstDetectable(const model::Job& job)
+std::optional<LeakRate> worstDetectable(const model::Job& job, const model::TestObject& object)
 {
     std::optional<LeakRate> worst;
     constexpr double kUsualDwell = 8.0; // s, when none was recorded
@@ -81,7 +81,7 @@ std::optional<LeakRate> worstDetectable(const model::Job& job)
             dwell = *reading.dwell;
             break;
         }
-    for (const analysis::PlaceSensitivity& place : analysis::sensitivities(job, dwell))
+    for (const analysis::PlaceSensitivity& place : analysis::sensitivities(job, object, dwell))
         if (place.smallestDetectable && (!worst || *place.smallestDetectable > *worst))
             worst = place.smallestDetectable;
     return worst;

@@ -42,7 +42,7 @@ FlowBasis flowBasis(const model::Setup& setup);
 
 /// The largest of the smallest detectable leaks of the job's places: nothing is claimed below it anywhere.
 /// None when no place has one.
-std::optional<LeakRate> worstDetectable(const model::Job& job);
+std::optional<LeakRate> worstDetectable(const model::Job& job, const model::TestObject& object);
 
 /// Map options that show `unit`.
 MapOptions mapOptions(const ShownUnit& unit);

@@ -81,6 +81,7 @@ Result<int> HistoryStore::saveSketch(model::JobId job, const model::Sketch& sket
         database.exec("PRAGMA defer_foreign_keys = ON");
         deleteSketch(database, head.key);
         insertSketch(database, head.key, stored);
+        countOnFrom(database, head.object, head.key, stored.lastNumber);
         refreshSummary(database, head.key);
         return stored.revision;
     });

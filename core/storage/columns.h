@@ -4,6 +4,7 @@
 #pragma once
 
 #include "core/base/timestamp.h"
+#include "core/base/utf8.h"
 #include "core/base/uuid.h"
 #include "core/geometry/shape.h"
 #include "core/model/enum_names.h"
@@ -73,7 +74,14 @@ public:
     [[nodiscard]] int next() const { return m_next; }
 
 private:
-    void put(const std::string& text) { m_statement.bind(m_next++, text); }
+    void put(const std::string& text)
+    {
+        // Such bytes could be stored, but a job with them can never be signed or written as a job file.
+        if (!isUtf8(text))
+            throw Refusal(ErrorCode::BadInput,
+                          std::string("the text to store as ") + m_name + " is not UTF-8; give it in UTF-8");
+        m_statement.bind(m_next++, text);
+    }
     void put(bool value) { m_statement.bind(m_next++, static_cast<std::int32_t>(value)); }
     void put(int value) { m_statement.bind(m_next++, static_cast<std::int32_t>(value)); }
     void put(std::int64_t value) { m_statement.bind(m_next++, value); }

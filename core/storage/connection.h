@@ -79,6 +79,11 @@ struct HistoryStore::Connection
 model::Job loadJob(SQLite::Database& database, JobKey key);
 model::Sketch loadSketch(SQLite::Database& database, JobKey key);
 void insertSketch(SQLite::Database& database, JobKey key, const model::Sketch& sketch);
+/// The highest number ever given to a point of the object, in any of its jobs; 0 when there is none.
+int highestPointNumber(SQLite::Database& database, std::int64_t object);
+/// Lets the other jobs on the object that are still drawn in count on from `number`: a number belongs to one
+/// point of the object.
+void countOnFrom(SQLite::Database& database, std::int64_t object, JobKey except, int number);
 void deleteSketch(SQLite::Database& database, JobKey key);
 model::Setup loadSetup(SQLite::Database& database, JobKey key);
 void insertSetup(SQLite::Database& database, JobKey key, const model::Setup& setup);
@@ -91,6 +96,9 @@ int nextJobNumber(SQLite::Database& database);
 void setState(SQLite::Database& database, JobKey key, model::JobState state);
 void insertTrace(SQLite::Database& database, JobKey key, const NamedTrace& trace);
 void insertPicture(SQLite::Database& database, const model::Picture& picture);
+
+/// Brings a file or folder to disk: SQLite does not wait for it when it writes a copy.
+bool flushed(const std::filesystem::path& path, int flags);
 
 /// Makes anew what lists and searches need of the job.
 void refreshSummary(SQLite::Database& database, JobKey key);

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A consistent copy of a live history.
+#include "core/base/partial_file.h"
 #include "core/storage/connection.h"
 
 #include <fcntl.h>
@@ -13,7 +14,8 @@ namespace {
 
 namespace fs = std::filesystem;
 
-/// SQLite does not wait for the disk when it writes a copy; we do.
+} // namespace
+
 bool flushed(const fs::path& path, int flags)
 {
     const int descriptor =
@@ -25,25 +27,7 @@ bool flushed(const fs::path& path, int flags)
     return done;
 }
 
-/// Removes the half-written copy unless it was handed over.
-class Partial
-{
-public:
-    explicit Partial(fs::path path)
-        : m_path(std::move(path))
-    {}
-    Partial(const Partial&) = delete;
-    Partial& operator=(const Partial&) = delete;
-    ~Partial()
-    {
-        std::error_code ignored;
-        fs::remove(m_path, ignored);
-    }
-    [[nodiscard]] const fs::path& path() const { return m_path; }
-
-private:
-    fs::path m_path;
-};
+namespace {
 
 /// A reader's connection refuses every write, also that of a copy; the copy is no write to the history.
 class CopyAllowed
@@ -81,11 +65,11 @@ Status HistoryStore::backup(const fs::path& target) const
                         target.string() + ": its folder does not exist; name one that does");
         if (::access(folder.c_str(), W_OK) != 0)
             return fail(ErrorCode::MachineFailed, target.string() + ": its folder may not be written");
-        const Partial partial(target.string() + fmt::format(".{}.partial", ::getpid()));
+        PartialFile partial(target.string() + fmt::format(".{}.partial", ::getpid()));
         {
             const CopyAllowed allowed(m_connection->database);
             SQLite::Statement into(m_connection->database, "VACUUM INTO ?");
-            into.bind(1, partial.path().string());
+            into.bind(1, partial.path());
             into.exec();
         }
         if (!flushed(partial.path(), O_RDWR))

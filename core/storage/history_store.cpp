@@ -196,6 +196,7 @@ Result<model::Job> HistoryStore::createJob(model::ObjectId object, const std::st
         if (latest.executeStep())
             job.sketch = loadSketch(database, latest.getColumn(0).getInt64());
         latest.reset();
+        job.sketch.lastNumber = std::max(job.sketch.lastNumber, highestPointNumber(database, objectKey));
         const JobKey key = insertJobHead(database, objectKey, job);
         insertSetup(database, key, job.setup);
         insertSketch(database, key, job.sketch);

@@ -1,14 +1,19 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/storage/migrations.h"
 
+#include "core/base/partial_file.h"
+#include "core/storage/connection.h"
 #include "core/storage/sqlite_errors.h"
 
 #include <SQLiteCpp/Database.h>
 #include <SQLiteCpp/Statement.h>
 #include <SQLiteCpp/Transaction.h>
+#include <fcntl.h>
 #include <fmt/format.h>
+#include <unistd.h>
 
 #include <algorithm>
+#include <system_error>
 
 namespace sealwalk::storage {
 namespace {
@@ -18,14 +23,28 @@ int versionOf(SQLite::Database& database)
     return database.execAndGet("PRAGMA user_version").getInt();
 }
 
-/// A free name beside the file: "history.sealwalk.version-1", then "history.sealwalk.version-1.2" …
-std::filesystem::path nameOfCopy(const std::filesystem::path& file, int version)
+/// Gives the copy a free name beside the file: "history.sealwalk.version-1", then
+/// "history.sealwalk.version-1.2" … A hard link never replaces what another window made meanwhile.
+std::filesystem::path giveName(PartialFile& copy, const std::filesystem::path& file, int version)
 {
     const std::string base = file.string() + ".version-" + std::to_string(version);
-    std::filesystem::path copy = base;
-    for (int i = 2; std::filesystem::exists(copy); ++i)
-        copy = base + "." + std::to_string(i);
-    return copy;
+    for (int i = 1;; ++i) {
+        const std::filesystem::path name = i == 1 ? base : base + "." + std::to_string(i);
+        if (std::filesystem::exists(name))
+            continue;
+        std::error_code problem;
+        std::filesystem::create_hard_link(copy.path(), name, problem);
+        if (problem == std::errc::file_exists)
+            continue;
+        if (problem) { // a file system without links
+            std::filesystem::rename(copy.path(), name, problem);
+            copy.handOver();
+        }
+        if (problem)
+            throw Refusal(ErrorCode::MachineFailed,
+                          name.string() + ": the safety copy cannot be written: " + problem.message());
+        return name;
+    }
 }
 
 void requireForeignKeysHold(SQLite::Database& database)
@@ -93,23 +112,24 @@ Result<std::filesystem::path> migrate(SQLite::Database& database, const std::fil
         const int from = versionOf(database);
         if (from >= newestVersion(steps))
             return std::filesystem::path{};
-        std::filesystem::path copy;
-        if (from > 0) {
-            copy = nameOfCopy(file, from);
+        if (from == 0) {
+            runSteps(database, steps);
+            return std::filesystem::path{};
+        }
+        // Under a name of this process until the file is brought up to date: when that fails, also for want
+        // of room, the file is as it was, and there is nothing to go back to.
+        PartialFile partial(file.string() + fmt::format(".{}.partial", ::getpid()));
+        {
             SQLite::Statement into(database, "VACUUM INTO ?");
-            into.bind(1, copy.string());
+            into.bind(1, partial.path());
             into.exec();
         }
-        const Status done = guarded(file, [&]() -> Status {
-            runSteps(database, steps);
-            return {};
-        });
-        if (!done) {
-            std::error_code ignored;
-            if (!copy.empty())
-                std::filesystem::remove(copy, ignored); // the file is as it was: nothing to go back to
-            return fail(done.error());
-        }
+        if (!flushed(partial.path(), O_RDWR))
+            return fail(ErrorCode::MachineFailed, file.string() + ": the disk did not take the safety copy");
+        const std::filesystem::path copy = giveName(partial, file, from);
+        PartialFile named(copy.string());
+        runSteps(database, steps);
+        named.handOver();
         return copy;
     });
 }

@@ -109,6 +109,27 @@ void insertSketch(SQLite::Database& database, JobKey key, const model::Sketch& s
     update.exec();
 }
 
+int highestPointNumber(SQLite::Database& database, std::int64_t object)
+{
+    SQLite::Statement select(
+        database, "SELECT max(coalesce(max(number), 0), (SELECT coalesce(max(last_point_number), 0) "
+                  "FROM job WHERE object = ?1)) FROM point WHERE job IN (SELECT id FROM job WHERE "
+                  "object = ?1)");
+    select.bind(1, object);
+    return select.executeStep() ? select.getColumn(0).getInt() : 0;
+}
+
+void countOnFrom(SQLite::Database& database, std::int64_t object, JobKey except, int number)
+{
+    SQLite::Statement update(database,
+                             "UPDATE job SET last_point_number = ?1 WHERE object = ?2 AND id <> ?3 AND "
+                             "last_point_number < ?1 AND state IN ('open', 'returned')");
+    update.bind(1, number);
+    update.bind(2, object);
+    update.bind(3, except);
+    update.exec();
+}
+
 void deleteSketch(SQLite::Database& database, JobKey key)
 {
     for (const char* table : {"point", "joint", "sheet"}) {

@@ -87,6 +87,29 @@ Result<exchange::Verification> verifyIn(const storage::HistoryStore& store, mode
     return result;
 }
 
+Result<std::vector<std::string>> problemsOf(const storage::HistoryStore& store)
+{
+    auto problems = store.check();
+    if (!problems)
+        return problems;
+    const auto rows = store.jobs();
+    if (!rows) {
+        problems->push_back(rows.error().message);
+        return problems;
+    }
+    // All of them: a job that somebody set back from signed is found by its review.
+    for (const storage::JobRow& row : *rows) {
+        const auto verification = verifyIn(store, row.id);
+        if (!verification) {
+            problems->push_back(fmt::format("job {}: {}", row.number, verification.error().message));
+            continue;
+        }
+        for (const std::string& problem : verification->problems)
+            problems->push_back(fmt::format("job {}: {}", row.number, problem));
+    }
+    return problems;
+}
+
 Result<HandedOut> handOut(const storage::HistoryStore& store, model::JobId job)
 {
     Result<exchange::JobRecord> record = loadRecord(store, job);

@@ -26,6 +26,10 @@ void checkKeys(exchange::Verification& result, const std::vector<model::Person>&
 /// fit.
 Result<exchange::Verification> verifyIn(const storage::HistoryStore& store, model::JobId job);
 
+/// What is wrong with a whole history, one sentence each: the file, its rules and records, and every
+/// signature in it. The window and the command line ask here.
+Result<std::vector<std::string>> problemsOf(const storage::HistoryStore& store);
+
 struct HandedOut
 {
     std::string bytes; ///< of the job file

@@ -17,6 +17,7 @@ Result<ReportFacts> reportFacts(const storage::HistoryStore& store, model::JobId
     ReportFacts facts;
     facts.record = std::move(*record);
     facts.options.now = now;
+    facts.options.asOf = approvalOf(facts.record.job).value_or(now);
     facts.options.lastJob = jobBefore(store, facts.record.job);
     facts.options.carried = carriedRepairs(store, facts.record.job);
     if (auto people = store.people())

@@ -135,22 +135,34 @@ Result<std::vector<TakenIn>> takeInAll(HistoryStore& store, const HistoryStore& 
         return fail(jobs.error());
     std::reverse(jobs->begin(), jobs->end()); // they come newest first
     std::vector<TakenIn> answers;
+    const auto cannot = [&](const storage::JobRow& row, const Error& error) {
+        TakenIn answer;
+        answer.result.problems.push_back(fmt::format("job {}: {}", row.number, error.message));
+        answer.done = fmt::format("job {} was not taken in", row.number);
+        answer.job = row.id;
+        answers.push_back(std::move(answer));
+    };
     for (const storage::JobRow& row : *jobs) {
         Result<JobRecord> record = loadRecord(from, row.id);
-        if (!record)
-            return fail(record.error());
+        if (!record) {
+            cannot(row, record.error());
+            continue;
+        }
         std::vector<std::string> missing;
         JobFile file{std::move(*record), {}};
         file.pictures = loadPictures(from, file.record.job, missing);
         Verification result = exchange::verifyRecord(file.record, exchange::namesOf(file.pictures));
         result.problems.insert(result.problems.end(), missing.begin(), missing.end());
         const auto traces = from.traces(row.id);
-        if (!traces)
-            return fail(traces.error());
+        if (!traces) {
+            cannot(row, traces.error());
+            continue;
+        }
         Result<TakenIn> taken = takeIn(store, file, std::move(result), *traces);
-        if (!taken)
-            return fail(taken.error());
-        answers.push_back(std::move(*taken));
+        if (taken)
+            answers.push_back(std::move(*taken));
+        else
+            cannot(row, taken.error());
     }
     return answers;
 }

@@ -33,8 +33,8 @@ struct Checked
 };
 Result<Checked> checkFile(std::string_view bytes);
 
-/// Every job of another history, the oldest first; one answer for each. What cannot be taken in is said, and
-/// the rest goes on.
+/// Every job of another history, the oldest first; one answer for each. What cannot be taken in is a problem
+/// of its answer, and the rest goes on. Fails only when the jobs of `from` cannot be listed.
 Result<std::vector<TakenIn>> takeInAll(storage::HistoryStore& store, const storage::HistoryStore& from);
 
 } // namespace sealwalk::transfer

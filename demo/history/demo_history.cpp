@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "demo/history/demo_history.h"
 
+#include "core/base/partial_file.h"
 #include "core/exchange/job_signing.h"
 #include "core/exchange/signing.h"
 #include "core/storage/history_store.h"
@@ -92,13 +93,6 @@ Status fill(storage::HistoryStore& store)
     return store.importJob(object, jobOf2026(object, sketch, chance), {});
 }
 
-void removeAll(const std::filesystem::path& file)
-{
-    std::error_code ignored;
-    for (const char* ending : {"", "-wal", "-shm"})
-        std::filesystem::remove(file.string() + ending, ignored);
-}
-
 } // namespace
 
 Status writeDemoHistory(const std::filesystem::path& file)
@@ -106,6 +100,9 @@ Status writeDemoHistory(const std::filesystem::path& file)
     std::error_code problem;
     if (std::filesystem::exists(std::filesystem::symlink_status(file, problem)))
         return fail(ErrorCode::BadInput, file.string() + ": is there already; name a new file");
+    // Told to stop in the middle, nothing of it is left.
+    std::array<PartialFile, 3> partial{PartialFile(file.string()), PartialFile(file.string() + "-wal"),
+                                       PartialFile(file.string() + "-shm")};
     Status done;
     {
         auto store = storage::HistoryStore::open(file, storage::HistoryStore::Mode::Create);
@@ -113,8 +110,9 @@ Status writeDemoHistory(const std::filesystem::path& file)
             return fail(store.error());
         done = fill(*store);
     }
-    if (!done)
-        removeAll(file);
+    if (done)
+        for (PartialFile& each : partial)
+            each.handOver();
     return done;
 }
 

@@ -529,6 +529,13 @@
     </message>
 </context>
 <context>
+    <name>QFileDialog</name>
+    <message>
+        <source>Folder</source>
+        <translation>Ordner</translation>
+    </message>
+</context>
+<context>
     <name>Shown</name>
     <message>
         <source>%1 He</source>
@@ -929,8 +936,19 @@
         <translation>Auftrag %1 war schon hier, unverändert.</translation>
     </message>
     <message>
-        <source>Job %1 was taken in, unchanged since it was written.</source>
-        <translation>Auftrag %1 übernommen, unverändert seit er geschrieben wurde.</translation>
+        <source>Job %1 was taken in, unchanged since it was signed.</source>
+        <translation>Auftrag %1 übernommen, unverändert, seit er signiert wurde.</translation>
+    </message>
+    <message>
+        <source>Job %1 was taken in. Nobody has signed it: whether it was changed since it was written cannot be told.</source>
+        <translation>Auftrag %1 übernommen. Niemand hat ihn signiert: ob er verändert wurde, seit er geschrieben wurde, lässt sich nicht sagen.</translation>
+    </message>
+    <message numerus="yes">
+        <source>The history is not sound, %n problem(s): %1.</source>
+        <translation>
+            <numerusform>Die Historie ist nicht in Ordnung, %n Befund: %1.</numerusform>
+            <numerusform>Die Historie ist nicht in Ordnung, %n Befunde: %1.</numerusform>
+        </translation>
     </message>
     <message>
         <source>Write a job file</source>

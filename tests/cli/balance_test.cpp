@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The balance command on the demonstration history.
+#include "core/storage/history_store.h"
 #include "tests/support/process.h"
 
 #include <gmock/gmock.h>
@@ -99,6 +100,40 @@ TEST_F(BalanceCommand, RefusesInOneLine)
         EXPECT_EQ(std::count(result.err.begin(), result.err.end(), '\n'), 1) << result.err;
         EXPECT_THAT(result.err, HasSubstr(row.says));
     }
+}
+
+// Regression: with a re-test round of a few points as the latest, "located" was of these points and all else
+// was "missing"; the screen goes by the whole job.
+TEST_F(BalanceCommand, AndFindingsAreOfTheWholeJobUnlessARoundIsAskedFor)
+{
+    const auto findings = [&](std::vector<std::string> more = {}) {
+        std::vector<std::string> arguments = {"--json", "--history", history(), "findings", "164"};
+        arguments.insert(arguments.end(), more.begin(), more.end());
+        return json::parse(runCli(arguments).out)["findings"];
+    };
+    const json before = balance();
+    EXPECT_EQ(before["of"], "as left");
+    EXPECT_TRUE(before["round"].is_null());
+    const json pointsBefore = findings();
+    {
+        auto store = storage::HistoryStore::open(history(), storage::HistoryStore::Mode::ReadWrite).value();
+        const model::Job job = store.job(store.findJob("164").value()).value();
+        model::Round again;
+        again.id = model::RoundId::create();
+        again.kind = model::RoundKind::Repeat;
+        again.points = {job.sketch.points[0].id, job.sketch.points[1].id, job.sketch.points[2].id};
+        again.by = "A. Tester";
+        again.opened = job.readings.back().at;
+        ASSERT_TRUE(store.addRound(job.id, again));
+    }
+    EXPECT_EQ(balance()["located"], before["located"]);
+    EXPECT_EQ(balance()["unlocated"], before["unlocated"]);
+    EXPECT_EQ(findings(), pointsBefore);
+    EXPECT_EQ(findings({"--as-found"}).size(), pointsBefore.size());
+    EXPECT_EQ(findings({"--round", "2"}).size(), 3U);
+    EXPECT_EQ(balance({"--round", "2"})["round"], 2);
+    EXPECT_EQ(balance({"--round", "2"})["located"], 0.0);
+    EXPECT_EQ(runCli({"--history", history(), "balance", "164", "--round", "1", "--as-found"}).status, 2);
 }
 
 } // namespace

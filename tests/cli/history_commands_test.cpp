@@ -208,19 +208,19 @@ protected:
 TEST_F(Log, StoresEveryFieldOfALine)
 {
     const ProcessResult result =
-        log("{\"point\":3,\"at\":\"2026-03-17T14:05:09.250+01:00\",\"background\":3e-10,\"peak\":5.2e-9,"
+        log("{\"point\":2,\"at\":\"2026-03-17T14:05:09.250+01:00\",\"background\":3e-10,\"peak\":5.2e-9,"
             "\"dwell_s\":6,"
             "\"delay_s\":1.5,\"clean_up_s\":9,\"condition\":\"at an "
             "angle\",\"condition_detail\":\"140°\",\"gentle\":true,"
             "\"confirmed\":true,\"remark\":\"steady\"}\r\n\n"
-            "{\"point\":4,\"outcome\":\"no response\",\"background\":3e-10,\"by\":\"Brook\"}\n"
-            "{\"point\":4,\"outcome\":\"not accessible\",\"reason\":\"behind the frame\"}");
+            "{\"point\":1,\"outcome\":\"no response\",\"background\":3e-10,\"by\":\"Brook\"}\n"
+            "{\"point\":1,\"outcome\":\"not accessible\",\"reason\":\"behind the frame\"}");
     EXPECT_EQ(result.status, 0) << result.err;
     EXPECT_EQ(result.out, "{\"stored\":1}\n{\"stored\":2}\n{\"stored\":3}\n");
     const auto readings = stored();
     ASSERT_EQ(readings.size(), 3U);
     const model::Reading& first = readings[0];
-    EXPECT_EQ(first.point, m_opened.job.sketch.points[2].id);
+    EXPECT_EQ(first.point, m_opened.job.sketch.points[1].id);
     EXPECT_EQ(first.at.text(), "2026-03-17T14:05:09.250+01:00");
     EXPECT_EQ(first.peak, millibarLitresPerSecond(5.2e-9));
     EXPECT_EQ(first.background, millibarLitresPerSecond(3e-10));
@@ -343,6 +343,64 @@ TEST(HistoryCommands, CheckFindsWhatWasChangedBySql)
     EXPECT_EQ(answer["ok"], false);
     EXPECT_NE(result.out.find("reading_kept_update"), std::string::npos);
     EXPECT_NE(result.out.find("changed after"), std::string::npos) << result.out;
+}
+
+// Regression: the window refuses points that are retired or not called, the command line took them.
+TEST_F(Log, TakesOnlyPointsTheRoundCalls)
+{
+    model::Sketch sketch = m_opened.store.job(m_opened.job.id)->sketch;
+    for (model::TestPoint& point : sketch.points)
+        point.retired = point.number == 2;
+    ASSERT_TRUE(m_opened.store.saveSketch(m_opened.job.id, sketch, sketch.revision));
+    model::Round few = m_opened.round;
+    few.id = model::RoundId::create();
+    few.points = {sketch.points[0].id};
+    ASSERT_TRUE(m_opened.store.addRound(m_opened.job.id, few));
+    EXPECT_THAT(log("{\"point\":2,\"peak\":1e-9}\n").err, ::testing::HasSubstr("retired"));
+    const ProcessResult other = runCli({"--history", m_file.string(), "log", "1", "2", "--stdin"},
+                                       "{\"point\":1,\"peak\":1e-9}\n{\"point\":3,\"peak\":1e-9}\n");
+    EXPECT_EQ(other.status, 2);
+    EXPECT_THAT(other.err, ::testing::HasSubstr("does not call point 3"));
+    ASSERT_EQ(stored().size(), 1U);
+    // Nobody was named: it is who ran the program, never nobody.
+    EXPECT_NE(stored()[0].by, "");
+}
+
+// Regression: a kept copy of version 1 was said to have been tampered with.
+TEST(HistoryCommands, CheckTakesAnOlderVersionByItsOwnRules)
+{
+    const ScratchFolder folder;
+    const fs::path file = folder / "one.sealwalk";
+    writeBytes(file, bytesOf(fs::path(SEALWALK_TEST_DATA) / "history_version_1.sealwalk"));
+    const ProcessResult result = runCli({"--history", file.string(), "check"});
+    EXPECT_EQ(result.out.find("was changed in the file"), std::string::npos) << result.out;
+    EXPECT_EQ(result.out.find("taken out of the file"), std::string::npos) << result.out;
+}
+
+// Regression: of two files the first was left when the second could not be written.
+TEST(HistoryCommands, TableWritesBothFilesOrNone)
+{
+    const ScratchFolder folder;
+    const std::string csv = folder / "a.csv";
+    const ProcessResult result = onDemo({"table", "164", "--csv", csv, "--xlsx", folder / "no" / "b.xlsx"});
+    EXPECT_EQ(result.status, 2);
+    EXPECT_FALSE(fs::exists(csv));
+    EXPECT_TRUE(fs::is_empty(folder.path())) << "nothing half-written either";
+}
+
+// Regression: "unchanged" was said of what nobody had signed.
+TEST(HistoryCommands, VerifyClaimsNothingOfAnUnsignedFile)
+{
+    const ScratchFolder folder;
+    const std::string open = folder / "open.sealjob";
+    const std::string sealed = folder / "signed.sealjob";
+    ASSERT_EQ(onDemo({"pack", "164", "-o", open}).status, 0);
+    ASSERT_EQ(onDemo({"pack", "118", "-o", sealed}).status, 0);
+    const ProcessResult unsignedFile = onDemo({"verify", open});
+    EXPECT_EQ(unsignedFile.status, 0);
+    EXPECT_THAT(unsignedFile.out, ::testing::HasSubstr("cannot be told"));
+    EXPECT_THAT(onDemo({"verify", sealed}).out, ::testing::HasSubstr("unchanged since it was signed"));
+    EXPECT_FALSE(answerOf(onDemo({"verify", open, "--json"}))["notes"].empty());
 }
 
 } // namespace

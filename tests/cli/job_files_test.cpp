@@ -105,7 +105,7 @@ TEST_F(JobFiles, GoFromOneHistoryToAnotherAndStayWhole)
 
     const ProcessResult unpacked = cli({"unpack", path("j.sealjob")}, "b.sealwalk");
     ASSERT_EQ(unpacked.status, 0) << unpacked.err;
-    EXPECT_NE(unpacked.err.find("not among the people"), std::string::npos) << unpacked.err;
+    EXPECT_NE(unpacked.out.find("not among the people"), std::string::npos) << unpacked.out;
     EXPECT_EQ(cli({"verify", m_number}, "b.sealwalk").status, 0);
 
     ASSERT_EQ(cli({"pack", m_number, "-o", path("k.sealjob")}, "b.sealwalk").status, 0);

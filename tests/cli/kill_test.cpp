@@ -4,11 +4,17 @@
 #include "tests/cli/running_process.h"
 #include "tests/core/storage/opened_history.h"
 #include "tests/core/storage/scratch_folder.h"
+#include "tests/support/process.h"
 
 #include <fmt/format.h>
 #include <gtest/gtest.h>
 #include <nlohmann/json.hpp>
+#include <sys/stat.h>
+#include <sys/wait.h>
+#include <unistd.h>
 
+#include <csignal>
+#include <filesystem>
 #include <iostream>
 #include <random>
 #include <thread>
@@ -103,6 +109,42 @@ TEST(Kill, LosesNoReadingThatWasAnsweredAsStored)
     EXPECT_EQ(store.readingsAfter(job.id, 0)->size(), static_cast<std::size_t>(known));
     EXPECT_GT(killedAtWork, kKills / 2) << "most kills should meet it at work";
     std::cout << fmt::format("{} kills, {} of them at work, {} readings kept\n", kKills, killedAtWork, known);
+}
+
+// Regression: Ctrl-C left what was half written, under names nobody knows. A pipe that nobody reads holds the
+// work while a workbook stands beside its name.
+TEST(Interrupt, LeavesNothingHalfWritten)
+{
+    const ScratchFolder folder;
+    const std::string history = (folder / "demo.sealwalk").string();
+    ASSERT_EQ(runCli({"demo", "-o", history}).status, 0);
+    const std::filesystem::path out = folder / "out";
+    std::filesystem::create_directory(out);
+    const std::string pipe = (out / "pipe.csv").string();
+    ASSERT_EQ(::mkfifo(pipe.c_str(), 0600), 0);
+    const auto filesOut = [&] {
+        return std::distance(std::filesystem::directory_iterator(out), std::filesystem::directory_iterator());
+    };
+    const std::string program = std::string(SEALWALK_BIN) + "/sealwalk-cli";
+    const std::string book = (out / "book.xlsx").string();
+    const pid_t child = ::fork();
+    ASSERT_GE(child, 0);
+    if (child == 0) {
+        std::signal(SIGINT, SIG_DFL); // work in the background is started with it ignored, which is respected
+        ::execl(program.c_str(), program.c_str(), "--history", history.c_str(), "table", "164", "--csv",
+                pipe.c_str(), "--xlsx", book.c_str(), nullptr);
+        ::_exit(127);
+    }
+    constexpr int kPatience = 6000;
+    for (int i = 0; i < kPatience && filesOut() < 2; ++i)
+        std::this_thread::sleep_for(std::chrono::milliseconds(10));
+    EXPECT_EQ(filesOut(), 2) << "the workbook under its other name";
+    ::kill(child, SIGINT);
+    int status = 0;
+    ::waitpid(child, &status, 0);
+    ASSERT_TRUE(WIFEXITED(status));
+    EXPECT_EQ(WEXITSTATUS(status), 128 + SIGINT);
+    EXPECT_EQ(filesOut(), 1) << "the pipe alone";
 }
 
 } // namespace

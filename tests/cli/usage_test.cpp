@@ -32,5 +32,24 @@ TEST(CommandLine, AsksForACommandWhenNoneIsGiven)
     EXPECT_EQ(std::count(result.err.begin(), result.err.end(), '\n'), 1) << result.err;
 }
 
+// Regression: bytes in another encoding went into the history by --by, and nothing could take them out again.
+TEST(CommandLine, RefusesArgumentsThatAreNotUtf8)
+{
+    const ProcessResult result = runCli({"log", "164", "1", "--stdin", "--by", "M\xfcller"}, "{}");
+    EXPECT_EQ(result.status, 2);
+    EXPECT_EQ(result.out, "");
+    EXPECT_NE(result.err.find("is not UTF-8 text"), std::string::npos) << result.err;
+}
+
+// Regression: an answer cut by a full disk was "done".
+TEST(CommandLine, SaysWhenStdoutDidNotTakeTheAnswer)
+{
+    const std::string program = std::string(SEALWALK_BIN) + "/sealwalk-cli";
+    const ProcessResult result = runProcess(
+        {"/bin/sh", "-c", "exec '" + program + "' convert '1 mbar l/s' 'Pa m3/s' --json > /dev/full"});
+    EXPECT_EQ(result.status, 3);
+    EXPECT_NE(result.err.find("stdout"), std::string::npos) << result.err;
+}
+
 } // namespace
 } // namespace sealwalk::tests

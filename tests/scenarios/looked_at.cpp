@@ -62,7 +62,7 @@ void LookedAt::expectRows(const std::vector<Row>& rows) const
                 standing->condition == row.condition && standing->conditionDetail == row.detail)
                 reading = standing;
         ASSERT_NE(reading, nullptr);
-        const analysis::CorrectedReading corrected = analysis::correctedReading(job(), *reading);
+        const analysis::CorrectedReading corrected = analysis::correctedReading(job(), object(), *reading);
         EXPECT_EQ(model::name(corrected.verdict), model::name(row.verdict));
         if (!row.corrected) {
             EXPECT_FALSE(corrected.rate);

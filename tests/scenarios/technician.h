@@ -103,6 +103,7 @@ public:
     void sign(const std::string& word, std::optional<int> grown = {});
 
     [[nodiscard]] model::Job job() const;
+    [[nodiscard]] const model::TestObject& object() const { return m_object; }
     [[nodiscard]] storage::HistoryStore& store() { return *m_store; }
     [[nodiscard]] model::JobId id() const { return m_job; }
     /// The job file of the job, as handed on.

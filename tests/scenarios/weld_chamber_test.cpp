@@ -25,7 +25,7 @@ std::string entered()
     t.joints(JointKind::WeldSeam, "Weld", 25, 17);
     t.drawn();
     t.setUp({.factor = 0.4, .response = 3.0, .background = kBackground, .detectable = 1e-6});
-    const auto blind = analysis::sensitivities(t.job(), seconds(15.0));
+    const auto blind = analysis::sensitivities(t.job(), t.object(), seconds(15.0));
     EXPECT_EQ(blind.size(), 1U);
     EXPECT_NE(blind.front().advice.find("above"), std::string::npos) << blind.front().advice;
     t.later(120.0);

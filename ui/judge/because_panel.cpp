@@ -48,7 +48,8 @@ QString BecausePanel::chainOf(const analysis::PointFinding& finding, const repor
     const model::Reading* reading = finding.reading ? m_session.job().reading(*finding.reading) : nullptr;
     if (reading == nullptr)
         return {};
-    const analysis::CorrectedReading corrected = analysis::correctedReading(m_session.job(), *reading);
+    const analysis::CorrectedReading corrected =
+        analysis::correctedReading(m_session.job(), m_session.object(), *reading);
     const auto rate = [&](LeakRate value) {
         return QString::fromStdString(report::screenRate(scale.number(value))) + QLatin1Char(' ') +
                QString::fromStdString(scale.unit);

@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/judge/repairs_panel.h"
 
+#include "core/analysis/job_balance.h"
 #include "core/analysis/job_rise.h"
 #include "core/analysis/repair_progress.h"
+#include "core/base/calendar_day.h"
 #include "core/report/rate_text.h"
 #include "core/report/shown_unit.h"
 #include "ui/render/theme.h"
@@ -189,7 +191,7 @@ void RepairsPanel::addRow(const model::Repair& repair)
     QString until = repair.permanent ? tr("permanent")
                     : repair.due     ? text(repair.due->date())
                                      : tr("no date");
-    if (!repair.permanent && repair.due && *repair.due < now)
+    if (!repair.permanent && repair.due && isPast(*repair.due, now))
         until = tr("overdue, %1").arg(until);
     QString done = text(repair.action);
     if (!repair.pictures.empty())
@@ -209,7 +211,7 @@ void RepairsPanel::addCarried()
 {
     const Timestamp now = Timestamp::now();
     for (const storage::OpenRepair& left : m_session.repairsLeftOpen()) {
-        const bool overdue = left.repair.due && *left.repair.due < now;
+        const bool overdue = left.repair.due && isPast(*left.repair.due, now);
         const QString due = left.repair.due ? text(left.repair.due->date()) : tr("no date");
         const QString cells[ColumnCount] = {
             numbers(m_session.job().sketch, left.repair.points),
@@ -231,11 +233,7 @@ QString RepairsPanel::totalsText() const
     const model::Job& job = m_session.job();
     if (job.repairs.empty())
         return tr("No repair was logged in this job.");
-    const auto [first, last] =
-        std::minmax_element(job.repairs.begin(), job.repairs.end(),
-                            [](const model::Repair& a, const model::Repair& b) { return a.at < b.at; });
-    const auto before = analysis::progressOf(job, *first, m_session.asLeft(), Timestamp::now()).totalBefore;
-    const auto after = analysis::progressOf(job, *last, m_session.asLeft(), Timestamp::now()).totalAfter;
+    const analysis::RiseAround around = analysis::riseAroundRepairs(job);
     const report::ShownUnit unit = report::shownUnit(job.setup);
     const auto shown = [&](LeakRate rate) {
         return text(report::screenRate(unit.number(rate))) + QLatin1Char(' ') + text(unit.symbol);
@@ -245,16 +243,17 @@ QString RepairsPanel::totalsText() const
             return tr("no pressure rise");
         const auto rise = analysis::judgeRise(*test, job, m_session.object());
         QString said = tr("pressure rise not judged");
-        if (rise && rise->separable)
-            said = tr("leaks %1 as air").arg(shown(rise->leakRate));
-        else if (rise)
-            said = tr("leaks at most %1 as air").arg(shown(rise->high));
+        const auto total = rise ? analysis::totalOf(*rise) : std::nullopt;
+        if (total && total->rate)
+            said = tr("leaks %1 as air").arg(shown(*total->rate));
+        else if (total)
+            said = tr("leaks at most %1 as air").arg(shown(total->high));
         if (test->basePressure)
             said +=
                 tr(", base pressure %1 mbar").arg(text(report::screenRate(inMillibars(*test->basePressure))));
         return said;
     };
-    return tr("Before the repairs: %1. After: %2.").arg(side(before), side(after));
+    return tr("Before the repairs: %1. After: %2.").arg(side(around.before), side(around.after));
 }
 
 } // namespace sealwalk::ui

@@ -222,7 +222,7 @@ QImage underlayOf(const model::Sheet& sheet,
     return image;
 }
 
-Status writeMapSvg(const MapPage& page, const std::filesystem::path& file)
+std::string mapSvg(const MapPage& page)
 {
     const QSizeF size = mapPageSize(page);
     QByteArray bytes;
@@ -232,16 +232,22 @@ Status writeMapSvg(const MapPage& page, const std::filesystem::path& file)
     generator.setResolution(static_cast<int>(kPixelsPerInch));
     generator.setSize(size.toSize());
     generator.setViewBox(QRectF(QPointF(), size));
-    generator.setTitle(QString::fromStdString(page.title));
-    generator.setDescription(QString::fromStdString(page.subtitle));
+    // Qt writes them into the file as they are.
+    generator.setTitle(QString::fromStdString(page.title).toHtmlEscaped());
+    generator.setDescription(QString::fromStdString(page.subtitle).toHtmlEscaped());
     QPainter painter(&generator);
     painter.fillRect(QRectF(QPointF(), size), paper().colour(Role::Sheet));
     paintMapPage(painter, page);
     painter.end();
-    return save(file, bytes);
+    return bytes.toStdString();
 }
 
-Status writeMapPng(const MapPage& page, const std::filesystem::path& file, double dotsPerInch)
+Status writeMapSvg(const MapPage& page, const std::filesystem::path& file)
+{
+    return save(file, QByteArray::fromStdString(mapSvg(page)));
+}
+
+Result<std::string> mapPng(const MapPage& page, double dotsPerInch)
 {
     const QSizeF size = mapPageSize(page);
     const double factor = dotsPerInch / kPixelsPerInch;
@@ -261,7 +267,14 @@ Status writeMapPng(const MapPage& page, const std::filesystem::path& file, doubl
     QBuffer buffer(&bytes);
     if (!image.save(&buffer, "PNG"))
         return fail(ErrorCode::MachineFailed, "the picture could not be packed as PNG");
-    return save(file, bytes);
+    return bytes.toStdString();
+}
+
+Status writeMapPng(const MapPage& page, const std::filesystem::path& file, double dotsPerInch)
+{
+    return mapPng(page, dotsPerInch).and_then([&](const std::string& bytes) -> Status {
+        return save(file, QByteArray::fromStdString(bytes));
+    });
 }
 
 } // namespace sealwalk::render

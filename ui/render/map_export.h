@@ -46,9 +46,12 @@ private:
 QSizeF mapPageSize(const MapPage& page);
 void paintMapPage(QPainter& painter, const MapPage& page);
 
-/// Scalable; text stays text, sized in px. Replaces the file only when all of it was written.
+/// The page as an SVG document; text stays text, sized in px.
+std::string mapSvg(const MapPage& page);
+/// The page as a PNG file. @param dotsPerInch  72 to 1200; kept in it as its physical size
+Result<std::string> mapPng(const MapPage& page, double dotsPerInch = 192.0);
+/// The same as a file. Replaces the file only when all of it was written.
 Status writeMapSvg(const MapPage& page, const std::filesystem::path& file);
-/// @param dotsPerInch  72 to 1200; kept in the file as its physical size
 Status writeMapPng(const MapPage& page, const std::filesystem::path& file, double dotsPerInch = 192.0);
 
 /// The picture under a sheet; null when it has none, or none that can be shown (PDF pages: the first).

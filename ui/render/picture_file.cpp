@@ -8,6 +8,7 @@
 #include <QPainter>
 #include <QPdfDocument>
 #include <QSvgRenderer>
+#include <QXmlStreamReader>
 
 #include <algorithm>
 
@@ -23,6 +24,24 @@ std::string named(const QString& file)
 {
     return "\"" + QFileInfo(file).fileName().toStdString() + "\"";
 }
+
+/// Room for one large photo that a person chose; the limit counts for the whole program, and pictures out of
+/// job files keep the usual one.
+class AllocationLimit
+{
+public:
+    explicit AllocationLimit(int megabytes)
+        : m_before(QImageReader::allocationLimit())
+    {
+        QImageReader::setAllocationLimit(megabytes);
+    }
+    AllocationLimit(const AllocationLimit&) = delete;
+    AllocationLimit& operator=(const AllocationLimit&) = delete;
+    ~AllocationLimit() { QImageReader::setAllocationLimit(m_before); }
+
+private:
+    int m_before;
+};
 
 QSize within(QSizeF size, int longest)
 {
@@ -93,8 +112,41 @@ Result<PictureFile> fromPdf(QByteArray bytes, int page, const QString& file)
     return PictureFile{encoded(paper, "PNG"), "png", paper.size()};
 }
 
+/// Whether a drawing keeps to itself. What draws it would open any file of this computer that it names, and a
+/// map would carry that on: a job file comes from elsewhere.
+bool keepsToItself(const QByteArray& svg)
+{
+    QXmlStreamReader xml(svg);
+    while (!xml.atEnd()) {
+        switch (xml.readNext()) {
+        case QXmlStreamReader::ProcessingInstruction: // a style sheet
+            return false;
+        case QXmlStreamReader::DTD: // its entities could hide the rest
+            if (!xml.entityDeclarations().isEmpty())
+                return false;
+            break;
+        case QXmlStreamReader::StartElement: {
+            const QXmlStreamAttributes attributes = xml.attributes();
+            for (const QXmlStreamAttribute& attribute : attributes)
+                if (attribute.name() == QLatin1String("href") &&
+                    !attribute.value().startsWith(QLatin1Char('#')) && xml.name() != QLatin1String("a") &&
+                    !attribute.value().startsWith(QLatin1String("data:image/")))
+                    return false;
+            break;
+        }
+        default:
+            break;
+        }
+    }
+    return true; // what is no XML from here on is drawn by nobody, and refused as damaged
+}
+
 Result<PictureFile> fromSvg(const QByteArray& bytes, const QString& file)
 {
+    if (!keepsToItself(bytes))
+        return fail(ErrorCode::BadInput, named(file) +
+                                             " is not plain SVG or names other files or style sheets; save "
+                                             "it with everything inside");
     QSvgRenderer svg;
     if (!svg.load(bytes) || svg.defaultSize().isEmpty())
         return fail(ErrorCode::DamagedFile, named(file) + " is not an SVG that can be drawn");
@@ -119,7 +171,7 @@ Result<PictureFile> fromPixels(QByteArray bytes, const QString& file)
         return fail(ErrorCode::BadInput, named(file) + " is neither a photo, an SVG nor a PDF");
     if ((format == "jpeg" || format == "jpg") && breaksOff(bytes))
         return fail(ErrorCode::DamagedFile, named(file) + " breaks off before its end; copy it again");
-    QImageReader::setAllocationLimit(kAllocationMegabytes);
+    const AllocationLimit room(kAllocationMegabytes);
     const QSize size = reader.size();
     const bool large = std::max(size.width(), size.height()) > kLongestSide;
     if (large)
@@ -171,6 +223,9 @@ Result<DecodedPicture> decodePicture(const std::vector<std::uint8_t>& bytes, con
     const QByteArray content(reinterpret_cast<const char*>(bytes.data()),
                              static_cast<qsizetype>(bytes.size()));
     if (extension == "svg") {
+        if (!keepsToItself(content))
+            return fail(ErrorCode::DamagedFile,
+                        "the drawing under the sheet names other files; it is not drawn");
         QSvgRenderer svg;
         if (!svg.load(content) || svg.defaultSize().isEmpty())
             return fail(ErrorCode::DamagedFile, "the picture under the sheet cannot be drawn");

@@ -34,8 +34,7 @@ int printReport(const report::ReportContent& content, QPagedPaintDevice& device,
     return static_cast<int>(pages.count());
 }
 
-Status writeReportPdf(const report::ReportContent& content, const std::filesystem::path& file,
-                      const PdfOptions& options)
+std::string reportPdf(const report::ReportContent& content, const PdfOptions& options)
 {
     QByteArray bytes;
     QBuffer buffer(&bytes);
@@ -49,6 +48,13 @@ Status writeReportPdf(const report::ReportContent& content, const std::filesyste
         writer.setCreator(QStringLiteral("Sealwalk"));
         printReport(content, writer, options);
     }
+    return bytes.toStdString();
+}
+
+Status writeReportPdf(const report::ReportContent& content, const std::filesystem::path& file,
+                      const PdfOptions& options)
+{
+    const QByteArray bytes = QByteArray::fromStdString(reportPdf(content, options));
     QSaveFile out(QString::fromStdString(file.string()));
     if (!out.open(QIODevice::WriteOnly) || out.write(bytes) != bytes.size() || !out.commit())
         return fail(ErrorCode::MachineFailed,

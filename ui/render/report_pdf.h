@@ -29,6 +29,9 @@ struct PdfOptions
     std::function<Result<model::Picture>(const std::string& sha256)> pictures;
 };
 
+/// The report as a PDF document.
+std::string reportPdf(const report::ReportContent& content, const PdfOptions& options = {});
+
 /// Writes the report; replaces the file only when all of it was written. Needs a QApplication.
 Status writeReportPdf(const report::ReportContent& content, const std::filesystem::path& file,
                       const PdfOptions& options = {});

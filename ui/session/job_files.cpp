@@ -28,7 +28,8 @@ Result<TakenIn> takeJobFile(JobSession& session, const std::filesystem::path& fi
                     name + ": " + taken->result.problems.front());
     if (!taken->isKnown)
         emit session.historyChanged();
-    return TakenIn{taken->job, taken->isKnown, std::move(taken->result.notes)};
+    return TakenIn{taken->job, !taken->result.signatures.empty(), taken->isKnown,
+                   std::move(taken->result.notes)};
 }
 
 Status writeJobFile(const JobSession& session, const std::filesystem::path& file)

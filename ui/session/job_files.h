@@ -16,6 +16,7 @@ class JobSession;
 struct TakenIn
 {
     model::JobId job;
+    bool isSigned = false;          ///< by at least one signature that holds
     bool wasHere = false;           ///< the same job was in the history already; nothing was added
     std::vector<std::string> notes; ///< what a person should know, one sentence each
 };

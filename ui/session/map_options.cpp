@@ -11,7 +11,7 @@ report::MapOptions mapOptions(const JobSession& session)
     options.now = Timestamp::now();
     for (const storage::OpenRepair& left : session.repairsLeftOpen())
         options.carried.push_back(left.repair);
-    options.smallestDetectable = report::worstDetectable(session.job());
+    options.smallestDetectable = report::worstDetectable(session.job(), session.object());
     return options;
 }
 

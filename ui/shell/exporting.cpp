@@ -9,6 +9,7 @@
 #include "core/quantities/leak_rate_unit.h"
 #include "core/report/map_builder.h"
 #include "core/report/shown_unit.h"
+#include "core/transfer/earlier_jobs.h"
 #include "ui/render/map_export.h"
 #include "ui/session/job_session.h"
 #include "ui/shell/long_work.h"
@@ -67,8 +68,8 @@ Result<render::MapPage> pageOf(const JobSession& session)
 {
     const model::Job& job = session.job();
     report::MapOptions options = report::mapOptions(report::shownUnit(job.setup));
-    options.smallestDetectable = report::worstDetectable(job);
-    options.now = Timestamp::now();
+    options.smallestDetectable = report::worstDetectable(job, session.object());
+    options.now = transfer::approvalOf(job).value_or(Timestamp::now());
     // What the job came to: as left once something was sprayed again.
     const bool again = std::any_of(job.rounds.begin(), job.rounds.end(), [](const model::Round& round) {
         return round.kind == model::RoundKind::AfterRepair || round.kind == model::RoundKind::Repeat;

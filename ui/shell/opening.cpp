@@ -2,6 +2,7 @@
 #include "ui/shell/opening.h"
 
 #include "core/storage/history_store.h"
+#include "core/transfer/hand_out.h"
 #include "demo/history/demo_history.h"
 #include "ui/history/history_page.h"
 #include "ui/session/job_files.h"
@@ -80,9 +81,13 @@ void takeIn(MainWindow& window, const QString& file)
     }
     window.showStageOfWork();
     const int number = window.session().job().number;
-    window.say(Severity::News, taken->wasHere
-                                   ? tr("Job %1 was here already, unchanged.").arg(number)
-                                   : tr("Job %1 was taken in, unchanged since it was written.").arg(number));
+    // Whoever writes a file makes its checksums; only a signature says that nobody changed it since.
+    window.say(Severity::News, taken->wasHere ? tr("Job %1 was here already, unchanged.").arg(number)
+                               : taken->isSigned
+                                   ? tr("Job %1 was taken in, unchanged since it was signed.").arg(number)
+                                   : tr("Job %1 was taken in. Nobody has signed it: whether it was changed "
+                                        "since it was written cannot be told.")
+                                         .arg(number));
     for (const std::string& note : taken->notes)
         window.say(Severity::Caution, QString::fromStdString(note));
 }
@@ -202,14 +207,20 @@ void chooseAndBackUp(MainWindow& window)
 
 void checkHistory(MainWindow& window)
 {
-    const auto problems = window.session().history().check();
+    const auto problems = transfer::problemsOf(window.session().history());
     if (!problems)
         window.report(problems.error());
     else if (problems->empty())
         window.say(Severity::News, tr("The history is sound."));
-    else
+    else {
+        // In one message: one line after the other would leave only the last to be read.
+        QStringList lines;
         for (const std::string& problem : *problems)
-            window.say(Severity::Error, QString::fromStdString(problem));
+            lines.append(QString::fromStdString(problem));
+        window.say(Severity::Error,
+                   tr("The history is not sound, %n problem(s): %1.", nullptr, static_cast<int>(lines.size()))
+                       .arg(lines.join(QStringLiteral("; "))));
+    }
 }
 
 } // namespace sealwalk::ui

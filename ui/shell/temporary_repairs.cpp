@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/temporary_repairs.h"
 
+#include "core/base/calendar_day.h"
 #include "core/storage/history_store.h"
 #include "ui/session/job_session.h"
 
@@ -47,7 +48,7 @@ QString temporaryRepairsNote(const JobSession& session)
     for (const storage::OpenRepair& each : left) {
         QString part = tr("%1 (job %2)").arg(whereOf(session.job(), each.repair)).arg(each.jobNumber);
         if (each.repair.due)
-            part += (*each.repair.due < now ? tr(", was due %1") : tr(", due %1"))
+            part += (isPast(*each.repair.due, now) ? tr(", was due %1") : tr(", due %1"))
                         .arg(QString::fromStdString(each.repair.due->date()));
         parts.append(part);
     }
@@ -72,7 +73,7 @@ QString overdueRepairsNote(const JobSession& session)
         if (!open)
             continue;
         for (const storage::OpenRepair& each : *open) {
-            if (!each.repair.due || now < *each.repair.due || ++overdue > kMostNamed)
+            if (!each.repair.due || !isPast(*each.repair.due, now) || ++overdue > kMostNamed)
                 continue;
             parts.append(tr("%1, job %2: %3, was due %4")
                              .arg(QString::fromStdString(object.name))

@@ -329,7 +329,7 @@ void CallPanel::refresh()
         reading.peak = rate;
         const auto seen = m_controller.offer().background;
         reading.background = seen ? seen : m_controller.background();
-        finding = analysis::readingFinding(m_session.job(), reading);
+        finding = analysis::readingFinding(m_session.job(), m_session.object(), reading);
     }
     m_ruler->setValue(finding ? finding->asRead : std::nullopt);
     if (m_session.hasJob())

@@ -136,7 +136,8 @@ std::optional<LeakRate> limitAsShown(const model::Job& job, model::PointId point
     reading.at = Timestamp::now();
     reading.peak = limit;
     reading.background = background;
-    const analysis::CorrectedReading corrected = analysis::correctedReading(job, reading);
+    // Without a dwell the response, and with it the object's volume, plays no part.
+    const analysis::CorrectedReading corrected = analysis::correctedReading(job, {}, reading);
     if (corrected.factors.empty())
         return std::nullopt;
     double factor = 1.0;

@@ -25,6 +25,7 @@ struct Arguments
     std::string job;
     std::string round;
     std::string unit = "mbar l/s";
+    bool asFound = false;
     std::vector<int> repairs;
 };
 
@@ -181,15 +182,16 @@ Result<Verdict> answerBalance(const Arguments& arguments, const Console& console
     if (!opened)
         return fail(opened.error());
     const model::Job& job = opened->job;
-    const auto round = findRound(job, arguments.round);
-    if (!round)
-        return fail(round.error());
+    const auto scope = findScope(job, arguments.round, arguments.asFound);
+    if (!scope)
+        return fail(scope.error());
     const auto ticked = tickedPoints(job, arguments.repairs);
     if (!ticked)
         return fail(ticked.error());
 
-    const auto findings = analysis::jobFindings(job, opened->object, (*round)->id);
-    const model::RiseTest* test = analysis::riseTestFor(job, (*round)->id);
+    const auto findings = scope->findings(*opened);
+    const model::RiseTest* test = scope->round != nullptr ? analysis::riseTestFor(job, scope->round->id)
+                                                          : analysis::riseTestFor(job, scope->standing);
     std::optional<analysis::RiseSummary> rise;
     std::string unusable;
     if (test != nullptr) {
@@ -206,9 +208,10 @@ Result<Verdict> answerBalance(const Arguments& arguments, const Console& console
     const AirIn in(*unit, job.setup.roomTemperature);
     ordered_json document;
     document["job"] = job.number;
-    document["round"] = (*round)->number;
+    document["of"] = scope->word();
+    document["round"] = scope->round != nullptr ? ordered_json(scope->round->number) : ordered_json(nullptr);
     document.update(documentOf(*result, in));
-    console.answer(document, fmt::format("job {}, round {}\n", job.number, (*round)->number) +
+    console.answer(document, fmt::format("job {}, {}\n", job.number, scope->word()) +
                                  textOf(*result, in, !ticked->empty()));
     return Verdict::Yes;
 }
@@ -222,7 +225,9 @@ void addBalance(CLI::App& root, Work& chosen)
                                        "would do");
     auto arguments = std::make_shared<Arguments>();
     command->add_option("job", arguments->job, "number or UUID")->required();
-    command->add_option("--round", arguments->round, "number or UUID (default: the latest)");
+    command->add_option("--round", arguments->round,
+                        "number or UUID: this round alone (default: the whole job)");
+    command->add_flag("--as-found", arguments->asFound, "the whole job before repairs (default: as left)");
     command->add_option("--repair", arguments->repairs, "numbers of points to take as repaired");
     command->add_option("--unit", arguments->unit, "of the rates in the answer")->capture_default_str();
     command->footer("Example:\n  sealwalk-cli demo -o demo.sealwalk\n"

@@ -4,42 +4,19 @@
 #include "core/transfer/hand_out.h"
 
 #include <CLI/CLI.hpp>
-#include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
 namespace sealwalk::cli {
 namespace {
-
-using Problems = std::vector<std::string>;
-
-Status lookAtSignatures(const storage::HistoryStore& store, Problems& problems)
-{
-    const auto rows = store.jobs();
-    if (!rows)
-        return fail(rows.error());
-    // All of them: a job that somebody set back from signed is found by its review.
-    for (const storage::JobRow& row : *rows) {
-        const auto verification = transfer::verifyIn(store, row.id);
-        if (!verification) {
-            problems.push_back(fmt::format("job {}: {}", row.number, verification.error().message));
-            continue;
-        }
-        for (const std::string& problem : verification->problems)
-            problems.push_back(fmt::format("job {}: {}", row.number, problem));
-    }
-    return {};
-}
 
 Result<Verdict> answerCheck(const Console& console)
 {
     const auto store = openHistory(console, storage::HistoryStore::Mode::ReadOnly);
     if (!store)
         return fail(store.error());
-    auto problems = store->check();
+    const auto problems = transfer::problemsOf(*store);
     if (!problems)
         return fail(problems.error());
-    if (const Status looked = lookAtSignatures(*store, *problems); !looked)
-        problems->push_back(looked.error().message);
     nlohmann::ordered_json document;
     document["ok"] = problems->empty();
     document["problems"] = *problems;

@@ -20,6 +20,7 @@ struct Arguments
     std::string job;
     std::string round;
     std::string unit = "mbar l/s";
+    bool asFound = false;
 };
 
 nlohmann::ordered_json rateOrNull(const std::optional<LeakRate>& rate, LeakRate one)
@@ -27,9 +28,10 @@ nlohmann::ordered_json rateOrNull(const std::optional<LeakRate>& rate, LeakRate 
     return rate ? nlohmann::ordered_json(*rate / one) : nlohmann::ordered_json(nullptr);
 }
 
-nlohmann::ordered_json findingDocument(const model::Job& job, const analysis::PointFinding& finding,
-                                       LeakRate one)
+nlohmann::ordered_json findingDocument(const exchange::JobRecord& record,
+                                       const analysis::PointFinding& finding, LeakRate one)
 {
+    const model::Job& job = record.job;
     const model::TestPoint* point = job.sketch.point(finding.point);
     const model::Joint* joint = point == nullptr ? nullptr : job.sketch.joint(point->joint);
     nlohmann::ordered_json document;
@@ -43,7 +45,7 @@ nlohmann::ordered_json findingDocument(const model::Job& job, const analysis::Po
     document["leak_rate"] = rateOrNull(finding.rate, one);
     document["low"] = rateOrNull(finding.low, one);
     document["high"] = rateOrNull(finding.high, one);
-    const auto air = analysis::asAir(job, finding);
+    const auto air = analysis::asAir(job, record.object, finding);
     document["air"] = rateOrNull(air ? std::optional(air->air) : std::nullopt, one);
     document["air_low"] = rateOrNull(air ? std::optional(air->low) : std::nullopt, one);
     document["air_high"] = rateOrNull(air ? std::optional(air->high) : std::nullopt, one);
@@ -69,9 +71,10 @@ nlohmann::ordered_json findingDocument(const model::Job& job, const analysis::Po
     return document;
 }
 
-std::string findingText(const model::Job& job, const analysis::PointFinding& finding, const std::string& unit,
-                        LeakRate one)
+std::string findingText(const exchange::JobRecord& record, const analysis::PointFinding& finding,
+                        const std::string& unit, LeakRate one)
 {
+    const model::Job& job = record.job;
     const model::TestPoint* point = job.sketch.point(finding.point);
     const model::Joint* joint = point == nullptr ? nullptr : job.sketch.joint(point->joint);
     std::string text =
@@ -81,7 +84,7 @@ std::string findingText(const model::Job& job, const analysis::PointFinding& fin
         text += fmt::format(" {:.2g} {}", *finding.rate / one, unit);
         if (finding.low && finding.high)
             text += fmt::format(" ({:.2g} to {:.2g})", *finding.low / one, *finding.high / one);
-        if (const auto air = analysis::asAir(job, finding))
+        if (const auto air = analysis::asAir(job, record.object, finding))
             text += fmt::format(", as air {:.2g} ({:.2g} to {:.2g})", air->air / one, air->low / one,
                                 air->high / one);
     } else if (finding.bound) {
@@ -103,19 +106,20 @@ Result<Verdict> answerFindings(const Arguments& arguments, const Console& consol
     const auto opened = loadJob(*store, arguments.job);
     if (!opened)
         return fail(opened.error());
-    const auto round = findRound(opened->job, arguments.round);
-    if (!round)
-        return fail(round.error());
+    const auto scope = findScope(opened->job, arguments.round, arguments.asFound);
+    if (!scope)
+        return fail(scope.error());
     nlohmann::ordered_json document;
     document["job"] = opened->job.number;
-    document["round"] = (*round)->number;
+    document["of"] = scope->word();
+    document["round"] = scope->round != nullptr ? nlohmann::ordered_json(scope->round->number)
+                                                : nlohmann::ordered_json(nullptr);
     document["unit"] = arguments.unit;
     document["findings"] = nlohmann::ordered_json::array();
-    std::string text = fmt::format("job {}, round {}, {}; helium on the chamber\n", opened->job.number,
-                                   (*round)->number, model::name((*round)->kind));
-    for (const auto& finding : analysis::jobFindings(opened->job, opened->object, (*round)->id)) {
-        document["findings"].push_back(findingDocument(opened->job, finding, *one));
-        text += findingText(opened->job, finding, arguments.unit, *one);
+    std::string text = fmt::format("job {}, {}; helium on the chamber\n", opened->job.number, scope->word());
+    for (const auto& finding : scope->findings(*opened)) {
+        document["findings"].push_back(findingDocument(*opened, finding, *one));
+        text += findingText(*opened, finding, arguments.unit, *one);
     }
     text.pop_back();
     console.answer(document, text);
@@ -129,7 +133,9 @@ void addFindings(CLI::App& root, Work& chosen)
     auto* command = root.add_subcommand("findings", "what the readings of a job say of each point");
     auto arguments = std::make_shared<Arguments>();
     command->add_option("job", arguments->job, "number or UUID")->required();
-    command->add_option("--round", arguments->round, "number or UUID (default: the latest)");
+    command->add_option("--round", arguments->round,
+                        "number or UUID: this round alone (default: the whole job)");
+    command->add_flag("--as-found", arguments->asFound, "the whole job before repairs (default: as left)");
     command->add_option("--unit", arguments->unit, "of the rates in the answer")->capture_default_str();
     command->footer("Example:\n  sealwalk-cli demo -o demo.sealwalk\n"
                     "  sealwalk-cli --history demo.sealwalk findings 164");

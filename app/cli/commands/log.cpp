@@ -89,7 +89,8 @@ void addLog(CLI::App& root, Work& chosen)
     command->add_flag("--stdin", arguments->fromStdin, "read the lines from stdin (there is no other way)")
         ->required();
     command->add_option("--unit", arguments->unit, "of peak and background")->capture_default_str();
-    command->add_option("--by", arguments->by, "who logs, where a line does not say");
+    command->add_option("--by", arguments->by,
+                        "who logs, where a line does not say (default: the user's login name)");
     command->footer("Each line is answered by {\"stored\":n} once it is on disk. Example:\n"
                     "  sealwalk-cli demo -o demo.sealwalk\n"
                     "  echo '{\"point\":58,\"background\":1.5e-9,\"peak\":5.2e-9,\"dwell_s\":8}' | "

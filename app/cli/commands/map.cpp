@@ -4,6 +4,7 @@
 #include "app/cli/history.h"
 #include "app/cli/offscreen.h"
 #include "core/analysis/round_summary.h"
+#include "core/exchange/files.h"
 #include "core/quantities/leak_rate_unit.h"
 #include "core/report/shown_unit.h"
 #include "core/transfer/earlier_jobs.h"
@@ -39,8 +40,8 @@ Result<render::MapPage> pageOf(const Arguments& arguments, const exchange::JobRe
     const std::vector<analysis::PointFinding> findings = analysis::summarise(job, record.object, standing);
     report::MapOptions options = report::mapOptions(report::shownUnit(job.setup, arguments.unit));
     options.echoesTakenOut = arguments.echoesTakenOut;
-    options.smallestDetectable = report::worstDetectable(job);
-    options.now = Timestamp::now();
+    options.smallestDetectable = report::worstDetectable(job, record.object);
+    options.now = transfer::approvalOf(job).value_or(Timestamp::now());
     options.carried = transfer::carriedRepairs(store, job);
     render::MapPage page;
     page.title = fmt::format("{}, job {}", record.object.name, job.number);
@@ -89,20 +90,27 @@ Result<Verdict> run(const Arguments& arguments, const Console& console)
     nlohmann::ordered_json document;
     document["written"] = nlohmann::ordered_json::array();
     std::string text;
-    const auto wrote = [&](const std::string& file) {
+    std::string svg;
+    std::string png;
+    std::vector<exchange::FileToWrite> files;
+    const auto add = [&](const std::string& file, const std::string& bytes) {
         document["written"].push_back(file);
         text += (text.empty() ? "written " : "\nwritten ") + file;
+        files.push_back({file, bytes});
     };
     if (!arguments.svg.empty()) {
-        if (const Status ok = render::writeMapSvg(*page, arguments.svg); !ok)
-            return fail(ok.error());
-        wrote(arguments.svg);
+        svg = render::mapSvg(*page);
+        add(arguments.svg, svg);
     }
     if (!arguments.png.empty()) {
-        if (const Status ok = render::writeMapPng(*page, arguments.png, arguments.dotsPerInch); !ok)
-            return fail(ok.error());
-        wrote(arguments.png);
+        auto drawn = render::mapPng(*page, arguments.dotsPerInch);
+        if (!drawn)
+            return fail(drawn.error());
+        png = std::move(*drawn);
+        add(arguments.png, png);
     }
+    if (const Status written = exchange::writeFiles(files); !written)
+        return fail(written.error());
     console.answer(document, text);
     return Verdict::Yes;
 }

@@ -3,6 +3,7 @@
 #include "app/cli/commands.h"
 #include "app/cli/history.h"
 #include "app/cli/offscreen.h"
+#include "core/exchange/files.h"
 #include "core/quantities/leak_rate_unit.h"
 #include "core/transfer/report_facts.h"
 #include "ui/render/report_pdf.h"
@@ -55,7 +56,7 @@ Result<Verdict> run(const Arguments& arguments, const Console& console)
     };
     const report::ReportContent content =
         report::reportOf(facts->record.job, facts->record.object, facts->options);
-    if (const Status ok = render::writeReportPdf(content, arguments.pdf, paper); !ok)
+    if (const Status ok = exchange::writeFile(arguments.pdf, render::reportPdf(content, paper)); !ok)
         return fail(ok.error());
     nlohmann::ordered_json document;
     document["written"] = nlohmann::ordered_json::array({arguments.pdf});

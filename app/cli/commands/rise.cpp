@@ -96,7 +96,9 @@ Result<Verdict> run(const Arguments& arguments, const Console& console)
         texts[i] = text(rates[i], request->unit, 3, basis);
     }
     nlohmann::ordered_json document;
-    document["leak_rate"] = numbers[0];
+    // A middle of what cannot be told from outgassing would be read as the leak.
+    document["leak_rate"] =
+        summary->separable ? nlohmann::ordered_json(numbers[0]) : nlohmann::ordered_json(nullptr);
     document["low"] = numbers[1];
     document["high"] = numbers[2];
     document["unit"] = idOf(request->unit);

@@ -55,16 +55,17 @@ Result<Verdict> writeTable(const Arguments& arguments, const Console& console)
     document["written"] = nlohmann::ordered_json::array();
     std::string text =
         fmt::format("{} findings, {} readings", tables->findings.rows.size(), tables->readings.rows.size());
-    const auto write = [&](const std::string& path, const std::string& bytes) -> Status {
+    std::vector<exchange::FileToWrite> files;
+    const auto add = [&](const std::string& path, const std::string& bytes) {
         if (path.empty())
-            return {};
+            return;
         document["written"].push_back(path);
         text += "\n  " + path;
-        return exchange::writeFile(path, bytes);
+        files.push_back({path, bytes});
     };
-    if (const Status written = write(arguments.csv, *csv); !written)
-        return fail(written.error());
-    if (const Status written = write(arguments.xlsx, *xlsx); !written)
+    add(arguments.csv, *csv);
+    add(arguments.xlsx, *xlsx);
+    if (const Status written = exchange::writeFiles(files); !written)
         return fail(written.error());
     console.answer(document, text);
     return Verdict::Yes;

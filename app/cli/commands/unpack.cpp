@@ -8,7 +8,11 @@
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
+#include <array>
+#include <filesystem>
+#include <fstream>
 #include <memory>
+#include <string_view>
 
 namespace sealwalk::cli {
 
@@ -56,13 +60,28 @@ Result<Verdict> mergeHistory(const std::string& path, const Console& console)
     return answerVerification(console, all, done);
 }
 
+bool isDatabase(const std::string& path)
+{
+    constexpr std::string_view kHead = "SQLite format 3";
+    std::array<char, kHead.size()> head{};
+    std::error_code ignored;
+    // A pipe is not looked into: its bytes come once.
+    if (!std::filesystem::is_regular_file(path, ignored))
+        return false;
+    std::ifstream file(path, std::ios::binary);
+    file.read(head.data(), head.size());
+    return file.gcount() == static_cast<std::streamsize>(head.size()) &&
+           std::string_view(head.data(), head.size()) == kHead;
+}
+
 Result<Verdict> unpack(const std::string& path, const Console& console)
 {
+    // A history may be larger than what is read whole.
+    if (isDatabase(path))
+        return mergeHistory(path, console);
     const Result<std::string> bytes = exchange::readFile(path);
     if (!bytes)
         return fail(bytes.error());
-    if (bytes->starts_with("SQLite format 3"))
-        return mergeHistory(path, console);
     return unpackFile(path, *bytes, console);
 }
 

@@ -2,6 +2,7 @@
 #include "app/cli/commands.h"
 #include "app/cli/history.h"
 #include "app/cli/verification.h"
+#include "core/base/uuid.h"
 #include "core/exchange/files.h"
 #include "core/exchange/job_file.h"
 #include "core/transfer/hand_out.h"
@@ -19,11 +20,18 @@ namespace {
 using exchange::Verification;
 using storage::HistoryStore;
 
+/// A job's number or UUID means the job, also where a file of that name lies: "./118" is the file.
+bool isJobName(const std::string& argument)
+{
+    return (!argument.empty() && argument.find_first_not_of("0123456789") == std::string::npos) ||
+           Uuid::parse(argument).has_value();
+}
+
 /// Whether the argument means a file rather than a job of the history.
 bool meansFile(const std::string& argument)
 {
     return argument.find('/') != std::string::npos || argument.ends_with(".sealjob") ||
-           std::filesystem::is_regular_file(argument);
+           (!isJobName(argument) && std::filesystem::is_regular_file(argument));
 }
 
 Result<Verdict> verifyFile(const std::string& path, const Console& console)
@@ -43,7 +51,11 @@ Result<Verdict> verifyFile(const std::string& path, const Console& console)
         people = store->people().value_or(std::vector<model::Person>{});
     transfer::checkKeys(*result, people);
     return answerVerification(console, *result,
-                              path + (result->ok() ? ": whole and unchanged" : ": not what it was"));
+                              path + (!result->ok()                ? ": not what it was"
+                                      : result->signatures.empty() ? ": whole; nobody has signed it, so "
+                                                                     "whether it was changed cannot be told"
+                                                                   : ": whole, and unchanged since it was "
+                                                                     "signed"));
 }
 
 Result<Verdict> verifyJob(const std::string& job, const Console& console)

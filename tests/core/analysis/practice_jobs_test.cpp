@@ -113,7 +113,7 @@ protected:
 
     CorrectedReading corrected(int point, double background, double peak) const
     {
-        return correctedReading(job, reading(job, point, 10, background, peak));
+        return correctedReading(job, {}, reading(job, point, 10, background, peak));
     }
 
     model::Job job;
@@ -125,7 +125,7 @@ TEST_F(Furnace, FactorAndSmallestDetectableLeakAreThoseOfTheSheet)
     const auto views = checks(job);
     ASSERT_EQ(views.size(), 1U);
     EXPECT_NEAR(views[0].factor->factor, 0.16, 1e-9);
-    const auto places = sensitivities(job, seconds(20.0));
+    const auto places = sensitivities(job, {}, seconds(20.0));
     ASSERT_EQ(places.size(), 1U);
     EXPECT_NEAR(millibarLitres(places[0].smallestDetectable), 3e-6, 0.2e-6);
     EXPECT_FALSE(places[0].cannotPass);
@@ -171,18 +171,18 @@ TEST_F(Furnace, WhatWouldPassAsShownFailsCorrected)
 TEST_F(Furnace, NoResponseIsABoundAndNeverZero)
 {
     model::Reading nothing = reading(job, Feedthrough, 10, 8e-7, 8e-7);
-    const CorrectedReading asValue = correctedReading(job, nothing);
+    const CorrectedReading asValue = correctedReading(job, {}, nothing);
     nothing.outcome = model::Outcome::NoResponse;
     nothing.peak.reset();
-    const CorrectedReading asNothing = correctedReading(job, nothing);
+    const CorrectedReading asNothing = correctedReading(job, {}, nothing);
     for (const CorrectedReading& result : {asValue, asNothing}) {
         EXPECT_FALSE(result.rate);
         EXPECT_NEAR(millibarLitres(result.below), 2.8e-6, 0.2e-6);
         EXPECT_EQ(result.verdict, Verdict::Within);
     }
     job.setup.pointLimit = millibarLitresPerSecond(1e-6);
-    EXPECT_EQ(correctedReading(job, nothing).verdict, Verdict::CannotSay);
-    EXPECT_TRUE(sensitivities(job, seconds(20.0))[0].cannotPass);
+    EXPECT_EQ(correctedReading(job, {}, nothing).verdict, Verdict::CannotSay);
+    EXPECT_TRUE(sensitivities(job, {}, seconds(20.0))[0].cannotPass);
 }
 
 TEST_F(Furnace, BalanceAccountsForTheRiseThatTheRepairsTookAway)
@@ -198,7 +198,7 @@ TEST_F(Furnace, BalanceAccountsForTheRiseThatTheRepairsTookAway)
     };
     EXPECT_NEAR(inMillibarLitresPerSecond(rise(21.0)), 3.0e-2, 0.05e-2);
     const RiseTotal total{rise(28.0), 0.95 * rise(28.0), 1.05 * rise(28.0)};
-    const LeakBalance balance = jobBalance(job, findings, total).value();
+    const LeakBalance balance = jobBalance(job, {}, findings, total).value();
     // So large a leak passes helium and air nearly alike.
     EXPECT_NEAR(inMillibarLitresPerSecond(balance.located), 2.9e-2, 0.1e-2);
     EXPECT_NEAR(millibarLitres(balance.unlocated), inMillibarLitresPerSecond(rise(7.0)), 0.15e-2);
@@ -279,12 +279,12 @@ TEST_F(Furnace, AFindingIsToldAsAirToo)
     const auto findings = jobFindings(job, model::TestObject{}, job.rounds.front().id);
     const PointFinding& gland = findings[1];
     ASSERT_TRUE(gland.rate && gland.low && gland.high);
-    const auto air = asAir(job, gland);
+    const auto air = asAir(job, {}, gland);
     ASSERT_TRUE(air.has_value());
     EXPECT_NEAR(air->air / *gland.rate, air->ratio, 1e-12);
     EXPECT_NEAR(air->ratio, 0.92, 0.01); // 7.4e-4 through 5 mm, between the table's 1e-4 and 1e-3
     EXPECT_GT(air->high / air->low, *gland.high / *gland.low);
-    EXPECT_FALSE(asAir(job, findings[0]).has_value());
+    EXPECT_FALSE(asAir(job, {}, findings[0]).has_value());
 }
 
 // Electron-beam weld chamber: factor 0.4 and a smallest detectable leak of 1e-6 at first; then the foreline
@@ -318,7 +318,7 @@ protected:
 
 TEST_F(WeldChamber, FirstSetUpSeesNoBetterThanTheLimitAndSaysSo)
 {
-    const auto places = sensitivities(job, seconds(15.0));
+    const auto places = sensitivities(job, {}, seconds(15.0));
     ASSERT_EQ(places.size(), 1U);
     EXPECT_NEAR(places[0].factor.factor, 0.4, 1e-9);
     EXPECT_NEAR(millibarLitres(places[0].smallestDetectable), 1e-6, 0.02e-6);
@@ -328,12 +328,12 @@ TEST_F(WeldChamber, FirstSetUpSeesNoBetterThanTheLimitAndSaysSo)
 TEST_F(WeldChamber, EachReadingIsCorrectedByTheSetUpItWasTakenIn)
 {
     throttle();
-    const auto places = sensitivities(job, seconds(15.0));
+    const auto places = sensitivities(job, {}, seconds(15.0));
     ASSERT_EQ(places.size(), 1U);
     EXPECT_NEAR(places[0].factor.factor, 0.8, 1e-9);
     EXPECT_NEAR(millibarLitres(places[0].smallestDetectable), 2e-7, 0.05e-7);
     // A check made before a set-up never closes the one before it.
-    const auto early = correctedReading(job, reading(job, CablePlate, 10, 1e-7, 5e-6));
+    const auto early = correctedReading(job, {}, reading(job, CablePlate, 10, 1e-7, 5e-6));
     EXPECT_NEAR(millibarLitres(early.rate), 4.9e-6 / 0.4, 1e-12);
     struct Row
     {
@@ -346,11 +346,11 @@ TEST_F(WeldChamber, EachReadingIsCorrectedByTheSetUpItWasTakenIn)
                         {DetectorHose, 9e-7, 1.0e-6, Verdict::CannotSay},
                         {Foreline, 2.5e-6, 3.0e-6, Verdict::Over}};
     for (const Row& row : rows) {
-        const auto result = correctedReading(job, reading(job, row.point, 30, 1e-7, row.shown));
+        const auto result = correctedReading(job, {}, reading(job, row.point, 30, 1e-7, row.shown));
         EXPECT_NEAR(millibarLitres(result.rate), row.chamber, 1e-9 * row.chamber) << row.point;
         EXPECT_EQ(result.verdict, row.verdict) << row.point;
     }
-    EXPECT_NEAR(millibarLitres(correctedReading(job,
+    EXPECT_NEAR(millibarLitres(correctedReading(job, {},
                                                 [&] {
                                                     model::Reading still =
                                                         reading(job, Foreline, 30, 1e-7, 1e-7);
@@ -372,7 +372,7 @@ TEST_F(WeldChamber, ACheckAfterwardsSharesItsChangeAmongTheReadings)
     EXPECT_FALSE(views[1].change.has_value());
     ASSERT_TRUE(views[2].change.has_value());
     EXPECT_EQ(views[2].change->steadiness, Steadiness::Moved);
-    const auto result = correctedReading(job, reading(job, Foreline, 30, 1e-7, 2.5e-6));
+    const auto result = correctedReading(job, {}, reading(job, Foreline, 30, 1e-7, 2.5e-6));
     EXPECT_NEAR(millibarLitres(result.rate), 2.4e-6 / std::sqrt(0.8 * 0.64), 1e-12);
 }
 
@@ -381,9 +381,9 @@ TEST_F(WeldChamber, AShortDwellIsCorrectedOrRefused)
     throttle();
     model::Reading sprayed = reading(job, Foreline, 30, 1e-7, 2.5e-6);
     sprayed.dwell = seconds(3.0);
-    EXPECT_NEAR(millibarLitres(correctedReading(job, sprayed).rate), 3.0e-6 / 0.6321205588, 1e-12);
+    EXPECT_NEAR(millibarLitres(correctedReading(job, {}, sprayed).rate), 3.0e-6 / 0.6321205588, 1e-12);
     sprayed.dwell = seconds(0.5);
-    const auto refused = correctedReading(job, sprayed);
+    const auto refused = correctedReading(job, {}, sprayed);
     EXPECT_FALSE(refused.rate);
     EXPECT_EQ(refused.verdict, Verdict::CannotSay);
     ASSERT_FALSE(refused.because.empty());
@@ -397,29 +397,29 @@ TEST_F(WeldChamber, FarAndNearPlacesHaveFactorsOfTheirOwn)
     far.joints = {job.sketch.point(pointNumbered(job, Foreline))->joint};
     far.place = "far flange";
     job.calibrations.push_back(far);
-    EXPECT_NEAR(millibarLitres(correctedReading(job, reading(job, Foreline, 30, 1e-7, 2.5e-6)).rate), 2.4e-5,
-                1e-10);
-    EXPECT_NEAR(millibarLitres(correctedReading(job, reading(job, DetectorHose, 30, 1e-7, 2.5e-6)).rate),
+    EXPECT_NEAR(millibarLitres(correctedReading(job, {}, reading(job, Foreline, 30, 1e-7, 2.5e-6)).rate),
+                2.4e-5, 1e-10);
+    EXPECT_NEAR(millibarLitres(correctedReading(job, {}, reading(job, DetectorHose, 30, 1e-7, 2.5e-6)).rate),
                 3.0e-6, 1e-12);
-    EXPECT_EQ(sensitivities(job, seconds(15.0)).size(), 2U);
+    EXPECT_EQ(sensitivities(job, {}, seconds(15.0)).size(), 2U);
 }
 
 TEST_F(WeldChamber, HeliumShareAndRestlessMomentsCount)
 {
     throttle();
     job.setup.heliumShare = fraction(0.25);
-    EXPECT_NEAR(millibarLitres(correctedReading(job, reading(job, Foreline, 30, 1e-7, 2.5e-6)).rate), 1.2e-5,
-                1e-12);
+    EXPECT_NEAR(millibarLitres(correctedReading(job, {}, reading(job, Foreline, 30, 1e-7, 2.5e-6)).rate),
+                1.2e-5, 1e-12);
     model::Reading nothing = reading(job, Foreline, 30, 5e-7, 5e-7);
     nothing.outcome = model::Outcome::NoResponse;
-    EXPECT_NEAR(millibarLitres(correctedReading(job, nothing).below), 5.0 * 4.0 * 2e-7, 0.1e-6);
+    EXPECT_NEAR(millibarLitres(correctedReading(job, {}, nothing).below), 5.0 * 4.0 * 2e-7, 0.1e-6);
 }
 
 TEST_F(WeldChamber, WithoutACheckNothingIsSized)
 {
     job.calibrations.clear();
     job.readings = {reading(job, Foreline, 30, 1e-7, 2.5e-6), reading(job, CablePlate, 33, 1e-7, 1.2e-7)};
-    const auto alone = correctedReading(job, job.readings.front());
+    const auto alone = correctedReading(job, {}, job.readings.front());
     EXPECT_FALSE(alone.rate);
     EXPECT_EQ(alone.verdict, Verdict::CannotSay);
     EXPECT_TRUE(alone.factors.empty());
@@ -428,7 +428,7 @@ TEST_F(WeldChamber, WithoutACheckNothingIsSized)
         EXPECT_FALSE(finding.bound);
         EXPECT_NE(finding.verdict, Verdict::Within);
     }
-    EXPECT_TRUE(sensitivities(job, seconds(15.0)).empty());
+    EXPECT_TRUE(sensitivities(job, {}, seconds(15.0)).empty());
 }
 
 TEST_F(WeldChamber, AboveTheRangeIsAtLeastSoMuch)
@@ -436,7 +436,7 @@ TEST_F(WeldChamber, AboveTheRangeIsAtLeastSoMuch)
     throttle();
     model::Reading over = reading(job, Foreline, 30, 1e-7, 1e-4);
     over.outcome = model::Outcome::AboveRange;
-    const auto result = correctedReading(job, over);
+    const auto result = correctedReading(job, {}, over);
     EXPECT_FALSE(result.rate);
     ASSERT_TRUE(result.atLeast);
     EXPECT_EQ(result.verdict, Verdict::Over);
@@ -449,14 +449,14 @@ TEST_F(WeldChamber, ADetectorCheckTakesTheAuxiliaryPumpsShareIntoAccount)
     inlet.kind = model::CalibrationKind::DetectorCheck;
     job.calibrations.push_back(inlet);
     job.backgrounds.push_back(quiet(19, 1e-7, 5.3e-8));
-    EXPECT_NEAR(millibarLitres(correctedReading(job, reading(job, Foreline, 30, 1e-7, 2.5e-6)).rate), 2.4e-6,
-                1e-12);
+    EXPECT_NEAR(millibarLitres(correctedReading(job, {}, reading(job, Foreline, 30, 1e-7, 2.5e-6)).rate),
+                2.4e-6, 1e-12);
     job.setup.detectorSpeed = litresPerSecond(2.5);
     job.setup.auxiliarySpeed = litresPerSecond(10.0);
-    EXPECT_NEAR(millibarLitres(correctedReading(job, reading(job, Foreline, 30, 1e-7, 2.5e-6)).rate), 1.2e-5,
-                1e-11);
+    EXPECT_NEAR(millibarLitres(correctedReading(job, {}, reading(job, Foreline, 30, 1e-7, 2.5e-6)).rate),
+                1.2e-5, 1e-11);
     job.setup.detectorSpeed.reset();
-    EXPECT_FALSE(correctedReading(job, reading(job, Foreline, 30, 1e-7, 2.5e-6)).rate);
+    EXPECT_FALSE(correctedReading(job, {}, reading(job, Foreline, 30, 1e-7, 2.5e-6)).rate);
 }
 
 // Property: a finding's range is never narrower than that of its set-up.
@@ -469,7 +469,7 @@ TEST_F(WeldChamber, FindingsCarryTheUncertaintyOfTheSetUp)
     const PointFinding& leak = findings.back();
     ASSERT_TRUE(leak.rate && leak.low && leak.high);
     EXPECT_FALSE(leak.factors.empty());
-    const auto single = correctedReading(job, job.readings.back());
+    const auto single = correctedReading(job, {}, job.readings.back());
     EXPECT_GE(std::log(*leak.high / *leak.low), 0.9 * std::log(*single.high / *single.low));
     EXPECT_EQ(leak.verdict, Verdict::Over);
 }

@@ -2,6 +2,7 @@
 // The questions before a signature, each shown to fail and to pass. Common practice, no source: no standard
 // lists them.
 #include "core/analysis/claim.h"
+#include "core/analysis/job_findings.h"
 #include "core/analysis/limit_change.h"
 #include "core/analysis/review_checks.h"
 #include "core/analysis/round_summary.h"
@@ -343,6 +344,50 @@ TEST(Claim, SaysThatTheHistoryIsSetToOnePerson)
     const std::string two = approvalStatement(job, left, false);
     EXPECT_EQ(two, claimOf(job, left, job.setup.unit).text());
     EXPECT_THAT(approvalStatement(job, left, true), HasSubstr("set to one person"));
+}
+
+// Regression: a reference leak used on its last day stopped the signature.
+TEST(ReviewChecks, AReferenceLeakIsGoodOnTheDayItIsDue)
+{
+    model::Job job = goodJob();
+    for (model::Calibration& each : job.calibrations) {
+        each.at = Timestamp::parse("2026-03-17T14:00:00+01:00").value();
+        each.leak.certificateDate = Timestamp::parseDate("2025-03-17").value();
+        each.leak.dueDate = Timestamp::parseDate("2026-03-17").value();
+    }
+    EXPECT_NE(check(job, "reference").state, CheckState::Stops) << check(job, "reference").answer;
+    for (model::Calibration& each : job.calibrations)
+        each.leak.dueDate = Timestamp::parseDate("2026-03-16").value();
+    EXPECT_EQ(check(job, "reference").state, CheckState::Stops);
+}
+
+// Regression: a concession that had run out went on excusing its point, in the statement and in the checks.
+TEST(ReviewChecks, AConcessionExcusesOnlyUntilItsDate)
+{
+    model::Job job = goodJob();
+    job.readings.clear();
+    addValue(job, 2, 5e-6);
+    job.setup.pointLimit = millibarLitresPerSecond(1e-8);
+    model::Concession concession;
+    concession.points = {pointNumbered(job, 2)};
+    concession.until = Timestamp::parseDate("2026-06-01").value();
+    job.concessions.push_back(concession);
+    const auto isExcused = [&](const char* now) {
+        for (const PointFinding& finding :
+             jobFindings(job, object(), job.rounds.front().id, Timestamp::parse(now).value()))
+            if (finding.number == 2)
+                return finding.concession;
+        return false;
+    };
+    EXPECT_TRUE(isExcused("2026-06-01T18:00:00+02:00"));
+    EXPECT_FALSE(isExcused("2026-06-02T08:00:00+02:00"));
+    // In a signed job it counts as it did when the job was signed.
+    model::ReviewEntry approval;
+    approval.step = model::ReviewStep::Approved;
+    approval.at = Timestamp::parse("2026-05-01T08:00:00+02:00").value();
+    job.review.push_back(approval);
+    job.state = model::JobState::Signed;
+    EXPECT_TRUE(isExcused("2027-01-01T08:00:00+01:00"));
 }
 
 } // namespace

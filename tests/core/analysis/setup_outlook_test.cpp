@@ -119,7 +119,7 @@ TEST(SetupOutlook, TellsTheWorstPlace)
     far.shown = millibarLitresPerSecond(1e-8 + 1e-9);
     far.joints = {job.sketch.joints.front().id};
     tests::addJoint(job.sketch, job.sketch.sheets.front().id, model::JointKind::WeldSeam, "Weld",
-             geometry::Ring{{500, 0}, 50.0}, 3);
+                    geometry::Ring{{500, 0}, 50.0}, 3);
     job.calibrations.push_back(far);
     EXPECT_EQ(setupOutlook(job, {}).worstPlace, "end of the pipe");
 }

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/base/calendar_day.h"
 #include "core/base/timestamp.h"
 
 #include <gtest/gtest.h>
@@ -48,6 +49,31 @@ TEST(Timestamp, RefusesWhatIsNotATimeWithItsOffset)
 TEST(Timestamp, NowIsAfterThisWasWritten)
 {
     EXPECT_GT(Timestamp::now(), Timestamp::parse("2026-01-01T00:00:00Z").value());
+}
+
+// Regression: what was due on a day was over from that day's midnight UTC on, west of Greenwich from the
+// evening before.
+TEST(CalendarDay, IsPastOnlyOnceTheDayHasEndedOnTheWall)
+{
+    struct Row
+    {
+        const char* moment;
+        bool isPast;
+    };
+    const Timestamp due = Timestamp::parseDate("2026-03-17").value();
+    for (const Row& row : {Row{"2026-03-16T20:00:00-07:00", false}, Row{"2026-03-17T00:00:01+00:00", false},
+                           Row{"2026-03-17T23:59:59+01:00", false}, Row{"2026-03-17T22:00:00-07:00", false},
+                           Row{"2026-03-18T00:00:01+13:00", true}, Row{"2027-01-01T00:00:00Z", true}})
+        EXPECT_EQ(isPast(due, Timestamp::parse(row.moment).value()), row.isPast) << row.moment;
+}
+
+// Regression: a folder without permission and a locked file were "bad input".
+TEST(ExitStatus, IsThreeWhereTheMachineIsInTheWay)
+{
+    for (const ErrorCode code : {ErrorCode::MachineFailed, ErrorCode::ReadOnly, ErrorCode::Busy})
+        EXPECT_EQ(exitStatus(code), 3);
+    for (const ErrorCode code : {ErrorCode::BadInput, ErrorCode::NotFound, ErrorCode::NotAllowed})
+        EXPECT_EQ(exitStatus(code), 2);
 }
 
 } // namespace

@@ -204,5 +204,17 @@ TEST(ParseJson, RefusesInOneSentenceThatNamesThePlace)
         << "same name in two objects is fine";
 }
 
+// Regression: a text of "[]" over and over filled some gigabytes before anything was refused.
+TEST(ParseJson, RefusesMoreValuesThanAnyJobHas)
+{
+    std::string text = "[[]";
+    text.reserve(3 * kMostJsonValues + 4);
+    for (std::size_t i = 0; i < kMostJsonValues; ++i)
+        text += ",[]";
+    const auto parsed = parseJson(text + "]");
+    ASSERT_FALSE(parsed);
+    EXPECT_NE(parsed.error().message.find("more than"), std::string::npos) << parsed.error().message;
+}
+
 } // namespace
 } // namespace sealwalk::exchange

@@ -241,5 +241,24 @@ TEST(JobJson, TheStateFollowsFromTheReview)
     EXPECT_EQ(after({Submitted, Approved, Amendment}), model::JobState::Signed);
 }
 
+// Regression: hundreds of decades, or none, kept whoever drew the object busy for ever.
+TEST(JobJson, RefusesNumbersThatCannotBeDrawn)
+{
+    const tests::RandomJob sample = tests::randomJob(3);
+    const JobRecord good{sample.object, sample.job};
+    ASSERT_TRUE(checkRecord(good));
+    const auto isRefused = [&](auto&& change) {
+        JobRecord bad = good;
+        change(bad);
+        return !checkRecord(bad).has_value();
+    };
+    EXPECT_TRUE(isRefused([](JobRecord& r) { r.object.scale = {-400, 400}; }));
+    EXPECT_TRUE(isRefused([](JobRecord& r) { r.object.scale.decades = 0; }));
+    EXPECT_TRUE(isRefused([](JobRecord& r) { r.object.volume = litres(-1.0); }));
+    EXPECT_TRUE(isRefused([](JobRecord& r) { r.job.setup.heliumShare = fraction(-0.5); }));
+    EXPECT_TRUE(isRefused([](JobRecord& r) { r.job.sketch.sheets.front().width = 0.0; }));
+    EXPECT_TRUE(isRefused([](JobRecord& r) { r.job.sketch.sheets.front().height = 1e300; }));
+}
+
 } // namespace
 } // namespace sealwalk::exchange

@@ -212,5 +212,29 @@ TEST(Entries, TracesPeopleAndSettingsComeBack)
     EXPECT_EQ(opened.store.setting("language"), "en");
 }
 
+// Regression: one byte in Latin-1 was stored; from then on the job could be neither signed nor packed, and a
+// reading is never taken back.
+TEST(Entries, RefuseTextThatIsNotUtf8)
+{
+    const ScratchFolder folder;
+    OpenedHistory opened(folder / "a.sealwalk");
+    const Job before = *opened.store.job(opened.job.id);
+    Reading reading = sampleReading(opened.round.id, opened.job.sketch.points[0].id);
+    reading.by = "M\xfcller";
+    const auto stored = opened.store.addReading(opened.job.id, reading);
+    ASSERT_FALSE(stored);
+    EXPECT_EQ(stored.error().code, ErrorCode::BadInput);
+    EXPECT_NE(stored.error().message.find("UTF-8"), std::string::npos) << stored.error().message;
+    ReviewEntry remark = reviewEntry(ReviewStep::Remark);
+    remark.text = "\xf6";
+    EXPECT_EQ(opened.store.addReview(opened.job.id, remark).error().code, ErrorCode::BadInput);
+    model::Setup setup = before.setup;
+    setup.detector = "\xff";
+    EXPECT_EQ(opened.store.saveSetup(opened.job.id, setup).error().code, ErrorCode::BadInput);
+    EXPECT_EQ(*opened.store.job(opened.job.id), before);
+    reading.by = "M\u00fcller";
+    EXPECT_TRUE(opened.store.addReading(opened.job.id, reading));
+}
+
 } // namespace
 } // namespace sealwalk::tests

@@ -35,6 +35,8 @@ TEST(ReleasedFiles, VersionOneIsReadAsItIs)
     {
         const storage::HistoryStore store = openAt(file, storage::HistoryStore::Mode::ReadOnly);
         EXPECT_EQ(store.job(wholeJob().id), wholeJob());
+        // Regression: it was said to have been tampered with, for want of the rules of version 2.
+        EXPECT_EQ(store.check(), std::vector<std::string>{});
     }
     EXPECT_EQ(bytesOf(file), before);
 }

@@ -167,5 +167,25 @@ TEST(TwoWindows, WaitForAnotherWriterOnlySoLong)
     EXPECT_TRUE(impatient->putSetting("a", "b"));
 }
 
+// Regression: two open jobs on one object each counted on by themselves and gave one number to two points.
+TEST(TwoWindows, GiveNoPointNumberOfAnObjectTwice)
+{
+    const ScratchFolder folder;
+    OpenedHistory opened(folder / "a.sealwalk");
+    storage::HistoryStore& store = opened.store;
+    const model::Job second = store.createJob(opened.job.object, "again", moment(900)).value();
+    model::Job first = store.job(opened.job.id).value();
+    ASSERT_EQ(second.sketch.lastNumber, first.sketch.lastNumber);
+    model::TestPoint added = first.sketch.points.back();
+    added.id = model::PointId::create();
+    added.number = ++first.sketch.lastNumber;
+    first.sketch.points.push_back(added);
+    ASSERT_TRUE(store.saveSketch(first.id, first.sketch, first.sketch.revision));
+    EXPECT_EQ(store.job(second.id)->sketch.lastNumber, added.number);
+    // A new job counts on from the highest, whichever job gave it.
+    EXPECT_EQ(store.createJob(opened.job.object, "third", moment(800))->sketch.lastNumber, added.number);
+    EXPECT_EQ(store.job(second.id)->sketch.points.size(), second.sketch.points.size());
+}
+
 } // namespace
 } // namespace sealwalk::tests

@@ -116,5 +116,32 @@ TEST_F(PictureFiles, RefuseWhatIsNoPictureWithASentence)
     }
 }
 
+// Regression: a drawing out of a job file could name a picture or style sheet of this computer, and the
+// exported map carried it on.
+TEST_F(PictureFiles, DrawNothingThatADrawingOnlyNames)
+{
+    QImage secret(40, 40, QImage::Format_RGB32);
+    secret.fill(Qt::red);
+    secret.save(path("secret.png"));
+    const QByteArray head =
+        "<svg xmlns='http://www.w3.org/2000/svg' xmlns:xlink='http://www.w3.org/1999/xlink' "
+        "width='40' height='40'>";
+    const QByteArray file = path("secret.png").toUtf8();
+    const QByteArray table[] = {
+        head + "<image xlink:href='" + file + "' width='40' height='40'/></svg>",
+        head + "<image href='file://" + file + "' width='40' height='40'/></svg>",
+        "<?xml-stylesheet type='text/css' href='" + file + "'?>" + head + "</svg>",
+        "<!DOCTYPE svg [<!ENTITY where '" + file + "'>]>" + head +
+            "<image xlink:href='&where;' width='40' height='40'/></svg>",
+    };
+    for (const QByteArray& bytes : table) {
+        EXPECT_FALSE(decodePicture({bytes.begin(), bytes.end()}, "svg")) << bytes.toStdString();
+        EXPECT_FALSE(readPicture(write("d.svg", bytes))) << bytes.toStdString();
+    }
+    const QByteArray own = "<?xml version='1.0' encoding='UTF-8'?>" + head +
+                           "<defs><rect id='r' width='9' height='9'/></defs><use xlink:href='#r'/></svg>";
+    EXPECT_TRUE(decodePicture({own.begin(), own.end()}, "svg"));
+}
+
 } // namespace
 } // namespace sealwalk::render

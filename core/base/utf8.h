@@ -5,7 +5,7 @@
 #include <string>
 #include <string_view>
 
-namespace sealwalk::exchange {
+namespace sealwalk {
 
 /// Whether all of `text` is well-formed UTF-8.
 bool isUtf8(std::string_view text);
@@ -13,4 +13,4 @@ bool isUtf8(std::string_view text);
 /// `text`, which must be UTF-8, in UTF-16 units.
 std::u16string utf16Of(std::string_view text);
 
-} // namespace sealwalk::exchange
+} // namespace sealwalk

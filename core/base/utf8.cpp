@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/exchange/utf8.h"
+#include "core/base/utf8.h"
 
 #include "core/base/contract.h"
 
 #include <cstdint>
 #include <optional>
 
-namespace sealwalk::exchange {
+namespace sealwalk {
 
 namespace {
 
@@ -79,4 +79,4 @@ std::u16string utf16Of(std::string_view text)
     return units;
 }
 
-} // namespace sealwalk::exchange
+} // namespace sealwalk
