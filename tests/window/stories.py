@@ -190,7 +190,7 @@ def supervisor(history, folder):
 def answer_what_needs_a_word(window, history):
     """One word after the other: each answer leads to the next question that wants one."""
     answered = 0
-    window.keys("alt+5", "ctrl+m")
+    window.keys("alt+5", "m")
     while not window.has("Ready to be signed") and answered < 24:
         window.type("seen, accepted")
         window.keys("Return")
