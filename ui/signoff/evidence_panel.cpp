@@ -115,8 +115,11 @@ void EvidencePanel::setCheck(const analysis::ReviewCheck* check)
                          ? QString()
                          : tr("Answered: %1").arg(QString::fromStdString(check->wordGiven)));
     m_given->setVisible(!m_given->text().isEmpty());
-    m_word->setEnabled(check != nullptr);
-    m_add->setEnabled(check != nullptr);
+    // What is known of a signed job later is an amendment, which is signed too.
+    const bool takesWords =
+        check != nullptr && m_session.hasJob() && m_session.job().state != model::JobState::Signed;
+    m_word->setEnabled(takesWords);
+    m_add->setEnabled(takesWords);
     m_place = check == nullptr ? analysis::CheckPlace::Judge : check->place;
     m_jump->setText(placeWord(m_place));
     m_jump->setEnabled(check != nullptr);
