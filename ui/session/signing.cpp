@@ -184,8 +184,8 @@ void Signing::seal(const model::Person& person, const QString& passphrase, model
     entry.by = person.name;
     entry.at = Timestamp::now();
 
-    run([this, record = exchange::JobRecord{std::move(look->object), std::move(look->job)}, entry,
-         names = *names, person, role, store, secret = passphrase.toStdString(), mark = look->mark,
+    run([session = &m_session, record = exchange::JobRecord{std::move(look->object), std::move(look->job)},
+         entry, names = *names, person, role, store, secret = passphrase.toStdString(), mark = look->mark,
          onePerson = isOnePersonHistory()]() mutable -> std::function<Status()> {
         const auto seen = exchange::jobDigest(record.object, record.job, names);
         if (!seen)
@@ -201,8 +201,8 @@ void Signing::seal(const model::Person& person, const QString& passphrase, model
                                                  {.role = role, .statement = entry.text, .at = entry.at});
         if (!signature)
             return [error = signature.error()]() -> Status { return fail(error); };
-        return [this, job = record.job.id, entry, signature = *signature, mark, store] {
-            return (m_session.*store)(job, entry, signature, mark);
+        return [session, job = record.job.id, entry, signature = *signature, mark, store] {
+            return (session->*store)(job, entry, signature, mark);
         };
     });
 }
