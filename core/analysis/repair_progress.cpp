@@ -76,11 +76,9 @@ RepairProgress progressOf(const model::Job& job, const model::Repair& repair,
     for (const model::Round& round : job.rounds)
         if (round.repair == repair.id)
             progress.round = &round;
-    for (const model::RiseTest& test : job.riseTests) {
-        const model::RiseTest*& side = test.at < repair.at ? progress.totalBefore : progress.totalAfter;
-        if (side == nullptr || side->at < test.at)
-            side = &test;
-    }
+    for (const model::RiseTest& test : job.riseTests)
+        if (!(test.at < repair.at) && (progress.totalAfter == nullptr || progress.totalAfter->at < test.at))
+            progress.totalAfter = &test;
     if (!repair.points.empty() && isOvertaken(job, repair))
         progress.step = RepairStep::Overtaken;
     else if (!progress.toSpray.empty())
@@ -91,26 +89,6 @@ RepairProgress progressOf(const model::Job& job, const model::Repair& repair,
     else
         progress.step = progress.totalAfter == nullptr ? RepairStep::AwaitsTotal : RepairStep::Proven;
     return progress;
-}
-
-RiseAround riseAroundRepairs(const model::Job& job)
-{
-    if (job.repairs.empty())
-        return {};
-    const auto [first, last] =
-        std::minmax_element(job.repairs.begin(), job.repairs.end(),
-                            [](const model::Repair& a, const model::Repair& b) { return a.at < b.at; });
-    RiseAround around;
-    const auto isLater = [](const model::RiseTest& test, const model::RiseTest* known) {
-        return known == nullptr || known->at < test.at;
-    };
-    for (const model::RiseTest& test : job.riseTests) {
-        if (test.at < first->at && isLater(test, around.before))
-            around.before = &test;
-        if (!(test.at < last->at) && isLater(test, around.after))
-            around.after = &test;
-    }
-    return around;
 }
 
 std::string progressWords(const RepairProgress& progress, const model::Repair& repair)

@@ -26,10 +26,9 @@ enum class RepairStep
 struct RepairProgress
 {
     RepairStep step = RepairStep::AwaitsRetest;
-    std::vector<model::PointId> toSpray;          ///< not sprayed since, in the order of the repair
-    const model::Round* round = nullptr;          ///< the one that proves it
-    const model::RiseTest* totalBefore = nullptr; ///< the last pressure rise before it
-    const model::RiseTest* totalAfter = nullptr;  ///< the last pressure rise after it
+    std::vector<model::PointId> toSpray;         ///< not sprayed since, in the order of the repair
+    const model::Round* round = nullptr;         ///< the one that proves it
+    const model::RiseTest* totalAfter = nullptr; ///< the last pressure rise after it
     [[nodiscard]] bool isOpen() const { return step != RepairStep::Proven && step != RepairStep::Overtaken; }
 };
 
@@ -43,15 +42,6 @@ std::unordered_set<model::PointId> sprayedSince(const model::Job& job, const Tim
 /// The last round in which a repaired point was sprayed again; nullptr: none was, whatever rounds were
 /// opened. Lives as long as `job` is unchanged.
 const model::Round* provingRound(const model::Job& job, const model::Repair& repair);
-
-/// The last pressure rise before the first repair of the job and the last one after its last repair; either
-/// may be missing.
-struct RiseAround
-{
-    const model::RiseTest* before = nullptr;
-    const model::RiseTest* after = nullptr;
-};
-RiseAround riseAroundRepairs(const model::Job& job);
 
 /// What the round that proves a repair calls: its points, then what was disturbed, each once.
 std::vector<model::PointId> pointsToProve(const model::Repair& repair);

@@ -54,10 +54,11 @@ std::string proofText(const Ground& ground, const model::Repair& repair)
 /// Pressure rise and base pressure on both sides of all repairs.
 ReportTable totalsBeforeAndAfter(const Ground& ground)
 {
-    const analysis::RiseAround around = analysis::riseAroundRepairs(ground.job);
+    const auto* before = analysis::riseTestFor(ground.job, analysis::Standing::AsFound);
+    const auto* after = analysis::riseTestFor(ground.job, analysis::Standing::AsLeft);
     std::vector<Cell> total{{"Leaks by pressure rise, as air"}};
     std::vector<Cell> base{{"Base pressure"}};
-    for (const model::RiseTest* test : {around.before, around.after}) {
+    for (const model::RiseTest* test : {before, after}) {
         if (test == nullptr) {
             total.push_back({"not measured"});
             base.push_back({"not measured"});

@@ -68,9 +68,10 @@ Status HistoryStore::putPerson(const model::Person& person)
         if (before && !before->publicKey.empty() && before->publicKey != person.publicKey)
             return fail(
                 ErrorCode::Conflict,
-                fmt::format("{} has a signing key already; to sign with another one, mark this entry as "
-                            "no longer active and add the person anew",
-                            before->name));
+                fmt::format(
+                    "{} has a signing key already; to sign with another one, add the person anew under "
+                    "a name that tells the two apart",
+                    before->name));
         write(m_connection->database, person, !before);
         return {};
     });

@@ -233,7 +233,6 @@ QString RepairsPanel::totalsText() const
     const model::Job& job = m_session.job();
     if (job.repairs.empty())
         return tr("No repair was logged in this job.");
-    const analysis::RiseAround around = analysis::riseAroundRepairs(job);
     const report::ShownUnit unit = report::shownUnit(job.setup);
     const auto shown = [&](LeakRate rate) {
         return text(report::screenRate(unit.number(rate))) + QLatin1Char(' ') + text(unit.symbol);
@@ -253,7 +252,9 @@ QString RepairsPanel::totalsText() const
                 tr(", base pressure %1 mbar").arg(text(report::screenRate(inMillibars(*test->basePressure))));
         return said;
     };
-    return tr("Before the repairs: %1. After: %2.").arg(side(around.before), side(around.after));
+    return tr("Before the repairs: %1. After: %2.")
+        .arg(side(analysis::riseTestFor(job, analysis::Standing::AsFound)),
+             side(analysis::riseTestFor(job, analysis::Standing::AsLeft)));
 }
 
 } // namespace sealwalk::ui
