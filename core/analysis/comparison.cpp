@@ -204,14 +204,12 @@ int Comparison::matched(MatchedBy by) const
                                           [&](const ComparedPoint& p) { return p.match.by == by; }));
 }
 
-Comparison compare(const ComparedSide& before, const ComparedSide& after,
-                   std::span<const std::pair<model::PointId, model::PointId>> said,
-                   std::span<const std::pair<model::PointId, model::PointId>> denied)
+Comparison compare(const ComparedSide& before, const ComparedSide& after, const KnownPairs& known)
 {
     const ById then = byId(before.findings);
     const ById now = byId(after.findings);
     Comparison comparison;
-    for (const PointMatch& match : matchPoints(*before.sketch, *after.sketch, said, denied)) {
+    for (const PointMatch& match : matchPoints(*before.sketch, *after.sketch, known)) {
         ComparedPoint row;
         row.match = match;
         row.before = findingOf(then, match.before, *before.sketch);

@@ -53,9 +53,7 @@ struct Comparison
 /// Ranges of both sides are taken as independent: between two years the set-up, the reference leak's
 /// certificate and the helium share are new. In decades, the ranges of both are added in squares, each side
 /// of its own.
-Comparison compare(const ComparedSide& before, const ComparedSide& after,
-                   std::span<const std::pair<model::PointId, model::PointId>> said = {},
-                   std::span<const std::pair<model::PointId, model::PointId>> denied = {});
+Comparison compare(const ComparedSide& before, const ComparedSide& after, const KnownPairs& known = {});
 
 } // namespace sealwalk::analysis
 

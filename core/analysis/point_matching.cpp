@@ -73,20 +73,20 @@ public:
                 pair(same->second, i, MatchedBy::Identity);
     }
 
-    void byPerson(std::span<const std::pair<PointId, PointId>> said)
+    void byPerson(const std::vector<PointPair>& same)
     {
-        for (const auto& [before, after] : said) {
-            const auto b = m_indexBefore.find(before);
-            const auto a = m_indexAfter.find(after);
-            if (b != m_indexBefore.end() && a != m_indexAfter.end())
-                pair(b->second, a->second, MatchedBy::Person);
+        for (const auto& [one, other] : same) {
+            pairKnown(one, other);
+            pairKnown(other, one);
         }
     }
 
-    void deny(std::span<const std::pair<PointId, PointId>> pairs)
+    void keepApart(const std::vector<PointPair>& pairs)
     {
-        for (const auto& pair : pairs)
-            m_denied.insert(pair);
+        for (const auto& [one, other] : pairs) {
+            m_apart.insert({one, other});
+            m_apart.insert({other, one});
+        }
     }
 
     void byNumber()
@@ -140,9 +140,17 @@ public:
     }
 
 private:
+    void pairKnown(PointId before, PointId after)
+    {
+        const auto b = m_indexBefore.find(before);
+        const auto a = m_indexAfter.find(after);
+        if (b != m_indexBefore.end() && a != m_indexAfter.end())
+            pair(b->second, a->second, MatchedBy::Person);
+    }
+
     void propose(std::size_t before, std::size_t after, MatchedBy by)
     {
-        if (!m_denied.contains({m_before[before].point->id, m_after[after].point->id}))
+        if (!m_apart.contains({m_before[before].point->id, m_after[after].point->id}))
             pair(before, after, by);
     }
 
@@ -159,20 +167,18 @@ private:
     std::unordered_map<PointId, std::size_t> m_indexBefore;
     std::unordered_map<PointId, std::size_t> m_indexAfter;
     std::vector<std::optional<std::pair<std::size_t, MatchedBy>>> m_partner; ///< of each point after
-    std::set<std::pair<PointId, PointId>> m_denied;
+    std::set<PointPair> m_apart;
     std::vector<bool> m_taken; ///< of each point before
 };
 
 } // namespace
 
-std::vector<PointMatch> matchPoints(const Sketch& before, const Sketch& after,
-                                    std::span<const std::pair<PointId, PointId>> said,
-                                    std::span<const std::pair<PointId, PointId>> denied)
+std::vector<PointMatch> matchPoints(const Sketch& before, const Sketch& after, const KnownPairs& known)
 {
     Matcher matcher(before, after);
-    matcher.deny(denied);
+    matcher.keepApart(known.apart);
     matcher.byIdentity();
-    matcher.byPerson(said);
+    matcher.byPerson(known.same);
     matcher.byNumber();
     matcher.byPlace();
     return matcher.rows();

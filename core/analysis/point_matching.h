@@ -6,7 +6,6 @@
 #include "core/model/sketch.h"
 
 #include <optional>
-#include <span>
 #include <string_view>
 #include <utility>
 #include <vector>
@@ -32,15 +31,23 @@ struct PointMatch
     bool operator==(const PointMatch&) const = default;
 };
 
+using PointPair = std::pair<model::PointId, model::PointId>;
+
+/// What people said of points that were drawn anew: which two are one place and which are not, the earlier
+/// and the later in either order.
+struct KnownPairs
+{
+    std::vector<PointPair> same;  ///< go before everything but identity
+    std::vector<PointPair> apart; ///< are never proposed
+};
+
 /// How far apart two places may lie and still be proposed as one, mm.
 inline constexpr double kReachOfPlace = 60.0;
 
 /// One row per active point of either sketch, each in one row only: those of `after` in order of number, then
-/// those only `before` has. `said` are pairs that a person confirmed; they go before everything but identity.
-/// `denied` are pairs that a person said are two places: they are never proposed.
+/// those only `before` has.
 std::vector<PointMatch> matchPoints(const model::Sketch& before, const model::Sketch& after,
-                                    std::span<const std::pair<model::PointId, model::PointId>> said = {},
-                                    std::span<const std::pair<model::PointId, model::PointId>> denied = {});
+                                    const KnownPairs& known = {});
 
 } // namespace sealwalk::analysis
 

@@ -5,12 +5,12 @@ namespace sealwalk::exchange {
 
 std::string pairsSetting(model::JobId before, model::JobId after)
 {
-    return "same points " + before.text() + " " + after.text();
+    return std::string(kSamePoints) + before.text() + " " + after.text();
 }
 
 std::string deniedSetting(model::JobId before, model::JobId after)
 {
-    return "other points " + before.text() + " " + after.text();
+    return std::string(kOtherPoints) + before.text() + " " + after.text();
 }
 
 std::string pairsText(const std::vector<PointPair>& pairs)

@@ -14,6 +14,10 @@ namespace sealwalk::exchange {
 
 using PointPair = std::pair<model::PointId, model::PointId>;
 
+/// What the names of the settings below begin with.
+inline constexpr std::string_view kSamePoints = "same points ";
+inline constexpr std::string_view kOtherPoints = "other points ";
+
 /// The name of the setting that keeps the pairs of two jobs.
 std::string pairsSetting(model::JobId before, model::JobId after);
 /// The name of the setting that keeps the pairs a person said are two places.

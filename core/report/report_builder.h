@@ -2,6 +2,7 @@
 // From the record of a job to its report. The wording claims no more than was tested.
 #pragma once
 
+#include "core/analysis/point_matching.h"
 #include "core/model/job.h"
 #include "core/model/test_object.h"
 #include "core/report/report_content.h"
@@ -24,6 +25,7 @@ struct ReportOptions
 {
     std::string unit;                  ///< of leak rate; empty: the job's
     std::optional<model::Job> lastJob; ///< the latest earlier job of the object
+    analysis::KnownPairs known;        ///< what was said of points drawn anew since then
     Timestamp asOf; ///< the moment its due dates are looked at: the approval of a signed job, else `now`
     std::vector<model::Repair> carried; ///< temporary repairs of earlier jobs, not made good by then
     /// Findings of summarise(), where the caller has worked them out already; empty: worked out here.

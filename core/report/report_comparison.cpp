@@ -51,7 +51,7 @@ Section comparisonSection(const Ground& ground)
     const std::vector<analysis::PointFinding> then =
         analysis::summarise(last, ground.object, analysis::Standing::AsLeft);
     const analysis::Comparison comparison =
-        analysis::compare({&last.sketch, then}, {&ground.job.sketch, ground.found});
+        analysis::compare({&last.sketch, then}, {&ground.job.sketch, ground.found}, ground.options.known);
     ReportTable table;
     table.columns = {{"Point", 0.6},         {"Joint, place", 2.3}, {"Then", 1.9, true}, {"Now", 1.9, true},
                      {"Decades", 1.1, true}, {"Change", 1.5},       {"Why", 2.6}};

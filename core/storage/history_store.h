@@ -10,6 +10,7 @@
 #include <chrono>
 #include <cstdint>
 #include <filesystem>
+#include <map>
 #include <memory>
 #include <optional>
 #include <string>
@@ -197,6 +198,9 @@ public:
     Status
     putPerson(const model::Person& person); ///< new, or changed; keys of signers are never replaced silently
     [[nodiscard]] Result<std::string> setting(const std::string& name) const; ///< empty when never set
+    /// All settings whose name begins so, by name.
+    [[nodiscard]] Result<std::map<std::string, std::string>>
+    settingsNamed(const std::string& beginning) const;
     Status putSetting(const std::string& name, const std::string& value);
 
     // Soundness

@@ -86,6 +86,19 @@ Result<std::string> HistoryStore::setting(const std::string& name) const
     });
 }
 
+Result<std::map<std::string, std::string>> HistoryStore::settingsNamed(const std::string& beginning) const
+{
+    return m_connection->read([&]() -> Result<std::map<std::string, std::string>> {
+        SQLite::Statement select(m_connection->database,
+                                 "SELECT name, value FROM setting WHERE substr(name, 1, length(?1)) = ?1");
+        select.bind(1, beginning);
+        std::map<std::string, std::string> settings;
+        while (select.executeStep())
+            settings[select.getColumn(0).getString()] = select.getColumn(1).getString();
+        return settings;
+    });
+}
+
 Status HistoryStore::putSetting(const std::string& name, const std::string& value)
 {
     return m_connection->write([&]() -> Status {

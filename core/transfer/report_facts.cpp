@@ -4,6 +4,7 @@
 #include "core/exchange/job_file.h"
 #include "core/transfer/earlier_jobs.h"
 #include "core/transfer/hand_out.h"
+#include "core/transfer/known_pairs.h"
 
 #include <string>
 
@@ -19,6 +20,10 @@ Result<ReportFacts> reportFacts(const storage::HistoryStore& store, model::JobId
     facts.options.now = now;
     facts.options.asOf = approvalOf(facts.record.job).value_or(now);
     facts.options.lastJob = jobBefore(store, facts.record.job);
+    auto known = knownPairs(store);
+    if (!known)
+        return fail(known.error());
+    facts.options.known = std::move(*known);
     facts.options.carried = carriedRepairs(store, facts.record.job);
     if (auto people = store.people())
         facts.options.people = std::move(*people);

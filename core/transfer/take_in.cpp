@@ -3,6 +3,7 @@
 
 #include "core/exchange/job_import.h"
 #include "core/transfer/hand_out.h"
+#include "core/transfer/known_pairs.h"
 
 #include <fmt/format.h>
 
@@ -164,6 +165,8 @@ Result<std::vector<TakenIn>> takeInAll(HistoryStore& store, const HistoryStore& 
         else
             cannot(row, taken.error());
     }
+    if (const Status pairs = takePairs(store, from); !pairs)
+        return fail(pairs.error());
     return answers;
 }
 

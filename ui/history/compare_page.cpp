@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/history/compare_page.h"
 
-#include "core/exchange/point_pairs.h"
 #include "core/storage/history_store.h"
+#include "core/transfer/known_pairs.h"
 #include "ui/history/change_delegate.h"
 #include "ui/history/changes_model.h"
 #include "ui/history/map_side.h"
@@ -213,8 +213,8 @@ void ComparePage::compare(model::JobId before, model::JobId after)
     m_before = before;
     m_after = after;
     m_followed.clear();
-    m_said = keptPairs(exchange::pairsSetting);
-    m_denied = keptPairs(exchange::deniedSetting);
+    if (!readKnownPairs())
+        return;
     m_work.request(
         [file = m_session.historyFile(), before, after] { return workOutComparison(file, before, after); });
 }
@@ -270,9 +270,8 @@ void ComparePage::compareAgain()
     const bool asLeft = m_standing->current() == 1;
     const ComparedJob& before = m_jobs->before;
     const ComparedJob& after = m_jobs->after;
-    const analysis::Comparison comparison =
-        analysis::compare({&before.job.sketch, before.findings(asLeft)},
-                          {&after.job.sketch, after.findings(asLeft)}, m_said, m_denied);
+    const analysis::Comparison comparison = analysis::compare(
+        {&before.job.sketch, before.findings(asLeft)}, {&after.job.sketch, after.findings(asLeft)}, m_known);
     std::set<analysis::Change> shown;
     for (std::size_t i = 0; i < m_kinds.size(); ++i) {
         const int count = comparison.count(kKinds[i]);
@@ -398,15 +397,12 @@ void ComparePage::confirm(int row)
     const analysis::ComparedPoint* point = m_changes->at(row);
     if (point == nullptr || !point->match.isProposal())
         return;
-    m_said.emplace_back(*point->match.before, *point->match.after);
-    const Status kept = m_session.history().putSetting(exchange::pairsSetting(m_before, m_after),
-                                                       exchange::pairsText(m_said));
-    if (!kept) {
-        m_said.pop_back();
+    const Status kept = transfer::sayTheyAreOne(m_session.history(), m_before, m_after,
+                                                {*point->match.before, *point->match.after});
+    if (!kept)
         emit failed(kept.error());
-        return;
-    }
-    matchedAnew(row);
+    else
+        matchedAnew(row);
 }
 
 void ComparePage::deny(int row)
@@ -414,11 +410,9 @@ void ComparePage::deny(int row)
     const analysis::ComparedPoint* point = m_changes->at(row);
     if (point == nullptr || !point->match.isProposal())
         return;
-    m_denied.emplace_back(*point->match.before, *point->match.after);
-    const Status kept = m_session.history().putSetting(exchange::deniedSetting(m_before, m_after),
-                                                       exchange::pairsText(m_denied));
+    const Status kept = transfer::sayTheyAreTwo(m_session.history(), m_before, m_after,
+                                                {*point->match.before, *point->match.after});
     if (!kept) {
-        m_denied.pop_back();
         emit failed(kept.error());
         return;
     }
@@ -429,24 +423,22 @@ void ComparePage::deny(int row)
 /// Rows come and go with a pair, so what was followed by its row is let go.
 void ComparePage::matchedAnew(int row)
 {
+    if (!readKnownPairs())
+        return;
     m_followed.clear();
     compareAgain();
     m_table->setCurrentIndex(m_changes->index(std::min(row, m_changes->rowCount() - 1), 0));
 }
 
-/// Pairs kept for these two jobs, whichever stood left then.
-std::vector<exchange::PointPair>
-ComparePage::keptPairs(const std::function<std::string(model::JobId, model::JobId)>& setting) const
+bool ComparePage::readKnownPairs()
 {
-    const auto read = [&](model::JobId first, model::JobId second) {
-        const auto kept = m_session.history().setting(setting(first, second));
-        const auto pairs = kept ? exchange::readPairs(*kept) : Result<std::vector<exchange::PointPair>>();
-        return pairs ? *pairs : std::vector<exchange::PointPair>();
-    };
-    std::vector<exchange::PointPair> pairs = read(m_before, m_after);
-    for (const auto& [after, before] : read(m_after, m_before))
-        pairs.emplace_back(before, after);
-    return pairs;
+    auto known = transfer::knownPairs(m_session.history());
+    if (!known) {
+        emit failed(known.error());
+        return false;
+    }
+    m_known = std::move(*known);
+    return true;
 }
 
 void ComparePage::swapSides()

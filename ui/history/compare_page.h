@@ -2,6 +2,7 @@
 // Two jobs of one object: two maps on one scale with one ruler between, the changes, and the course.
 #pragma once
 
+#include "core/analysis/point_matching.h"
 #include "core/base/result.h"
 #include "ui/history/compare_work.h"
 #include "ui/session/newest_wins.h"
@@ -10,8 +11,6 @@
 
 #include <functional>
 #include <set>
-#include <string>
-#include <utility>
 #include <vector>
 
 class QComboBox;
@@ -72,8 +71,7 @@ private:
     void confirm(int row);
     void deny(int row);
     void matchedAnew(int row);
-    [[nodiscard]] std::vector<std::pair<model::PointId, model::PointId>>
-    keptPairs(const std::function<std::string(model::JobId, model::JobId)>& setting) const;
+    bool readKnownPairs();
     void swapSides();
     void blink(bool held);
     bool onKey(int key);
@@ -95,8 +93,7 @@ private:
     render::PlotView* m_course = nullptr;
     Heading* m_courseHeading = nullptr;
     std::shared_ptr<const ComparedJobs> m_jobs;
-    std::vector<std::pair<model::PointId, model::PointId>> m_said;
-    std::vector<std::pair<model::PointId, model::PointId>> m_denied;
+    analysis::KnownPairs m_known;     ///< what was said of points drawn anew
     std::set<std::size_t> m_followed; ///< indices into the comparison
     model::JobId m_before;
     model::JobId m_after;

@@ -5,6 +5,7 @@
 #include "core/analysis/comparison.h"
 #include "core/analysis/round_summary.h"
 #include "core/transfer/earlier_jobs.h"
+#include "core/transfer/known_pairs.h"
 #include "ui/render/icon.h"
 #include "ui/render/theme.h"
 #include "ui/signoff/amendment_dialog.h"
@@ -157,13 +158,16 @@ void SignoffPage::compareWithLast()
 {
     if (!m_session.hasJob())
         return;
-    m_lastWork.request([last = transfer::jobBefore(m_session.history(), m_session.job()),
+    const auto known = transfer::knownPairs(m_session.history());
+    m_lastWork.request([known = known.value_or(analysis::KnownPairs()),
+                        last = transfer::jobBefore(m_session.history(), m_session.job()),
                         object = m_session.object(), sketch = m_session.job().sketch,
                         now = m_session.asLeft(), id = m_session.job().id]() -> LastJob {
         if (!last)
             return {id, std::nullopt, std::nullopt};
         const auto then = analysis::summarise(*last, object, analysis::Standing::AsLeft);
-        const analysis::Comparison comparison = analysis::compare({&last->sketch, then}, {&sketch, now});
+        const analysis::Comparison comparison =
+            analysis::compare({&last->sketch, then}, {&sketch, now}, known);
         return {id, last,
                 comparison.count(analysis::Change::New) + comparison.count(analysis::Change::Grown)};
     });

@@ -4,6 +4,7 @@
 #include "core/analysis/comparison.h"
 #include "core/analysis/round_summary.h"
 #include "core/exchange/survey_unit.h"
+#include "core/transfer/known_pairs.h"
 
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>
@@ -140,13 +141,16 @@ Result<Verdict> answerCompare(const Arguments& arguments, const Console& console
     auto now = loadSide(*store, arguments.now);
     if (!now)
         return fail(now.error());
+    const auto known = transfer::knownPairs(*store);
+    if (!known)
+        return fail(known.error());
     {
         // The two jobs know nothing of each other, and finding the sources is what takes the time.
         const std::jthread helper([&] { summarise(*then, standing); });
         summarise(*now, standing);
     }
     const auto comparison = analysis::compare({&then->record.job.sketch, then->findings},
-                                              {&now->record.job.sketch, now->findings});
+                                              {&now->record.job.sketch, now->findings}, *known);
     nlohmann::ordered_json document;
     document["then"] = then->record.job.number;
     document["now"] = now->record.job.number;

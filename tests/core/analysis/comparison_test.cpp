@@ -179,8 +179,8 @@ TEST(PointMatching, UsesEveryPointOnce)
 {
     const model::Sketch before = sketchOf(7);
     const model::Sketch after = sketchOf(5, "Seam");
-    const std::pair<PointId, PointId> said[] = {{before.points[6].id, after.points[0].id}};
-    const auto rows = matchPoints(before, after, said);
+    const KnownPairs known{{{before.points[6].id, after.points[0].id}}, {}};
+    const auto rows = matchPoints(before, after, known);
     std::vector<PointId> then;
     std::vector<PointId> now;
     for (const PointMatch& row : rows) {

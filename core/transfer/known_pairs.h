@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What the people of a history said of points that were drawn anew.
+#pragma once
+
+#include "core/analysis/point_matching.h"
+#include "core/storage/history_store.h"
+
+namespace sealwalk::transfer {
+
+/// All that was said in this history, whichever two jobs were compared then: a pair holds for every job that
+/// has its points, and what is one with the same third point is one.
+Result<analysis::KnownPairs> knownPairs(const storage::HistoryStore& store);
+
+/// Stores that both points of `pair` are one place; said while these two jobs were compared.
+Status sayTheyAreOne(storage::HistoryStore& store, model::JobId before, model::JobId after,
+                     const analysis::PointPair& pair);
+/// Stores that the points of `pair` are two places.
+Status sayTheyAreTwo(storage::HistoryStore& store, model::JobId before, model::JobId after,
+                     const analysis::PointPair& pair);
+
+/// Adds what was said in another history, when that one is merged into this.
+Status takePairs(storage::HistoryStore& store, const storage::HistoryStore& from);
+
+} // namespace sealwalk::transfer
