@@ -29,12 +29,27 @@ json asSeen(const json& document, const model::Signature& signature, std::size_t
     return seen;
 }
 
-/// How many turns of the review the signature's digest covers, from the latest state backwards; none when it
-/// covers no state this record can have been in.
+/// Numbers of turns a signature may cover, the likeliest first: those up to the turn that was made with it,
+/// then from the latest state backwards. Each try reads the whole job.
+std::vector<std::size_t> turnsToTry(const json& review, const model::Signature& signature)
+{
+    std::vector<std::size_t> turns;
+    const std::string at = signature.at.text();
+    for (std::size_t i = review.size() + 1; i-- > 0;)
+        turns.push_back(i);
+    std::stable_partition(turns.begin(), turns.end(), [&](std::size_t count) {
+        return count > 0 && review[count - 1].is_object() &&
+               review[count - 1].value("at", json()) == json(at);
+    });
+    return turns;
+}
+
+/// How many turns of the review the signature's digest covers; none when it covers no state this record can
+/// have been in.
 std::optional<std::size_t> coveredTurns(const json& document, const model::Signature& signature,
                                         const std::vector<PictureName>& pictures)
 {
-    for (std::size_t turns = document["job"]["review"].size() + 1; turns-- > 0;) {
+    for (const std::size_t turns : turnsToTry(document["job"]["review"], signature)) {
         const Result<std::string> digest = documentDigest(asSeen(document, signature, turns), pictures);
         if (digest && *digest == signature.digest)
             return turns;

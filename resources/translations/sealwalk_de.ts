@@ -101,6 +101,33 @@
     </message>
 </context>
 <context>
+    <name>Certificate</name>
+    <message>
+        <source>Changed since it was signed: %1</source>
+        <translation>Geändert seit der Unterschrift: %1</translation>
+    </message>
+    <message>
+        <source>, amended %1 by %2</source>
+        <translation>, Nachtrag %1 von %2</translation>
+    </message>
+    <message>
+        <source>
+Amendment: “%1”</source>
+        <translation>
+Nachtrag: „%1“</translation>
+    </message>
+    <message>
+        <source>Signed by %1, %2 %3, unchanged</source>
+        <translation>Unterschrieben von %1, %2 %3, unverändert</translation>
+    </message>
+    <message>
+        <source>“%1”
+Fingerprint %2 …</source>
+        <translation>„%1“
+Fingerabdruck %2 …</translation>
+    </message>
+</context>
+<context>
     <name>FindingWords</name>
     <message>
         <source>leak</source>
@@ -2553,6 +2580,10 @@
         <source>Sealing …</source>
         <translation>Siegeln …</translation>
     </message>
+    <message>
+        <source>People …</source>
+        <translation>Personen …</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::DistanceView</name>
@@ -3947,6 +3978,10 @@
         <source>Add an &amp;amendment …</source>
         <translation>&amp;Nachtrag anfügen …</translation>
     </message>
+    <message>
+        <source>P&amp;eople who sign …</source>
+        <translation>W&amp;er unterschreibt …</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::NoSheet</name>
@@ -4322,6 +4357,147 @@
     <message>
         <source>Parts of this page</source>
         <translation>Teile dieser Seite</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::PassphraseDialog</name>
+    <message>
+        <source>Passphrase of %1</source>
+        <translation>Kennsatz von %1</translation>
+    </message>
+    <message>
+        <source>&amp;Old passphrase</source>
+        <translation>&amp;Alter Kennsatz</translation>
+    </message>
+    <message>
+        <source>&amp;New passphrase</source>
+        <translation>&amp;Neuer Kennsatz</translation>
+    </message>
+    <message>
+        <source>New passphrase &amp;again</source>
+        <translation>Neuer Kennsatz &amp;noch einmal</translation>
+    </message>
+    <message>
+        <source>The old passphrase opens the key.</source>
+        <translation>Der alte Kennsatz öffnet den Schlüssel.</translation>
+    </message>
+    <message numerus="yes">
+        <source>The passphrase needs at least %n characters.</source>
+        <translation>
+            <numerusform>Der Kennsatz braucht mindestens %n Zeichen.</numerusform>
+            <numerusform>Der Kennsatz braucht mindestens %n Zeichen.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The two passphrases differ.</source>
+        <translation>Die beiden Kennsätze sind verschieden.</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::PeopleDialog</name>
+    <message>
+        <source>reviewer</source>
+        <translation>Prüfer</translation>
+    </message>
+    <message>
+        <source>technician</source>
+        <translation>Techniker</translation>
+    </message>
+    <message>
+        <source>both</source>
+        <translation>beides</translation>
+    </message>
+    <message>
+        <source>left; signs no more</source>
+        <translation>ausgeschieden; unterschreibt nicht mehr</translation>
+    </message>
+    <message>
+        <source>no key yet</source>
+        <translation>noch kein Schlüssel</translation>
+    </message>
+    <message>
+        <source>&amp;New person …</source>
+        <translation>&amp;Neue Person …</translation>
+    </message>
+    <message>
+        <source>New &amp;passphrase …</source>
+        <translation>Neuer &amp;Kennsatz …</translation>
+    </message>
+    <message>
+        <source>&amp;One person keeps this history: who tests may approve too</source>
+        <translation>&amp;Eine Person führt diese Historie: wer prüft, darf auch freigeben</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>People who sign</source>
+        <translation>Wer unterschreibt</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>Role</source>
+        <translation>Rolle</translation>
+    </message>
+    <message>
+        <source>Qualification</source>
+        <translation>Qualifikation</translation>
+    </message>
+    <message>
+        <source>Since</source>
+        <translation>Seit</translation>
+    </message>
+    <message>
+        <source>Key</source>
+        <translation>Schlüssel</translation>
+    </message>
+    <message>
+        <source>people of this history</source>
+        <translation>Personen dieser Historie</translation>
+    </message>
+    <message>
+        <source>A lost passphrase cannot be brought back: mark its person as left and add them anew under a name that tells the two apart. What was signed stays valid.</source>
+        <translation>Ein verlorener Kennsatz kommt nicht wieder: die Person als ausgeschieden kennzeichnen und unter einem unterscheidbaren Namen neu anlegen. Was unterschrieben ist, bleibt gültig.</translation>
+    </message>
+    <message>
+        <source>&amp;Has left</source>
+        <translation>Ist aus&amp;geschieden</translation>
+    </message>
+    <message>
+        <source>&amp;Is back</source>
+        <translation>&amp;Ist wieder da</translation>
+    </message>
+    <message>
+        <source>The key is being sealed …</source>
+        <translation>Der Schlüssel wird versiegelt …</translation>
+    </message>
+    <message>
+        <source>%1 can sign now.</source>
+        <translation>%1 kann jetzt unterschreiben.</translation>
+    </message>
+    <message>
+        <source>The passphrase of %1 is changed.</source>
+        <translation>Der Kennsatz von %1 ist geändert.</translation>
+    </message>
+    <message>
+        <source>%1 signs here again.</source>
+        <translation>%1 unterschreibt hier wieder.</translation>
+    </message>
+    <message>
+        <source>%1 signs here no more; what was signed stays valid.</source>
+        <translation>%1 unterschreibt hier nicht mehr; was unterschrieben ist, bleibt gültig.</translation>
+    </message>
+    <message>
+        <source>Who tests may approve too; the signed statement says so.</source>
+        <translation>Wer prüft, darf auch freigeben; die unterschriebene Erklärung sagt es.</translation>
+    </message>
+    <message>
+        <source>Who tested does not approve: a second person does.</source>
+        <translation>Wer geprüft hat, gibt nicht frei: das tut eine zweite Person.</translation>
     </message>
 </context>
 <context>
@@ -5424,20 +5600,6 @@
         <translation>Aussage bisher: „%1“</translation>
     </message>
     <message>
-        <source>Changed since it was signed: %1</source>
-        <translation>Geändert seit der Unterschrift: %1</translation>
-    </message>
-    <message>
-        <source>Signed by %1, %2 %3, unchanged</source>
-        <translation>Unterschrieben von %1, %2 %3, unverändert</translation>
-    </message>
-    <message>
-        <source>“%1”
-Fingerprint %2 …</source>
-        <translation>„%1“
-Fingerabdruck %2 …</translation>
-    </message>
-    <message>
         <source>Sent for review. Nothing can be added until it is returned or signed.</source>
         <translation>Zur Durchsicht gegeben. Bis zur Rückgabe oder Unterschrift kommt nichts hinzu.</translation>
     </message>
@@ -5452,16 +5614,6 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>Approved and locked.</source>
         <translation>Freigegeben und gesperrt.</translation>
-    </message>
-    <message>
-        <source>, amended %1 by %2</source>
-        <translation>, Nachtrag %1 von %2</translation>
-    </message>
-    <message>
-        <source>
-Amendment: “%1”</source>
-        <translation>
-Nachtrag: „%1“</translation>
     </message>
     <message>
         <source>Amendments are for signed jobs; change the record itself.</source>
@@ -5482,6 +5634,10 @@ Nachtrag: „%1“</translation>
     <message>
         <source>Decision</source>
         <translation>Entscheidung</translation>
+    </message>
+    <message>
+        <source>The signatures are being checked …</source>
+        <translation>Die Unterschriften werden geprüft …</translation>
     </message>
 </context>
 <context>

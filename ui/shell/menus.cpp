@@ -13,6 +13,7 @@
 #include "ui/shell/regions.h"
 #include "ui/shell/reporting.h"
 #include "ui/shell/sheets.h"
+#include "ui/signoff/people_dialog.h"
 #include "ui/signoff/signoff_page.h"
 #include "ui/sketch/sketch_page.h"
 #include "ui/spray/presenter_dialog.h"
@@ -232,6 +233,11 @@ void Menus::buildTools()
         m_window.settings().setPresenter(dialog.keys());
         emit m_window.presenterChanged(dialog.keys());
     });
+    m_needHistory.push_back(add(menu, tr("P&eople who sign …"), {}, [this] {
+        PeopleDialog(m_window.session(), &m_window).exec();
+        if (auto* page = dynamic_cast<SignoffPage*>(m_window.page(Stage::SignOff)))
+            page->showPeople();
+    }));
     m_needHistory.push_back(add(menu, tr("&Check the history"), {}, [this] { checkHistory(m_window); }));
 }
 

@@ -37,7 +37,7 @@ DecisionBar::DecisionBar(QWidget* parent)
     , m_submit(new QPushButton(tr("Send for review"), this))
     , m_sendBack(new QPushButton(render::icon(QStringLiteral("undo")), tr("Send back"), this))
     , m_person(new QComboBox(this))
-    , m_addPerson(new QPushButton(tr("New person …"), this))
+    , m_people(new QPushButton(tr("New person …"), this))
     , m_passphrase(new QLineEdit(this))
     , m_approve(new QPushButton(render::icon(QStringLiteral("sign")), tr("Approve and lock"), this))
     , m_signing(new QWidget(this))
@@ -81,7 +81,7 @@ DecisionBar::DecisionBar(QWidget* parent)
     signing->setContentsMargins(0, 0, 0, 0);
     signing->addWidget(caption(tr("Reviewer"), m_person, m_signing), 0, 0);
     signing->addWidget(m_person, 0, 1);
-    signing->addWidget(m_addPerson, 0, 2);
+    signing->addWidget(m_people, 0, 2);
     signing->addWidget(caption(tr("Passphrase"), m_passphrase, m_signing), 1, 0);
     signing->addWidget(m_passphrase, 1, 1);
     signing->addWidget(m_approve, 1, 2);
@@ -92,7 +92,7 @@ DecisionBar::DecisionBar(QWidget* parent)
             [this] { emit submitWanted(m_remarks->toPlainText().trimmed()); });
     connect(m_sendBack, &QPushButton::clicked, this,
             [this] { emit sendBackWanted(m_remarks->toPlainText().trimmed()); });
-    connect(m_addPerson, &QPushButton::clicked, this, &DecisionBar::personWanted);
+    connect(m_people, &QPushButton::clicked, this, &DecisionBar::peopleWanted);
     const auto approve = [this] {
         const auto id = model::PersonId::parse(m_person->currentData().toString().toStdString());
         if (id && m_approve->isEnabled())
@@ -101,7 +101,10 @@ DecisionBar::DecisionBar(QWidget* parent)
     connect(m_approve, &QPushButton::clicked, this, approve);
     connect(m_passphrase, &QLineEdit::returnPressed, this, approve);
     connect(m_passphrase, &QLineEdit::textChanged, this, [this] { refresh(); });
-    connect(m_person, &QComboBox::currentIndexChanged, this, [this] { refresh(); });
+    connect(m_person, &QComboBox::currentIndexChanged, this, [this] {
+        m_refusal->clear(); // it was said of another
+        refresh();
+    });
 }
 
 void DecisionBar::show(const Shown& shown)
@@ -112,11 +115,21 @@ void DecisionBar::show(const Shown& shown)
 
 void DecisionBar::setPeople(const std::vector<model::Person>& people)
 {
-    const QString chosen = m_person->currentData().toString();
+    QString chosen = m_person->currentData().toString();
+    QStringList before;
+    for (int i = 0; i < m_person->count(); ++i)
+        before.append(m_person->itemData(i).toString());
     m_person->clear();
-    for (const model::Person& person : people)
-        if (person.active && !person.publicKey.empty())
-            m_person->addItem(QString::fromStdString(person.name), QString::fromStdString(person.id.text()));
+    for (const model::Person& person : people) {
+        if (!person.active || person.publicKey.empty())
+            continue;
+        const QString id = QString::fromStdString(person.id.text());
+        m_person->addItem(QString::fromStdString(person.name), id);
+        if (m_knowsPeople && !before.contains(id))
+            chosen = id;
+    }
+    m_knowsPeople = true;
+    m_people->setText(m_person->count() == 0 ? tr("New person …") : tr("People …"));
     if (const int index = m_person->findData(chosen); index >= 0)
         m_person->setCurrentIndex(index);
     refresh();

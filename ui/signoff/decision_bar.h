@@ -33,6 +33,7 @@ public:
         bool certificateHolds = true;
     };
     void show(const Shown& shown);
+    /// Somebody who was not there the time before is chosen: who was just added is about to sign.
     void setPeople(const std::vector<model::Person>& people);
     void setBusy(bool busy);
     /// After a refusal: the passphrase goes, the sentence stands beneath.
@@ -43,13 +44,14 @@ signals:
     void submitWanted(const QString& text);
     void sendBackWanted(const QString& remark);
     void approveWanted(sealwalk::model::PersonId person, const QString& passphrase);
-    void personWanted(); ///< add somebody who signs
+    void peopleWanted(); ///< somebody to be added, or a key to be looked after
 
 private:
     void refresh();
 
     Shown m_shown;
     bool m_busy = false;
+    bool m_knowsPeople = false; ///< setPeople() was called before
     QLabel* m_verdict;
     QLabel* m_claim;
     QLabel* m_refusal;
@@ -57,7 +59,7 @@ private:
     QPushButton* m_submit;
     QPushButton* m_sendBack;
     QComboBox* m_person;
-    QPushButton* m_addPerson;
+    QPushButton* m_people;
     QLineEdit* m_passphrase;
     QPushButton* m_approve;
     QWidget* m_signing;

@@ -13,6 +13,7 @@
 #include "ui/signoff/checks_model.h"
 #include "ui/signoff/decision_bar.h"
 #include "ui/signoff/evidence_panel.h"
+#include "ui/signoff/people_dialog.h"
 #include "ui/signoff/person_dialog.h"
 #include "ui/widgets/page_tabs.h"
 
@@ -22,6 +23,8 @@
 #include <QPushButton>
 #include <QShortcut>
 #include <QVBoxLayout>
+
+#include <algorithm>
 
 namespace sealwalk::ui {
 
@@ -43,6 +46,10 @@ SignoffPage::SignoffPage(JobSession& session, QWidget* parent)
     , m_lastWork([this](LastJob last) {
         m_last = std::move(last);
         refresh();
+    })
+    , m_checking([this](Certificate certificate) {
+        m_certificate = std::move(certificate);
+        refreshDecision();
     })
 {
     auto* left = new QWidget(this);
@@ -101,7 +108,7 @@ SignoffPage::SignoffPage(JobSession& session, QWidget* parent)
     connect(m_evidence, &EvidencePanel::jumpWanted, this, &SignoffPage::jump);
     connect(m_decision, &DecisionBar::submitWanted, this, &SignoffPage::submit);
     connect(m_decision, &DecisionBar::sendBackWanted, this, &SignoffPage::sendBack);
-    connect(m_decision, &DecisionBar::personWanted, this, &SignoffPage::addPerson);
+    connect(m_decision, &DecisionBar::peopleWanted, this, &SignoffPage::openPeople);
     connect(m_decision, &DecisionBar::approveWanted, this,
             [this](model::PersonId person, const QString& passphrase) {
                 m_signing->approve(person, passphrase);
@@ -173,6 +180,20 @@ void SignoffPage::compareWithLast()
     });
 }
 
+void SignoffPage::showPeople()
+{
+    if (m_session.hasJob())
+        refresh();
+}
+
+void SignoffPage::checkSignatures()
+{
+    if (m_session.job().state == model::JobState::Signed)
+        m_checking.request([history = m_session.historyFile(), job = m_session.job().id] {
+            return readCertificate(history, job);
+        });
+}
+
 void SignoffPage::refresh()
 {
     if (!m_session.hasJob()) {
@@ -197,6 +218,7 @@ void SignoffPage::refresh()
     m_decision->setPeople(options.people);
     m_claim =
         analysis::approvalStatement(m_session.job(), m_session.asLeft(), m_signing->isOnePersonHistory());
+    checkSignatures();
     const int row = word.empty() ? 1 : m_checks->rowOf(word);
     m_list->setCurrentIndex(m_checks->index(row < 0 ? 1 : row));
     choose(m_list->currentIndex().row());
@@ -223,31 +245,11 @@ void SignoffPage::refreshDecision()
                                     : tr("Ready to be signed");
         shown.claim = tr("Statement so far: “%1”").arg(QString::fromStdString(m_claim));
         if (shown.state == model::JobState::Signed) {
-            const auto verified = m_signing->verify();
-            shown.certificateHolds = verified && verified->ok();
-            if (!verified)
-                shown.certificate = QString::fromStdString(verified.error().message);
-            else if (!verified->ok())
-                shown.certificate = tr("Changed since it was signed: %1")
-                                        .arg(QString::fromStdString(verified->problems.front()));
-            for (const model::Signature& signature : m_session.job().signatures) {
-                if (!shown.certificateHolds)
-                    break;
-                if (signature.role == model::kAmendmentRole) {
-                    shown.certificate += tr(", amended %1 by %2")
-                                             .arg(QString::fromStdString(signature.at.date()),
-                                                  QString::fromStdString(signature.name));
-                    shown.claim += tr("\nAmendment: “%1”").arg(QString::fromStdString(signature.statement));
-                    continue;
-                }
-                shown.certificate = tr("Signed by %1, %2 %3, unchanged")
-                                        .arg(QString::fromStdString(signature.name),
-                                             QString::fromStdString(signature.at.date()),
-                                             QString::fromStdString(signature.at.timeOfDay()));
-                shown.claim = tr("“%1”\nFingerprint %2 …")
-                                  .arg(QString::fromStdString(signature.statement),
-                                       QString::fromStdString(signature.digest.substr(0, 16)));
-            }
+            const bool isChecked = m_certificate && m_certificate->job == m_session.job().id;
+            shown.certificate = isChecked ? m_certificate->says : tr("The signatures are being checked …");
+            shown.certificateHolds = !isChecked || m_certificate->holds;
+            if (isChecked && m_certificate->holds)
+                shown.claim = m_certificate->claim;
         }
     }
     m_decision->show(shown);
@@ -314,8 +316,17 @@ void SignoffPage::sendBack(const QString& remark)
     emit noteRequested(Severity::News, tr("Sent back by %1 with the remarks.").arg(m_session.logger()));
 }
 
-void SignoffPage::addPerson()
+void SignoffPage::openPeople()
 {
+    const auto people = m_session.people().value_or(std::vector<model::Person>());
+    const bool someoneSigns = std::any_of(people.begin(), people.end(), [](const model::Person& person) {
+        return person.active && !person.publicKey.empty();
+    });
+    if (someoneSigns) {
+        PeopleDialog(m_session, this).exec();
+        showPeople();
+        return;
+    }
     PersonDialog dialog(m_signing->isOnePersonHistory(), this);
     if (dialog.exec() != QDialog::Accepted)
         return;

@@ -6,6 +6,7 @@
 #include "ui/session/job_session.h"
 #include "ui/session/newest_wins.h"
 #include "ui/session/signing.h"
+#include "ui/signoff/certificate.h"
 #include "ui/widgets/note.h"
 
 #include <QWidget>
@@ -28,6 +29,8 @@ public:
     explicit SignoffPage(JobSession& session, QWidget* parent = nullptr);
     /// Asks for an amendment to the signed job that is open.
     void amend();
+    /// Looks again who can sign.
+    void showPeople();
 
 signals:
     void noteRequested(sealwalk::ui::Severity severity, const QString& text);
@@ -47,7 +50,7 @@ private:
     void giveWord(const QString& check, const QString& text, model::PointId point);
     void submit(const QString& text);
     void sendBack(const QString& remark);
-    void addPerson();
+    void openPeople();
     void onSigningFinished(const std::optional<Error>& problem);
 
     JobSession& m_session;
@@ -68,8 +71,11 @@ private:
         std::optional<int> grown;
     };
     void compareWithLast();
+    void checkSignatures();
     LastJob m_last;
     NewestWins<LastJob> m_lastWork;
+    std::optional<Certificate> m_certificate; ///< of the signed job shown; none while it is being checked
+    NewestWins<Certificate> m_checking;
 };
 
 } // namespace sealwalk::ui
