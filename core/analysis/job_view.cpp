@@ -183,7 +183,12 @@ LocatedLeak locatedLeak(const model::Job& job, const model::TestObject& object, 
     LocatedLeak leak;
     leak.label = fmt::format("point {}", finding.number);
     leak.helium = *finding.rate;
-    leak.inSum = isOpenAtRest(finding.condition);
+    const model::TestPoint* point = job.sketch.point(finding.point);
+    const model::Joint* joint = point == nullptr ? nullptr : job.sketch.joint(point->joint);
+    if (joint != nullptr && joint->isSetup)
+        leak.beside = "belongs to the test set-up, not to the object";
+    else if (!isOpenAtRest(finding.condition))
+        leak.beside = "was found only in another condition";
     double below = 0.0;
     double above = 0.0;
     // 95 % is two spreads either side.

@@ -171,10 +171,10 @@ Result<LeakBalance> balanceLeaks(std::span<const LocatedLeak> leaks, const std::
         as.air = air->rate;
         as.ratio = air->ratio;
         as.relativeUncertainty = combined(down);
-        as.inSum = leak.inSum;
+        as.beside = leak.beside;
         as.low = as.air * std::exp(-kCoverage * logSpread(combined(down)));
         as.high = as.air * std::exp(kCoverage * logSpread(combined(up)));
-        if (leak.inSum) {
+        if (as.inSum()) {
             balance.located += as.air;
             below.add(as.air, combined(down), leak.sharedUncertainty);
             above.add(as.air, combined(up), leak.sharedUncertainty);
@@ -183,7 +183,7 @@ Result<LeakBalance> balanceLeaks(std::span<const LocatedLeak> leaks, const std::
     }
     addLocated(balance, below, above);
     for (LeakAsAir& leak : balance.leaks)
-        if (leak.inSum)
+        if (leak.inSum())
             leak.share = leak.air / balance.located;
     std::stable_sort(balance.leaks.begin(), balance.leaks.end(),
                      [](const LeakAsAir& a, const LeakAsAir& b) { return a.air > b.air; });

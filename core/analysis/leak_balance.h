@@ -21,8 +21,9 @@ struct LocatedLeak
     double ownUncertainty =
         0.0; ///< relative, standard, of this leak alone; of the lower side when `ownAbove` is given
     std::optional<double> ownAbove =
-        std::nullopt;  ///< of the upper side, where that is wider: the probe may have missed
-    bool inSum = true; ///< false: found only in another condition, stands beside the sum
+        std::nullopt; ///< of the upper side, where that is wider: the probe may have missed
+    std::string beside =
+        {}; ///< why it stands beside the sum ("belongs to the test set-up"); empty: it is in it
 };
 
 /// The total from a pressure-rise test, as air.
@@ -42,7 +43,9 @@ struct LeakAsAir
     double ratio = 1.0;             ///< air over helium
     double relativeUncertainty = 0; ///< standard, all parts, of the lower side
     double share = 0.0;             ///< of the located sum; 0 beside the sum
-    bool inSum = true;
+    std::string beside =
+        {}; ///< why it is not in the sum, "was found only in another condition"; empty: it is
+    [[nodiscard]] bool inSum() const { return beside.empty(); }
 };
 
 enum class BalanceVerdict

@@ -71,7 +71,7 @@ void addShortestList(const RepairEffectOptions& options, const Target& target, R
     for (const LeakAsAir& leak : options.balance.leaks) {
         if (target.met(left))
             break;
-        if (!leak.inSum)
+        if (!leak.inSum())
             continue;
         effect.shortestList.push_back(leak.label);
         left = std::max(LeakRate{}, left - leak.air);
@@ -112,7 +112,7 @@ Result<RepairEffect> repairEffect(const RepairEffectOptions& options)
     for (const LeakAsAir& leak : balance.leaks) {
         const bool ticked =
             std::find(options.repaired.begin(), options.repaired.end(), leak.label) != options.repaired.end();
-        if (!ticked || !leak.inSum)
+        if (!ticked || !leak.inSum())
             continue;
         effect.removed += leak.air;
         below = std::hypot(below, (leak.high - leak.air).si());

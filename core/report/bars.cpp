@@ -46,7 +46,7 @@ BarFigure balanceBars(const analysis::LeakBalance& balance, const MapScale& scal
     }
     Bar located{"located", {}, {}, {}, {}};
     for (const analysis::LeakAsAir& leak : balance.leaks)
-        if (leak.inSum)
+        if (leak.inSum())
             located.parts.push_back({scale.number(leak.air),
                                      shortLabel(leak.label),
                                      scale.position(leak.air * (1.0 / std::max(leak.ratio, 1e-12))),
@@ -104,7 +104,7 @@ BarFigure loadBars(const LoadOptions& options)
     const double rest = std::max(0.0, inMillibars(*effect.basePressureNow) - pressureOf(effect.leakNow));
     double located = 0.0;
     for (const analysis::LeakAsAir& leak : balance.leaks)
-        if (leak.inSum)
+        if (leak.inSum())
             located += pressureOf(leak.air);
     // What comes in beyond the leaks located belongs to the bar, or it would end before its figure.
     const double unlocated = pressureOf(effect.leakNow) - located;
@@ -115,7 +115,7 @@ BarFigure loadBars(const LoadOptions& options)
         Bar bar{after ? "after" : "now", {}, {}, {}, {}};
         bar.parts.push_back({rest, "walls, pump", {}, BarPart::Kind::Plain});
         for (const analysis::LeakAsAir& leak : balance.leaks)
-            if (leak.inSum && !(after && gone(leak.label)))
+            if (leak.inSum() && !(after && gone(leak.label)))
                 bar.parts.push_back({pressureOf(leak.air),
                                      shortLabel(leak.label),
                                      options.scale.position(leak.air * (1.0 / std::max(leak.ratio, 1e-12))),

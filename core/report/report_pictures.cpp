@@ -134,10 +134,9 @@ Section balanceSection(const Ground& ground)
     if (!b.advice.empty())
         bars.words.push_back({asSentence(b.advice), Paragraph::Look::Plain});
     for (const analysis::LeakAsAir& leak : b.leaks)
-        if (!leak.inSum)
-            bars.words.push_back(
-                {asSentence(leak.label + " was found only in another condition and is not in the sum"),
-                 Paragraph::Look::Plain});
+        if (!leak.inSum())
+            bars.words.push_back({asSentence(leak.label + ' ' + leak.beside + "; it is not in the sum"),
+                                  Paragraph::Look::Plain});
     section.blocks.emplace_back(std::move(bars));
     return section;
 }

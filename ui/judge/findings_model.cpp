@@ -33,7 +33,7 @@ void FindingsModel::setBalance(const analysis::LeakBalance& balance)
 {
     m_shares.clear();
     for (const analysis::LeakAsAir& leak : balance.leaks)
-        if (leak.inSum)
+        if (leak.inSum())
             m_shares[leak.label] = leak.share;
     if (!m_findings.empty())
         emit dataChanged(index(0, ShareColumn), index(rowCount() - 1, ShareColumn));

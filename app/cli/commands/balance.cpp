@@ -100,7 +100,7 @@ ordered_json documentOf(const analysis::JobBalance& result, const AirIn& in)
                                      {"high", in.number(leak.high)},
                                      {"ratio", leak.ratio},
                                      {"share", leak.share},
-                                     {"in_sum", leak.inSum}});
+                                     {"in_sum", leak.inSum()}});
     const analysis::RepairEffect& effect = result.effect;
     document["effect"] = {{"leak_now", in.number(effect.leakNow)},
                           {"leak_after", in.number(effect.leakAfter)},
@@ -130,8 +130,8 @@ std::string textOf(const analysis::JobBalance& result, const AirIn& in, bool tic
     for (const analysis::LeakAsAir& leak : balance.leaks)
         text +=
             fmt::format("  {:<10} {} ({}){}\n", leak.label, in.text(leak.air), in.range(leak.low, leak.high),
-                        leak.inSum ? fmt::format(", {:.0f} % of the located", leak.share * 100.0)
-                                   : std::string(", only in another condition: beside the sum"));
+                        leak.inSum() ? fmt::format(", {:.0f} % of the located", leak.share * 100.0)
+                                     : ", beside the sum: it " + leak.beside);
     text += fmt::format("located   {} ({})\n", in.text(balance.located),
                         in.range(balance.locatedLow, balance.locatedHigh));
     if (balance.total && balance.total->rate)

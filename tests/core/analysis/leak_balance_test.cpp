@@ -12,7 +12,7 @@ namespace {
 
 LocatedLeak leak(const char* label, double helium, double own = 0.1, double shared = 0.08)
 {
-    return {label, millibarLitresPerSecond(helium), shared, own, std::nullopt, true};
+    return {label, millibarLitresPerSecond(helium), shared, own, std::nullopt, {}};
 }
 
 RiseTotal total(double rate, double low, double high)
@@ -100,7 +100,7 @@ TEST(LeakBalance, ARecordThatDoesNotPartGivesAnUpperBoundOnly)
 TEST(LeakBalance, LeaksOfAnotherConditionStandBesideTheSum)
 {
     LocatedLeak flexed = leak("hose", 1e-2);
-    flexed.inSum = false;
+    flexed.beside = "was found only in another condition";
     const LocatedLeak leaks[] = {leak("a", 1e-3), flexed};
     const LeakBalance balance = balanceLeaks(leaks, std::nullopt).value();
     EXPECT_EQ(balance.leaks.front().label, "hose");
@@ -128,7 +128,7 @@ TEST(LeakBalance, UnlocatedRangeHoldsTheTruth)
             air += each.air.si() * std::exp(each.relativeUncertainty * normal(random));
             const double helium = each.air.si() / each.ratio;
             seen.push_back({each.label, LeakRate::fromSi(helium * common * std::exp(0.12 * normal(random))),
-                            0.1, 0.12, std::nullopt, true});
+                            0.1, 0.12, std::nullopt, {}});
         }
         const double all = air + missing;
         const double measured = all * (1.0 + 0.05 * normal(random));

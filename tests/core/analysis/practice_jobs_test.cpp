@@ -204,7 +204,7 @@ TEST_F(Furnace, BalanceAccountsForTheRiseThatTheRepairsTookAway)
     EXPECT_NEAR(millibarLitres(balance.unlocated), inMillibarLitresPerSecond(rise(7.0)), 0.15e-2);
     bool hotIsBeside = false;
     for (const LeakAsAir& leak : balance.leaks)
-        hotIsBeside = hotIsBeside || (leak.label == "point 3" && !leak.inSum);
+        hotIsBeside = hotIsBeside || (leak.label == "point 3" && !leak.inSum());
     EXPECT_TRUE(hotIsBeside);
 
     RepairEffectOptions options;
@@ -217,6 +217,26 @@ TEST_F(Furnace, BalanceAccountsForTheRiseThatTheRepairsTookAway)
     EXPECT_NEAR(micronsPerHour, 7.0, 1.0);
     EXPECT_NEAR(*effect.risePerSecondNow / 0.1333223684 * 3600.0, 28.0, 1e-6);
     EXPECT_EQ(effect.shortestList, std::vector<std::string>{"point 1"});
+}
+
+// Regression: the leak of the tester's own hose was counted among those of the object.
+TEST_F(Furnace, ALeakOfTheTestSetUpStandsBesideTheSum)
+{
+    job.readings = {reading(job, Door, 10, 8e-7, 4.5e-3), reading(job, Gland, 20, 9e-7, 1.2e-4)};
+    const auto leaks = [&] {
+        return jobBalance(job, {}, jobFindings(job, {}, job.rounds.front().id), std::nullopt).value();
+    };
+    const LeakBalance before = leaks();
+    const model::JointId hose = job.sketch.points[static_cast<std::size_t>(Door)].joint;
+    std::find_if(job.sketch.joints.begin(), job.sketch.joints.end(), [&](const model::Joint& joint) {
+        return joint.id == hose;
+    })->isSetup = true;
+    const LeakBalance after = leaks();
+    ASSERT_EQ(after.leaks.size(), 2U);
+    EXPECT_FALSE(after.leaks.front().inSum());
+    EXPECT_EQ(after.leaks.front().share, 0.0);
+    EXPECT_EQ(after.located, before.leaks.back().air);
+    EXPECT_EQ(after.leaks.back().share, 1.0);
 }
 
 // The same by way of the record itself: a straight rise of 28 um of mercury an hour, read every minute.

@@ -240,6 +240,36 @@ TEST(Claim, SaysNoMoreThanWasTested)
     EXPECT_THAT(open.text(), HasSubstr("Not sprayed: point 4."));
 }
 
+// Regression: a response that leaks elsewhere explained was in no sentence of the signed statement.
+TEST(Claim, NamesEveryPointThatIsNotSimplyClear)
+{
+    const model::Job job = goodJob();
+    const Verdict verdicts[] = {Verdict::Over, Verdict::CannotSay, Verdict::Within};
+    const Finding answers[] = {Finding::Leak,   Finding::Shared,     Finding::Echo,
+                               Finding::Masked, Finding::Permeation, Finding::BelowDetectable};
+    const auto isNamed = [&](PointFinding finding) {
+        finding.number = 731;
+        return claimOf(job, std::span(&finding, 1), "mbar l/s").text().find("731") != std::string::npos;
+    };
+    for (const Finding answer : answers)
+        for (const Verdict verdict : verdicts)
+            for (const bool hasRate : {true, false}) {
+                PointFinding finding;
+                finding.finding = answer;
+                finding.verdict = verdict;
+                if (hasRate)
+                    finding.rate = millibarLitresPerSecond(1e-8);
+                EXPECT_TRUE(isNamed(finding))
+                    << static_cast<int>(answer) << ' ' << static_cast<int>(verdict) << ' ' << hasRate;
+            }
+    for (const Finding none :
+         {Finding::Void, Finding::NotAccessible, Finding::NotTested, Finding::NotSprayed}) {
+        PointFinding finding;
+        finding.finding = none;
+        EXPECT_TRUE(isNamed(finding)) << static_cast<int>(none);
+    }
+}
+
 // Regression: a limit changed after the readings stayed "agreed" under the old name, and nothing told of it.
 TEST(ReviewChecks, ALimitChangedAfterTheFirstReadingWantsAWord)
 {
