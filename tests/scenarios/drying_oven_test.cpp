@@ -111,8 +111,7 @@ void checkComparison(const LookedAt& before, const LookedAt& after)
     const model::Sketch& now = after.job().sketch;
     const auto proposed = analysis::compare({&then, before.left()}, {&now, after.left()});
     ASSERT_EQ(proposed.matched(analysis::MatchedBy::Place), 1);
-    const std::pair<model::PointId, model::PointId> said[] = {
-        {then.pointNumbered(12)->id, now.pointNumbered(30)->id}};
+    const analysis::KnownPairs said{{{then.pointNumbered(12)->id, now.pointNumbered(30)->id}}, {}};
     const auto comparison = analysis::compare({&then, before.left()}, {&now, after.left()}, said);
     int same = 0;
     int moved = 0;

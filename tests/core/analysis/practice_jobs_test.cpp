@@ -227,7 +227,7 @@ TEST_F(Furnace, ALeakOfTheTestSetUpStandsBesideTheSum)
         return jobBalance(job, {}, jobFindings(job, {}, job.rounds.front().id), std::nullopt).value();
     };
     const LeakBalance before = leaks();
-    const model::JointId hose = job.sketch.points[static_cast<std::size_t>(Door)].joint;
+    const model::JointId hose = job.sketch.point(pointNumbered(job, Door))->joint;
     std::find_if(job.sketch.joints.begin(), job.sketch.joints.end(), [&](const model::Joint& joint) {
         return joint.id == hose;
     })->isSetup = true;
