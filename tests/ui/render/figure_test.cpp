@@ -147,8 +147,8 @@ TEST(Figure, PlotsInEveryTheme)
 {
     analysis::LeakBalance balance;
     const auto rate = [](double q) { return millibarLitresPerSecond(q); };
-    balance.leaks = {{"point 17", rate(4.13e-4), rate(3.2e-4), rate(5.3e-4), 0.9, 0.1, 0.98, true},
-                     {"point 38", rate(5e-6), rate(4e-6), rate(6e-6), 0.9, 0.1, 0.02, true}};
+    balance.leaks = {{"point 17", rate(4.13e-4), rate(3.2e-4), rate(5.3e-4), 0.9, 0.1, 0.98, {}},
+                     {"point 38", rate(5e-6), rate(4e-6), rate(6e-6), 0.9, 0.1, 0.02, {}}};
     balance.located = rate(4.2e-4);
     balance.locatedLow = rate(3.2e-4);
     balance.locatedHigh = rate(5.3e-4);
