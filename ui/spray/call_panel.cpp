@@ -170,7 +170,8 @@ void CallPanel::runCommand(int key, Qt::KeyboardModifiers modifiers, const QStri
         break;
     case Qt::Key_V:
         if (m_controller.prompt() == Prompt::None && !m_controller.aimAtLast())
-            m_controller.refuse(tr("Nothing that was stored here stands in this round."));
+            m_controller.refuse(
+                tr("Nothing that was stored here stands in this round; J calls an older point first."));
         else
             m_controller.startPrompt(Prompt::VoidReason);
         break;
@@ -272,7 +273,7 @@ QString CallPanel::caption() const
     if (m_controller.field() == SprayController::Field::PaperTime)
         return tr("Time of this reading on the paper, as 1432; Enter alone goes on at the usual pace");
     if (m_controller.isCorrecting())
-        return tr("Instead of %1: what the detector really showed").arg(m_controller.targetInWords());
+        return tr("Instead of %1: what was really shown; M says why").arg(m_controller.targetInWords());
     return tr("Highest value while spraying, as the detector shows it");
 }
 

@@ -346,6 +346,7 @@ void SprayController::setCall(std::optional<analysis::WalkStep> step)
             m_feed->close(false);
     }
     m_call = std::move(step);
+    m_isCalledAgain = m_call && m_call->isDone();
     m_condition = m_call ? m_call->condition : model::Condition::AtRest;
     m_conditionDetail.clear();
     if (m_call)

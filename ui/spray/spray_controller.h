@@ -104,7 +104,8 @@ public:
     /// An earlier round that was left before its end, once this one is done; Enter goes on with it.
     [[nodiscard]] std::optional<analysis::OpenRound> leftOpen() const;
     /// The last one of this round that stands and was stored here: in this window, or before it opened the
-    /// job by who logs now. That is what C and V are about; another window's readings are not.
+    /// job by who logs now. That is what C and V are about, unless a point is called again that has a
+    /// reading; another window's readings are not.
     [[nodiscard]] const model::Reading* lastStored() const;
     /// The reading that the void prompt or the correction is about: "7, 3.2e−6".
     [[nodiscard]] QString targetInWords() const;
@@ -135,7 +136,7 @@ public:
     /// Wait or hold: goes on although it is not over. Else: stays in order against the advice. Noted.
     void goOnAnyway();
     void takeAdvice();
-    /// Chooses what voidLast() is about; false when nothing is stored yet.
+    /// Chooses what voidLast() and correctLast() are about; false when nothing is stored yet.
     bool aimAtLast();
     void voidLast(const QString& reason);
     /// Marks the call as one that confirms an earlier response, or calls the last one again for it; again:
@@ -207,6 +208,7 @@ private:
     std::unordered_set<model::ReadingId> m_own; ///< stored in this window
     std::int64_t m_storedBefore = 0;            ///< last sequence when this window took up the round
     std::optional<model::ReadingId> m_target;
+    bool m_isCalledAgain = false; ///< the call had its reading when it was asked for
     bool m_notStored = false;
     bool m_confirms = false;
     /// The call that a correction put aside, with what was said about it.

@@ -340,8 +340,10 @@ void SprayPage::changeOrder()
 void SprayPage::askRemark()
 {
     bool taken = false;
-    const QString text = QInputDialog::getText(this, tr("Remark"), tr("Remark on the reading that comes:"),
-                                               QLineEdit::Normal, {}, &taken);
+    const QString text = QInputDialog::getText(
+        this, tr("Remark"),
+        m_controller->isCorrecting() ? tr("Why it is corrected:") : tr("Remark on the reading that comes:"),
+        QLineEdit::Normal, {}, &taken);
     if (taken)
         m_controller->remark(text);
     m_call->setFocus();

@@ -66,8 +66,15 @@ QString SprayController::targetInWords() const
 
 bool SprayController::aimAtLast()
 {
-    const model::Reading* last = lastStored();
-    m_target = last == nullptr ? std::nullopt : std::optional(last->id);
+    // A point called again was asked for by its number: then that is meant, whoever stored it.
+    const model::Reading* meant = nullptr;
+    if (m_isCalledAgain && m_call && !m_machine.isAsking())
+        for (const analysis::WalkStep& step : m_walk)
+            if (step.point == m_call->point && step.condition == m_condition)
+                meant = step.reading;
+    if (meant == nullptr)
+        meant = lastStored();
+    m_target = meant == nullptr ? std::nullopt : std::optional(meant->id);
     return m_target.has_value();
 }
 
@@ -97,7 +104,7 @@ ReadingDraft SprayController::draftOf(model::Outcome outcome) const
     return draft;
 }
 
-/// What was measured stays; only the answer was wrong, and what else was said anew.
+/// What was measured stays; only the answer was wrong. A remark made now says why.
 ReadingDraft SprayController::correctionOf(model::Outcome outcome) const
 {
     ReadingDraft draft;
@@ -106,14 +113,15 @@ ReadingDraft SprayController::correctionOf(model::Outcome outcome) const
     draft.outcome = outcome;
     draft.condition = m_condition;
     draft.corrects = m_corrects;
-    draft.reason = tr("entry corrected").toStdString();
-    draft.remark = m_remark;
+    draft.reason = m_remark.empty()
+                       ? tr("entry corrected").toStdString()
+                       : tr("entry corrected: %1").arg(QString::fromStdString(m_remark)).toStdString();
     if (old == nullptr)
         return draft;
     draft.conditionDetail = m_condition == old->condition ? old->conditionDetail : m_conditionDetail;
     draft.sprayedAt = old->at;
     draft.outOfTurn = old->outOfTurn;
-    draft.remark = m_remark.empty() ? old->remark : m_remark;
+    draft.remark = old->remark;
     if (old->entry == model::Entry::Transcribed)
         draft.entry = old->entry;
     draft.background = m_correctedBackground ? m_correctedBackground : old->background;
@@ -270,7 +278,7 @@ void SprayController::correctLast()
     if (m_corrects)
         return;
     if (!aimAtLast()) {
-        refuse(tr("Nothing that was stored here stands in this round."));
+        refuse(tr("Nothing that was stored here stands in this round; J calls an older point first."));
         return;
     }
     const model::Reading* last = m_session.job().reading(*m_target);
@@ -321,7 +329,7 @@ void SprayController::voidLast(const QString& reason)
     const model::Reading* target = m_target ? m_session.job().reading(*m_target) : nullptr;
     m_target.reset();
     if (target == nullptr) {
-        refuse(tr("Nothing that was stored here stands in this round."));
+        refuse(tr("Nothing that was stored here stands in this round; J calls an older point first."));
         return;
     }
     const model::PointId point = target->point;

@@ -65,6 +65,30 @@ TEST_F(KeptEntries, CorrectingAndVoidingMeanTheReadingOfThisWindow)
     EXPECT_FALSE(controller().isCorrecting()) << "nothing of this window stands any more";
 }
 
+// Regression: what somebody else had stored could not be corrected at all, though a reviewer asks for it by
+// number.
+TEST_F(KeptEntries, APointCalledAgainIsTheOneThatIsCorrected)
+{
+    elsewhere([&](JobSession& other) { ASSERT_TRUE(store(other, point(1), 3.2e-9)); });
+    const model::ReadingId wrong = last().id;
+    press(Qt::Key_C);
+    EXPECT_FALSE(controller().isCorrecting()) << "no point was asked for";
+    press(Qt::Key_J);
+    enterValue(QStringLiteral("1"));
+    press(Qt::Key_C);
+    ASSERT_TRUE(controller().isCorrecting());
+    controller().remark(QStringLiteral("misread by a decade"));
+    enterValue(QStringLiteral("3.2-8"));
+    EXPECT_EQ(last().corrects, wrong);
+    EXPECT_EQ(last().reason, "entry corrected: misread by a decade");
+    EXPECT_EQ(called(), 1) << "back to the call that was left";
+
+    press(Qt::Key_V);
+    type(QStringLiteral("3"));
+    ASSERT_EQ(history.session.job().voids.size(), 1u);
+    EXPECT_EQ(history.session.job().voids.front().reading, last().id);
+}
+
 // Property: what the same person stored before a restart can still be corrected.
 TEST_F(KeptEntries, AfterARestartTheLastOneOfThePersonIsMeant)
 {
