@@ -8,6 +8,7 @@
 
 #include <algorithm>
 #include <array>
+#include <utility>
 
 namespace sealwalk::analysis {
 
@@ -89,17 +90,19 @@ constexpr std::array<Question, 24> kQuestions{{
 }};
 
 /// The latest words given to a check since the job was last returned: what is sent back is worked on, and
-/// what was said of it then settles nothing of what it has become.
-std::string wordFor(const model::Job& job, std::string_view check)
+/// what was said of it then settles nothing of what it has become. It is kept for who works on it.
+void takeWords(ReviewCheck& check, const model::Job& job)
 {
-    std::string word;
+    std::string by;
     for (const model::ReviewEntry& entry : job.review)
-        if (entry.step == model::ReviewStep::Returned)
-            word.clear();
-        else if (entry.check == check &&
-                 (entry.step == model::ReviewStep::Answer || entry.step == model::ReviewStep::Remark))
-            word = entry.text;
-    return word;
+        if (entry.step == model::ReviewStep::Returned) {
+            check.returnedWith = std::exchange(check.wordGiven, {});
+            check.returnedBy = std::exchange(by, {});
+        } else if (entry.check == check.word &&
+                   (entry.step == model::ReviewStep::Answer || entry.step == model::ReviewStep::Remark)) {
+            check.wordGiven = entry.text;
+            by = entry.by;
+        }
 }
 
 } // namespace
@@ -120,7 +123,7 @@ std::vector<ReviewCheck> reviewChecks(const model::Job& job, const model::TestOb
         check.state = answer.state;
         check.place = question.place;
         check.points = std::move(answer.points);
-        check.wordGiven = wordFor(job, question.word);
+        takeWords(check, job);
         checks.push_back(std::move(check));
     }
     return checks;

@@ -40,6 +40,8 @@ struct ReviewCheck
     CheckPlace place = CheckPlace::Judge;
     std::vector<model::PointId> points; ///< concerned, in order of number
     std::string wordGiven;              ///< the latest answer a person gave to it; empty: none
+    std::string returnedWith; ///< what was said of it when the job was last sent back; empty: nothing
+    std::string returnedBy;   ///< who said that
     [[nodiscard]] bool isSettled() const
     {
         return state == CheckState::InOrder || (state == CheckState::NeedsWord && !wordGiven.empty());

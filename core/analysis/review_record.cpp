@@ -8,6 +8,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cctype>
 
 namespace sealwalk::analysis::detail {
 
@@ -108,8 +109,10 @@ Answer readingsWhole(const ReviewGround& ground)
         if (first.empty())
             first = found.front();
     }
-    if (!points.empty())
-        return {CheckState::NeedsWord, fmt::format("{}: {}.", ground.text(points), first), points};
+    if (!points.empty()) {
+        first.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(first.front())));
+        return {CheckState::NeedsWord, fmt::format("{}: {}.", first, ground.text(points)), points};
+    }
     return {CheckState::InOrder, "Every reading that counts has its background and enough dwell."};
 }
 

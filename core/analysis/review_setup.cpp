@@ -54,11 +54,29 @@ Answer referenceInDate(const ReviewGround& ground)
     const auto& calibrations = ground.job.calibrations;
     if (calibrations.empty())
         return {CheckState::Stops, "No reference leak was used; readings have no figure on the chamber."};
+    const auto isOutOfDate = [](const model::Calibration& check) {
+        return check.leak.dueDate && isPast(*check.leak.dueDate, check.at);
+    };
+    // Checks are never taken out of the record: one that was no good is made good by a later one in its
+    // place.
+    const auto isMadeGood = [&](const model::Calibration& check) {
+        return std::any_of(calibrations.begin(), calibrations.end(), [&](const model::Calibration& later) {
+            return later.at > check.at && later.place == check.place && later.kind == check.kind &&
+                   later.moment == check.moment && !isOutOfDate(later);
+        });
+    };
+    std::string madeGood;
     for (const model::Calibration& check : calibrations) {
-        if (check.leak.dueDate && isPast(*check.leak.dueDate, check.at))
-            return {CheckState::Stops, fmt::format("Reference leak {} was past its date of {}.",
-                                                   check.leak.serial, check.leak.dueDate->date())};
+        if (!isOutOfDate(check))
+            continue;
+        const std::string said = fmt::format("Reference leak {} was past its date of {}", check.leak.serial,
+                                             check.leak.dueDate->date());
+        if (!isMadeGood(check))
+            return {CheckState::Stops, said + "."};
+        madeGood = said + "; the check was made again with one in date.";
     }
+    if (!madeGood.empty())
+        return {CheckState::NeedsWord, madeGood};
     for (const model::Calibration& check : calibrations)
         if (check.leak.certificate.empty() || !check.leak.certificateDate.isSet())
             return {CheckState::NeedsWord,

@@ -323,13 +323,18 @@ TEST(ReviewChecks, AWordDoesNotOutliveTheJobBeingSentBack)
         entry.step = step;
         entry.check = word;
         entry.text = "dried overnight";
+        entry.by = "S. Visor";
         job.review.push_back(entry);
     };
     turn(model::ReviewStep::Remark, "dry");
     turn(model::ReviewStep::Submitted, "");
     EXPECT_TRUE(check(job, "dry").isSettled()) << "the tester's words go with the job";
+    EXPECT_EQ(check(job, "dry").returnedWith, "");
     turn(model::ReviewStep::Returned, "");
     EXPECT_FALSE(check(job, "dry").isSettled());
+    EXPECT_EQ(check(job, "dry").returnedWith, "dried overnight") << "who works on it sees what was said";
+    EXPECT_EQ(check(job, "dry").returnedBy, "S. Visor");
+    EXPECT_EQ(check(job, "background").returnedWith, "");
     turn(model::ReviewStep::Answer, "dry");
     EXPECT_TRUE(check(job, "dry").isSettled());
 }
@@ -388,6 +393,26 @@ TEST(ReviewChecks, AReferenceLeakIsGoodOnTheDayItIsDue)
     EXPECT_NE(check(job, "reference").state, CheckState::Stops) << check(job, "reference").answer;
     for (model::Calibration& each : job.calibrations)
         each.leak.dueDate = Timestamp::parseDate("2026-03-16").value();
+    EXPECT_EQ(check(job, "reference").state, CheckState::Stops);
+}
+
+// Regression: a check with a leak past its date stopped the signature for ever, as checks stay in the record.
+TEST(ReviewChecks, AnOutdatedCheckIsMadeGoodByALaterOneInItsPlace)
+{
+    model::Job job = goodJob();
+    model::Calibration outdated = job.calibrations.back();
+    outdated.leak.serial = "RL-9";
+    outdated.leak.dueDate = Timestamp::parseDate("2001-01-01").value();
+    job.calibrations.push_back(outdated);
+    EXPECT_EQ(check(job, "reference").state, CheckState::Stops) << "none came later";
+    model::Calibration again = outdated;
+    again.at.utcMilliseconds += 60'000;
+    job.calibrations.push_back(again);
+    EXPECT_EQ(check(job, "reference").state, CheckState::Stops) << "out of date as well";
+    job.calibrations.back().leak.dueDate.reset();
+    EXPECT_EQ(check(job, "reference").state, CheckState::NeedsWord);
+    EXPECT_THAT(check(job, "reference").answer, HasSubstr("RL-9 was past its date of 2001-01-01"));
+    job.calibrations.back().place = "another flange";
     EXPECT_EQ(check(job, "reference").state, CheckState::Stops);
 }
 
