@@ -6,6 +6,7 @@
 #include "ui/prepare/prepare_page.h"
 #include "ui/shell/corner.h"
 #include "ui/shell/feeding.h"
+#include "ui/shell/logger_dialog.h"
 #include "ui/shell/main_window.h"
 #include "ui/shell/opening.h"
 #include "ui/shell/reporting.h"
@@ -86,6 +87,8 @@ void composePages(MainWindow& window)
     auto* signoff = new SignoffPage(window.session(), &window);
     window.addPage(Stage::SignOff, signoff);
     QObject::connect(signoff, &SignoffPage::reportWanted, &window, [&window] { chooseAndReport(window); });
+    QObject::connect(signoff, &SignoffPage::nameWanted, &window,
+                     [&window] { LoggerDialog(window.session(), &window).exec(); });
     QObject::connect(signoff, &SignoffPage::placeWanted, &window,
                      [&window](analysis::CheckPlace place) { window.showStage(stageOf(place)); });
 

@@ -92,7 +92,7 @@ constexpr Row kJudge[] = {
 constexpr Row kSignOff[] = {
     {"Up, Down", QT_TRANSLATE_NOOP("KeyTable", "step through the questions")},
     {"Enter", QT_TRANSLATE_NOOP("KeyTable", "open the place")},
-    {"Ctrl+M", QT_TRANSLATE_NOOP("KeyTable", "remark")},
+    {"M", QT_TRANSLATE_NOOP("KeyTable", "word on the question, remark on its point")},
     {"Ctrl+B", QT_TRANSLATE_NOOP("KeyTable", "send back")},
     {"Ctrl+Enter", QT_TRANSLATE_NOOP("KeyTable", "approve and lock")},
 };

@@ -86,7 +86,8 @@ void ChecksDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option
         line(render::Weight::Normal, Role::Ink, 23, index.data(ChecksModel::AnswerRole).toString());
     }
     painter->setFont(render::font(TextSize::Text));
-    painter->setPen(theme.colour(settled ? Role::Within : Role::InkSoft));
+    const bool remarked = index.data(ChecksModel::RemarkedRole).toBool();
+    painter->setPen(theme.colour(settled ? Role::Within : remarked ? Role::Unsure : Role::InkSoft));
     const QString aside =
         settled ? ChecksModel::tr("answered") : index.data(ChecksModel::AsideRole).toString();
     painter->drawText(QRectF(right - kAsideWidth, row.top(), kAsideWidth, row.height()),

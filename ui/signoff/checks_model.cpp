@@ -7,6 +7,16 @@ namespace sealwalk::ui {
 
 using analysis::CheckState;
 
+namespace {
+
+/// Sent back with words on it that nothing was done about yet.
+bool isRemarked(const analysis::ReviewCheck& check)
+{
+    return !check.returnedWith.empty() && !check.isSettled();
+}
+
+} // namespace
+
 void ChecksModel::setChecks(std::vector<analysis::ReviewCheck> checks, const model::Sketch& sketch)
 {
     beginResetModel();
@@ -89,15 +99,16 @@ QString ChecksModel::headOf(CheckState state) const
 
 QString ChecksModel::asideOf(const analysis::ReviewCheck& check) const
 {
-    constexpr std::size_t kMostNamed = 3;
-    if (check.points.empty())
-        return {};
+    const bool remarked = isRemarked(check);
+    const std::size_t most = remarked ? 1 : 3;
     QStringList numbers;
-    for (std::size_t i = 0; i < std::min(check.points.size(), kMostNamed); ++i)
+    for (std::size_t i = 0; i < std::min(check.points.size(), most); ++i)
         if (const model::TestPoint* point = m_sketch.point(check.points[i]))
             numbers << QString::number(point->number);
-    if (check.points.size() > kMostNamed)
+    if (check.points.size() > most)
         numbers << QStringLiteral("…");
+    if (remarked)
+        numbers.prepend(tr("remark"));
     return numbers.join(QLatin1Char(' '));
 }
 
@@ -120,12 +131,20 @@ QVariant ChecksModel::data(const QModelIndex& index, int role) const
         return found == nullptr ? QString::number(count(row.state)) : asideOf(*found);
     case SettledRole:
         return found != nullptr && found->state == CheckState::NeedsWord && !found->wordGiven.empty();
+    case RemarkedRole:
+        return found != nullptr && isRemarked(*found);
     case Qt::DisplayRole:
-    case Qt::AccessibleTextRole:
-        return found == nullptr ? headOf(row.state)
-                                : tr("%1: %2 %3")
-                                      .arg(headOf(row.state), QString::fromStdString(found->question),
-                                           QString::fromStdString(found->answer));
+    case Qt::AccessibleTextRole: {
+        if (found == nullptr)
+            return headOf(row.state);
+        const QString said = tr("%1: %2 %3")
+                                 .arg(headOf(row.state), QString::fromStdString(found->question),
+                                      QString::fromStdString(found->answer));
+        return isRemarked(*found)
+                   ? said + QLatin1Char(' ') +
+                         tr("Sent back with: %1").arg(QString::fromStdString(found->returnedWith))
+                   : said;
+    }
     default:
         return {};
     }

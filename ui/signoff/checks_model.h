@@ -23,7 +23,8 @@ public:
         AnswerRole,
         StateRole,
         AsideRole,
-        SettledRole
+        SettledRole,
+        RemarkedRole ///< sent back with words on it, and not settled since
     };
 
     using QAbstractListModel::QAbstractListModel;

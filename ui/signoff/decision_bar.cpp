@@ -31,6 +31,7 @@ QLabel* caption(const QString& text, QWidget* buddy, QWidget* parent)
 DecisionBar::DecisionBar(QWidget* parent)
     : QWidget(parent)
     , m_verdict(new QLabel(this))
+    , m_turns(new QLabel(this))
     , m_claim(new QLabel(this))
     , m_refusal(new QLabel(this))
     , m_remarks(new QPlainTextEdit(this))
@@ -45,6 +46,11 @@ DecisionBar::DecisionBar(QWidget* parent)
     setMinimumHeight(kHeight);
     m_verdict->setProperty("role", QStringLiteral("title"));
     m_verdict->setWordWrap(true);
+    m_turns->setObjectName(QStringLiteral("turns"));
+    m_turns->setTextFormat(Qt::PlainText);
+    m_turns->setWordWrap(true);
+    m_turns->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    m_turns->setFont(render::font(render::TextSize::Text, render::Weight::Bold));
     m_claim->setWordWrap(true);
     m_claim->setTextInteractionFlags(Qt::TextSelectableByMouse);
     m_refusal->setWordWrap(true);
@@ -66,6 +72,7 @@ DecisionBar::DecisionBar(QWidget* parent)
     row->setSpacing(render::kGapBlock);
     auto* says = new QVBoxLayout;
     says->addWidget(m_verdict);
+    says->addWidget(m_turns);
     says->addWidget(m_claim);
     says->addStretch();
     row->addLayout(says, 5);
@@ -169,6 +176,8 @@ void DecisionBar::refresh()
     QPalette refusal = this->palette();
     refusal.setColor(QPalette::WindowText, render::Theme::of(this).colour(render::Role::Over));
     m_refusal->setPalette(refusal);
+    m_turns->setText(m_shown.turns);
+    m_turns->setVisible(!m_shown.turns.isEmpty());
     m_claim->setText(m_shown.claim);
     m_submit->setVisible(state == model::JobState::Open || state == model::JobState::Returned);
     m_submit->setEnabled(!m_busy);

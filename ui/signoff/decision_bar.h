@@ -28,6 +28,7 @@ public:
         model::JobState state = model::JobState::Open;
         bool ready = false; ///< nothing stops, every word was given
         QString verdict;    ///< "Cannot be signed yet: 3 stops are open"
+        QString turns;      ///< what was said when it was last sent for review and sent back; empty: nothing
         QString claim;
         QString certificate; ///< of a signed job: who, when, fingerprint, whether unchanged
         bool certificateHolds = true;
@@ -53,6 +54,7 @@ private:
     bool m_busy = false;
     bool m_knowsPeople = false; ///< setPeople() was called before
     QLabel* m_verdict;
+    QLabel* m_turns;
     QLabel* m_claim;
     QLabel* m_refusal;
     QPlainTextEdit* m_remarks;

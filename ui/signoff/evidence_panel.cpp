@@ -38,6 +38,14 @@ QString placeWord(analysis::CheckPlace place)
     return {};
 }
 
+QString remarkOf(const analysis::ReviewCheck& check)
+{
+    const QString text = QString::fromStdString(check.returnedWith);
+    return check.returnedBy.empty() ? EvidencePanel::tr("Said before it was sent back: “%1”").arg(text)
+                                    : EvidencePanel::tr("Said by %1 before it was sent back: “%2”")
+                                          .arg(QString::fromStdString(check.returnedBy), text);
+}
+
 QString shownIn(const std::optional<LeakRate>& rate, const report::ShownUnit& unit)
 {
     return rate ? QString::fromStdString(report::screenRate(unit.number(*rate))) : QStringLiteral("–");
@@ -51,6 +59,7 @@ EvidencePanel::EvidencePanel(JobSession& session, QWidget* parent)
     , m_title(new QLabel(this))
     , m_answer(new QLabel(this))
     , m_given(new QLabel(this))
+    , m_returned(new QLabel(this))
     , m_sheet(new render::SheetView(this))
     , m_readings(new QTableWidget(this))
     , m_word(new QLineEdit(this))
@@ -61,6 +70,9 @@ EvidencePanel::EvidencePanel(JobSession& session, QWidget* parent)
     m_title->setWordWrap(true);
     m_answer->setWordWrap(true);
     m_given->setWordWrap(true);
+    m_returned->setObjectName(QStringLiteral("returnedWith"));
+    m_returned->setTextFormat(Qt::PlainText);
+    m_returned->setWordWrap(true);
     m_sheet->setFocusPolicy(Qt::ClickFocus);
     m_readings->setColumnCount(6);
     m_readings->setHorizontalHeaderLabels(
@@ -84,6 +96,7 @@ EvidencePanel::EvidencePanel(JobSession& session, QWidget* parent)
     column->addWidget(m_sheet, 1);
     column->addWidget(m_readings);
     column->addWidget(m_answer);
+    column->addWidget(m_returned);
     column->addWidget(m_given);
     auto* row = new QHBoxLayout;
     row->addWidget(m_word, 1);
@@ -115,6 +128,8 @@ void EvidencePanel::setCheck(const analysis::ReviewCheck* check)
                          ? QString()
                          : tr("Answered: %1").arg(QString::fromStdString(check->wordGiven)));
     m_given->setVisible(!m_given->text().isEmpty());
+    m_returned->setText(check == nullptr || check->returnedWith.empty() ? QString() : remarkOf(*check));
+    m_returned->setVisible(!m_returned->text().isEmpty());
     // What is known of a signed job later is an amendment, which is signed too.
     const bool takesWords =
         check != nullptr && m_session.hasJob() && m_session.job().state != model::JobState::Signed;

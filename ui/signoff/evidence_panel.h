@@ -43,6 +43,7 @@ private:
     QLabel* m_title;
     QLabel* m_answer;
     QLabel* m_given;
+    QLabel* m_returned;
     render::SheetView* m_sheet;
     QTableWidget* m_readings;
     QLineEdit* m_word;

@@ -235,6 +235,7 @@ void SignoffPage::refreshDecision()
     DecisionBar::Shown shown;
     if (m_session.hasJob()) {
         shown.state = m_session.job().state;
+        shown.turns = turns();
         const bool workingOut = m_session.isWorkingOut();
         shown.ready = m_checks->isReady() && !workingOut;
         const int stops = m_checks->count(analysis::CheckState::Stops);
@@ -267,8 +268,46 @@ void SignoffPage::jump(analysis::CheckPlace place, model::PointId point)
     emit placeWanted(place);
 }
 
+/// What was said when the job last went for review and came back, as long as that is answered.
+QString SignoffPage::turns() const
+{
+    const model::JobState state = m_session.job().state;
+    if (state != model::JobState::Submitted && state != model::JobState::Returned)
+        return {};
+    QStringList said;
+    for (const model::ReviewStep step : {model::ReviewStep::Returned, model::ReviewStep::Submitted}) {
+        const auto& review = m_session.job().review;
+        const auto last = std::find_if(review.rbegin(), review.rend(),
+                                       [step](const auto& entry) { return entry.step == step; });
+        const bool isAnswered = step == model::ReviewStep::Submitted && state == model::JobState::Returned;
+        if (last == review.rend() || last->text.empty() || isAnswered)
+            continue;
+        const QString how = step == model::ReviewStep::Returned ? tr("Sent back by %1, %2 %3: “%4”")
+                                                                : tr("Sent for review by %1, %2 %3: “%4”");
+        said << how.arg(last->by.empty() ? tr("somebody unnamed") : QString::fromStdString(last->by),
+                        QString::fromStdString(last->at.date()),
+                        QString::fromStdString(last->at.timeOfDay().substr(0, 5)),
+                        QString::fromStdString(last->text));
+    }
+    return said.join(QLatin1Char('\n'));
+}
+
+bool SignoffPage::isNamed()
+{
+    if (m_session.logger().isEmpty())
+        emit nameWanted();
+    if (!m_session.logger().isEmpty())
+        return true;
+    emit noteRequested(
+        Severity::Caution,
+        tr("Say first who is at this window (Ctrl+L); what is said here stands under a name."));
+    return false;
+}
+
 void SignoffPage::giveWord(const QString& check, const QString& text, model::PointId point)
 {
+    if (!isNamed())
+        return;
     const Status stored =
         m_session.remark(m_session.logger().toStdString(), text.toStdString(),
                          point.isNil() ? std::nullopt : std::optional(point), check.toStdString());
@@ -287,6 +326,8 @@ void SignoffPage::giveWord(const QString& check, const QString& text, model::Poi
 
 void SignoffPage::submit(const QString& text)
 {
+    if (!isNamed())
+        return;
     const Status stored = m_session.submit(text.toStdString());
     if (!stored) {
         emit failed(stored.error());
@@ -305,6 +346,8 @@ void SignoffPage::sendBack(const QString& remark)
                            tr("Say in the remarks what is to be done; a job goes back with a reason."));
         return;
     }
+    if (!isNamed())
+        return;
     // No passphrase vouches for a name chosen in a list: it is the one at this window who sends it back.
     const Status stored = m_session.sendBack(m_session.logger().toStdString(), remark.toStdString());
     if (!stored) {

@@ -38,6 +38,8 @@ signals:
     /// Where an exception is mended.
     void placeWanted(sealwalk::analysis::CheckPlace place);
     void reportWanted();
+    /// What is decided here stands under a name, and nobody is named at this window yet.
+    void nameWanted();
 
 protected:
     void showEvent(QShowEvent* event) override;
@@ -47,6 +49,8 @@ private:
     void refreshDecision();
     void choose(int row);
     void jump(analysis::CheckPlace place, model::PointId point);
+    [[nodiscard]] bool isNamed();
+    [[nodiscard]] QString turns() const;
     void giveWord(const QString& check, const QString& text, model::PointId point);
     void submit(const QString& text);
     void sendBack(const QString& remark);

@@ -105,6 +105,56 @@ TEST_F(Signoff, IsSentBackByWhoeverIsAtTheWindow)
     EXPECT_EQ(history.session.job().review.back().by, "T. Tester");
 }
 
+// Regression: what a job was sent back with was shown nowhere to who had to work on it.
+TEST_F(Signoff, WhatItWasSentBackWithIsShown)
+{
+    auto* list = find<QListView>("checks");
+    const auto* model = dynamic_cast<const ChecksModel*>(list->model());
+    find<QPushButton>("submit")->click();
+    list->setCurrentIndex(model->index(model->rowOf("coverage")));
+    find<QLineEdit>("reviewWord")->setText(QStringLiteral("spray 1 from the north"));
+    QTest::keyClick(find<QLineEdit>("reviewWord"), Qt::Key_Return);
+    find<QPlainTextEdit>("reviewRemarks")->setPlainText(QStringLiteral("calibrate afterwards, at 100 %1"));
+    find<QPushButton>("sendBack")->click();
+    const auto* turns = find<QLabel>("turns");
+    EXPECT_TRUE(turns->isVisible());
+    EXPECT_TRUE(turns->text().startsWith(QStringLiteral("Sent back by T. Tester")))
+        << turns->text().toStdString();
+    EXPECT_TRUE(turns->text().contains(QStringLiteral("calibrate afterwards, at 100 %1")));
+    const QModelIndex remarked = model->index(model->rowOf("coverage"));
+    EXPECT_TRUE(remarked.data(ChecksModel::RemarkedRole).toBool());
+    EXPECT_TRUE(remarked.data(ChecksModel::AsideRole).toString().startsWith(QStringLiteral("remark")));
+    list->setCurrentIndex(remarked);
+    EXPECT_TRUE(find<QLabel>("returnedWith")->isVisible());
+    EXPECT_TRUE(find<QLabel>("returnedWith")->text().contains(QStringLiteral("spray 1 from the north")));
+
+    find<QPlainTextEdit>("reviewRemarks")->setPlainText(QStringLiteral("done, see 1"));
+    find<QPushButton>("submit")->click();
+    EXPECT_EQ(turns->text().count(QLatin1Char('\n')), 1) << "what was asked, and what was answered";
+    EXPECT_TRUE(turns->text().endsWith(QString::fromUtf8("“done, see 1”")));
+}
+
+// Regression: a job was sent back by nobody: "Sent back by  with the remarks."
+TEST_F(Signoff, NobodyUnnamedDecides)
+{
+    history.session.setLogger({});
+    int asked = 0;
+    QObject::connect(page.get(), &SignoffPage::nameWanted, page.get(), [&] { ++asked; });
+    find<QPushButton>("submit")->click();
+    EXPECT_EQ(history.session.job().state, model::JobState::Open);
+    EXPECT_EQ(asked, 1);
+    QObject::connect(page.get(), &SignoffPage::nameWanted, page.get(),
+                     [&] { history.session.setLogger(QStringLiteral("T. Tester")); });
+    find<QPushButton>("submit")->click();
+    EXPECT_EQ(history.session.job().state, model::JobState::Submitted);
+    EXPECT_EQ(history.session.job().review.back().by, "T. Tester");
+    history.session.setLogger({});
+    find<QPlainTextEdit>("reviewRemarks")->setPlainText(QStringLiteral("again"));
+    find<QPushButton>("sendBack")->click();
+    EXPECT_EQ(history.session.job().review.back().by, "T. Tester");
+    EXPECT_EQ(asked, 3);
+}
+
 // Regression: the decision went by findings of before while newer ones were on their way.
 TEST_F(Signoff, SaysThatFindingsAreStillWorkedOut)
 {
