@@ -94,6 +94,31 @@ std::optional<RiseTotal> totalOf(const RiseSummary& rise)
     return total;
 }
 
+namespace {
+
+/// Why repairing this point changes no figure: it has no leak of its own, or one that is counted elsewhere.
+void noteNotCounted(const model::Sketch& sketch, std::span<const PointFinding> findings,
+                    const model::TestPoint& point, JobBalance& result)
+{
+    const auto found = std::find_if(findings.begin(), findings.end(),
+                                    [&](const PointFinding& finding) { return finding.point == point.id; });
+    if (found != findings.end() && found->finding == Finding::Shared)
+        for (const model::PointId with : found->of) {
+            const model::TestPoint* partner = sketch.point(with);
+            const std::string label = partner == nullptr ? "" : fmt::format("point {}", partner->number);
+            for (const LeakAsAir& leak : result.balance.leaks)
+                if (leak.label == label) {
+                    result.notes.push_back(fmt::format(
+                        "the leak that point {} shares with {} is counted once", point.number, label));
+                    return;
+                }
+        }
+    result.notes.push_back(
+        fmt::format("point {} has no located leak; repairing it changes no figure here", point.number));
+}
+
+} // namespace
+
 Result<JobBalance> balanceOfJob(const model::Job& job, const model::TestObject& object,
                                 std::span<const PointFinding> findings, const model::RiseTest* test,
                                 const std::optional<RiseSummary>& rise,
@@ -116,7 +141,7 @@ Result<JobBalance> balanceOfJob(const model::Job& job, const model::TestObject& 
         if (located != result.balance.leaks.end())
             options.repaired.push_back(label);
         else
-            result.notes.push_back(label + " has no located leak; repairing it changes no figure here");
+            noteNotCounted(job.sketch, findings, *known, result);
     }
     options.balance = result.balance;
     auto effect = repairEffect(options);

@@ -88,7 +88,7 @@ std::string adviceFor(const Target& target, const RepairEffect& effect)
                "is below the "
                "outgassing";
     if (effect.shortestList.empty())
-        return "the limit is met as it is";
+        return "the leaks together are already as small as asked";
     if (effect.shortestList.size() == 1)
         return fmt::format("repairing {} is enough", effect.shortestList.front());
     return fmt::format("{} repairs are enough, from {} on", effect.shortestList.size(),

@@ -424,10 +424,6 @@ Fingerabdruck %2 …</translation>
         <translation>die Stelle öffnen</translation>
     </message>
     <message>
-        <source>remark</source>
-        <translation>Bemerkung</translation>
-    </message>
-    <message>
         <source>send back</source>
         <translation>zurückgeben</translation>
     </message>
@@ -538,6 +534,10 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>comparing: side by side, or laid over one another</source>
         <translation>Vergleich: nebeneinander oder übereinandergelegt</translation>
+    </message>
+    <message>
+        <source>word on the question, remark on its point</source>
+        <translation>Wort zur Frage, Bemerkung zu ihrem Punkt</translation>
     </message>
 </context>
 <context>
@@ -2174,10 +2174,6 @@ Fingerabdruck %2 …</translation>
         <translation>Warum wird nicht geprüft?</translation>
     </message>
     <message>
-        <source>Instead of %1: what the detector really showed</source>
-        <translation>Statt %1: was der Lecksucher wirklich zeigte</translation>
-    </message>
-    <message>
         <source>confirms</source>
         <translation>bestätigt</translation>
     </message>
@@ -2189,10 +2185,6 @@ Fingerabdruck %2 …</translation>
         <source>Enter tries again</source>
         <translation>Enter versucht es noch einmal</translation>
     </message>
-    <message>
-        <source>Nothing that was stored here stands in this round.</source>
-        <translation>Nichts, was hier gespeichert wurde, gilt in dieser Runde.</translation>
-    </message>
     <message numerus="yes">
         <source>Enter goes on with round %1: %n call(s) left</source>
         <translation>
@@ -2203,6 +2195,14 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>every point of it has an answer</source>
         <translation>jeder Punkt darin hat eine Antwort</translation>
+    </message>
+    <message>
+        <source>Nothing that was stored here stands in this round; J calls an older point first.</source>
+        <translation>Nichts, was hier gespeichert wurde, gilt in dieser Runde; J ruft zuerst einen älteren Punkt auf.</translation>
+    </message>
+    <message>
+        <source>Instead of %1: what was really shown; M says why</source>
+        <translation>Statt %1: was wirklich angezeigt wurde; M sagt warum</translation>
     </message>
 </context>
 <context>
@@ -2384,6 +2384,14 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>%1: %2 %3</source>
         <translation>%1: %2 %3</translation>
+    </message>
+    <message>
+        <source>remark</source>
+        <translation>Bemerkung</translation>
+    </message>
+    <message>
+        <source>Sent back with: %1</source>
+        <translation>Zurückgegeben mit: %1</translation>
     </message>
 </context>
 <context>
@@ -2676,6 +2684,14 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>void</source>
         <translation>ungültig</translation>
+    </message>
+    <message>
+        <source>Said before it was sent back: “%1”</source>
+        <translation>Vor der Rückgabe gesagt: „%1“</translation>
+    </message>
+    <message>
+        <source>Said by %1 before it was sent back: “%2”</source>
+        <translation>Von %1 vor der Rückgabe gesagt: „%2“</translation>
     </message>
 </context>
 <context>
@@ -5639,6 +5655,22 @@ Fingerabdruck %2 …</translation>
         <source>The signatures are being checked …</source>
         <translation>Die Unterschriften werden geprüft …</translation>
     </message>
+    <message>
+        <source>Sent back by %1, %2 %3: “%4”</source>
+        <translation>Zurückgegeben von %1, %2 %3: „%4“</translation>
+    </message>
+    <message>
+        <source>Sent for review by %1, %2 %3: “%4”</source>
+        <translation>Zur Durchsicht gegeben von %1, %2 %3: „%4“</translation>
+    </message>
+    <message>
+        <source>somebody unnamed</source>
+        <translation>jemand ohne Namen</translation>
+    </message>
+    <message>
+        <source>Say first who is at this window (Ctrl+L); what is said here stands under a name.</source>
+        <translation>Erst sagen, wer an diesem Fenster ist (Strg+L); was hier gesagt wird, steht unter einem Namen.</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::SketchCanvas</name>
@@ -6173,12 +6205,16 @@ Fingerabdruck %2 …</translation>
         <translation>Der Messwert %1 ist ungültig (%2) und wird noch einmal gerufen.</translation>
     </message>
     <message>
-        <source>Nothing that was stored here stands in this round.</source>
-        <translation>Nichts, was hier gespeichert wurde, gilt in dieser Runde.</translation>
-    </message>
-    <message>
         <source>Round %1 again: it calls point %2.</source>
         <translation>Wieder Runde %1: sie ruft Punkt %2 auf.</translation>
+    </message>
+    <message>
+        <source>entry corrected: %1</source>
+        <translation>Eintrag berichtigt: %1</translation>
+    </message>
+    <message>
+        <source>Nothing that was stored here stands in this round; J calls an older point first.</source>
+        <translation>Nichts, was hier gespeichert wurde, gilt in dieser Runde; J ruft zuerst einen älteren Punkt auf.</translation>
     </message>
 </context>
 <context>
@@ -6285,6 +6321,10 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>The background was not watched yet: what cannot be seen is not known.</source>
         <translation>Der Untergrund wurde noch nicht beobachtet: was nicht zu sehen wäre, ist nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>Why it is corrected:</source>
+        <translation>Warum berichtigt wird:</translation>
     </message>
 </context>
 <context>

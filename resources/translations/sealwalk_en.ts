@@ -4,6 +4,13 @@
   <context>
     <name>sealwalk::ui</name>
     <message numerus="yes">
+      <source>The history is not sound, %n problem(s): %1.</source>
+      <translation>
+        <numerusform>The history is not sound, %n problem: %1.</numerusform>
+        <numerusform>The history is not sound, %n problems: %1.</numerusform>
+      </translation>
+    </message>
+    <message numerus="yes">
       <source>%n point(s), </source>
       <translation>
         <numerusform>%n point, </numerusform>
@@ -123,6 +130,16 @@
       <translation>
         <numerusform>The passphrase needs at least %n characters.</numerusform>
         <numerusform>The passphrase needs at least %n characters.</numerusform>
+      </translation>
+    </message>
+  </context>
+  <context>
+    <name>sealwalk::ui::RepairsPanel</name>
+    <message numerus="yes">
+      <source>, %n photo(s)</source>
+      <translation>
+        <numerusform>, %n photo</numerusform>
+        <numerusform>, %n photos</numerusform>
       </translation>
     </message>
   </context>

@@ -4,7 +4,10 @@
 
 #include <gtest/gtest.h>
 
+#include <fstream>
 #include <regex>
+#include <set>
+#include <string>
 
 namespace sealwalk::tests {
 namespace {
@@ -57,6 +60,30 @@ TEST(Sources, HeadersAreIncludedOnce)
             found = found || line == "#pragma once";
         EXPECT_TRUE(found) << file.path;
     }
+}
+
+// Regression: "1 photo(s)". English has its plurals in a catalogue of its own, kept by hand.
+TEST(Sources, EveryPluralIsInEnglishToo)
+{
+    const auto plurals = [](const char* catalogue) {
+        std::ifstream in(std::string(SEALWALK_SOURCE_DIR) + "/resources/translations/" + catalogue);
+        std::set<std::string> found;
+        std::string context;
+        bool isPlural = false;
+        for (std::string line; std::getline(in, line);) {
+            std::smatch part;
+            if (std::regex_search(line, part, std::regex("<name>(.*)</name>")))
+                context = part[1];
+            else if (line.find("<message") != std::string::npos)
+                isPlural = line.find("numerus=\"yes\"") != std::string::npos;
+            else if (isPlural && std::regex_search(line, part, std::regex("<source>(.*)</source>")))
+                found.insert(context + ": " + part[1].str());
+        }
+        return found;
+    };
+    const auto german = plurals("sealwalk_de.ts");
+    EXPECT_GT(german.size(), 10u);
+    EXPECT_EQ(plurals("sealwalk_en.ts"), german);
 }
 
 } // namespace

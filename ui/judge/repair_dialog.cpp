@@ -37,6 +37,17 @@ QString numbersOf(const model::Job& job, const std::vector<model::PointId>& poin
     return numbers.join(QStringLiteral(", "));
 }
 
+std::vector<model::PointId> inOrderOfNumber(const model::Job& job, std::vector<model::PointId> points)
+{
+    const auto number = [&job](model::PointId id) {
+        const model::TestPoint* point = job.sketch.point(id);
+        return point == nullptr ? 0 : point->number;
+    };
+    std::stable_sort(points.begin(), points.end(),
+                     [&number](model::PointId a, model::PointId b) { return number(a) < number(b); });
+    return points;
+}
+
 QStringList texts(std::span<const std::string_view> words)
 {
     QStringList result;
@@ -68,7 +79,7 @@ RepairDialog::RepairDialog(JobSession& session, const std::vector<model::PointId
     : QDialog(parent)
     , m_session(session)
     , m_job(session.job())
-    , m_points(points)
+    , m_points(inOrderOfNumber(m_job, points))
     , m_defect(new QComboBox(this))
     , m_action(new QComboBox(this))
     , m_material(new QLineEdit(this))
@@ -84,7 +95,7 @@ RepairDialog::RepairDialog(JobSession& session, const std::vector<model::PointId
     , m_complaint(new QLabel(this))
     , m_buttons(new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel, this))
 {
-    setWindowTitle(tr("Repair at %1").arg(numbersOf(m_job, points)));
+    setWindowTitle(tr("Repair at %1").arg(numbersOf(m_job, m_points)));
     setMinimumWidth(520);
     for (QComboBox* box : {m_defect, m_action}) {
         box->setEditable(true);

@@ -120,7 +120,7 @@ RepairsPanel::RepairsPanel(JobSession& session, QWidget* parent)
     m_table->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents); // nothing is cut short
     m_table->horizontalHeader()->setHighlightSections(false);
     m_table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
-    for (const auto& [column, width] : {std::pair{Points, 72}, {Before, 96}, {After, 96}, {Until, 96}})
+    for (const auto& [column, width] : {std::pair{Points, 72}, {Before, 104}, {After, 104}, {Until, 96}})
         m_table->setColumnWidth(column, width);
     for (const Column column : {Done, State})
         m_table->horizontalHeader()->setSectionResizeMode(column, QHeaderView::Stretch);

@@ -30,6 +30,7 @@ using report::BarFigure;
 using report::BarPart;
 
 constexpr double kBarShare = 0.62; // of the room between two bars
+constexpr int kLeastHeight = 116;  // lower, the chart shortens every figure of its axis to dots
 
 /// Power of ten taken out of the axis figures.
 int axisExponent(double highest)
@@ -249,6 +250,7 @@ BarChartView::BarChartView(QWidget* parent)
     m_view->setBackgroundBrush(Qt::NoBrush);
     m_view->setStyleSheet(QStringLiteral("background: transparent"));
     m_view->setFocusPolicy(Qt::NoFocus);
+    setMinimumHeight(kLeastHeight);
     rebuild();
 }
 

@@ -273,6 +273,23 @@ TEST_F(Furnace, TheRecordOfTheRiseLeadsToTheSameBalance)
     EXPECT_NEAR(result.effect.basePressureAfter->si(), 0.5 - result.effect.removed.si() / 0.5, 1e-9);
     ASSERT_FALSE(result.notes.empty());
     EXPECT_NE(result.notes.front().find("point 4 has no located leak"), std::string::npos);
+
+    // Regression: of a leak shared by neighbours, one was said to have none.
+    auto shared = findings;
+    const auto of = [&](int number) {
+        return std::find_if(shared.begin(), shared.end(),
+                            [&](const PointFinding& finding) { return finding.number == number; });
+    };
+    of(Door)->finding = of(Jacket)->finding = Finding::Shared;
+    of(Jacket)->rate = of(Door)->rate;
+    of(Jacket)->verdict = of(Door)->verdict;
+    of(Door)->of = {of(Jacket)->point};
+    of(Jacket)->of = {of(Door)->point};
+    const JobBalance together = balanceOfJob(job, object, shared, chosen, *rise, ticked).value();
+    EXPECT_EQ(together.effect.removed, result.effect.removed);
+    ASSERT_FALSE(together.notes.empty());
+    EXPECT_NE(together.notes.front().find("shares with point"), std::string::npos) << together.notes.front();
+    EXPECT_NE(together.notes.front().find("is counted once"), std::string::npos);
 }
 
 TEST_F(Furnace, ARoundAfterARepairTakesTheTestAsLeft)

@@ -8,6 +8,7 @@
 #include "ui/judge/map_panel.h"
 #include "ui/judge/photo_strip.h"
 #include "ui/judge/repair_dialog.h"
+#include "ui/render/bar_chart.h"
 #include "ui/session/job_files.h"
 #include "ui/session/map_options.h"
 
@@ -142,6 +143,27 @@ TEST_F(Judge, ATemporaryRepairNeedsAnOwner)
         button->setChecked(button->text() == QStringLiteral("temporary"));
     auto* ok = dialog.findChild<QDialogButtonBox*>()->button(QDialogButtonBox::Ok);
     EXPECT_FALSE(ok->isEnabled());
+}
+
+// Regression: the points stood in the order of their ids, "Repair at 39, 38".
+TEST_F(Judge, PointsOfARepairStandInOrderOfNumber)
+{
+    const model::Sketch& sketch = history.session.job().sketch;
+    RepairDialog dialog(history.session,
+                        std::vector{sketch.pointNumbered(7)->id, sketch.pointNumbered(2)->id});
+    EXPECT_EQ(dialog.windowTitle(), QStringLiteral("Repair at 2, 7"));
+    EXPECT_EQ(dialog.repair().points.front(), sketch.pointNumbered(2)->id);
+}
+
+// Regression: low, the chart shortened every figure of its axis to dots.
+TEST_F(Judge, TheChartsKeepTheRoomTheirAxesNeed)
+{
+    page->resize(1366, 400);
+    QCoreApplication::processEvents();
+    const auto charts = page->findChildren<render::BarChartView*>();
+    ASSERT_EQ(charts.size(), 2);
+    for (const render::BarChartView* chart : charts)
+        EXPECT_GE(chart->height(), 110);
 }
 
 TEST_F(Judge, PhotosGoWithARepairAndStayOnRecord)
