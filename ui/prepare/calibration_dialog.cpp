@@ -63,7 +63,8 @@ CalibrationDialog::CalibrationDialog(const model::Job& job, const QString& logge
     m_follows = new QLabel(this);
     m_follows->setObjectName(QStringLiteral("follows"));
     m_follows->setWordWrap(true);
-    m_follows->setMinimumHeight(40);
+    m_follows->setMinimumHeight(3 * m_follows->fontMetrics().lineSpacing() +
+                                4); // what follows is three lines
     column->addWidget(m_follows);
     auto* buttons = new QDialogButtonBox(this);
     QPushButton* keep = buttons->addButton(tr("Store the check"), QDialogButtonBox::AcceptRole);
@@ -185,6 +186,7 @@ void CalibrationDialog::showLast()
     m_uncertainty->setSi(leak.relativeUncertainty);
     m_kind->setCurrentIndex(last.kind == model::CalibrationKind::SystemCheck ? 0 : 1);
     m_place->setText(text(last.place));
+    m_place->setCursorPosition(0); // its beginning is what tells places apart
     for (std::size_t i = 0; i < m_job.sketch.joints.size(); ++i)
         if (last.joints.size() == 1 && last.joints.front() == m_job.sketch.joints[i].id)
             m_joint->setCurrentIndex(static_cast<int>(i) + 1);
@@ -245,7 +247,7 @@ void CalibrationDialog::showFactor()
         lines.append(tr("One on the display is <b>%1</b> on the chamber.")
                          .arg(localised(roundedText(view.factor->coefficient, 3))));
     for (const std::string& note : view.notes)
-        lines.append(text(note).toHtmlEscaped());
+        lines.append((text(note).left(1).toUpper() + text(note).mid(1)).toHtmlEscaped());
     m_follows->setText(lines.join(QStringLiteral("<br>")));
 }
 

@@ -122,6 +122,7 @@ void CalibrationPanel::addRow(const QString& what, const QString& figure, const 
     value->setAccessibleName(what);
     auto* aside = quietLabel(remark, m_table);
     aside->setMinimumWidth(1); // a long place must not widen the column
+    aside->setWordWrap(true);
     aside->setToolTip(remark);
     for (QLabel* label : {name, value, aside})
         label->setMinimumHeight(kRow);

@@ -79,7 +79,6 @@ RisePanel::RisePanel(JobSession& session, QWidget* parent)
     auto* row = new QHBoxLayout;
     row->addWidget(m_enter);
     row->addWidget(m_which, 1);
-    row->addStretch(1);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(6);
