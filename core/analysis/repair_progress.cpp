@@ -13,10 +13,11 @@ bool isAnswer(model::Outcome outcome)
            outcome == model::Outcome::AboveRange;
 }
 
-bool leaksStill(const model::Repair& repair, std::span<const PointFinding> asLeft)
+/// Whether a point of it has that verdict as left, and nobody conceded it.
+bool has(Verdict verdict, const model::Repair& repair, std::span<const PointFinding> asLeft)
 {
     return std::any_of(asLeft.begin(), asLeft.end(), [&](const PointFinding& finding) {
-        return finding.verdict == Verdict::Over && !finding.concession &&
+        return finding.verdict == verdict && !finding.concession &&
                std::find(repair.points.begin(), repair.points.end(), finding.point) != repair.points.end();
     });
 }
@@ -84,8 +85,10 @@ RepairProgress progressOf(const model::Job& job, const model::Repair& repair,
     else if (!progress.toSpray.empty())
         progress.step = repair.sprayableFrom && now < *repair.sprayableFrom ? RepairStep::Cures
                                                                             : RepairStep::AwaitsRetest;
-    else if (leaksStill(repair, asLeft))
+    else if (has(Verdict::Over, repair, asLeft))
         progress.step = RepairStep::StillLeaks;
+    else if (has(Verdict::CannotSay, repair, asLeft))
+        progress.step = RepairStep::CannotSay;
     else
         progress.step = progress.totalAfter == nullptr ? RepairStep::AwaitsTotal : RepairStep::Proven;
     return progress;
@@ -101,6 +104,8 @@ std::string progressWords(const RepairProgress& progress, const model::Repair& r
         return "open: not all sprayed again";
     case RepairStep::StillLeaks:
         return "open: sprayed again, still over the limit";
+    case RepairStep::CannotSay:
+        return "open: sprayed again, cannot say";
     case RepairStep::AwaitsTotal:
         return "sprayed again; no pressure rise since";
     case RepairStep::Proven:

@@ -18,6 +18,7 @@ enum class RepairStep
     Cures,        ///< may not be sprayed yet
     AwaitsRetest, ///< a point of it, or one it disturbed, was not sprayed since
     StillLeaks,   ///< sprayed again, and still over the limit without a concession
+    CannotSay,    ///< sprayed again, and the answer does not say on which side of the limit it is
     AwaitsTotal,  ///< sprayed again and well; no pressure rise since
     Proven,
     Overtaken, ///< its points were repaired again; the later repair has to be proven

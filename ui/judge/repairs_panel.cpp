@@ -61,6 +61,8 @@ QString stateText(const analysis::RepairProgress& progress, const model::Repair&
         return RepairsPanel::tr("open: spray again %1").arg(numbers(sketch, progress.toSpray));
     case RepairStep::StillLeaks:
         return RepairsPanel::tr("open: still over the limit");
+    case RepairStep::CannotSay:
+        return RepairsPanel::tr("open: sprayed again, cannot say");
     case RepairStep::AwaitsTotal:
         return RepairsPanel::tr("open: sprayed again, no pressure rise since");
     case RepairStep::Proven:

@@ -53,6 +53,7 @@ QLabel[role="caption"] { font-size: 11px; color: @inkFaint; }
 QLabel[role="soft"] { color: @inkSoft; }
 QLabel[role="strong"] { font-size: 13px; font-weight: 700; }
 QLabel[role="title"] { font-size: 16px; font-weight: 700; }
+QLabel[role="title-wrong"] { font-size: 16px; font-weight: 700; color: @over; }
 QLabel[role="head"] { font-size: 20px; font-weight: 700; }
 QLabel[role="wrong"] { color: @over; }
 QLabel[role="faint"] { color: @inkFaint; }

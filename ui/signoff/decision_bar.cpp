@@ -3,6 +3,7 @@
 
 #include "ui/render/icon.h"
 #include "ui/render/theme.h"
+#include "ui/widgets/below_field.h"
 
 #include <QComboBox>
 #include <QGridLayout>
@@ -35,6 +36,7 @@ DecisionBar::DecisionBar(QWidget* parent)
     , m_claim(new QLabel(this))
     , m_refusal(new QLabel(this))
     , m_remarks(new QPlainTextEdit(this))
+    , m_saying(new QWidget(this))
     , m_submit(new QPushButton(tr("Send for review"), this))
     , m_sendBack(new QPushButton(render::icon(QStringLiteral("undo")), tr("Send back"), this))
     , m_person(new QComboBox(this))
@@ -50,10 +52,10 @@ DecisionBar::DecisionBar(QWidget* parent)
     m_turns->setTextFormat(Qt::PlainText);
     m_turns->setWordWrap(true);
     m_turns->setTextInteractionFlags(Qt::TextSelectableByMouse);
-    m_turns->setFont(render::font(render::TextSize::Text, render::Weight::Bold));
     m_claim->setWordWrap(true);
     m_claim->setTextInteractionFlags(Qt::TextSelectableByMouse);
     m_refusal->setWordWrap(true);
+    m_refusal->setProperty("role", QStringLiteral("wrong"));
     m_remarks->setObjectName(QStringLiteral("reviewRemarks"));
     m_remarks->setAccessibleName(tr("Remarks that go with the job"));
     m_remarks->setTabChangesFocus(true);
@@ -72,15 +74,16 @@ DecisionBar::DecisionBar(QWidget* parent)
     row->setSpacing(render::kGapBlock);
     auto* says = new QVBoxLayout;
     says->addWidget(m_verdict);
-    says->addWidget(m_turns);
     says->addWidget(m_claim);
     says->addStretch();
     row->addLayout(says, 5);
-    auto* remarks = new QVBoxLayout;
-    remarks->addWidget(caption(tr("Remarks that go with the job"), m_remarks, this));
+    auto* remarks = new QVBoxLayout(m_saying);
+    remarks->setContentsMargins(0, 0, 0, 0);
+    remarks->addWidget(caption(tr("Remarks that go with the job"), m_remarks, m_saying));
     remarks->addWidget(m_remarks);
+    remarks->addWidget(m_turns);
     remarks->addStretch();
-    row->addLayout(remarks, 4);
+    row->addWidget(m_saying, 4);
     row->addWidget(m_submit, 0, Qt::AlignVCenter);
     row->addWidget(m_sendBack, 0, Qt::AlignVCenter);
 
@@ -93,6 +96,7 @@ DecisionBar::DecisionBar(QWidget* parent)
     signing->addWidget(m_passphrase, 1, 1);
     signing->addWidget(m_approve, 1, 2);
     signing->addWidget(m_refusal, 2, 0, 1, 3);
+    signing->setRowStretch(3, 1); // the sentence stands beneath the field it is about
     row->addWidget(m_signing, 5);
 
     connect(m_submit, &QPushButton::clicked, this,
@@ -151,7 +155,8 @@ void DecisionBar::setBusy(bool busy)
 void DecisionBar::refuse(const QString& sentence)
 {
     m_passphrase->clear();
-    m_refusal->setText(sentence);
+    m_refusal->setText(sentence.left(1).toUpper() + sentence.mid(1) +
+                       (sentence.endsWith(QLatin1Char('.')) ? QString() : QStringLiteral(".")));
     m_passphrase->setFocus();
 }
 
@@ -168,14 +173,8 @@ void DecisionBar::refresh()
     const bool isSigned = state == model::JobState::Signed;
     const bool submitted = state == model::JobState::Submitted;
     m_verdict->setText(isSigned ? m_shown.certificate : m_shown.verdict);
-    m_verdict->setForegroundRole(QPalette::WindowText);
-    QPalette palette = this->palette();
-    if (isSigned && !m_shown.certificateHolds)
-        palette.setColor(QPalette::WindowText, render::Theme::of(this).colour(render::Role::Over));
-    m_verdict->setPalette(palette);
-    QPalette refusal = this->palette();
-    refusal.setColor(QPalette::WindowText, render::Theme::of(this).colour(render::Role::Over));
-    m_refusal->setPalette(refusal);
+    const bool isBroken = isSigned && !m_shown.certificateHolds;
+    setStyleProperty(m_verdict, "role", isBroken ? QStringLiteral("title-wrong") : QStringLiteral("title"));
     m_turns->setText(m_shown.turns);
     m_turns->setVisible(!m_shown.turns.isEmpty());
     m_claim->setText(m_shown.claim);
@@ -183,7 +182,7 @@ void DecisionBar::refresh()
     m_submit->setEnabled(!m_busy);
     m_sendBack->setVisible(submitted);
     m_sendBack->setEnabled(!m_busy);
-    m_remarks->setEnabled(!isSigned);
+    m_saying->setVisible(!isSigned); // what is known later is an amendment
     m_signing->setVisible(submitted);
     m_approve->setEnabled(submitted && m_shown.ready && !m_busy && m_person->count() > 0 &&
                           !m_passphrase->text().isEmpty());

@@ -58,6 +58,7 @@ private:
     QLabel* m_claim;
     QLabel* m_refusal;
     QPlainTextEdit* m_remarks;
+    QWidget* m_saying; ///< the remarks, and what was remarked before
     QPushButton* m_submit;
     QPushButton* m_sendBack;
     QComboBox* m_person;

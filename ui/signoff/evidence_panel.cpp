@@ -17,9 +17,13 @@
 #include <QTableWidget>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace sealwalk::ui {
 
 namespace {
+
+constexpr int kMostRows = 4; // shown at once
 
 QString placeWord(analysis::CheckPlace place)
 {
@@ -84,7 +88,7 @@ EvidencePanel::EvidencePanel(JobSession& session, QWidget* parent)
     m_readings->setSelectionMode(QAbstractItemView::NoSelection);
     m_readings->setFocusPolicy(Qt::NoFocus);
     m_readings->setAccessibleName(tr("Readings of the point"));
-    m_readings->setFixedHeight(132);
+    m_readings->verticalHeader()->setDefaultSectionSize(render::kTableRow);
     m_word->setPlaceholderText(tr("Why it may stand, or what is to be done"));
     m_word->setAccessibleName(tr("Word on this question"));
     m_word->setObjectName(QStringLiteral("reviewWord"));
@@ -205,6 +209,11 @@ void EvidencePanel::fillReadings(model::PointId point)
             m_readings->setItem(row, column, new QTableWidgetItem(cells[column]));
     }
     m_readings->resizeColumnsToContents();
+    m_readings->horizontalHeader()->setStretchLastSection(true);
+    // As many as there are: the sheet above has the rest.
+    const int rows = std::min(m_readings->rowCount(), kMostRows);
+    m_readings->setFixedHeight(m_readings->horizontalHeader()->sizeHint().height() +
+                               rows * render::kTableRow + 4);
     m_readings->setVisible(m_readings->rowCount() > 0);
 }
 

@@ -148,6 +148,33 @@ TEST_F(Rounds, AQuietPointHidesAtLeastWhatTheBackgroundHides)
     }
 }
 
+// Regression: a repair whose point gave no verdict when it was sprayed again was called proven.
+TEST_F(Rounds, ARepairIsProvenOnlyByAVerdict)
+{
+    addQuiet(1);
+    addRepair(1);
+    const model::RoundId after = addRound(model::RoundKind::AfterRepair, {1});
+    addQuiet(1);
+    job.readings.back().round = after;
+    const model::Repair& repair = job.repairs.front();
+    const Timestamp now{job.readings.back().at.utcMilliseconds + 60'000, 0};
+    model::RiseTest rise;
+    rise.at = now;
+    job.riseTests.push_back(rise);
+    PointFinding finding;
+    finding.point = pointNumbered(job, 1);
+    finding.finding = Finding::Leak;
+    const auto step = [&](Verdict verdict, bool conceded = false) {
+        finding.verdict = verdict;
+        finding.concession = conceded;
+        return progressOf(job, repair, std::span(&finding, 1), now).step;
+    };
+    EXPECT_EQ(step(Verdict::Within), RepairStep::Proven);
+    EXPECT_EQ(step(Verdict::Over), RepairStep::StillLeaks);
+    EXPECT_EQ(step(Verdict::CannotSay), RepairStep::CannotSay);
+    EXPECT_EQ(step(Verdict::CannotSay, true), RepairStep::Proven);
+}
+
 // Regression: a repair in the middle of a round left no way back to it.
 TEST_F(Rounds, ARoundLeftBeforeItsEndStaysOpen)
 {

@@ -4,6 +4,7 @@
 #include "ui/render/sheet_view.h"
 #include "ui/signoff/amendment_dialog.h"
 #include "ui/signoff/checks_model.h"
+#include "ui/signoff/decision_bar.h"
 #include "ui/signoff/evidence_panel.h"
 #include "ui/signoff/person_dialog.h"
 #include "ui/signoff/signoff_page.h"
@@ -132,6 +133,30 @@ TEST_F(Signoff, WhatItWasSentBackWithIsShown)
     find<QPushButton>("submit")->click();
     EXPECT_EQ(turns->text().count(QLatin1Char('\n')), 1) << "what was asked, and what was answered";
     EXPECT_TRUE(turns->text().endsWith(QString::fromUtf8("“done, see 1”")));
+}
+
+// Regression: a broken signature stood there in the ink of a good one, and a signed job offered a field for
+// remarks.
+TEST_F(Signoff, ABrokenSignatureLooksBroken)
+{
+    DecisionBar bar;
+    DecisionBar::Shown shown;
+    shown.state = model::JobState::Signed;
+    shown.certificate = QStringLiteral("Changed since it was signed: readings");
+    const auto role = [&] {
+        const auto labels = bar.findChildren<QLabel*>();
+        const auto said = std::find_if(labels.begin(), labels.end(), [&](const QLabel* label) {
+            return label->text() == shown.certificate;
+        });
+        return said == labels.end() ? QString() : (*said)->property("role").toString();
+    };
+    bar.show(shown);
+    bar.QWidget::show();
+    EXPECT_EQ(role(), QStringLiteral("title"));
+    EXPECT_FALSE(bar.findChild<QPlainTextEdit*>()->isVisible());
+    shown.certificateHolds = false;
+    bar.show(shown);
+    EXPECT_EQ(role(), QStringLiteral("title-wrong"));
 }
 
 // Regression: a job was sent back by nobody: "Sent back by  with the remarks."
