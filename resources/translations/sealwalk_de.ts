@@ -5246,6 +5246,10 @@ Fingerabdruck %2 …</translation>
         <source>Before the repairs: %1. After: %2.</source>
         <translation>Vor den Reparaturen: %1. Danach: %2.</translation>
     </message>
+    <message>
+        <source>open: sprayed again, cannot say</source>
+        <translation>offen: erneut abgesprüht, nicht entscheidbar</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::RiseDialog</name>
@@ -6207,10 +6211,6 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>Round %1 again: it calls point %2.</source>
         <translation>Wieder Runde %1: sie ruft Punkt %2 auf.</translation>
-    </message>
-    <message>
-        <source>entry corrected: %1</source>
-        <translation>Eintrag berichtigt: %1</translation>
     </message>
     <message>
         <source>Nothing that was stored here stands in this round; J calls an older point first.</source>

@@ -108,8 +108,8 @@ def spray_all(window, history, first=None):
     for number in range(calls):
         if number == 0 and first:
             window.keys("space")
-            time.sleep(8.0)  # the dwell that the page asks for
-            window.keys("space")
+            wait_for("the end of the dwell", lambda: window.has("READ"))
+            time.sleep(1.0)
             window.type(first)
             window.keys("Return", "i")  # helium lingers: gone on with, and noted
         else:
@@ -293,7 +293,7 @@ def what_the_remarks_ask(window, history):
     window.keys("Return")
     corrected = wait_for("the correction", lambda: job(history)["readings"][len(before):])[0]
     old = next(r for r in before if r["id"] == corrected["corrects"])
-    assert corrected["reason"] == "entry corrected: the display showed 1.4e-7", corrected
+    assert corrected["reason"] == "the display showed 1.4e-7", corrected
     assert (old["point"], old["condition"]) == (corrected["point"], "flexed"), old
     assert old in job(history)["readings"], "the old entry stays in the record"
     for point, condition in ((43, None), (58, None), (61, "f"), (62, "f")):

@@ -113,9 +113,7 @@ ReadingDraft SprayController::correctionOf(model::Outcome outcome) const
     draft.outcome = outcome;
     draft.condition = m_condition;
     draft.corrects = m_corrects;
-    draft.reason = m_remark.empty()
-                       ? tr("entry corrected").toStdString()
-                       : tr("entry corrected: %1").arg(QString::fromStdString(m_remark)).toStdString();
+    draft.reason = m_remark.empty() ? tr("entry corrected").toStdString() : m_remark;
     if (old == nullptr)
         return draft;
     draft.conditionDetail = m_condition == old->condition ? old->conditionDetail : m_conditionDetail;

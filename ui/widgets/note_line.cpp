@@ -4,12 +4,12 @@
 #include "ui/widgets/below_field.h"
 
 #include <QHBoxLayout>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QListWidget>
 #include <QLocale>
 #include <QProgressBar>
 #include <QPushButton>
-#include <QShortcut>
 
 namespace sealwalk::ui {
 
@@ -21,6 +21,22 @@ constexpr int kNewsMilliseconds = 8000;
 constexpr std::size_t kKept = 10;
 constexpr int kBarWidth = 160;
 constexpr int kPermille = 1000;
+
+/// The last notes, over the page; a shortcut would not reach a list that stands for itself.
+class NotesList : public QListWidget
+{
+public:
+    using QListWidget::QListWidget;
+
+protected:
+    void keyPressEvent(QKeyEvent* event) override
+    {
+        if (event->key() == Qt::Key_Escape || event->key() == Qt::Key_F2)
+            close();
+        else
+            QListWidget::keyPressEvent(event);
+    }
+};
 
 QString wordOf(Severity severity)
 {
@@ -160,7 +176,7 @@ bool NoteLine::isWorking() const
 
 void NoteLine::openLastTen()
 {
-    auto* list = new QListWidget(window());
+    auto* list = new NotesList(window());
     list->setWindowFlag(Qt::Popup);
     list->setAttribute(Qt::WA_DeleteOnClose);
     list->setAccessibleName(tr("the last ten notes"));
@@ -173,8 +189,6 @@ void NoteLine::openLastTen()
     const int height = list->sizeHintForRow(0) * list->count() + 2 * list->frameWidth() + 4;
     list->setGeometry(QRect(mapToGlobal(QPoint(0, -height)), QSize(width(), height)));
     connect(list, &QListWidget::itemActivated, list, &QWidget::close);
-    auto* again = new QShortcut(QKeySequence(Qt::Key_F2), list);
-    connect(again, &QShortcut::activated, list, &QWidget::close);
     list->QWidget::show();
     list->setFocus();
 }

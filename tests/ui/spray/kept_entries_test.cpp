@@ -80,7 +80,7 @@ TEST_F(KeptEntries, APointCalledAgainIsTheOneThatIsCorrected)
     controller().remark(QStringLiteral("misread by a decade"));
     enterValue(QStringLiteral("3.2-8"));
     EXPECT_EQ(last().corrects, wrong);
-    EXPECT_EQ(last().reason, "entry corrected: misread by a decade");
+    EXPECT_EQ(last().reason, "misread by a decade");
     EXPECT_EQ(called(), 1) << "back to the call that was left";
 
     press(Qt::Key_V);

@@ -3,8 +3,11 @@
 
 #include <gtest/gtest.h>
 
+#include <QListWidget>
+#include <QPointer>
 #include <QPushButton>
 #include <QSignalSpy>
+#include <QTest>
 
 namespace sealwalk::ui {
 
@@ -21,6 +24,24 @@ TEST(NoteLine, KeepsTheLastTenAndRestsOnTheHint)
     EXPECT_EQ(line.text(), QStringLiteral("word 12"));
     line.clear();
     EXPECT_EQ(line.text(), QStringLiteral("Sketch lays points"));
+}
+
+// Regression: Escape left the last ten notes standing, and the keys of the page beneath went nowhere.
+TEST(NoteLine, EscapeClosesTheLastTen)
+{
+    QWidget window;
+    auto* line = new NoteLine(&window);
+    window.resize(600, 200);
+    window.show();
+    window.activateWindow();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(&window));
+    for (const Qt::Key key : {Qt::Key_Escape, Qt::Key_F2}) {
+        line->openLastTen();
+        QPointer<QListWidget> list = window.findChild<QListWidget*>();
+        ASSERT_NE(list, nullptr);
+        QTest::keyClick(list.data(), key);
+        EXPECT_TRUE(QTest::qWaitFor([&] { return list.isNull(); })) << key;
+    }
 }
 
 // Property: work in progress does not lose the error that stood there.
