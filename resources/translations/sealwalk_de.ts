@@ -5945,6 +5945,13 @@ Fingerabdruck %2 …</translation>
     </message>
 </context>
 <context>
+    <name>sealwalk::ui::SpokenParts</name>
+    <message>
+        <source>Clear</source>
+        <translation>Leeren</translation>
+    </message>
+</context>
+<context>
     <name>sealwalk::ui::SprayController</name>
     <message>
         <source>No point is called.</source>

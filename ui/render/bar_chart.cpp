@@ -250,6 +250,7 @@ BarChartView::BarChartView(QWidget* parent)
     m_view->setBackgroundBrush(Qt::NoBrush);
     m_view->setStyleSheet(QStringLiteral("background: transparent"));
     m_view->setFocusPolicy(Qt::NoFocus);
+    m_view->viewport()->setFocusPolicy(Qt::NoFocus); // which the view gives to its viewport by itself
     setMinimumHeight(kLeastHeight);
     rebuild();
 }

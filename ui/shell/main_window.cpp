@@ -15,6 +15,7 @@
 #include "ui/shell/stage_strip.h"
 #include "ui/shell/temporary_repairs.h"
 #include "ui/widgets/note_line.h"
+#include "ui/widgets/spoken_parts.h"
 
 #include <QApplication>
 #include <QCloseEvent>
@@ -66,6 +67,7 @@ MainWindow::MainWindow(JobSession& session, ShellSettings& settings, QWidget* pa
     , m_session(session)
     , m_settings(settings)
 {
+    qApp->installEventFilter(new SpokenParts(this));
     build();
     listen();
     refresh();
@@ -146,6 +148,7 @@ void MainWindow::showStage(Stage stage)
     if (QWidget* focused = QApplication::focusWidget(); focused != nullptr && m_pages->isAncestorOf(focused))
         focused->clearFocus();
     m_stage = stage;
+    m_seen.insert(stage);
     m_pages->setCurrentWidget(wanted);
     m_strip->setCurrent(stage);
     m_note->setResting(restingHint(stage));
@@ -256,8 +259,8 @@ void MainWindow::closeEvent(QCloseEvent* event)
     if (QWidget* focused = QApplication::focusWidget())
         focused->clearFocus();
     m_settings.keepGeometry(*this);
-    for (const auto& [stage, widget] : m_byStage)
-        m_settings.keepDividers(stage, *widget);
+    for (const Stage stage : m_seen) // a page that was never laid out has dividers of no meaning
+        m_settings.keepDividers(stage, *m_byStage.at(stage));
     QMainWindow::closeEvent(event);
 }
 

@@ -11,6 +11,7 @@
 
 #include <map>
 #include <optional>
+#include <set>
 
 class QStackedWidget;
 
@@ -86,6 +87,7 @@ private:
     Menus* m_menus = nullptr;
     HistoryPage* m_history = nullptr;
     std::map<Stage, QWidget*> m_byStage;
+    std::set<Stage> m_seen; ///< shown since the program began
     Stage m_stage = Stage::History;
 };
 

@@ -11,8 +11,11 @@
 
 #include <QAccessible>
 #include <QComboBox>
+#include <QDir>
+#include <QFileInfo>
 #include <QLabel>
 #include <QMenuBar>
+#include <QSettings>
 #include <QShortcut>
 
 #include <set>
@@ -243,6 +246,21 @@ TEST_F(WindowTest, LeadsTheFocusFromPartToPart)
     }
     EXPECT_GE(seen.size(), 3U);
     EXPECT_LT(seen.size(), 6U);
+}
+
+// Regression: pages that were never shown kept the dividers of no layout at all; next time Judge had two
+// rows.
+TEST_F(WindowTest, KeepsTheDividersOfPagesThatWereShown)
+{
+    window->close();
+    const QString file = QFileInfo(historyFile()).dir().filePath(QStringLiteral("window.ini"));
+    window.reset();
+    settings.reset(); // written
+    const QSettings kept(file, QSettings::IniFormat);
+    for (const QString& key : kept.allKeys())
+        if (key.startsWith(QStringLiteral("dividers/"))) {
+            EXPECT_TRUE(key.startsWith(QStringLiteral("dividers/history"))) << key.toStdString();
+        }
 }
 
 } // namespace sealwalk::ui
