@@ -9,6 +9,11 @@ void HistoryStore::Connection::requireWritable() const
 {
     if (mode == Mode::ReadOnly)
         throw Refusal(ErrorCode::ReadOnly, name() + ": opened to be read only; nothing can be stored in it");
+    // SQLite would go on writing to a file that nobody finds again.
+    if (!own.isStill(file))
+        throw Refusal(ErrorCode::NotFound,
+                      name() + ": moved, deleted or replaced by another file while it was open; nothing was "
+                               "stored; put it back under this name, or back up what is shown and open that");
 }
 
 JobHead HistoryStore::Connection::head(model::JobId job) const

@@ -22,6 +22,12 @@ public:
     OwnFile(const OwnFile&) = delete;
     OwnFile& operator=(const OwnFile&) = delete;
 
+    /// Whether `file` still names what was opened: it may have been moved, deleted or replaced since.
+    [[nodiscard]] bool isStill(const std::filesystem::path& file) const
+    {
+        return identityOf(file) == m_identity;
+    }
+
 private:
     using Identity = std::pair<unsigned long long, unsigned long long>; ///< device and inode
     friend bool isOwnFile(const std::filesystem::path& file);

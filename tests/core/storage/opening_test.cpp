@@ -9,6 +9,7 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <fstream>
 #include <functional>
 
 namespace sealwalk::tests {
@@ -189,6 +190,35 @@ TEST(Opening, SaysWhenAnotherProgramHoldsTheFile)
 }
 
 // Property
+// Regression: a history moved, deleted or replaced while it was open went on "storing" where nobody finds it.
+TEST(Opening, StoresNothingWhereNobodyFindsItAgain)
+{
+    using Trick = std::function<void(const std::filesystem::path&)>;
+    const auto away = [](const std::filesystem::path& file) { return file.string() + ".away"; };
+    const Trick move = [&](const auto& file) { std::filesystem::rename(file, away(file)); };
+    const Trick remove = [](const auto& file) { std::filesystem::remove(file); };
+    const Trick replace = [&](const auto& file) {
+        std::ofstream(away(file)) << "another file";
+        std::filesystem::rename(away(file), file);
+    };
+    for (const Trick& trick : {move, remove, replace}) {
+        const ScratchFolder folder;
+        OpenedHistory opened(folder / "a.sealwalk");
+        ASSERT_TRUE(opened.store.putSetting("a", "before"));
+        trick(folder / "a.sealwalk");
+        const Status stored = opened.store.putSetting("a", "after");
+        ASSERT_FALSE(stored);
+        EXPECT_EQ(stored.error().code, ErrorCode::NotFound);
+        EXPECT_EQ(opened.store.setting("a"), "before") << "what is there can still be read and backed up";
+        EXPECT_TRUE(opened.store.backup(folder / "b.sealwalk"));
+    }
+    const ScratchFolder folder;
+    OpenedHistory opened(folder / "a.sealwalk");
+    move(folder / "a.sealwalk");
+    std::filesystem::rename(away(folder / "a.sealwalk"), folder / "a.sealwalk");
+    EXPECT_TRUE(opened.store.putSetting("a", "after")) << "it is back";
+}
+
 TEST(Opening, ReadOnlyLeavesNothingBehindAndRefusesToWrite)
 {
     const ScratchFolder folder;
