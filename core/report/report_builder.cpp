@@ -84,6 +84,26 @@ std::string openEnds(std::size_t unsure, std::size_t unanswered)
     return text;
 }
 
+/// Points that were over the limit as found and are within it as left: what the job came to, first.
+std::string mendedText(const Ground& ground)
+{
+    std::string numbers;
+    std::size_t count = 0;
+    for (const analysis::PointFinding& left : ground.left) {
+        if (left.verdict != analysis::Verdict::Within)
+            continue;
+        const auto found = std::find_if(ground.found.begin(), ground.found.end(),
+                                        [&](const auto& f) { return f.point == left.point; });
+        if (found == ground.found.end() || found->verdict != analysis::Verdict::Over)
+            continue;
+        numbers += (numbers.empty() ? "" : ", ") + std::to_string(left.number);
+        ++count;
+    }
+    return count == 0 ? std::string()
+                      : fmt::format("Found over the limit and within it after the work done: {} {}.",
+                                    count == 1 ? "point" : "points", numbers);
+}
+
 } // namespace
 
 Statement statementOf(const Ground& ground)
@@ -114,7 +134,8 @@ Statement statementOf(const Ground& ground)
         statement.verdict = analysis::Verdict::Within;
         statement.headline = fmt::format("Accepted: all {} points within the limit", ground.left.size());
     }
-    statement.text = inPrint(claim.text());
+    const std::string mended = mendedText(ground);
+    statement.text = mended + (mended.empty() ? "" : " ") + inPrint(claim.text());
     for (const model::ReviewEntry& entry : ground.job.review)
         if (entry.step == model::ReviewStep::Amendment)
             statement.text +=

@@ -230,12 +230,17 @@ Section calibrationSection(const Ground& ground)
              {ground.rate(view.reference)},
              {ground.rate(c.shown)},
              {ground.rate(c.background)},
-             {view.factor ? trimmedText(view.factor->factor, 3) : "not usable"},
+             {view.factor ? fmt::format("{} (× {})", trimmedText(view.factor->factor, 3),
+                                        trimmedText(1.0 / view.factor->factor, 3))
+                          : "not usable"},
              {view.change ? fmt::format("{:+.0f} %", view.change->change * 100.0) : "–"},
              {c.response ? trimmedText(c.response->si(), 2) + " s" : "–",
               c.cleanUp ? "clean-up " + trimmedText(c.cleanUp->si(), 3) + " s" : ""}});
     }
-    Section section{"Calibration and background", "factor: shown over true", false, {std::move(table)}};
+    Section section{"Calibration and background",
+                    "factor: shown over true; in brackets what a reading is multiplied by",
+                    false,
+                    {std::move(table)}};
     ReportTable watches;
     watches.columns = {{"Background watched", 1.6}, {"Values", 0.8, true}, {"Over", 0.8, true},
                        {"First", 1, true},          {"Last", 1, true},     {"Least", 1, true},

@@ -5,8 +5,10 @@
 
 #include <fcntl.h>
 #include <fmt/format.h>
+#include <sqlite3.h>
 #include <unistd.h>
 
+#include <stop_token>
 #include <system_error>
 
 namespace sealwalk::storage {
@@ -53,7 +55,7 @@ private:
 
 } // namespace
 
-Status HistoryStore::backup(const fs::path& target) const
+Status HistoryStore::backup(const fs::path& target, const std::stop_token& stop) const
 {
     return guarded(target, [&]() -> Status {
         std::error_code problem;
@@ -68,12 +70,16 @@ Status HistoryStore::backup(const fs::path& target) const
         PartialFile partial(target.string() + fmt::format(".{}.partial", ::getpid()));
         {
             const CopyAllowed allowed(m_connection->database);
+            const std::stop_callback interrupt(
+                stop, [this] { ::sqlite3_interrupt(m_connection->database.getHandle()); });
             SQLite::Statement into(m_connection->database, "VACUUM INTO ?");
             into.bind(1, partial.path());
             into.exec();
         }
         if (!flushed(partial.path(), O_RDWR))
             return fail(ErrorCode::MachineFailed, target.string() + ": the disk did not take the copy");
+        if (stop.stop_requested())
+            return fail(ErrorCode::Cancelled, target.string() + ": not written");
         // A hard link never replaces a file that came up meanwhile.
         fs::create_hard_link(partial.path(), target, problem);
         if (problem && problem != std::errc::file_exists)

@@ -13,6 +13,7 @@
 #include <map>
 #include <memory>
 #include <optional>
+#include <stop_token>
 #include <string>
 #include <vector>
 
@@ -206,8 +207,8 @@ public:
     // Soundness
     /// Every problem found, one sentence each; empty when sound.
     [[nodiscard]] Result<std::vector<std::string>> check() const;
-    /// A consistent copy of the live file; the target must not exist.
-    Status backup(const std::filesystem::path& target) const;
+    /// A consistent copy of the live file; the target must not exist. Stopped, nothing is left of it.
+    Status backup(const std::filesystem::path& target, const std::stop_token& stop = {}) const;
 
 private:
     struct Connection;

@@ -59,6 +59,8 @@ Error translated(const SQLite::Exception& failure, const std::filesystem::path& 
     case SQLITE_CANTOPEN:
         return {ErrorCode::MachineFailed,
                 name + ": cannot be opened; the file and its folder need read and write permission"};
+    case SQLITE_INTERRUPT:
+        return {ErrorCode::Cancelled, name + ": not written"};
     case SQLITE_NOMEM:
         return {ErrorCode::MachineFailed, name + ": no memory left for this"};
     default:

@@ -87,7 +87,7 @@ Result<exchange::Verification> verifyIn(const storage::HistoryStore& store, mode
     return result;
 }
 
-Result<std::vector<std::string>> problemsOf(const storage::HistoryStore& store)
+Result<std::vector<std::string>> problemsOf(const storage::HistoryStore& store, const std::stop_token& stop)
 {
     auto problems = store.check();
     if (!problems)
@@ -99,6 +99,8 @@ Result<std::vector<std::string>> problemsOf(const storage::HistoryStore& store)
     }
     // All of them: a job that somebody set back from signed is found by its review.
     for (const storage::JobRow& row : *rows) {
+        if (stop.stop_requested())
+            break;
         const auto verification = verifyIn(store, row.id);
         if (!verification) {
             problems->push_back(fmt::format("job {}: {}", row.number, verification.error().message));

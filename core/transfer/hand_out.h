@@ -5,6 +5,7 @@
 #include "core/exchange/job_file.h"
 #include "core/storage/history_store.h"
 
+#include <stop_token>
 #include <string>
 #include <vector>
 
@@ -27,8 +28,9 @@ void checkKeys(exchange::Verification& result, const std::vector<model::Person>&
 Result<exchange::Verification> verifyIn(const storage::HistoryStore& store, model::JobId job);
 
 /// What is wrong with a whole history, one sentence each: the file, its rules and records, and every
-/// signature in it. The window and the command line ask here.
-Result<std::vector<std::string>> problemsOf(const storage::HistoryStore& store);
+/// signature in it; fewer when it is stopped before the end. The window and the command line ask here.
+Result<std::vector<std::string>> problemsOf(const storage::HistoryStore& store,
+                                            const std::stop_token& stop = {});
 
 struct HandedOut
 {

@@ -95,7 +95,7 @@ Status fill(storage::HistoryStore& store)
 
 } // namespace
 
-Status writeDemoHistory(const std::filesystem::path& file)
+Status writeDemoHistory(const std::filesystem::path& file, const std::stop_token& stop)
 {
     std::error_code problem;
     if (std::filesystem::exists(std::filesystem::symlink_status(file, problem)))
@@ -110,6 +110,8 @@ Status writeDemoHistory(const std::filesystem::path& file)
             return fail(store.error());
         done = fill(*store);
     }
+    if (done && stop.stop_requested())
+        done = fail(ErrorCode::Cancelled, file.string() + ": not written");
     if (done)
         for (PartialFile& each : partial)
             each.handOver();

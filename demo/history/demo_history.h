@@ -7,6 +7,7 @@
 #include "core/base/result.h"
 
 #include <filesystem>
+#include <stop_token>
 #include <string_view>
 
 namespace sealwalk::demo {
@@ -15,6 +16,6 @@ namespace sealwalk::demo {
 inline constexpr std::string_view kDemoPassphrase = "demo passphrase";
 
 /// Writes the demo history to a new file. Refused when `file` exists; nothing is left behind on failure.
-Status writeDemoHistory(const std::filesystem::path& file);
+Status writeDemoHistory(const std::filesystem::path& file, const std::stop_token& stop = {});
 
 } // namespace sealwalk::demo

@@ -1176,6 +1176,22 @@ Fingerabdruck %2 …</translation>
         <source>round %1: %2 of %3</source>
         <translation>Runde %1: %2 von %3</translation>
     </message>
+    <message>
+        <source>Checking the job file</source>
+        <translation>Auftragsdatei wird geprüft</translation>
+    </message>
+    <message>
+        <source>Writing the job file</source>
+        <translation>Auftragsdatei wird geschrieben</translation>
+    </message>
+    <message>
+        <source>Backing up the history</source>
+        <translation>Historie wird gesichert</translation>
+    </message>
+    <message>
+        <source>Checking the history</source>
+        <translation>Historie wird geprüft</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::AdviceCard</name>

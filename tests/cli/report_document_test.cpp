@@ -141,6 +141,7 @@ constexpr Field kFields[] = {
     {"comparison", "last job and what changed", "164", "job 118 of 2025-03-11*grown"},
     {"comparison", "what is not comparable", "164", "not comparable"},
     {"result", "verdict", "118", "Accepted with conditions"},
+    {"result", "what was found and mended", "118", "within it after the work done: points 40, 56"},
     {"result", "no more than was tested", "118", "No response above * under the conditions recorded"},
     {"result", "nothing beyond it", "118", "Nothing is claimed for other places, other conditions, or below"},
     {"signatures", "who and when", "118", "Reviewer B, 2025-03-13 15:05"},

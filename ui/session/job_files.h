@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Job files in and out of the open history.
+// Job files in and out of a history.
 #pragma once
 
 #include "core/base/result.h"
 #include "core/model/ids.h"
+#include "core/transfer/take_in.h"
 
 #include <filesystem>
+#include <stop_token>
 #include <string>
 #include <vector>
 
@@ -21,11 +23,16 @@ struct TakenIn
     std::vector<std::string> notes; ///< what a person should know, one sentence each
 };
 
-/// Checks a job file and takes it into the open history. Refused: anything changed since it was signed, a
-/// signature of another key than the person's here, another state of a job that is here already.
-Result<TakenIn> takeJobFile(JobSession& session, const std::filesystem::path& file);
+/// Reads a job file and checks it, signatures and all; touches no session, so it may run beside the window.
+Result<transfer::Checked> readJobFile(const std::filesystem::path& file);
 
-/// Writes the open job, whole, with its pictures.
-Status writeJobFile(const JobSession& session, const std::filesystem::path& file);
+/// Takes what was read from `file` into the open history. Refused: anything changed since it was signed, a
+/// signature of another key than the person's here, another state of a job that is here already.
+Result<TakenIn> takeIn(JobSession& session, const std::filesystem::path& file, transfer::Checked checked);
+
+/// Writes a job of a history, whole, with its pictures; may run beside the window. Stopped, it writes
+/// nothing.
+Status writeJobFile(const std::filesystem::path& history, model::JobId job, const std::filesystem::path& file,
+                    const std::stop_token& stop = {});
 
 } // namespace sealwalk::ui

@@ -297,14 +297,9 @@ Status JobSession::orderRound(const std::vector<model::PointId>& points)
     return afterStoring(std::move(stored), &JobSession::roundChanged);
 }
 
-Result<model::Reading> JobSession::store(const ReadingDraft& draft)
+model::Reading JobSession::readingOf(const ReadingDraft& draft) const
 {
-    if (!m_job)
-        return noJob();
-    if (currentRound() == nullptr)
-        return fail(ErrorCode::NotAllowed, "no round is open; open one before the first reading");
     model::Reading reading;
-    reading.id = model::ReadingId::create();
     reading.round = m_round;
     reading.point = draft.point;
     reading.at = draft.sprayedAt.value_or(Timestamp::now());
@@ -326,6 +321,17 @@ Result<model::Reading> JobSession::store(const ReadingDraft& draft)
     reading.remark = draft.remark;
     reading.corrects = draft.corrects;
     reading.trace = draft.trace;
+    return reading;
+}
+
+Result<model::Reading> JobSession::store(const ReadingDraft& draft)
+{
+    if (!m_job)
+        return noJob();
+    if (currentRound() == nullptr)
+        return fail(ErrorCode::NotAllowed, "no round is open; open one before the first reading");
+    model::Reading reading = readingOf(draft);
+    reading.id = model::ReadingId::create();
     auto stored = history().addReading(m_job->id, reading, draft.samples);
     if (!stored)
         return stored;

@@ -104,6 +104,8 @@ public:
                      std::optional<model::RepairId> repair = std::nullopt);
     Status orderRound(const std::vector<model::PointId>& points);
     Result<model::Reading> store(const ReadingDraft& draft);
+    /// What store() would make of `draft`, without an identity of its own.
+    [[nodiscard]] model::Reading readingOf(const ReadingDraft& draft) const;
     Status voidReadings(const std::vector<model::ReadingId>& readings, const std::string& reason);
     /// The latest stored reading of this round that stands; nullptr when there is none.
     [[nodiscard]] const model::Reading* lastReading() const;

@@ -7,13 +7,12 @@
 #include "ui/history/history_page.h"
 #include "ui/session/job_files.h"
 #include "ui/session/job_session.h"
+#include "ui/shell/long_work.h"
 #include "ui/shell/main_window.h"
 #include "ui/shell/temporary_repairs.h"
 #include "ui/sketch/sketch_page.h"
 #include "ui/widgets/choose_file.h"
-#include "ui/widgets/note_line.h"
 
-#include <QApplication>
 #include <QCoreApplication>
 #include <QFile>
 
@@ -63,14 +62,23 @@ void openOwnHistory(MainWindow& window)
 
 namespace {
 
+void announce(MainWindow& window, const Status& done, const QString& words)
+{
+    if (!done)
+        window.report(done.error());
+    else
+        window.say(Severity::News, words);
+}
+
 bool isJobFile(const QString& file)
 {
     return file.endsWith(QStringLiteral(".sealjob"), Qt::CaseInsensitive);
 }
 
-void takeIn(MainWindow& window, const QString& file)
+void takeIn(MainWindow& window, const QString& file, Result<transfer::Checked> checked)
 {
-    const auto taken = takeJobFile(window.session(), pathOf(file));
+    const auto taken = checked ? takeIn(window.session(), pathOf(file), *std::move(checked))
+                               : Result<TakenIn>(fail(checked.error()));
     if (!taken) {
         window.report(taken.error());
         return;
@@ -102,8 +110,12 @@ void openFile(MainWindow& window, const QString& file)
     }
     if (!window.session().hasHistory())
         openOwnHistory(window);
-    if (window.session().hasHistory())
-        takeIn(window, file);
+    if (!window.session().hasHistory())
+        return;
+    runLong<Result<transfer::Checked>>(
+        window, tr("Checking the job file"),
+        [path = pathOf(file)](const std::stop_token&) { return readJobFile(path); },
+        [&window, file](Result<transfer::Checked> checked) { takeIn(window, file, std::move(checked)); });
 }
 
 void chooseAndPack(MainWindow& window)
@@ -114,10 +126,13 @@ void chooseAndPack(MainWindow& window)
         chooseFileToWrite(&window, tr("Write a job file"), proposed, tr("Job files (*.sealjob)"));
     if (file.isEmpty())
         return;
-    if (const Status written = writeJobFile(window.session(), pathOf(file)); !written)
-        window.report(written.error());
-    else
-        window.say(Severity::News, tr("Written to %1.").arg(file));
+    runLong<Status>(
+        window, tr("Writing the job file"),
+        [history = window.session().historyFile(), job = window.session().job().id,
+         path = pathOf(file)](const std::stop_token& stop) { return writeJobFile(history, job, path, stop); },
+        [&window, file](const Status& written) {
+            announce(window, written, tr("Written to %1.").arg(file));
+        });
 }
 
 void openDemo(MainWindow& window)
@@ -126,22 +141,23 @@ void openDemo(MainWindow& window)
     const std::filesystem::path file = folder / "demo.sealwalk";
     std::error_code ignored; // writing says what is wrong with the folder
     std::filesystem::create_directories(folder, ignored);
-    if (!std::filesystem::exists(file, ignored)) {
-        window.noteLine().showProgress(tr("Making the demo: a walk round an invented coater"), -1.0);
-        QApplication::setOverrideCursor(Qt::WaitCursor);
-        QApplication::processEvents(QEventLoop::ExcludeUserInputEvents);
-        const Status written = demo::writeDemoHistory(file);
-        QApplication::restoreOverrideCursor();
-        window.noteLine().endProgress();
+    const auto show = [&window, file](const Status& written) {
         if (!written) {
             window.report(written.error());
             return;
         }
+        openHistory(window, QString::fromStdString(file.string()), false);
+        window.say(Severity::News, tr("The demo: all data invented."),
+                   tr("Its people sign with the passphrase “%1”.")
+                       .arg(QString::fromUtf8(demo::kDemoPassphrase.data())));
+    };
+    if (std::filesystem::exists(file, ignored)) {
+        show({});
+        return;
     }
-    openHistory(window, QString::fromStdString(file.string()), false);
-    window.say(
-        Severity::News, tr("The demo: all data invented."),
-        tr("Its people sign with the passphrase “%1”.").arg(QString::fromUtf8(demo::kDemoPassphrase.data())));
+    runLong<Status>(
+        window, tr("Making the demo: a walk round an invented coater"),
+        [file](const std::stop_token& stop) { return demo::writeDemoHistory(file, stop); }, show);
 }
 
 void startFromPicture(MainWindow& window)
@@ -199,15 +215,30 @@ void chooseAndBackUp(MainWindow& window)
         chooseFileToWrite(&window, tr("Back up the history"), folderOf(window), tr("Histories (*.sealwalk)"));
     if (file.isEmpty())
         return;
-    if (const Status copied = window.session().history().backup(pathOf(file)); !copied)
-        window.report(copied.error());
-    else
-        window.say(Severity::News, tr("Backed up to %1.").arg(file));
+    const auto told = [&window, file](const Status& copied) {
+        announce(window, copied, tr("Backed up to %1.").arg(file));
+    };
+    const std::filesystem::path history = window.session().historyFile();
+    std::error_code ignored;
+    if (!std::filesystem::exists(history, ignored)) { // taken away; what this window holds is all there is
+        told(window.session().history().backup(pathOf(file)));
+        return;
+    }
+    runLong<Status>(
+        window, tr("Backing up the history"),
+        [history, path = pathOf(file)](const std::stop_token& stop) -> Status {
+            const auto store = storage::HistoryStore::open(history, storage::HistoryStore::Mode::ReadOnly);
+            return store ? store->backup(path, stop) : fail(store.error());
+        },
+        told);
 }
 
-void checkHistory(MainWindow& window)
+namespace {
+
+using Problems = Result<std::vector<std::string>>;
+
+void tellProblems(MainWindow& window, const Problems& problems)
 {
-    const auto problems = transfer::problemsOf(window.session().history());
     if (!problems)
         window.report(problems.error());
     else if (problems->empty())
@@ -221,6 +252,19 @@ void checkHistory(MainWindow& window)
                    tr("The history is not sound, %n problem(s): %1.", nullptr, static_cast<int>(lines.size()))
                        .arg(lines.join(QStringLiteral("; "))));
     }
+}
+
+} // namespace
+
+void checkHistory(MainWindow& window)
+{
+    runLong<Problems>(
+        window, tr("Checking the history"),
+        [history = window.session().historyFile()](const std::stop_token& stop) -> Problems {
+            const auto store = storage::HistoryStore::open(history, storage::HistoryStore::Mode::ReadOnly);
+            return store ? transfer::problemsOf(*store, stop) : fail(store.error());
+        },
+        [&window](const Problems& problems) { tellProblems(window, problems); });
 }
 
 } // namespace sealwalk::ui

@@ -322,16 +322,8 @@ void CallPanel::refresh()
     for (qsizetype i = 0; i < choices.size(); ++i)
         choices[i] = QString::number(i + 1) + QLatin1Char(' ') + choices[i];
     std::optional<analysis::PointFinding> finding;
-    if (const auto rate = m_controller.value() ? m_controller.value() : m_controller.offered();
-        rate && call && m_controller.field() == SprayController::Field::Peak) {
-        model::Reading reading;
-        reading.point = call->point;
-        reading.at = Timestamp::now();
-        reading.peak = rate;
-        const auto seen = m_controller.offer().background;
-        reading.background = seen ? seen : m_controller.background();
-        finding = analysis::readingFinding(m_session.job(), m_session.object(), reading);
-    }
+    if (const auto reading = m_controller.readingSoFar())
+        finding = analysis::readingFinding(m_session.job(), m_session.object(), *reading);
     m_ruler->setValue(finding ? finding->asRead : std::nullopt);
     if (m_session.hasJob())
         m_readBack->setFinding(finding, report::shownUnit(m_session.job().setup));

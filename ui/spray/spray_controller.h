@@ -98,6 +98,9 @@ public:
     [[nodiscard]] bool isHeldByFeed() const { return m_heldByFeed; }     ///< HOLD because the feed was lost
     [[nodiscard]] const SprayFeed* feed() const { return m_feed.get(); } ///< nullptr: none was ever set
     [[nodiscard]] const FeedOffer& offer() const { return m_offer; }
+    /// What Enter would store as things stand, dwell and delay included, so that the figure shown before is
+    /// the one on record after; none while there is no number.
+    [[nodiscard]] std::optional<model::Reading> readingSoFar() const;
     /// The feed's highest where Enter would take it: asked for, and nothing is typed.
     [[nodiscard]] std::optional<LeakRate> offered() const;
     [[nodiscard]] bool isFinished() const { return !m_walk.empty() && !m_call; }

@@ -80,6 +80,18 @@ bool SprayController::aimAtLast()
 
 // Storing
 
+std::optional<model::Reading> SprayController::readingSoFar() const
+{
+    const auto rate = value() ? value() : offered();
+    if (!rate || !m_call || m_field != Field::Peak || m_session.currentRound() == nullptr)
+        return std::nullopt;
+    ReadingDraft draft = draftOf(model::Outcome::Value);
+    draft.peak = rate;
+    if (m_offer.background)
+        draft.background = m_offer.background;
+    return m_session.readingOf(draft);
+}
+
 ReadingDraft SprayController::draftOf(model::Outcome outcome) const
 {
     if (m_corrects)

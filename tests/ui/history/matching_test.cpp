@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A joint drawn anew between two years: the proposal by place is confirmed or turned down once, and stays so.
 #include "core/storage/history_store.h"
+#include "tests/support/job_file_at_once.h"
 #include "ui/history/changes_model.h"
 #include "ui/history/compare_page.h"
-#include "ui/session/job_files.h"
 #include "ui/session/job_session.h"
 
 #include <gtest/gtest.h>
@@ -24,8 +24,8 @@ protected:
     {
         ASSERT_TRUE(session.openHistory(folder.filePath(QStringLiteral("a.sealwalk")).toStdString(), true));
         const std::filesystem::path data = std::filesystem::path(SEALWALK_TEST_DATA) / "scenarios";
-        const auto first = takeJobFile(session, data / "drying_oven_last_year.sealjob");
-        const auto second = takeJobFile(session, data / "drying_oven.sealjob");
+        const auto first = tests::takeJobFile(session, data / "drying_oven_last_year.sealjob");
+        const auto second = tests::takeJobFile(session, data / "drying_oven.sealjob");
         ASSERT_TRUE(first && second);
         before = first->job;
         after = second->job;

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Map, table and ticks of the judge stage, through the real widgets.
+#include "tests/support/job_file_at_once.h"
 #include "tests/support/temporary_history.h"
 #include "ui/judge/because_panel.h"
 #include "ui/judge/findings_filter.h"
@@ -9,7 +10,6 @@
 #include "ui/judge/photo_strip.h"
 #include "ui/judge/repair_dialog.h"
 #include "ui/render/bar_chart.h"
-#include "ui/session/job_files.h"
 #include "ui/session/map_options.h"
 
 #include <gtest/gtest.h>
@@ -192,9 +192,9 @@ TEST_F(Judge, PhotosGoWithARepairAndStayOnRecord)
         EXPECT_TRUE(history.session.picture(name).has_value());
     // They go along in the job file.
     const auto file = folder.filePath(QStringLiteral("a.sealjob")).toStdString();
-    ASSERT_TRUE(writeJobFile(history.session, file).has_value());
+    ASSERT_TRUE(tests::writeOpenJob(history.session, file).has_value());
     tests::TemporaryHistory other;
-    const auto taken = takeJobFile(other.session, file);
+    const auto taken = tests::takeJobFile(other.session, file);
     ASSERT_TRUE(taken.has_value());
     for (const std::string& name : kept.pictures)
         EXPECT_TRUE(other.session.picture(name).has_value());

@@ -70,6 +70,27 @@ TEST_F(Spray, AnOrdinaryReadingTakesItsDigitsAndTwoKeys)
     EXPECT_EQ(controller->machine().state(), CallState::Wait);
 }
 
+// Regression: the figure shown while typing left out the correction for a short dwell and was another one
+// than that on record a moment later.
+TEST_F(Spray, TheFigureBeforeEnterIsTheOneStored)
+{
+    press(Qt::Key_Space);
+    QTest::qWait(50);
+    press(Qt::Key_Space);
+    EXPECT_FALSE(controller->readingSoFar().has_value()) << "no number yet";
+    type(QStringLiteral("3.2e-8"));
+    auto shown = controller->readingSoFar();
+    ASSERT_TRUE(shown.has_value());
+    ASSERT_TRUE(shown->dwell.has_value());
+    press(Qt::Key_Return);
+    ASSERT_EQ(stored(), 1u);
+    EXPECT_EQ(shown->dwell, last().dwell);
+    EXPECT_EQ(shown->background, last().background);
+    EXPECT_EQ(shown->peak, last().peak);
+    EXPECT_EQ(shown->point, last().point);
+    EXPECT_EQ(shown->condition, last().condition);
+}
+
 // Regression: a display in a unit that needs the gas was refused. Published: 1 mbar·l/s of
 // helium at 20 °C is 5178.7498 g/yr of 365 days (M 4.002602, exact R).
 TEST_F(Spray, ReadsADisplayInAMassFlow)
