@@ -31,7 +31,8 @@ Timestamp lastRepair(const model::Job& job, model::PointId point, const Timestam
 }
 
 /// Latest standing value of a point, of every round, with no repair of it between that and `round`.
-std::optional<LeakRate> lastValue(const model::Job& job, model::RoundId round, model::PointId point)
+std::optional<LeakRate> lastValue(const model::Job& job, model::RoundId round, model::PointId point,
+                                  std::optional<model::ReadingId> corrected)
 {
     const model::Round* of = job.round(round);
     const Timestamp now = of == nullptr ? Timestamp::now() : of->opened;
@@ -41,6 +42,8 @@ std::optional<LeakRate> lastValue(const model::Job& job, model::RoundId round, m
         order.emplace(job.rounds[i].id, i);
     // One pass over all readings: asked with every key press on twenty thousand of them.
     std::unordered_set<model::ReadingId> fallen;
+    if (corrected)
+        fallen.insert(*corrected);
     std::vector<const model::Reading*> own;
     for (const model::Reading& reading : job.readings) {
         if (reading.corrects)
@@ -66,7 +69,8 @@ bool isFar(LeakRate a, LeakRate b)
 } // namespace
 
 std::optional<std::string> slip(const model::Job& job, model::RoundId round, model::PointId pointId,
-                                LeakRate peak, std::optional<LeakRate> background)
+                                LeakRate peak, std::optional<LeakRate> background,
+                                std::optional<model::ReadingId> corrected)
 {
     if (background && peak < *background)
         return fmt::format("{} is below the background of {}; is it right?", rateWords(peak, job.setup.unit),
@@ -78,7 +82,7 @@ std::optional<std::string> slip(const model::Job& job, model::RoundId round, mod
         return fmt::format("{} is less than the detector can show ({}); is it right?",
                            rateWords(peak, job.setup.unit),
                            rateWords(*job.setup.rangeBottom, job.setup.unit));
-    if (const auto last = lastValue(job, round, pointId); last && isFar(peak, *last))
+    if (const auto last = lastValue(job, round, pointId, corrected); last && isFar(peak, *last))
         return fmt::format("{} is far from the {} this point showed before; is the exponent right?",
                            rateWords(peak, job.setup.unit), rateWords(*last, job.setup.unit));
 

@@ -12,9 +12,11 @@ namespace sealwalk::analysis {
 
 /// Why a value about to be stored looks like a slip; one sentence that ends in a question. None: it looks
 /// right. Asked for: peak below background, outside the detector's range, a thousand times the neighbours on
-/// its joint, or a thousand times this point's last standing reading in the job.
+/// its joint, or a thousand times this point's last standing reading in the job. With the one that is
+/// `corrected` nothing is compared: it was wrong.
 std::optional<std::string> slip(const model::Job& job, model::RoundId round, model::PointId point,
-                                LeakRate peak, std::optional<LeakRate> background);
+                                LeakRate peak, std::optional<LeakRate> background,
+                                std::optional<model::ReadingId> corrected = std::nullopt);
 
 /// What a reviewer would miss on a stored reading: no background, or a dwell below the response time. One
 /// phrase each.

@@ -20,6 +20,7 @@ from screen import Screen, Window, ask, scratch, wait_for
 PROGRAMS = sys.argv[1]
 PICTURES = sys.argv[2] if len(sys.argv) > 2 else None
 THEME = os.environ.get("SEALWALK_WINDOW_THEME", "paper")
+DESIGNED = "1366x768"
 NUMBER = 164
 TESTER, REVIEWER = "Tester A", "Reviewer B"
 
@@ -432,9 +433,12 @@ def main():
                     "-strokewidth", "9", "-draw", "line 560,470 660,560", photo], check=True)
     try:
         ask(PROGRAMS, history, "demo", "-o", history)
-        with Screen(os.environ.get("SEALWALK_WINDOW_SIZE", "1366x768")):
+        with Screen(os.environ.get("SEALWALK_WINDOW_SIZE", DESIGNED)) as screen:
             window = Window(PROGRAMS, history, "--theme", THEME)
             time.sleep(1.5)
+            if screen.size != DESIGNED:
+                window.keys("F11")  # all of the larger screen
+                time.sleep(1.0)
             open_job(window)
             name_who_logs(window, TESTER)
             judge_and_repair(window, history, photo)

@@ -181,7 +181,7 @@ void SprayController::enterNumber()
     if (!m_questionAnswered) {
         const auto background = m_corrects ? draftOf(model::Outcome::Value).background : m_background;
         if (const auto doubt = analysis::slip(m_session.job(), m_session.currentRound()->id, m_call->point,
-                                              *rate, background)) {
+                                              *rate, background, m_corrects)) {
             m_question = QString::fromStdString(*doubt) + QLatin1Char(' ') + tr("Enter again keeps it.");
             m_questionAnswered = true;
             emit soundWanted(SpraySound::Refused);

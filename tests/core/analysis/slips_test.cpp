@@ -43,6 +43,21 @@ TEST(Slip, AsksWhenAPointJumpsByThreeDecades)
     EXPECT_FALSE(slipAt(job, 1, 3e-7).has_value());
 }
 
+// Regression: who corrected a mistyped exponent was asked whether it was right, against the one mistyped.
+TEST(Slip, ComparesNothingWithWhatIsCorrected)
+{
+    model::Job job = tests::ringJob(1);
+    addValue(job, 1, 3e-5);
+    const model::ReadingId mistyped = job.readings.back().id;
+    const auto corrected = [&](double peak) {
+        return slip(job, job.rounds.front().id, pointNumbered(job, 1), millibarLitresPerSecond(peak), {},
+                    mistyped);
+    };
+    EXPECT_FALSE(corrected(3e-8).has_value());
+    addValue(job, 1, 3e-8);
+    EXPECT_TRUE(corrected(3e-5).has_value()) << "the one that stands";
+}
+
 TEST(Slip, AsksWhenThePeakIsBelowTheBackgroundOrOutOfRange)
 {
     model::Job job = tests::ringJob(1);
