@@ -12,6 +12,8 @@
 #include <QLabel>
 #include <QSignalBlocker>
 
+#include <algorithm>
+
 namespace sealwalk::ui {
 
 namespace {
@@ -73,6 +75,11 @@ Corner::Corner(JobSession& session, QWidget* parent)
         kIcon + feedRow->spacing() +
         QFontMetrics(bold).horizontalAdvance(tr("feed silent since %1").arg(QStringLiteral("00:00:00")));
     feed->setMinimumWidth(m_feedRoom);
+    m_diskRoom = std::max(
+        QFontMetrics(bold).horizontalAdvance(tr("not on disk since %1").arg(QStringLiteral("00:00"))),
+        QFontMetrics(m_disk->font()).horizontalAdvance(tr("on disk %1").arg(QStringLiteral("00:00:00"))));
+    m_disk->setMinimumWidth(m_diskRoom);
+    m_disk->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
     connect(m_gas, &QComboBox::activated, this, &Corner::onGasChosen);
     setFeed(tr("no detector feed"));
     refresh();
@@ -82,6 +89,7 @@ void Corner::setNarrow(bool isNarrow)
 {
     m_feed->setVisible(!isNarrow);
     m_feed->parentWidget()->setMinimumWidth(isNarrow ? kIcon : m_feedRoom);
+    m_disk->setMinimumWidth(isNarrow ? 0 : m_diskRoom);
     m_feedIcon->setToolTip(isNarrow ? m_feed->text() : QString());
 }
 

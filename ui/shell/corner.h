@@ -48,6 +48,7 @@ private:
     QLabel* m_disk = nullptr;
     QComboBox* m_unit = nullptr;
     QComboBox* m_gas = nullptr;
+    int m_diskRoom = 0; ///< likewise
     int m_feedRoom = 0; ///< for the longest state, px
     bool m_stored = false;
     bool m_failing = false;

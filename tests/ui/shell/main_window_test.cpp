@@ -248,6 +248,18 @@ TEST_F(WindowTest, LeadsTheFocusFromPartToPart)
     EXPECT_LT(seen.size(), 6U);
 }
 
+// Regression: on a wide screen "on disk 14:02:11" was written over the state of the feed.
+TEST_F(WindowTest, TheCornerKeepsItsRoomWhateverItSays)
+{
+    window->resize(1900, 1000);
+    QCoreApplication::processEvents();
+    const int before = window->corner().sizeHint().width();
+    makeObject(QStringLiteral("Vessel")); // stored, which the corner says
+    QCoreApplication::processEvents();
+    EXPECT_EQ(window->corner().sizeHint().width(), before);
+    EXPECT_GE(window->corner().width(), window->corner().minimumSizeHint().width());
+}
+
 // Regression: pages that were never shown kept the dividers of no layout at all; next time Judge had two
 // rows.
 TEST_F(WindowTest, KeepsTheDividersOfPagesThatWereShown)
