@@ -3,6 +3,7 @@
 
 #include "ui/render/picture_file.h"
 #include "ui/render/theme.h"
+#include "ui/session/beside.h"
 #include "ui/session/job_session.h"
 #include "ui/widgets/choose_file.h"
 
@@ -10,7 +11,6 @@
 #include <QBuffer>
 #include <QClipboard>
 #include <QDialog>
-#include <QFutureWatcher>
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QLabel>
@@ -20,7 +20,6 @@
 #include <QScreen>
 #include <QUrl>
 #include <QVBoxLayout>
-#include <QtConcurrent>
 
 #include <algorithm>
 #include <memory>
@@ -117,16 +116,10 @@ void PhotoStrip::choose()
 
 void PhotoStrip::addFiles(const QStringList& files)
 {
-    using Read = std::shared_ptr<Result<render::PictureFile>>;
-    for (const QString& file : files) {
-        auto* watcher = new QFutureWatcher<Read>(this);
-        connect(watcher, &QFutureWatcher<Read>::finished, this, [this, watcher] {
-            watcher->deleteLater();
-            keep(*watcher->result());
-        });
-        watcher->setFuture(QtConcurrent::run(
-            [file] { return std::make_shared<Result<render::PictureFile>>(render::readPicture(file)); }));
-    }
+    using Read = Result<render::PictureFile>;
+    for (const QString& file : files)
+        runBeside<Read>(
+            this, [file] { return render::readPicture(file); }, [this](const Read& read) { keep(read); });
 }
 
 void PhotoStrip::paste()

@@ -2,9 +2,9 @@
 // Long work off the GUI thread: one piece at a time, the newest request wins.
 #pragma once
 
-#include <QFutureWatcher>
+#include "ui/session/beside.h"
+
 #include <QObject>
-#include <QtConcurrent>
 
 #include <functional>
 #include <optional>
@@ -30,28 +30,19 @@ public:
     explicit NewestWins(Deliver deliver, Overtaken overtaken = Overtaken::Dropped)
         : m_deliver(std::move(deliver))
         , m_overtaken(overtaken)
-    {
-        QObject::connect(&m_watcher, &QFutureWatcher<Result>::finished, &m_watcher, [this] { finished(); });
-    }
-
-    ~NewestWins()
-    {
-        m_pending.reset();
-        m_watcher.disconnect();
-        m_watcher.waitForFinished();
-    }
+    {}
 
     NewestWins(const NewestWins&) = delete;
     NewestWins& operator=(const NewestWins&) = delete;
 
     void request(Work work)
     {
-        if (m_watcher.isRunning() || m_busy) {
+        if (m_busy) {
             m_pending = std::move(work);
             return;
         }
         m_busy = true;
-        m_watcher.setFuture(QtConcurrent::run(std::move(work)));
+        runBeside<Result>(&m_owner, std::move(work), [this](Result answer) { finished(std::move(answer)); });
     }
 
     /// Forgets what was asked for; an answer still on its way is dropped.
@@ -64,14 +55,14 @@ public:
     [[nodiscard]] bool isBusy() const { return m_busy; }
 
 private:
-    void finished()
+    void finished(Result found)
     {
         m_busy = false;
         const bool dropped = std::exchange(m_dropped, false);
         const bool old = m_pending.has_value();
         std::optional<Result> answer;
         if (!dropped && (!old || m_overtaken == Overtaken::Delivered))
-            answer = m_watcher.result();
+            answer = std::move(found);
         if (old) {
             Work next = std::move(*m_pending);
             m_pending.reset();
@@ -83,10 +74,10 @@ private:
 
     Deliver m_deliver;
     Overtaken m_overtaken;
-    QFutureWatcher<Result> m_watcher;
     std::optional<Work> m_pending;
     bool m_busy = false;
     bool m_dropped = false;
+    QObject m_owner; ///< of the work; the last member, so that it ends first and waits for it
 };
 
 } // namespace sealwalk::ui

@@ -7,9 +7,8 @@
 #include "core/exchange/signing.h"
 #include "core/storage/history_store.h"
 #include "core/transfer/hand_out.h"
+#include "ui/session/beside.h"
 #include "ui/session/job_session.h"
-
-#include <QtConcurrent>
 
 #include <algorithm>
 
@@ -49,15 +48,7 @@ Result<std::vector<exchange::PictureName>> pictureNames(const JobSession& sessio
 Signing::Signing(JobSession& session, QObject* parent)
     : QObject(parent)
     , m_session(session)
-{
-    connect(&m_watcher, &QFutureWatcherBase::finished, this, [this] { finish(m_watcher.result()()); });
-}
-
-Signing::~Signing()
-{
-    m_watcher.disconnect();
-    m_watcher.waitForFinished();
-}
+{}
 
 void Signing::run(std::function<std::function<Status()>()> work)
 {
@@ -65,7 +56,8 @@ void Signing::run(std::function<std::function<Status()>()> work)
         return;
     m_busy = true;
     emit busyChanged();
-    m_watcher.setFuture(QtConcurrent::run(std::move(work)));
+    runBeside<std::function<Status()>>(&m_owner, std::move(work),
+                                       [this](const std::function<Status()>& store) { finish(store()); });
 }
 
 void Signing::finish(const Status& status)

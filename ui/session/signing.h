@@ -7,7 +7,6 @@
 #include "core/exchange/job_signing.h"
 #include "core/model/review.h"
 
-#include <QFutureWatcher>
 #include <QObject>
 #include <QString>
 
@@ -25,7 +24,6 @@ class Signing : public QObject
 
 public:
     explicit Signing(JobSession& session, QObject* parent = nullptr);
-    ~Signing() override;
 
     /// Gives a person of this history a key under `passphrase`; finished() tells how it went.
     /// @param onePersonHistory  set with the person, or not at all; none: stays as it is
@@ -64,8 +62,8 @@ private:
     Status keep(const model::Person& person, const std::filesystem::path& history);
 
     JobSession& m_session;
-    QFutureWatcher<std::function<Status()>> m_watcher;
     bool m_busy = false;
+    QObject m_owner; ///< of the work; the last member, so that it ends first and waits for it
 };
 
 } // namespace sealwalk::ui

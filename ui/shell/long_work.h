@@ -2,11 +2,9 @@
 // Work above a second: away from the window, under a bar with Cancel in the note line.
 #pragma once
 
+#include "ui/session/beside.h"
 #include "ui/shell/main_window.h"
 #include "ui/widgets/note_line.h"
-
-#include <QFutureWatcher>
-#include <QtConcurrent>
 
 #include <functional>
 #include <stop_token>
@@ -27,23 +25,22 @@ bool runLong(MainWindow& window, const QString& what, std::function<Answer(std::
         return false;
     }
     line.showProgress(what, -1.0);
-    auto* watcher = new QFutureWatcher<Answer>(&window);
+    auto* cancelling = new QObject(&window); // lives as long as Cancel means this work
     const std::stop_source stop;
-    QObject::connect(&line, &NoteLine::cancelled, watcher, [&window, stop]() mutable {
+    QObject::connect(&line, &NoteLine::cancelled, cancelling, [&window, stop]() mutable {
         stop.request_stop();
         window.noteLine().endProgress();
         window.say(Severity::News, MainWindow::tr("Cancelled; nothing was written."));
     });
-    QObject::connect(watcher, &QFutureWatcher<Answer>::finished, &window,
-                     [&window, watcher, stop, done = std::move(done)] {
-                         watcher->deleteLater();
-                         if (stop.stop_requested())
-                             return;
-                         window.noteLine().endProgress();
-                         done(watcher->result());
-                     });
-    watcher->setFuture(
-        QtConcurrent::run([work = std::move(work), token = stop.get_token()] { return work(token); }));
+    runBeside<Answer>(
+        &window, [work = std::move(work), token = stop.get_token()] { return work(token); },
+        [&window, cancelling, stop, done = std::move(done)](Answer answer) {
+            delete cancelling;
+            if (stop.stop_requested())
+                return;
+            window.noteLine().endProgress();
+            done(std::move(answer));
+        });
     return true;
 }
 

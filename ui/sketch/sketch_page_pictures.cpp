@@ -2,6 +2,7 @@
 // The parts of the page that open dialogs: pictures, reminders, print.
 #include "core/editing/sheets.h"
 #include "ui/render/picture_file.h"
+#include "ui/session/beside.h"
 #include "ui/session/job_session.h"
 #include "ui/sketch/blank_print.h"
 #include "ui/sketch/canvas.h"
@@ -12,11 +13,9 @@
 #include "ui/widgets/choose_file.h"
 
 #include <QFileInfo>
-#include <QFutureWatcher>
 #include <QInputDialog>
 #include <QPrintDialog>
 #include <QPrinter>
-#include <QtConcurrent>
 
 #include <algorithm>
 #include <memory>
@@ -49,16 +48,13 @@ void SketchPage::choosePicture(bool onNewSheet)
 
 void SketchPage::usePicture(const QString& file, int page, bool onNewSheet)
 {
-    using Read = std::shared_ptr<Result<render::PictureFile>>;
-    auto* watcher = new QFutureWatcher<Read>(this);
-    connect(watcher, &QFutureWatcher<Read>::finished, this, [this, watcher, onNewSheet, file] {
-        watcher->deleteLater();
-        const Read read = watcher->result();
-        if (!*read) {
-            m_desk->say(Severity::Caution, QString::fromStdString(read->error().message));
+    using Read = Result<render::PictureFile>;
+    const auto lay = [this, onNewSheet, file](const Read& read) {
+        if (!read) {
+            m_desk->say(Severity::Caution, QString::fromStdString(read.error().message));
             return;
         }
-        const render::PictureFile& picture = **read;
+        const render::PictureFile& picture = *read;
         const Result<std::string> kept = m_desk->session().addPicture(picture.bytes, picture.extension);
         if (!kept) {
             m_desk->say(Severity::Error, QString::fromStdString(kept.error().message));
@@ -87,10 +83,9 @@ void SketchPage::usePicture(const QString& file, int page, bool onNewSheet)
             takeTool(ToolId::Scale);
             m_desk->say(Severity::News, tr("Click the two ends of a length you know, then type it."));
         }
-    });
-    watcher->setFuture(QtConcurrent::run([file, page] {
-        return std::make_shared<Result<render::PictureFile>>(render::readPicture(file, page));
-    }));
+    };
+    runBeside<Read>(
+        this, [file, page] { return render::readPicture(file, page); }, lay);
 }
 
 void SketchPage::goThroughReminders()

@@ -1,11 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/sketch/underlay_images.h"
 
+#include "ui/session/beside.h"
 #include "ui/session/job_session.h"
 
-#include <QFutureWatcher>
 #include <QPainter>
-#include <QtConcurrent>
 
 #include <memory>
 #include <numbers>
@@ -31,21 +30,20 @@ void UnderlayImages::request(const std::string& picture)
         emit failed(QString::fromStdString(stored.error().message));
         return;
     }
-    using Decoded = std::shared_ptr<Result<render::DecodedPicture>>;
-    auto* watcher = new QFutureWatcher<Decoded>(this);
-    connect(watcher, &QFutureWatcher<Decoded>::finished, this, [this, watcher, picture] {
-        watcher->deleteLater();
-        const Decoded decoded = watcher->result();
-        if (!*decoded) {
-            emit failed(QString::fromStdString(decoded->error().message));
-            return;
-        }
-        m_pictures[picture] = **decoded;
-        emit loaded();
-    });
-    watcher->setFuture(QtConcurrent::run([bytes = stored->bytes, extension = stored->extension] {
-        return std::make_shared<Result<render::DecodedPicture>>(render::decodePicture(bytes, extension));
-    }));
+    using Decoded = Result<render::DecodedPicture>;
+    runBeside<Decoded>(
+        this,
+        [bytes = stored->bytes, extension = stored->extension] {
+            return render::decodePicture(bytes, extension);
+        },
+        [this, picture](const Decoded& decoded) {
+            if (!decoded) {
+                emit failed(QString::fromStdString(decoded.error().message));
+                return;
+            }
+            m_pictures[picture] = *decoded;
+            emit loaded();
+        });
 }
 
 const render::DecodedPicture* UnderlayImages::find(const std::string& picture) const
