@@ -84,7 +84,7 @@ Claim claimOf(const model::Job& job, std::span<const PointFinding> asLeft, const
     const auto held = numbersWhere(asLeft, [](const PointFinding& f) { return f.temporaryRepair; });
     const auto seen = numbersWhere(
         asLeft, [](const PointFinding& f) { return f.rate.has_value() && f.verdict == Verdict::Within; });
-    const auto explained = numbersWhere(asLeft, [&](const PointFinding& f) {
+    const auto bounded = numbersWhere(asLeft, [&](const PointFinding& f) {
         return !f.rate && f.finding != Finding::Clear && f.verdict == Verdict::Within && !excused(f);
     });
     const auto open = numbersWhere(asLeft, is(Finding::NotSprayed));
@@ -97,7 +97,7 @@ Claim claimOf(const model::Job& job, std::span<const PointFinding> asLeft, const
             claim.sentences.push_back(fmt::format(fmt::runtime(sentence), pointsText(numbers)));
     };
     add("Leaks within the limit at {}.", seen);
-    add("A response that leaks elsewhere explain, and no leak of their own above the limit: {}.", explained);
+    add("A response, but no leak there above the limit: {}.", bounded);
     add("Over the limit: {}.", over);
     add("Cannot say at {}: the range crosses the limit, or a larger leak hides it.", unsure);
     add("Accepted above the limit by concession: {}.", conceded);

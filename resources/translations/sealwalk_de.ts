@@ -4413,17 +4413,6 @@ Fingerabdruck %2 …</translation>
         <source>The old passphrase opens the key.</source>
         <translation>Der alte Kennsatz öffnet den Schlüssel.</translation>
     </message>
-    <message numerus="yes">
-        <source>The passphrase needs at least %n characters.</source>
-        <translation>
-            <numerusform>Der Kennsatz braucht mindestens %n Zeichen.</numerusform>
-            <numerusform>Der Kennsatz braucht mindestens %n Zeichen.</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>The two passphrases differ.</source>
-        <translation>Die beiden Kennsätze sind verschieden.</translation>
-    </message>
 </context>
 <context>
     <name>sealwalk::ui::PeopleDialog</name>

@@ -114,16 +114,6 @@
     </message>
   </context>
   <context>
-    <name>sealwalk::ui::PassphraseDialog</name>
-    <message numerus="yes">
-      <source>The passphrase needs at least %n characters.</source>
-      <translation>
-        <numerusform>The passphrase needs at least %n characters.</numerusform>
-        <numerusform>The passphrase needs at least %n characters.</numerusform>
-      </translation>
-    </message>
-  </context>
-  <context>
     <name>sealwalk::ui::PersonDialog</name>
     <message numerus="yes">
       <source>The passphrase needs at least %n characters.</source>

@@ -128,6 +128,7 @@ void DecisionBar::setPeople(const std::vector<model::Person>& people)
 {
     QString chosen = m_person->currentData().toString();
     QStringList before;
+    QStringList added;
     for (int i = 0; i < m_person->count(); ++i)
         before.append(m_person->itemData(i).toString());
     m_person->clear();
@@ -136,10 +137,11 @@ void DecisionBar::setPeople(const std::vector<model::Person>& people)
             continue;
         const QString id = QString::fromStdString(person.id.text());
         m_person->addItem(QString::fromStdString(person.name), id);
-        if (m_knowsPeople && !before.contains(id))
-            chosen = id;
+        if (!before.contains(id))
+            added.append(id);
     }
-    m_knowsPeople = true;
+    if (added.size() == 1) // several: another history was opened
+        chosen = added.front();
     m_people->setText(m_person->count() == 0 ? tr("New person …") : tr("People …"));
     if (const int index = m_person->findData(chosen); index >= 0)
         m_person->setCurrentIndex(index);

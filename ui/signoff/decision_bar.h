@@ -52,7 +52,6 @@ private:
 
     Shown m_shown;
     bool m_busy = false;
-    bool m_knowsPeople = false; ///< setPeople() was called before
     QLabel* m_verdict;
     QLabel* m_turns;
     QLabel* m_claim;

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/signoff/passphrase_dialog.h"
 
-#include "core/exchange/signing.h"
+#include "ui/signoff/new_passphrase.h"
 
 #include <QDialogButtonBox>
 #include <QFormLayout>
@@ -44,11 +44,8 @@ void PassphraseDialog::refresh()
     QString complaint;
     if (m_old->text().isEmpty())
         complaint = tr("The old passphrase opens the key.");
-    else if (!exchange::isLongEnough(m_new->text().toStdString()))
-        complaint = tr("The passphrase needs at least %n characters.", nullptr,
-                       static_cast<int>(exchange::kShortestPassphrase));
-    else if (m_new->text() != m_again->text())
-        complaint = tr("The two passphrases differ.");
+    else
+        complaint = complaintAboutNewPassphrase(m_new->text(), m_again->text());
     m_complaint->setText(complaint);
     m_buttons->button(QDialogButtonBox::Ok)->setEnabled(complaint.isEmpty());
 }

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/signoff/person_dialog.h"
 
-#include "core/exchange/signing.h"
+#include "ui/signoff/new_passphrase.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -63,11 +63,8 @@ void PersonDialog::refresh()
     QString complaint;
     if (m_name->text().trimmed().isEmpty())
         complaint = tr("A name is needed.");
-    else if (!exchange::isLongEnough(m_passphrase->text().toStdString()))
-        complaint = tr("The passphrase needs at least %n characters.", nullptr,
-                       static_cast<int>(exchange::kShortestPassphrase));
-    else if (m_passphrase->text() != m_again->text())
-        complaint = tr("The two passphrases differ.");
+    else
+        complaint = complaintAboutNewPassphrase(m_passphrase->text(), m_again->text());
     m_complaint->setText(complaint);
     m_buttons->button(QDialogButtonBox::Ok)->setEnabled(complaint.isEmpty());
 }
