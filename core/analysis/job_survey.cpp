@@ -69,12 +69,16 @@ void addPoints(const model::Job& job, const model::Round& round, JobSurvey& into
 /// Readings of the round that were not taken back by a later one and say something of the detector.
 std::vector<const model::Reading*> spoken(const model::Job& job, model::RoundId round)
 {
+    std::unordered_set<model::ReadingId> takenBack; // not correctionOf(): a job may hold twenty thousand
+    for (const model::Reading& reading : job.readings)
+        if (reading.corrects)
+            takenBack.insert(*reading.corrects);
     std::vector<const model::Reading*> readings;
     for (const model::Reading& reading : job.readings) {
         const bool says = reading.outcome == model::Outcome::Value ||
                           reading.outcome == model::Outcome::NoResponse ||
                           reading.outcome == model::Outcome::AboveRange;
-        if (reading.round == round && says && job.correctionOf(reading.id) == nullptr)
+        if (reading.round == round && says && !takenBack.contains(reading.id))
             readings.push_back(&reading);
     }
     std::ranges::stable_sort(readings, std::less<>(),

@@ -3,7 +3,7 @@
 // it, to open a job in it and to store a reading; search beside SQLite's full-text index over the same words.
 //     bench_history [most jobs]
 #include "core/storage/history_store.h"
-#include "tests/core/storage/samples.h"
+#include "tests/bench/generated_history.h"
 #include "tests/core/storage/scratch_folder.h"
 
 #include <SQLiteCpp/Database.h>
@@ -22,65 +22,6 @@ namespace {
 using namespace sealwalk;
 using namespace sealwalk::tests;
 using storage::HistoryStore;
-
-constexpr int kReadingsPerJob = 200;
-constexpr int kPoints = 62;
-constexpr int kJobsPerObject = 5;
-
-const char* const kWords[] = {"coater",  "furnace",  "beamline", "dryer",  "loadlock",
-                              "sputter", "annealer", "cryostat", "etcher", "airlock"};
-const char* const kPeople[] = {"Ada", "Brook", "Cleo", "Dara", "Ede", "Finn", "Gale", "Hale"};
-
-model::TestObject objectOf(int n)
-{
-    model::TestObject object;
-    object.id = model::ObjectId::create();
-    object.name = fmt::format("{} {}", kWords[n % 10], n);
-    object.tag = fmt::format("T-{:05}", n * 7);
-    object.place = fmt::format("hall {}", n % 23);
-    object.created = moment(n);
-    return object;
-}
-
-model::Job jobOf(const model::TestObject& object, const model::Sketch& sketch, int n)
-{
-    model::Job job;
-    job.id = model::JobId::create();
-    job.number = n + 1;
-    job.object = object.id;
-    job.opened = moment(n * 600);
-    job.setup.purpose = fmt::format("check {}", n);
-    job.sketch = sketch;
-    model::Round round;
-    round.id = model::RoundId::create();
-    round.by = kPeople[n % 8];
-    round.opened = job.opened;
-    for (const model::TestPoint& point : sketch.points)
-        round.points.push_back(point.id);
-    job.rounds = {round};
-    for (int i = 0; i < kReadingsPerJob; ++i) {
-        model::Reading reading =
-            sampleReading(round.id, sketch.points[static_cast<std::size_t>(i % kPoints)].id);
-        reading.sequence = i + 1;
-        reading.by = round.by;
-        job.readings.push_back(reading);
-    }
-    return job;
-}
-
-void grow(HistoryStore& store, int from, int to)
-{
-    const model::Sketch sketch = sampleSketch(kPoints);
-    model::TestObject object;
-    for (int n = from; n < to; ++n) {
-        if (n % kJobsPerObject == 0 || n == from)
-            object = objectOf(n);
-        if (const Status taken = store.importJob(object, jobOf(object, sketch, n), {}); !taken) {
-            fmt::print(stderr, "{}\n", taken.error().message);
-            std::exit(1);
-        }
-    }
-}
 
 /// The median over `times` runs, ms.
 double median(int times, const std::function<void(int)>& work)
@@ -137,13 +78,14 @@ void measure(const std::filesystem::path& file, int jobs)
     const model::Job target = *store->job(rows->front().id);
     const double reading = median(101, [&](int i) {
         fail(store->addReading(
-            target.id, sampleReading(target.rounds[0].id,
-                                     target.sketch.points[static_cast<std::size_t>(i % kPoints)].id)));
+            target.id,
+            sampleReading(target.rounds[0].id,
+                          target.sketch.points[static_cast<std::size_t>(i % kGeneratedPoints)].id)));
     });
     const double fullText = fullTextMedian(file, "t-00035");
     fmt::print("{:>6} {:>9} {:>8.1f} {:>8.2f} {:>10.2f} {:>10.2f} {:>10.2f} {:>10.2f} {:>10.2f} {:>10.2f} "
                "{:>10.2f}\n",
-               jobs, jobs * kReadingsPerJob, static_cast<double>(std::filesystem::file_size(file)) / 1e6,
+               jobs, jobs * kGeneratedReadings, static_cast<double>(std::filesystem::file_size(file)) / 1e6,
                open, all, objects, one, rare, fullText, job, reading);
 }
 

@@ -45,6 +45,15 @@ ComparePage::ComparePage(JobSession& session, QWidget* parent)
     : QWidget(parent)
     , m_session(session)
     , m_work([this](const Answer& answer) { deliver(answer); })
+    , m_courseWork([this](Result<Course> course) {
+        if (!course) {
+            emit failed(course.error());
+            return;
+        }
+        m_stops = std::move(*course);
+        drawCourse();
+        emit courseReady();
+    })
 {
     auto* below = new QSplitter(Qt::Horizontal, this);
     QWidget* changes = makeChanges();
@@ -76,6 +85,11 @@ ComparePage::ComparePage(JobSession& session, QWidget* parent)
     });
     column->addWidget(tabs, 1);
     setFocusProxy(m_table);
+}
+
+ComparePage::~ComparePage()
+{
+    m_courseStop.request_stop(); // else closing waits for up to twenty jobs
 }
 
 QWidget* ComparePage::makeBar()
@@ -213,6 +227,8 @@ void ComparePage::compare(model::JobId before, model::JobId after)
     m_before = before;
     m_after = after;
     m_followed.clear();
+    m_courseStop.request_stop();
+    m_courseWork.drop();
     if (!readKnownPairs())
         return;
     m_work.request(
@@ -226,6 +242,7 @@ void ComparePage::deliver(const Answer& answer)
         return;
     }
     m_jobs = *answer;
+    requestCourse();
     fillJobs();
     QStringList sheets;
     for (const model::Sheet& sheet : m_jobs->after.job.sketch.sheets)
@@ -243,6 +260,16 @@ void ComparePage::deliver(const Answer& answer)
                   .arg(byHand)
                   .arg(proposed));
     emit ready();
+}
+
+/// The two that are shown are on the course at once, the object's other jobs when they are worked out.
+void ComparePage::requestCourse()
+{
+    m_stops = courseOf(*m_jobs);
+    m_courseStop = std::stop_source();
+    m_courseWork.request([file = m_session.historyFile(), jobs = m_jobs, stop = m_courseStop.get_token()] {
+        return workOutCourse(file, *jobs, stop);
+    });
 }
 
 void ComparePage::fillJobs()
@@ -341,9 +368,8 @@ void ComparePage::drawCourse()
         limit = m_jobs->after.job.limitOf(points.front().point);
     if (m_jobs != nullptr) {
         const report::ShownUnit unit = report::shownUnit(m_jobs->after.job.setup);
-        m_course->setFigure(report::courseFigure(m_jobs->course, points,
-                                                 limit ? limit : m_jobs->after.job.setup.pointLimit,
-                                                 m_jobs->object.scale, unit));
+        m_course->setFigure(report::courseFigure(
+            m_stops, points, limit ? limit : m_jobs->after.job.setup.pointLimit, m_jobs->object.scale, unit));
     }
 }
 

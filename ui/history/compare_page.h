@@ -38,13 +38,15 @@ class ComparePage : public QWidget
 
 public:
     explicit ComparePage(JobSession& session, QWidget* parent = nullptr);
+    ~ComparePage() override;
 
     void compare(model::JobId before, model::JobId after);
     [[nodiscard]] const ChangesModel& changes() const { return *m_changes; }
 
 signals:
     void left();
-    void ready(); ///< the figures of the jobs asked for are shown
+    void ready();       ///< the figures of the jobs asked for are shown
+    void courseReady(); ///< and those of the object's other jobs on the course
     void said(const QString& text);
     void failed(const sealwalk::Error& error);
 
@@ -59,6 +61,7 @@ private:
     QWidget* makeChanges();
     QWidget* makeCourse();
     void deliver(const Answer& answer);
+    void requestCourse();
     void fillJobs();
     void compareAgain();
     void drawMaps();
@@ -93,11 +96,14 @@ private:
     render::PlotView* m_course = nullptr;
     Heading* m_courseHeading = nullptr;
     std::shared_ptr<const ComparedJobs> m_jobs;
+    Course m_stops;
     analysis::KnownPairs m_known;     ///< what was said of points drawn anew
     std::set<std::size_t> m_followed; ///< indices into the comparison
     model::JobId m_before;
     model::JobId m_after;
+    std::stop_source m_courseStop;
     NewestWins<Answer> m_work;
+    NewestWins<Result<Course>> m_courseWork;
 };
 
 } // namespace sealwalk::ui

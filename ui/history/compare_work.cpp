@@ -5,6 +5,7 @@
 #include "core/storage/history_store.h"
 
 #include <algorithm>
+#include <thread>
 
 namespace sealwalk::ui {
 
@@ -25,8 +26,7 @@ ComparedJob worked(model::Job job, const model::TestObject& object)
     return result;
 }
 
-/// What was found, and what was left where the job repaired anything.
-void addStops(const ComparedJob& compared, std::vector<report::CourseStop>& course)
+void addStops(const ComparedJob& compared, Course& course)
 {
     const model::Job& job = compared.job;
     course.push_back({job.number, job.opened, compared.asFound, compared.detectable});
@@ -34,6 +34,11 @@ void addStops(const ComparedJob& compared, std::vector<report::CourseStop>& cour
         return;
     const Timestamp last = job.rounds.empty() ? job.opened : job.rounds.back().opened;
     course.push_back({job.number, std::max(last, job.opened), compared.asLeft, compared.detectable});
+}
+
+void sortByTime(Course& course)
+{
+    std::stable_sort(course.begin(), course.end(), [](const auto& a, const auto& b) { return a.at < b.at; });
 }
 
 } // namespace
@@ -55,27 +60,45 @@ Result<std::shared_ptr<const ComparedJobs>> workOutComparison(const std::filesys
         return fail(object.error());
     auto result = std::make_shared<ComparedJobs>();
     result->object = std::move(*object);
-    result->before = worked(std::move(*first), result->object);
+    std::jthread other([&] { result->before = worked(std::move(*first), result->object); });
     result->after = worked(std::move(*second), result->object);
+    other.join();
+    return std::shared_ptr<const ComparedJobs>(std::move(result));
+}
 
-    auto rows = store->jobsOf(result->object.id);
+Course courseOf(const ComparedJobs& compared)
+{
+    Course course;
+    addStops(compared.before, course);
+    addStops(compared.after, course);
+    sortByTime(course);
+    return course;
+}
+
+Result<Course> workOutCourse(const std::filesystem::path& history, const ComparedJobs& compared,
+                             const std::stop_token& stop)
+{
+    Course course = courseOf(compared);
+    const auto store = HistoryStore::open(history, HistoryStore::Mode::ReadOnly);
+    if (!store)
+        return fail(store.error());
+    auto rows = store->jobsOf(compared.object.id);
     if (!rows)
         return fail(rows.error());
     if (rows->size() > kLongestCourse)
         rows->resize(kLongestCourse);
     for (const storage::JobRow& row : *rows) {
-        if (row.id == before || row.id == after) {
-            addStops(row.id == before ? result->before : result->after, result->course);
+        if (stop.stop_requested())
+            break;
+        if (row.id == compared.before.job.id || row.id == compared.after.job.id)
             continue;
-        }
         auto job = store->job(row.id);
         if (!job)
             return fail(job.error());
-        addStops(worked(std::move(*job), result->object), result->course);
+        addStops(worked(std::move(*job), compared.object), course);
     }
-    std::stable_sort(result->course.begin(), result->course.end(),
-                     [](const auto& a, const auto& b) { return a.at < b.at; });
-    return std::shared_ptr<const ComparedJobs>(std::move(result));
+    sortByTime(course);
+    return course;
 }
 
 } // namespace sealwalk::ui

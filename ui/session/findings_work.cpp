@@ -5,6 +5,7 @@
 #include "ui/session/newest_wins.h"
 
 #include <algorithm>
+#include <memory>
 
 namespace sealwalk::ui {
 
@@ -47,7 +48,10 @@ void JobSession::startFindings()
 {
     if (!m_job)
         return;
-    m_findingsWork->request([job = *m_job, object = *m_object, round = m_round] {
+    // One copy, shared: the work itself is copied on its way.
+    auto snapshot = std::make_shared<const model::Job>(*m_job);
+    m_findingsWork->request([snapshot, object = *m_object, round = m_round] {
+        const model::Job& job = *snapshot;
         const auto byRound = analysis::findingsByRound(job, object);
         Findings findings;
         for (std::size_t i = 0; i < byRound.size(); ++i)

@@ -134,7 +134,8 @@ Status JobSession::openJob(model::JobId id)
     auto look = history().look(id);
     if (!look)
         return fail(look.error());
-    m_job = std::move(look->job);
+    m_recorded.reset();
+    takeJob(std::move(look->job));
     m_object = std::move(look->object);
     m_isBehind = false;
     m_leftOpen = transfer::repairsLeftOpen(history(), *m_job);
@@ -424,8 +425,11 @@ Status JobSession::addReview(model::ReviewEntry entry)
     if (!stored)
         return stored;
     const model::JobState before = m_job->state;
+    const model::Setup setupBefore = m_job->setup;
     reloadAfterOwnStep();
     emit storedOnDisk(Timestamp::now());
+    if (m_job->setup != setupBefore) // opened again for work: shown as its record says
+        emit setupChanged();
     emit recordsChanged();
     if (m_job->state != before) {
         emit stateChanged();
@@ -494,7 +498,7 @@ Status JobSession::reloadJob()
     m_isBehind = !look;
     if (!look)
         return fail(look.error());
-    m_job = std::move(look->job);
+    takeJob(std::move(look->job));
     m_object = std::move(look->object);
     m_leftOpen = transfer::repairsLeftOpen(history(), *m_job);
     m_mark = look->others;

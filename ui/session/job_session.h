@@ -92,6 +92,11 @@ public:
 
     // Prepare
     Status changeSetup(const model::Setup& setup);
+    /// Shows the job in this unit and gas: stored with the set-up while the job is open for work; otherwise
+    /// only here, and the record keeps its own.
+    Status showIn(const std::string& unit, model::GasBasis gas);
+    /// The open job as its record is, whatever it is shown in.
+    [[nodiscard]] model::Job recordedJob() const;
     Status addCalibration(model::Calibration calibration);
     Status addBackground(model::BackgroundWatch watch);
     Status addRiseTest(model::RiseTest test);
@@ -178,6 +183,7 @@ signals:
     void storedOnDisk(const sealwalk::Timestamp& at);
 
 private:
+    void takeJob(model::Job job);
     Status reloadJob();
     void reloadAfterOwnStep();
     Status lookAgainOnConflict(Status stored);
@@ -195,6 +201,12 @@ private:
     std::unique_ptr<storage::HistoryStore> m_store;
     std::optional<model::Job> m_job;
     std::optional<model::TestObject> m_object;
+    struct ShownAs
+    {
+        std::string unit;
+        model::GasBasis gas;
+    };
+    std::optional<ShownAs> m_recorded; ///< what the record says while m_job is shown in something else
     std::vector<storage::OpenRepair> m_leftOpen;
     editing::EditHistory m_edits;
     std::unordered_set<model::PointId> m_readElsewhere; ///< in other jobs of the object

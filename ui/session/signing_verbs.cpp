@@ -10,7 +10,7 @@ Result<storage::JobLook> JobSession::lookAtWhatIsShown()
     if (!m_job)
         return fail(ErrorCode::NotAllowed, "no job is open; open or start one first");
     auto look = history().look(m_job->id);
-    if (look && (look->job != *m_job || look->object != *m_object)) {
+    if (look && (look->job != recordedJob() || look->object != *m_object)) {
         m_isBehind = true;
         lookForOthers();
         return fail(ErrorCode::Conflict,

@@ -126,11 +126,10 @@ void Corner::refresh()
     const QString unit =
         m_session.hasJob() ? QString::fromStdString(m_session.job().setup.unit) : QStringLiteral("mbar l/s");
     m_unit->setCurrentIndex(m_unit->findData(unit));
-    const bool changeable = m_session.hasJob() && m_session.job().isOpenForWork();
-    m_unit->setEnabled(changeable);
+    m_unit->setEnabled(m_session.hasJob());
     m_gas->setCurrentIndex(m_gas->findData(
         static_cast<int>(m_session.hasJob() ? m_session.job().setup.gasBasis : model::GasBasis::Helium)));
-    m_gas->setEnabled(changeable);
+    m_gas->setEnabled(m_session.hasJob());
     if (!m_stored && !m_failing)
         m_disk->setText(m_session.hasHistory() ? tr("on disk") : tr("no history open"));
     refreshIcon();
@@ -151,26 +150,20 @@ void Corner::openUnits()
 
 void Corner::onUnitChosen(int index)
 {
-    if (!m_session.hasJob())
-        return;
-    model::Setup setup = m_session.job().setup;
-    setup.unit = m_unit->itemData(index).toString().toStdString();
-    store(setup);
+    if (m_session.hasJob())
+        show(m_unit->itemData(index).toString().toStdString(), m_session.job().setup.gasBasis);
 }
 
 void Corner::onGasChosen(int index)
 {
-    if (!m_session.hasJob())
-        return;
-    model::Setup setup = m_session.job().setup;
-    setup.gasBasis = static_cast<model::GasBasis>(m_gas->itemData(index).toInt());
-    store(setup);
+    if (m_session.hasJob())
+        show(m_session.job().setup.unit, static_cast<model::GasBasis>(m_gas->itemData(index).toInt()));
 }
 
-void Corner::store(const model::Setup& setup)
+void Corner::show(const std::string& unit, model::GasBasis gas)
 {
-    if (const Status stored = m_session.changeSetup(setup); !stored)
-        emit notStored(errorSentence(stored.error()));
+    if (const Status shown = m_session.showIn(unit, gas); !shown)
+        emit notStored(errorSentence(shown.error()));
     refresh();
 }
 

@@ -8,6 +8,8 @@
 
 #include <QWidget>
 
+#include <string>
+
 class QComboBox;
 class QLabel;
 
@@ -40,7 +42,7 @@ signals:
 private:
     void onUnitChosen(int index);
     void onGasChosen(int index);
-    void store(const model::Setup& setup);
+    void show(const std::string& unit, model::GasBasis gas);
 
     JobSession& m_session;
     QLabel* m_feedIcon = nullptr;

@@ -216,8 +216,8 @@ void SignoffPage::refresh()
         analysis::reviewChecks(m_session.job(), m_session.object(), m_session.asLeft(), options),
         m_session.job().sketch);
     m_decision->setPeople(options.people);
-    m_claim =
-        analysis::approvalStatement(m_session.job(), m_session.asLeft(), m_signing->isOnePersonHistory());
+    m_claim = analysis::approvalStatement(m_session.recordedJob(), m_session.asLeft(),
+                                          m_signing->isOnePersonHistory());
     checkSignatures();
     const int row = word.empty() ? 1 : m_checks->rowOf(word);
     m_list->setCurrentIndex(m_checks->index(row < 0 ? 1 : row));

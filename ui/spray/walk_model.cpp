@@ -28,8 +28,12 @@ void WalkModel::refresh()
         steps.begin(), steps.end(), m_steps.begin(), m_steps.end(),
         [](const auto& a, const auto& b) { return a.point == b.point && a.condition == b.condition; });
     if (sameCalls) {
+        const bool sameAnswers =
+            std::equal(steps.begin(), steps.end(), m_steps.begin(), [](const auto& a, const auto& b) {
+                return a.reading == b.reading && a.wasVoid == b.wasVoid;
+            });
         m_steps = steps;
-        if (!m_steps.empty())
+        if (!sameAnswers && !m_steps.empty()) // every digit typed comes by here, and a view lays out all rows
             emit dataChanged(index(0), index(static_cast<int>(m_steps.size()) - 1));
         return;
     }

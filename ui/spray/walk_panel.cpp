@@ -138,6 +138,7 @@ void WalkPanel::showCalled()
 void WalkPanel::refresh()
 {
     m_model->refresh();
+    m_list->viewport()->update(); // what is called and what is over may have changed
     const int all = static_cast<int>(m_controller.walk().size());
     const int done = m_controller.done();
     m_count->setText(tr("<b>%1</b> of %2").arg(done).arg(all));

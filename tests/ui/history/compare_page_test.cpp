@@ -207,7 +207,7 @@ TEST_F(ComparePageTest, TheCourseTellsWhatRepairsDid)
 {
     const auto worked = workOutComparison(file(), before, after);
     ASSERT_TRUE(worked.has_value());
-    const auto& course = (*worked)->course;
+    const Course course = courseOf(**worked);
     ASSERT_EQ(course.size(), 3U) << "job 118 as found and as left, job 164";
     EXPECT_EQ(course[0].number, course[1].number);
     EXPECT_LE(course[0].at, course[1].at);
@@ -218,6 +218,33 @@ TEST_F(ComparePageTest, TheCourseTellsWhatRepairsDid)
     ASSERT_EQ(figure.series.size(), 1U);
     ASSERT_EQ(figure.series[0].y.size(), 3U);
     EXPECT_GT(figure.series[0].y[0], 100.0 * figure.series[0].y[1]) << "port B was repaired in job 118";
+}
+
+// Property: the two jobs compared are shown before the object's other jobs are worked out; these come after,
+// and a course that is asked to stop is what it has.
+TEST_F(ComparePageTest, TheCourseGrowsByTheObjectsOtherJobs)
+{
+    auto store = storage::HistoryStore::open(file(), storage::HistoryStore::Mode::ReadWrite);
+    ASSERT_TRUE(store.has_value());
+    auto record = store->job(before);
+    ASSERT_TRUE(record.has_value());
+    const Timestamp earlier{record->opened.utcMilliseconds - 1000, 0};
+    ASSERT_TRUE(store->createJob(record->object, "an earlier one", earlier).has_value());
+    const auto worked = workOutComparison(file(), before, after);
+    ASSERT_TRUE(worked.has_value());
+    const auto whole = workOutCourse(file(), **worked);
+    ASSERT_TRUE(whole.has_value());
+    ASSERT_EQ(whole->size(), 4U);
+    EXPECT_EQ(whole->front().at, earlier) << "oldest first";
+    std::stop_source stop;
+    stop.request_stop();
+    const auto stopped = workOutCourse(file(), **worked, stop.get_token());
+    ASSERT_TRUE(stopped.has_value());
+    EXPECT_EQ(stopped->size(), 3U);
+
+    QSignalSpy grown(page.get(), &ComparePage::courseReady);
+    page->compare(before, after);
+    EXPECT_TRUE(QTest::qWaitFor([&] { return grown.count() == 1; }, 20'000));
 }
 
 } // namespace sealwalk::ui

@@ -243,4 +243,42 @@ TEST_F(SigningTest, APersonIsKeptInTheHistoryTheyWereAddedTo)
 }
 
 } // namespace
+// Property: a job that can no longer be changed is looked at in any unit and gas, and its record keeps its
+// own, through the approval, an amendment and another look.
+TEST_F(SigningTest, ALockedJobIsShownInAnyUnitAndKeepsItsOwn)
+{
+    JobSession& session = history.session;
+    const std::string own = session.job().setup.unit;
+    ASSERT_NE(own, "Pa m3/s");
+    ASSERT_TRUE(session.submit("").has_value());
+    QSignalSpy changed(&session, &JobSession::setupChanged);
+    ASSERT_TRUE(session.showIn("Pa m3/s", model::GasBasis::Air).has_value());
+    EXPECT_EQ(changed.count(), 1);
+    EXPECT_EQ(session.job().setup.unit, "Pa m3/s");
+    EXPECT_EQ(session.recordedJob().setup.unit, own);
+    settle();
+    ASSERT_TRUE(statusOf([&] { signing.approve(reviewer, QStringLiteral("correct horse")); }).has_value());
+    ASSERT_TRUE(
+        statusOf([&] { signing.amend(reviewer, QStringLiteral("correct horse"), "later"); }).has_value());
+    EXPECT_EQ(session.job().setup.unit, "Pa m3/s");
+    EXPECT_EQ(session.job().setup.gasBasis, model::GasBasis::Air);
+    EXPECT_EQ(session.history().job(session.job().id)->setup.unit, own);
+    EXPECT_TRUE(signing.verify()->ok());
+    ASSERT_TRUE(session.openJob(session.job().id).has_value());
+    EXPECT_EQ(session.job().setup.unit, own) << "opened anew, it is shown as its record says";
+}
+
+// Property: a job that came back for work is shown as its record says, and a unit chosen then is stored.
+TEST_F(SigningTest, AReturnedJobIsShownAsItsRecordSays)
+{
+    JobSession& session = history.session;
+    const std::string own = session.job().setup.unit;
+    ASSERT_TRUE(session.submit("").has_value());
+    ASSERT_TRUE(session.showIn("Pa m3/s", model::GasBasis::Helium).has_value());
+    ASSERT_TRUE(session.sendBack("Rhea", "look again").has_value());
+    EXPECT_EQ(session.job().setup.unit, own);
+    ASSERT_TRUE(session.showIn("Pa m3/s", model::GasBasis::Helium).has_value());
+    EXPECT_EQ(session.history().job(session.job().id)->setup.unit, "Pa m3/s");
+}
+
 } // namespace sealwalk::ui
