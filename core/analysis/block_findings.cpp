@@ -288,7 +288,25 @@ void keepRealCreditors(const Work& work, std::vector<SourceFinding>& findings)
     }
 }
 
-void explain(const Work& work, std::size_t point, SourceFinding& finding)
+/// Points with a larger leak that answered at once, the largest first, three at most.
+std::vector<int> strongerThan(const Work& work, const SourceFinding& finding,
+                              const std::vector<SourceFinding>& findings)
+{
+    constexpr std::size_t kNamed = 3;
+    std::vector<const SourceFinding*> found;
+    for (const SourceFinding& other : findings)
+        if ((other.verdict == SourceVerdict::Leak || other.verdict == SourceVerdict::Shared) &&
+            other.rate > finding.rate &&
+            !isLate(longestDelay(work.survey, other.point), work.survey.response))
+            found.push_back(&other);
+    std::ranges::sort(found, std::greater<>(), [](const SourceFinding* each) { return each->rate; });
+    std::vector<int> numbers;
+    for (std::size_t i = 0; i < std::min(kNamed, found.size()); ++i)
+        numbers.push_back(found[i]->point);
+    return numbers;
+}
+
+void explain(const Work& work, std::size_t point, SourceFinding& finding, const std::vector<int>& stronger)
 {
     const FindingFacts facts = factsOf(work, point, finding);
     const std::string& unit = work.survey.unit;
@@ -303,14 +321,18 @@ void explain(const Work& work, std::size_t point, SourceFinding& finding)
         if (rise == SlowRise::Permeation)
             finding.verdict = SourceVerdict::Permeation;
         if (rise != SlowRise::Prompt)
-            finding.because.push_back(slowRiseWords(rise, longestDelay(work.survey, finding.point)));
+            finding.because.push_back(
+                slowRiseWords(rise, longestDelay(work.survey, finding.point), stronger));
         break;
     }
     case SourceVerdict::Echo:
-        finding.because = echoWords(facts, unit);
-        break;
     case SourceVerdict::Masked:
-        finding.because = maskedWords(facts, unit);
+        finding.because =
+            finding.verdict == SourceVerdict::Echo ? echoWords(facts, unit) : maskedWords(facts, unit);
+        if (const std::string late = lateEchoWords(slowRise(work.survey, finding.point, noise),
+                                                   longestDelay(work.survey, finding.point));
+            !late.empty())
+            finding.because.push_back(late);
         break;
     case SourceVerdict::Clear:
         finding.because = clearWords(facts, unit, finding.tooBlind);
@@ -354,7 +376,7 @@ Sources blockFindings(const Survey& survey, const SearchEffort& effort)
     keepRealCreditors(work, sources.findings);
     for (std::size_t i = 0; i < survey.points.size(); ++i) {
         if (!scene.readingsAt[i].empty())
-            explain(work, i, sources.findings[i]);
+            explain(work, i, sources.findings[i], strongerThan(work, sources.findings[i], sources.findings));
     }
     sources.spread = spreadLearnt(scene, sample);
     return sources;

@@ -72,7 +72,7 @@ std::vector<std::string> leakWords(const FindingFacts& facts, std::string_view u
     constexpr double kNothing = 0.01;
     std::vector<std::string> sentences;
     if (facts.explained < kNothing * facts.read)
-        sentences.push_back(fmt::format("It answered with {}, and no helium that went elsewhere explains it.",
+        sentences.push_back(fmt::format("It answered with {}, and no leak found elsewhere explains it.",
                                         rateWords(facts.read, unit)));
     else
         sentences.push_back(

@@ -23,6 +23,9 @@ constexpr double kLeftNoise = 0.06;
 constexpr double kFailsLow = 2e-3;
 // Freak air may bring helium where the rule has none: probability per unit of ln(rate).
 constexpr double kRunsHigh = 1.5e-2;
+// A first rise as late as drift, where a leak is supposed on the stretch itself: one leak in a dozen answers
+// through a space behind it.
+constexpr double kLateOfOwn = 0.08;
 constexpr double kMostDecades = 4.0;
 // A leak where nobody sprayed is a last resort: what answers next to it is more likely its own leak.
 constexpr double kUnsprayedOdds = -3.0;
@@ -248,7 +251,7 @@ Judge::Density Judge::densityOf(std::size_t reading, const Expectation& expectat
     const double exponent = -0.5 * step * step / variance;
     const double height = 1.0 / std::sqrt(2.0 * std::numbers::pi * variance);
     if (expectation.ownLeak)
-        return {height, exponent};
+        return {shown.late ? kLateOfOwn * height : height, exponent};
     const double bell = height * std::exp(exponent);
     if (step < 0.0)
         return {bell + kFailsLow, 0.0};

@@ -15,11 +15,28 @@ namespace {
 // system notices 0.1 % of the plateau, so one minute is the earliest worth suspecting.
 constexpr double kPermeationFrom = 60.0;        // s
 constexpr double kPermeationInResponses = 10.0; // slow systems: later still
-constexpr double kLeakWithinResponses = 4.0;
+// After two and a half response times a leak has all but reached its plateau, so its first clear rise came
+// before; a hand with a watch is not surer than five seconds.
+constexpr double kLeakWithinResponses = 2.5;
 constexpr double kLeakWithin = 5.0; // s
+constexpr double kBurstResponses = 4.0;
 // A burst is short when permeation cannot have answered yet.
 constexpr double kBurst = 15.0;  // s
 constexpr double kAnswers = 3.0; // standard deviations
+
+/// s
+double permeationFrom(double response)
+{
+    return std::max(kPermeationFrom, kPermeationInResponses * response);
+}
+
+std::string pointList(const std::vector<int>& points)
+{
+    std::string words = points.size() == 1 ? "point " : "points ";
+    for (std::size_t i = 0; i < points.size(); ++i)
+        words += fmt::format("{}{}", i == 0 ? "" : i + 1 == points.size() ? " or " : ", ", points[i]);
+    return words;
+}
 
 } // namespace
 
@@ -56,16 +73,22 @@ Duration longestDelay(const Survey& survey, int point)
     return longest;
 }
 
+bool isLate(Duration delay, Duration response)
+{
+    return inSeconds(delay) > std::max(kLeakWithinResponses * inSeconds(response), kLeakWithin) &&
+           inSeconds(delay) < permeationFrom(inSeconds(response));
+}
+
 SlowRise slowRise(const Survey& survey, int point, LeakRate noise)
 {
-    const double delay = inSeconds(longestDelay(survey, point));
-    const double response = inSeconds(survey.response);
-    if (delay <= std::max(kLeakWithinResponses * response, kLeakWithin))
-        return SlowRise::Prompt;
-    if (delay < std::max(kPermeationFrom, kPermeationInResponses * response))
+    const Duration delay = longestDelay(survey, point);
+    if (isLate(delay, survey.response))
         return SlowRise::SlowPath;
+    const double response = inSeconds(survey.response);
+    if (inSeconds(delay) < permeationFrom(response))
+        return SlowRise::Prompt;
     for (const SurveyReading& reading : survey.readings) {
-        const bool burst = reading.dwell.si() <= std::max(kBurst, kLeakWithinResponses * response);
+        const bool burst = reading.dwell.si() <= std::max(kBurst, kBurstResponses * response);
         if (reading.point == point && !reading.isVoid && burst && !reading.delay &&
             reading.net() < kAnswers * noise)
             return SlowRise::Permeation;
@@ -73,7 +96,7 @@ SlowRise slowRise(const Survey& survey, int point, LeakRate noise)
     return SlowRise::Suspected;
 }
 
-std::string slowRiseWords(SlowRise rise, Duration delay)
+std::string slowRiseWords(SlowRise rise, Duration delay, const std::vector<int>& stronger)
 {
     switch (rise) {
     case SlowRise::Prompt:
@@ -81,8 +104,11 @@ std::string slowRiseWords(SlowRise rise, Duration delay)
     case SlowRise::SlowPath:
         return fmt::format(
             "The first rise came {:.0f} s after the helium, later than this system answers: a leak in "
-            "series behind a space, or helium that drifted to another joint.",
-            inSeconds(delay));
+            "series behind a space, or helium that drifted to {}. Spray {} again with less flow, and bag "
+            "this one, before it is taken apart.",
+            inSeconds(delay),
+            stronger.empty() ? "another joint" : "the larger leak at " + pointList(stronger),
+            stronger.empty() ? "beside it" : pointList(stronger));
     case SlowRise::Suspected:
         return fmt::format(
             "The first rise came {:.0f} s after the helium, as late as permeation through an elastomer: "
@@ -95,6 +121,14 @@ std::string slowRiseWords(SlowRise rise, Duration delay)
             inSeconds(delay));
     }
     return {};
+}
+
+std::string lateEchoWords(SlowRise rise, Duration delay)
+{
+    if (rise != SlowRise::SlowPath)
+        return {};
+    return fmt::format("The first rise came {:.0f} s after the helium, as late as helium that has to drift.",
+                       inSeconds(delay));
 }
 
 } // namespace sealwalk::analysis

@@ -27,11 +27,19 @@ enum class SlowRise
     Permeation, ///< as late as permeation, and a short burst got no answer
 };
 
+/// Whether a first rise after `delay` is later than a leak where the helium went answers, with a detector
+/// that takes `response` to 63 %, and too soon for permeation: a leak in series, or helium that drifted.
+bool isLate(Duration delay, Duration response);
+
 /// Weighs the readings of one point that are not void. `noise` of each tells whether a burst answered.
 SlowRise slowRise(const Survey& survey, int point, LeakRate noise);
 
-/// A sentence for the finding; empty for Prompt.
-std::string slowRiseWords(SlowRise rise, Duration delay);
+/// A sentence for the finding; empty for Prompt. `stronger` are points whose leak, larger and prompt, the
+/// helium may have drifted to.
+std::string slowRiseWords(SlowRise rise, Duration delay, const std::vector<int>& stronger = {});
+
+/// The same for a point that owes its answer to other leaks; empty unless it is late.
+std::string lateEchoWords(SlowRise rise, Duration delay);
 
 /// The longest delay recorded at a point; 0 s when there is none.
 Duration longestDelay(const Survey& survey, int point);

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/analysis/survey_scene.h"
 
+#include "core/analysis/slow_rise.h"
+
 #include <algorithm>
 #include <cmath>
 #include <limits>
@@ -315,6 +317,7 @@ Scene makeScene(const Survey& survey)
         reading.rawNet = nets[i];
         reading.detectable = from.smallestDetectable.si();
         reading.rate = (nets[i] - noise.offset) / reading.exposure;
+        reading.late = from.delay && isLate(*from.delay, survey.response);
         const double elevation = std::max(0.0, backgrounds[i] - floors[i]);
         reading.elevated =
             from.delay ? std::numeric_limits<double>::infinity() : elevation / reading.exposure;

@@ -115,8 +115,10 @@ void HistoryLists::build()
         // Enter in the search opens what stands on top.
         m_jobs->setCurrentIndex(m_jobsModel->index(0, 0));
     });
-    connect(m_objects->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
-            &HistoryLists::showJobs);
+    connect(m_objects->selectionModel(), &QItemSelectionModel::currentRowChanged, this, [this] {
+        if (!m_isFilling)
+            showJobs();
+    });
     connect(m_jobs, &QTableView::doubleClicked, this, &HistoryLists::openChosen);
     connect(m_jobsModel, &JobsModel::marksChanged, this, &HistoryLists::onMarks);
     connect(m_compare, &QPushButton::clicked, this, &HistoryLists::compareMarked);
@@ -139,8 +141,10 @@ void HistoryLists::refresh()
         emit failed(objects.error());
         return;
     }
+    m_isFilling = true;
     m_objectsModel->setRows(std::move(*objects));
     m_objects->setCurrentIndex(m_objectsModel->index(m_objectsModel->rowOf(chosen), 0));
+    m_isFilling = false;
     showJobs();
 }
 
@@ -188,6 +192,11 @@ model::ObjectId HistoryLists::chosenObject() const
 {
     const storage::ObjectRow* object = m_objectsModel->objectAt(m_objects->currentIndex().row());
     return object == nullptr ? model::ObjectId() : object->id;
+}
+
+bool HistoryLists::hasObjects() const
+{
+    return m_objectsModel->rowCount() > 1; // beside the row of all objects
 }
 
 int HistoryLists::jobCount() const

@@ -33,6 +33,7 @@ public:
     void clearMarks();
     /// The object whose row is chosen; nil: all.
     [[nodiscard]] model::ObjectId chosenObject() const;
+    [[nodiscard]] bool hasObjects() const; ///< among those listed
     [[nodiscard]] int jobCount() const;
 
 signals:
@@ -62,6 +63,7 @@ private:
     QPushButton* m_compare = nullptr;
     QPushButton* m_edit = nullptr;
     ObjectsModel* m_objectsModel = nullptr;
+    bool m_isFilling = false; ///< the jobs are read once it is done
     JobsModel* m_jobsModel = nullptr;
 };
 

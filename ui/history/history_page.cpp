@@ -63,11 +63,11 @@ void HistoryPage::showEvent(QShowEvent* event)
 
 void HistoryPage::refresh()
 {
-    bool empty = true;
-    if (m_session.hasHistory())
+    m_lists->refresh();
+    bool empty = !m_lists->hasObjects();
+    if (empty && m_session.hasHistory()) // or nothing is called as the search says
         if (const auto objects = m_session.history().objects())
             empty = objects->empty();
-    m_lists->refresh();
     if (!empty && m_stack->currentWidget() == m_compare)
         return; // the comparison stands until it is left
     QWidget* wanted = empty ? static_cast<QWidget*>(m_first) : m_lists;

@@ -97,7 +97,8 @@ struct Case
 TEST(SlowRise, AsksForABurstBeforeItSaysPermeation)
 {
     const Case cases[] = {
-        {2.0, false, 0.0, SlowRise::Prompt},        {30.0, false, 0.0, SlowRise::SlowPath},
+        {2.0, false, 0.0, SlowRise::Prompt},        {5.0, false, 0.0, SlowRise::Prompt},
+        {5.5, false, 0.0, SlowRise::SlowPath},      {30.0, false, 0.0, SlowRise::SlowPath},
         {540.0, false, 0.0, SlowRise::Suspected},   {540.0, true, 6e-7, SlowRise::Suspected},
         {540.0, true, 1e-12, SlowRise::Permeation},
     };

@@ -280,6 +280,25 @@ TEST(Sources, TakeNothingThatRoseForATail)
         EXPECT_TRUE(isALeak(told[i])) << i + 1 << ": " << wordOf(told[i].verdict);
 }
 
+// Property: a first rise as late as drift speaks against a leak where the helium went, unless nothing else
+// explains the answer; then the larger leak it may have drifted to is named.
+TEST(Sources, WeighHowLateTheAnswerCame)
+{
+    const auto lastPoint = [](double net, double delay) {
+        Survey survey = sealWith({1e-12, 2e-12, 5e-6, 2e-12, 1e-12, 1e-12, 2e-12, net});
+        survey.readings[2].delay = seconds(1.0);
+        survey.readings.back().delay = seconds(delay);
+        return findingsOf(survey).back();
+    };
+    EXPECT_EQ(lastPoint(1e-7, 1.5).verdict, SourceVerdict::Leak);
+    const SourceFinding late = lastPoint(1e-7, 12.0);
+    EXPECT_EQ(late.verdict, SourceVerdict::Masked);
+    EXPECT_THAT(late.because, Contains(HasSubstr("came 12 s after the helium, as late as")));
+    const SourceFinding large = lastPoint(1e-6, 12.0);
+    EXPECT_EQ(large.verdict, SourceVerdict::Leak);
+    EXPECT_THAT(large.because, Contains(HasSubstr("drifted to the larger leak at point 3")));
+}
+
 TEST(Sources, KeepALeakThatOpensInOneConditionOnly)
 {
     Survey survey = sealWith(std::vector<double>(9, 1e-12));
