@@ -67,6 +67,28 @@ std::vector<WalkStep> walk(const model::Job& job, model::RoundId roundId)
     return steps;
 }
 
+std::vector<PutOff> putOff(const model::Job& job, model::RoundId roundId)
+{
+    const model::Round* round = job.round(roundId);
+    std::vector<PutOff> found;
+    if (round == nullptr)
+        return found;
+    for (const model::ReviewEntry& entry : job.review) {
+        if (entry.check != kPutOff || !entry.point || entry.at < round->opened)
+            continue;
+        std::erase_if(found, [&](const PutOff& earlier) { return earlier.point == *entry.point; });
+        const bool isReadSince =
+            std::any_of(job.readings.begin(), job.readings.end(), [&](const model::Reading& reading) {
+                return reading.round == roundId && reading.point == *entry.point && !(reading.at < entry.at);
+            });
+        const bool isCalled =
+            std::find(round->points.begin(), round->points.end(), *entry.point) != round->points.end();
+        if (isCalled && !isReadSince)
+            found.push_back({*entry.point, entry.text});
+    }
+    return found;
+}
+
 std::optional<WalkStep> nextCall(const std::vector<WalkStep>& steps, model::PointId after,
                                  const std::vector<model::PointId>& skipped)
 {

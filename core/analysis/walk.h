@@ -5,6 +5,8 @@
 #include "core/model/job.h"
 
 #include <optional>
+#include <string>
+#include <string_view>
 #include <vector>
 
 namespace sealwalk::analysis {
@@ -24,6 +26,19 @@ struct WalkStep
 /// The calls of a round in its order: each point once per condition its joint asks for ("at rest" when it
 /// asks for none). Retired points fall out. Pointers live as long as `job` is unchanged.
 std::vector<WalkStep> walk(const model::Job& job, model::RoundId round);
+
+/// What the remark names as its check that puts a point off to the end of the round.
+inline constexpr std::string_view kPutOff = "put off";
+
+struct PutOff
+{
+    model::PointId point;
+    std::string reason;
+};
+
+/// The points of a round that were put off and not read since, in that order; a point put off twice keeps its
+/// last reason.
+std::vector<PutOff> putOff(const model::Job& job, model::RoundId round);
 
 /// The call that follows `after` (nil: the first): the next open step in order, wrapping round, skipped
 /// points last. None when everything is done.

@@ -2,7 +2,9 @@
 // What people did and decided: repairs, concessions, review, signatures.
 #include "core/analysis/job_balance.h"
 #include "core/analysis/job_rise.h"
+#include "core/analysis/limit_change.h"
 #include "core/analysis/repair_progress.h"
+#include "core/analysis/walk.h"
 #include "core/report/rate_text.h"
 #include "core/report/report_parts.h"
 
@@ -176,7 +178,9 @@ Section reviewSection(const Ground& ground)
         std::string about;
         if (entry.point)
             about = "on point " + ground.number(*entry.point);
-        if (!entry.check.empty())
+        if (entry.check == analysis::kPutOff || entry.check == analysis::kLimitChange)
+            about += (about.empty() ? "" : ", ") + entry.check; // a step of the work, not an answer
+        else if (!entry.check.empty())
             about += (about.empty() ? "on the check \"" : ", on the check \"") + entry.check + '"';
         table.rows.push_back(
             {{ground.when(entry.at)},

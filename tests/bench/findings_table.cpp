@@ -30,7 +30,7 @@ struct Row
 std::vector<Row> allRows()
 {
     std::vector<Row> rows;
-    for (const double reach : {1.0, 1.6}) {
+    for (const double reach : {0.6, 1.0, 1.6}) {
         for (const Workshop workshop : allWorkshops())
             rows.push_back({fmt::format("{} x{}", nameOf(workshop), reach),
                             [=](std::uint64_t seed) { return makeWorkshop(workshop, seed, reach); }});

@@ -82,12 +82,8 @@ void SprayController::choose(int digit)
         storeWithoutSpray(model::Outcome::NotTested, word);
         break;
     case Prompt::SkipReason:
-        if (m_call && !m_corrects) {
-            m_skipped.push_back(m_call->point);
-            m_skipReasons[m_call->point] = word; // its reading will say why it came late
-            emit said(Weight::News, tr("%1 comes again at the end (%2).").arg(m_call->number).arg(word));
-            advance();
-        }
+        if (m_call && !m_corrects)
+            skip(word);
         break;
     case Prompt::OtherCondition:
         setCondition(otherConditions()[static_cast<std::size_t>(digit - 1)]);
@@ -97,6 +93,21 @@ void SprayController::choose(int digit)
         break;
     }
     emit changed();
+}
+
+/// The reason is on disk at once: a walk goes on after a night or a crash, and its reading says why it came
+/// late.
+void SprayController::skip(const QString& reason)
+{
+    const analysis::WalkStep call = *m_call;
+    if (const Status kept = m_session.remark(m_session.logger().toStdString(), reason.toStdString(),
+                                             call.point, std::string(analysis::kPutOff));
+        !kept) {
+        emit failed(kept.error());
+        return;
+    }
+    emit said(Weight::News, tr("%1 comes again at the end (%2).").arg(call.number).arg(reason));
+    advance();
 }
 
 void SprayController::askBackground()
@@ -256,6 +267,16 @@ void SprayController::reload()
         m_timing = analysis::sprayTiming(m_session.job(), m_session.object());
         m_machine.setTimes({inSeconds(m_timing.dwell), inSeconds(m_timing.wait)});
     }
+    m_putOff =
+        round == nullptr ? std::vector<analysis::PutOff>() : analysis::putOff(m_session.job(), round->id);
+}
+
+std::optional<analysis::WalkStep> SprayController::callAfter(model::PointId point) const
+{
+    std::vector<model::PointId> skipped;
+    for (const analysis::PutOff& each : m_putOff)
+        skipped.push_back(each.point);
+    return analysis::nextCall(m_walk, point, skipped);
 }
 
 /// A round begins, or another one is walked from now on.
@@ -266,8 +287,6 @@ void SprayController::startRound()
     if (m_session.hasJob())
         for (const model::Reading& reading : m_session.job().readings)
             m_storedBefore = std::max(m_storedBefore, reading.sequence);
-    m_skipped.clear();
-    m_skipReasons.clear();
     m_background.reset();
     m_backgroundByHand = false;
     m_advice.reset();
@@ -288,14 +307,14 @@ void SprayController::startRound()
     clearReading();
     reload();
     const model::Reading* last = m_session.lastReading();
-    setCall(analysis::nextCall(m_walk, last == nullptr ? model::PointId() : last->point, {}));
+    setCall(callAfter(last == nullptr ? model::PointId() : last->point));
 }
 
 void SprayController::followOrder()
 {
     if (!m_machine.isAsking() && m_typed.empty() && !m_corrects && m_field == Field::Peak) {
         const model::Reading* last = m_session.lastReading();
-        setCall(analysis::nextCall(m_walk, last == nullptr ? model::PointId() : last->point, m_skipped));
+        setCall(callAfter(last == nullptr ? model::PointId() : last->point));
     }
 }
 
@@ -315,7 +334,7 @@ void SprayController::followRecord()
         m_call->reading = m_session.job().reading(*m_corrects);
     }
     if (!m_call)
-        setCall(analysis::nextCall(m_walk, {}, m_skipped));
+        setCall(callAfter({}));
     emit changed();
 }
 

@@ -18,7 +18,6 @@
 
 #include <memory>
 #include <optional>
-#include <unordered_map>
 #include <unordered_set>
 #include <vector>
 
@@ -184,6 +183,8 @@ private:
     [[nodiscard]] QString inWords(const model::Reading& reading) const;
     [[nodiscard]] ReadingDraft correctionOf(model::Outcome outcome) const;
     void advance();
+    void skip(const QString& reason);
+    [[nodiscard]] std::optional<analysis::WalkStep> callAfter(model::PointId point) const;
     void warnOfCuring();
     void storeDraft(ReadingDraft draft);
     [[nodiscard]] ReadingDraft draftOf(model::Outcome outcome) const;
@@ -205,8 +206,7 @@ private:
     JobSession& m_session;
     std::vector<analysis::WalkStep> m_walk;
     std::optional<analysis::WalkStep> m_call;
-    std::vector<model::PointId> m_skipped;
-    std::unordered_map<model::PointId, QString> m_skipReasons;
+    std::vector<analysis::PutOff> m_putOff;     ///< skipped points of the round
     model::RoundId m_round;                     ///< the one that is walked
     std::unordered_set<model::ReadingId> m_own; ///< stored in this window
     std::int64_t m_storedBefore = 0;            ///< last sequence when this window took up the round

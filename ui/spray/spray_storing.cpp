@@ -111,8 +111,10 @@ ReadingDraft SprayController::draftOf(model::Outcome outcome) const
     draft.confirmed = m_confirms && isResponse(outcome);
     draft.sprayedAt = m_sprayedAt;
     draft.remark = m_remark;
-    if (const auto skipped = m_skipReasons.find(draft.point); skipped != m_skipReasons.end())
-        draft.remark = bothWords(draft.remark, tr("came later: %1").arg(skipped->second).toStdString());
+    for (const analysis::PutOff& each : m_putOff)
+        if (each.point == draft.point)
+            draft.remark = bothWords(
+                draft.remark, tr("came later: %1").arg(QString::fromStdString(each.reason)).toStdString());
     return draft;
 }
 
@@ -175,7 +177,6 @@ void SprayController::storeDraft(ReadingDraft draft)
         return;
     }
     const bool heliumWasOn = m_machine.sprayed(now()).has_value();
-    m_skipReasons.erase(stored->point);
     clearReading();
     m_machine.stored(now());
     if (m_feed)
@@ -202,7 +203,7 @@ void SprayController::advance()
 {
     const model::PointId last = m_call ? m_call->point : model::PointId();
     reload();
-    setCall(analysis::nextCall(m_walk, last, m_skipped));
+    setCall(callAfter(last));
     if (!m_call && !m_walk.empty())
         emit said(Weight::News, tr("Every point of this round is done."));
 }
@@ -324,7 +325,7 @@ void SprayController::leaveCorrection()
         if (aside.call && step.point == aside.call->point && step.condition == aside.call->condition)
             m_call = step;
     if (!m_call) { // every point was done, or the point was retired meanwhile
-        setCall(analysis::nextCall(m_walk, corrected, m_skipped));
+        setCall(callAfter(corrected));
         return;
     }
     m_condition = aside.condition;

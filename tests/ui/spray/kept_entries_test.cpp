@@ -302,6 +302,29 @@ TEST_F(KeptEntries, TheReasonOfASkipStandsWithItsReading)
     EXPECT_EQ(last().remark, "came later: in use");
 }
 
+// Regression: what was put off, and why, was forgotten at the next start.
+TEST_F(KeptEntries, APointThatWasPutOffStaysPutOffAfterARestart)
+{
+    press(Qt::Key_S);
+    type(QStringLiteral("2"));
+    ASSERT_EQ(called(), 2);
+    JobSession next;
+    ASSERT_TRUE(next.openHistory(history.file(), false));
+    ASSERT_TRUE(next.openJob(history.session.job().id));
+    SprayController again(next);
+    ASSERT_TRUE(again.call());
+    EXPECT_EQ(again.call()->number, 2);
+    const auto off = analysis::putOff(next.job(), next.currentRound()->id);
+    ASSERT_EQ(off.size(), 1u);
+    EXPECT_EQ(off.front().point, point(1));
+    EXPECT_EQ(off.front().reason, "in use");
+    press(Qt::Key_J);
+    enterValue(QStringLiteral("1"));
+    press(Qt::Key_N);
+    EXPECT_EQ(last().remark, "came later: in use");
+    EXPECT_TRUE(analysis::putOff(history.session.job(), next.currentRound()->id).empty());
+}
+
 // Regression: a reading that could not be stored was told in the note line only.
 TEST_F(KeptEntries, AReadingThatIsNotOnDiskIsSaidLoud)
 {
