@@ -2503,6 +2503,10 @@ Fingerabdruck %2 …</translation>
         <source>%1 · %2</source>
         <translation>%1 · %2</translation>
     </message>
+    <message>
+        <source>Back (Esc)</source>
+        <translation>Zurück (Esc)</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::Corner</name>

@@ -34,7 +34,8 @@ namespace {
 constexpr std::size_t kMostFollowed = 5;
 constexpr int kRulerWidth = 116;
 constexpr int kJobWidth = 176;
-constexpr int kLeastJobWidth = 90;
+constexpr int kLeastJobWidth = 136;
+constexpr int kBarNeeds = 1180;
 constexpr analysis::Change kKinds[] = {analysis::Change::New,           analysis::Change::Gone,
                                        analysis::Change::Grown,         analysis::Change::Shrunk,
                                        analysis::Change::NotComparable, analysis::Change::Same};
@@ -75,11 +76,6 @@ ComparePage::ComparePage(JobSession& session, QWidget* parent)
     auto* tabs = new PageTabs(split, {{tr("Maps"), maps}, {tr("Changes"), changes}, {tr("Course"), course}},
                               render::kPartsNeed, this);
     tabs->bringUp(changes);
-    connect(tabs, &PageTabs::narrowed, this, [this](bool isNarrow) {
-        for (QComboBox* box : {m_first, m_second})
-            box->setMinimumWidth(isNarrow ? kLeastJobWidth : kJobWidth);
-        m_laying->setVisible(!isNarrow); // O does the same
-    });
     connect(tabs, &PageTabs::turned, this, [this](QWidget* part) {
         (part->isAncestorOf(m_table) ? static_cast<QWidget*>(m_table) : part)->setFocus();
     });
@@ -90,6 +86,16 @@ ComparePage::ComparePage(JobSession& session, QWidget* parent)
 ComparePage::~ComparePage()
 {
     m_courseStop.request_stop(); // else closing waits for up to twenty jobs
+}
+
+/// Where the bar has not its room, what a key does as well goes first: O lays the maps over.
+void ComparePage::resizeEvent(QResizeEvent* event)
+{
+    QWidget::resizeEvent(event);
+    m_laying->setVisible(width() >= kBarNeeds);
+    for (QComboBox* box : {m_first, m_second})
+        box->setMinimumWidth(width() >= kBarNeeds ? kJobWidth : kLeastJobWidth);
+    m_back->setText(width() >= kBarNeeds ? tr("Back to the lists (Esc)") : tr("Back (Esc)"));
 }
 
 QWidget* ComparePage::makeBar()
@@ -104,8 +110,7 @@ QWidget* ComparePage::makeBar()
     m_standing = new SwitchRow(tr("readings"), {tr("As found"), tr("As left")}, bar);
     m_sheets = new SwitchRow(tr("sheet"), {}, bar);
     m_laying = new SwitchRow(tr("maps"), {tr("Side by side"), tr("Laid over")}, bar);
-    auto* back = new QToolButton(bar);
-    back->setText(tr("Back to the lists (Esc)"));
+    m_back = new QToolButton(bar);
     auto* row = new QHBoxLayout(bar);
     row->setContentsMargins(12, 6, 12, 6);
     row->setSpacing(10);
@@ -116,7 +121,7 @@ QWidget* ComparePage::makeBar()
     row->addWidget(m_laying);
     row->addWidget(m_sheets);
     row->addStretch(1);
-    row->addWidget(back);
+    row->addWidget(m_back);
     const auto chosen = [this] {
         const auto id = [](const QComboBox& box) {
             return model::JobId::parse(box.currentData().toString().toStdString()).value_or(model::JobId());
@@ -128,7 +133,7 @@ QWidget* ComparePage::makeBar()
     connect(m_standing, &SwitchRow::currentChanged, this, [this] { keepRow([this] { compareAgain(); }); });
     connect(m_laying, &SwitchRow::currentChanged, this, &ComparePage::drawMaps);
     connect(m_sheets, &SwitchRow::currentChanged, this, &ComparePage::drawMaps);
-    connect(back, &QToolButton::clicked, this, &ComparePage::left);
+    connect(m_back, &QToolButton::clicked, this, &ComparePage::left);
     return bar;
 }
 

@@ -52,6 +52,7 @@ signals:
 
 protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
     using Answer = Result<std::shared_ptr<const ComparedJobs>>;
@@ -85,6 +86,7 @@ private:
     SwitchRow* m_standing = nullptr;
     SwitchRow* m_sheets = nullptr;
     SwitchRow* m_laying = nullptr;
+    QToolButton* m_back = nullptr;
     MapSide* m_leftMap = nullptr;
     MapSide* m_rightMap = nullptr;
     render::DecadeRuler* m_ruler = nullptr;

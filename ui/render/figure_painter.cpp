@@ -398,9 +398,21 @@ private:
 
     void takeCurves()
     {
-        for (const Series& series : m_figure.series)
-            for (std::size_t i = 0; i < std::min(series.x.size(), series.y.size()); ++i)
-                m_room.take(QRectF(px(series.x[i]) - 2, py(series.y[i]) - 2, 4, 4));
+        constexpr double kStep = 8.0; // px along a stroke
+        for (const Series& series : m_figure.series) {
+            QPointF before;
+            for (std::size_t i = 0; i < std::min(series.x.size(), series.y.size()); ++i) {
+                const QPointF at(px(series.x[i]), py(series.y[i]));
+                const bool joined = i > 0 && series.line != Line::None;
+                const double length = joined ? QLineF(before, at).length() : 0.0;
+                const int steps = std::clamp(static_cast<int>(length / kStep), 1, 200);
+                for (int k = joined ? 1 : steps; k <= steps; ++k) {
+                    const QPointF on = joined ? before + (at - before) * k / steps : at;
+                    m_room.take(QRectF(on.x() - 2, on.y() - 2, 4, 4));
+                }
+                before = at;
+            }
+        }
     }
 
     void seriesName(const Series& series)
@@ -412,7 +424,7 @@ private:
         const QString text = words(series.name);
         const double width = m_metrics.horizontalAdvance(text);
         std::vector<QPointF> places;
-        for (const double part : {0.97, 0.8, 0.6, 0.4, 0.25}) {
+        for (const double part : {0.97, 0.8, 0.6, 0.4, 0.25, 1.0}) {
             const auto i = static_cast<std::size_t>(part * static_cast<double>(count - 1));
             const QPointF at(px(series.x[i]), py(series.y[i]));
             const double most = m_area.right() - width - 4 * u;
