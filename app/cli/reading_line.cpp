@@ -103,7 +103,7 @@ public:
     {
         std::string text;
         const bool isThere = m_object.contains(key);
-        if (const Status ok = this->text(key, text); !ok || !isThere)
+        if (Status ok = this->text(key, text); !ok || !isThere)
             return ok;
         const Result<E> known = model::fromName<E>(text);
         if (!known)
@@ -127,7 +127,7 @@ private:
 Status readPoint(Keys& keys, const LineFrame& frame, model::Reading& reading)
 {
     std::optional<std::int64_t> number;
-    if (const Status ok = keys.whole("point", number); !ok)
+    if (Status ok = keys.whole("point", number); !ok)
         return ok;
     if (!number)
         return fail(ErrorCode::BadInput, "\"point\" is missing; give the point's number");
@@ -151,7 +151,7 @@ Status readPoint(Keys& keys, const LineFrame& frame, model::Reading& reading)
 Status readTime(Keys& keys, model::Reading& reading)
 {
     std::string at;
-    if (const Status ok = keys.text("at", at); !ok)
+    if (Status ok = keys.text("at", at); !ok)
         return ok;
     if (at.empty()) {
         reading.at = Timestamp::now();
@@ -168,9 +168,9 @@ Status readRates(Keys& keys, const LineFrame& frame, model::Reading& reading)
 {
     std::optional<double> peak;
     std::optional<double> background;
-    if (const Status ok = keys.number("peak", peak, true); !ok)
+    if (Status ok = keys.number("peak", peak, true); !ok)
         return ok;
-    if (const Status ok = keys.number("background", background, true); !ok)
+    if (Status ok = keys.number("background", background, true); !ok)
         return ok;
     if (background)
         reading.background = *background * frame.one;
@@ -187,7 +187,7 @@ Status readTimes(Keys& keys, model::Reading& reading)
         {"dwell_s", &reading.dwell}, {"delay_s", &reading.delay}, {"clean_up_s", &reading.cleanUp}};
     for (const auto& span : spans) {
         std::optional<double> value;
-        if (const Status ok = keys.number(span.first, value); !ok)
+        if (Status ok = keys.number(span.first, value); !ok)
             return ok;
         if (value)
             *span.second = seconds(*value);
@@ -199,9 +199,9 @@ Status readOutcome(Keys& keys, model::Reading& reading)
 {
     std::optional<Outcome> outcome;
     std::optional<model::Condition> condition;
-    if (const Status ok = keys.word("outcome", outcome); !ok)
+    if (Status ok = keys.word("outcome", outcome); !ok)
         return ok;
-    if (const Status ok = keys.word("condition", condition); !ok)
+    if (Status ok = keys.word("condition", condition); !ok)
         return ok;
     reading.condition = condition.value_or(model::Condition::AtRest);
     if (!outcome && !reading.peak)
@@ -221,7 +221,7 @@ Status readOutcome(Keys& keys, model::Reading& reading)
 Status readCorrection(Keys& keys, const LineFrame& frame, model::Reading& reading)
 {
     std::optional<std::int64_t> corrects;
-    if (const Status ok = keys.whole("corrects", corrects); !ok || !corrects)
+    if (Status ok = keys.whole("corrects", corrects); !ok || !corrects)
         return ok;
     const auto& readings = frame.job->readings;
     const auto found = std::find_if(readings.begin(), readings.end(),
@@ -256,7 +256,7 @@ Result<model::Reading> readingFromLine(std::string_view line, const LineFrame& f
                                                               {"remark", &reading.remark},
                                                               {"condition_detail", &reading.conditionDetail}};
         for (const auto& text : texts)
-            if (const Status ok = keys.text(text.first, *text.second); !ok)
+            if (Status ok = keys.text(text.first, *text.second); !ok)
                 return ok;
         for (const Status& ok :
              {readPoint(keys, frame, reading), readTime(keys, reading), readRates(keys, frame, reading),

@@ -126,7 +126,7 @@ std::string whyNot(const PointFinding& before, const PointFinding& after)
     const bool decided = decides(after, before) || decides(before, after);
     if (!decided)
         for (const auto& side : {std::pair{&after, "now"}, std::pair{&before, "then"}})
-            if (const std::string why = obstacle(*side.first, side.second); !why.empty())
+            if (std::string why = obstacle(*side.first, side.second); !why.empty())
                 return why;
     if (before.condition != after.condition)
         return fmt::format("another condition: {} then, {} now", model::name(before.condition),

@@ -120,7 +120,7 @@ public:
             return cannotWrite(m_path, errno);
         if (exists && ::fchmod(file.number(), about.st_mode & static_cast<mode_t>(07777)) != 0)
             return cannotWrite(m_path, errno);
-        if (const Status written = writeAll(file.number(), m_path, bytes); !written)
+        if (Status written = writeAll(file.number(), m_path, bytes); !written)
             return written;
         if (::fsync(file.number()) != 0 || !file.close())
             return cannotWrite(m_path, errno);
@@ -190,12 +190,12 @@ Status writeFiles(const std::vector<FileToWrite>& files)
     std::vector<std::unique_ptr<Beside>> beside;
     for (const FileToWrite& file : files) {
         auto made = std::make_unique<Beside>(file.path);
-        if (const Status written = made->write(file.bytes); !written)
+        if (Status written = made->write(file.bytes); !written)
             return written;
         beside.push_back(std::move(made));
     }
     for (const std::unique_ptr<Beside>& each : beside)
-        if (const Status named = each->takeName(); !named)
+        if (Status named = each->takeName(); !named)
             return named;
     return {};
 }

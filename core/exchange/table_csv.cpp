@@ -14,7 +14,7 @@ namespace {
 
 std::string field(const std::string& text)
 {
-    const std::string safe = neverFormula(text);
+    std::string safe = neverFormula(text);
     if (safe.find_first_of(",\"\r\n") == std::string::npos)
         return safe;
     std::string quoted = "\"";

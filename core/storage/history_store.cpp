@@ -27,8 +27,9 @@ Result<HistoryStore> HistoryStore::open(const std::filesystem::path& file, Mode 
     Result<SQLite::Database> database = openDatabase(file, options);
     if (!database)
         return fail(database.error());
-    return HistoryStore(
-        std::unique_ptr<Connection>(new Connection{file, mode, OwnFile(file), std::move(*database)}));
+    // NOLINTNEXTLINE(modernize-make-unique): an aggregate
+    std::unique_ptr<Connection> made(new Connection{file, mode, OwnFile(file), std::move(*database)});
+    return HistoryStore(std::move(made));
 }
 
 const std::filesystem::path& HistoryStore::file() const

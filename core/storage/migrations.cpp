@@ -29,7 +29,7 @@ std::filesystem::path giveName(PartialFile& copy, const std::filesystem::path& f
 {
     const std::string base = file.string() + ".version-" + std::to_string(version);
     for (int i = 1;; ++i) {
-        const std::filesystem::path name = i == 1 ? base : base + "." + std::to_string(i);
+        std::filesystem::path name = i == 1 ? base : base + "." + std::to_string(i);
         if (std::filesystem::exists(name))
             continue;
         std::error_code problem;

@@ -105,7 +105,7 @@ Status takePairs(storage::HistoryStore& store, const storage::HistoryStore& from
             const auto pairs = exchange::readPairs(text);
             if (!pairs)
                 return fail(pairs.error().in(name));
-            if (const Status added = add(store, name, *pairs); !added)
+            if (Status added = add(store, name, *pairs); !added)
                 return added;
         }
     }

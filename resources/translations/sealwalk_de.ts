@@ -539,6 +539,10 @@ Fingerabdruck %2 …</translation>
         <source>word on the question, remark on its point</source>
         <translation>Wort zur Frage, Bemerkung zu ihrem Punkt</translation>
     </message>
+    <message>
+        <source>look at the report, print it</source>
+        <translation>Bericht ansehen, drucken</translation>
+    </message>
 </context>
 <context>
     <name>OwedWords</name>
@@ -3745,6 +3749,10 @@ Fingerabdruck %2 …</translation>
         <source>Cancelled; nothing was written.</source>
         <translation>Abgebrochen; nichts wurde geschrieben.</translation>
     </message>
+    <message>
+        <source>Sent to print.</source>
+        <translation>Zum Druck gegeben.</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::MapPanel</name>
@@ -4017,6 +4025,10 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>P&amp;eople who sign …</source>
         <translation>W&amp;er unterschreibt …</translation>
+    </message>
+    <message>
+        <source>&amp;Look at the report, print …</source>
+        <translation>Bericht &amp;ansehen, drucken …</translation>
     </message>
 </context>
 <context>
@@ -5258,6 +5270,53 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>open: sprayed again, cannot say</source>
         <translation>offen: erneut abgesprüht, nicht entscheidbar</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::ReportDialog</name>
+    <message>
+        <source>Report</source>
+        <translation>Bericht</translation>
+    </message>
+    <message>
+        <source>Pages of the report</source>
+        <translation>Seiten des Berichts</translation>
+    </message>
+    <message>
+        <source>A4</source>
+        <translation>A4</translation>
+    </message>
+    <message>
+        <source>Letter</source>
+        <translation>Letter</translation>
+    </message>
+    <message>
+        <source>paper</source>
+        <translation>Papier</translation>
+    </message>
+    <message>
+        <source>P&amp;aper</source>
+        <translation>P&amp;apier</translation>
+    </message>
+    <message>
+        <source>&amp;Print …</source>
+        <translation>&amp;Drucken …</translation>
+    </message>
+    <message>
+        <source>&amp;Write as PDF …</source>
+        <translation>Als PDF &amp;schreiben …</translation>
+    </message>
+    <message>
+        <source>Close (Esc)</source>
+        <translation>Schließen (Esc)</translation>
+    </message>
+    <message>
+        <source>page %1 of %2</source>
+        <translation>Seite %1 von %2</translation>
+    </message>
+    <message>
+        <source>Print the report</source>
+        <translation>Bericht drucken</translation>
     </message>
 </context>
 <context>

@@ -509,7 +509,8 @@ void JudgePage::editRepair(model::RepairId id)
         std::find_if(repairs.begin(), repairs.end(), [&](const model::Repair& r) { return r.id == id; });
     if (known == repairs.end())
         return;
-    const model::Repair before = *known;
+    // A copy: the record may move while the dialog is open.
+    const model::Repair before = *known; // NOLINT(performance-unnecessary-copy-initialization)
     RepairDialog dialog(m_session, before, this);
     if (dialog.exec() != QDialog::Accepted)
         return;

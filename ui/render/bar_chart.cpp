@@ -14,6 +14,7 @@
 #include <QGraphicsScene>
 #include <QHorizontalStackedBarSeries>
 #include <QPainter>
+#include <QTextOption>
 #include <QVBoxLayout>
 #include <QValueAxis>
 
@@ -108,8 +109,9 @@ private:
             }
             painter.setPen(ink);
             painter.setFont(part.heat || missing ? bold : face);
-            painter.drawText(missing ? room : room.adjusted(6 * u, 0, 0, 0),
-                             (missing ? Qt::AlignHCenter : Qt::AlignLeft) | Qt::AlignVCenter, text);
+            QTextOption where((missing ? Qt::AlignHCenter : Qt::AlignLeft) | Qt::AlignVCenter);
+            where.setWrapMode(QTextOption::NoWrap);
+            painter.drawText(missing ? room : room.adjusted(6 * u, 0, 0, 0), text, where);
         }
         if (bar.low && bar.high && *bar.high > *bar.low) {
             // Below the bar where something follows it, in its middle where it stands alone.

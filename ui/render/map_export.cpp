@@ -143,8 +143,9 @@ double paintLegend(QPainter& painter, QPointF corner, double width, int columns)
     const report::MapScale scale;
     int index = 0;
     for (const LegendRow& row : kLegend) {
-        const QPointF at = corner + QPointF((index % columns) * width / columns,
-                                            (index / columns) * kLegendRow + kLegendRow / 2.0);
+        const int line = index / columns;
+        const QPointF at =
+            corner + QPointF((index % columns) * width / columns, line * kLegendRow + kLegendRow / 2.0);
         ++index;
         paintPlate(painter, theme, {row.state, row.teeth, row.temporary, false}, at + QPointF(11, 0), 14.0);
         if (!row.temporary) {

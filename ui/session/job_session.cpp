@@ -421,7 +421,7 @@ Status JobSession::addReview(model::ReviewEntry entry)
     if (!m_job)
         return noJob();
     giveIdentity(entry, m_logger);
-    const Status stored = history().addReview(m_job->id, entry);
+    Status stored = history().addReview(m_job->id, entry);
     if (!stored)
         return stored;
     const model::JobState before = m_job->state;

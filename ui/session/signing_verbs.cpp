@@ -60,7 +60,7 @@ void JobSession::announceSigned()
 
 Status JobSession::putPerson(const model::Person& person)
 {
-    const Status stored = history().putPerson(person);
+    Status stored = history().putPerson(person);
     if (stored)
         emit storedOnDisk(Timestamp::now());
     return stored;

@@ -86,7 +86,7 @@ void composePages(MainWindow& window)
 
     auto* signoff = new SignoffPage(window.session(), &window);
     window.addPage(Stage::SignOff, signoff);
-    QObject::connect(signoff, &SignoffPage::reportWanted, &window, [&window] { chooseAndReport(window); });
+    QObject::connect(signoff, &SignoffPage::reportWanted, &window, [&window] { showReport(window); });
     QObject::connect(signoff, &SignoffPage::nameWanted, &window,
                      [&window] { LoggerDialog(window.session(), &window).exec(); });
     QObject::connect(signoff, &SignoffPage::placeWanted, &window,

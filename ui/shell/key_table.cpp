@@ -21,6 +21,7 @@ constexpr Row kEverywhere[] = {
     {"Ctrl+N, Ctrl+Shift+N", QT_TRANSLATE_NOOP("KeyTable", "new job, new test object")},
     {"Ctrl+O", QT_TRANSLATE_NOOP("KeyTable", "open a history or job file")},
     {"Ctrl+P", QT_TRANSLATE_NOOP("KeyTable", "report as PDF; in Sketch the blank sheet on paper")},
+    {"Ctrl+Shift+P", QT_TRANSLATE_NOOP("KeyTable", "look at the report, print it")},
     {"Ctrl+E", QT_TRANSLATE_NOOP("KeyTable", "export table or map")},
     {"Ctrl+L", QT_TRANSLATE_NOOP("KeyTable", "who is logging")},
     {"Ctrl+U", QT_TRANSLATE_NOOP("KeyTable", "change the unit shown")},

@@ -82,6 +82,9 @@ void Menus::buildFile()
             else
                 chooseAndReport(m_window);
         }));
+    m_needJob.push_back(add(menu, tr("&Look at the report, print …"),
+                            QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_P),
+                            [this] { showReport(m_window); }));
     m_needJob.push_back(add(menu, tr("&Export table or map …"), QKeySequence(Qt::CTRL | Qt::Key_E),
                             [this] { chooseAndExport(m_window); }));
     m_needJob.push_back(add(menu, tr("&Write a job file …"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_E),

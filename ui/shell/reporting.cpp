@@ -7,10 +7,15 @@
 #include "ui/shell/long_work.h"
 #include "ui/shell/main_window.h"
 #include "ui/shell/proposed_file.h"
+#include "ui/shell/report_dialog.h"
 #include "ui/widgets/choose_file.h"
 
 #include <QFile>
 #include <QLocale>
+
+#include <functional>
+#include <memory>
+#include <utility>
 
 namespace sealwalk::ui {
 
@@ -24,45 +29,86 @@ render::Paper paperOfLocale()
                                                                       : render::Paper::A4;
 }
 
-void write(MainWindow& window, const Prepared& prepared, const QString& file)
+render::PdfOptions optionsFor(std::shared_ptr<const PreparedReport> report)
 {
-    if (!prepared) {
-        window.report(prepared.error());
-        return;
-    }
     render::PdfOptions options;
     options.paper = paperOfLocale();
-    options.pictures = [report = *prepared](const std::string& sha256) -> Result<model::Picture> {
+    options.pictures = [report = std::move(report)](const std::string& sha256) -> Result<model::Picture> {
         for (const model::Picture& picture : report->pictures)
             if (picture.sha256 == sha256)
                 return picture;
         return fail(ErrorCode::NotFound, "no picture " + sha256);
     };
-    const Status written =
-        render::writeReportPdf((*prepared)->content, QFile::encodeName(file).toStdString(), options);
+    return options;
+}
+
+QString chooseFile(MainWindow& window, QWidget* parent)
+{
+    const QString file =
+        chooseFileToWrite(parent, MainWindow::tr("Report as PDF"),
+                          proposedFile(window, QStringLiteral(".pdf")), MainWindow::tr("PDF (*.pdf)"));
+    if (!file.isEmpty())
+        rememberFolder(window, file);
+    return file;
+}
+
+void write(MainWindow& window, const report::ReportContent& content, const render::PdfOptions& options,
+           const QString& file)
+{
+    const Status written = render::writeReportPdf(content, QFile::encodeName(file).toStdString(), options);
     if (!written)
         window.report(written.error());
     else
         window.say(Severity::News, MainWindow::tr("Written to %1.").arg(file));
 }
 
-} // namespace
+void look(MainWindow& window, const std::shared_ptr<const PreparedReport>& prepared)
+{
+    // The content lives in what was prepared.
+    ReportDialog dialog(std::shared_ptr<const report::ReportContent>(prepared, &prepared->content),
+                        optionsFor(prepared), &window);
+    QObject::connect(&dialog, &ReportDialog::pdfWanted, &dialog, [&] {
+        if (const QString file = chooseFile(window, &dialog); !file.isEmpty())
+            write(window, prepared->content, dialog.options(), file);
+    });
+    QObject::connect(&dialog, &ReportDialog::printed, &dialog,
+                     [&] { window.say(Severity::News, MainWindow::tr("Sent to print.")); });
+    dialog.exec();
+}
 
-void chooseAndReport(MainWindow& window)
+/// Worked out away from the window; `done` gets it there.
+void prepare(MainWindow& window, std::function<void(std::shared_ptr<const PreparedReport>)> done)
 {
     const JobSession& session = window.session();
-    const QString file =
-        chooseFileToWrite(&window, MainWindow::tr("Report as PDF"),
-                          proposedFile(window, QStringLiteral(".pdf")), MainWindow::tr("PDF (*.pdf)"));
-    if (file.isEmpty())
-        return;
-    rememberFolder(window, file);
     runLong<Prepared>(
         window, MainWindow::tr("Working out the report"),
         [history = session.historyFile(), job = session.job().id](const std::stop_token&) {
             return prepareReport(history, job);
         },
-        [&window, file](const Prepared& prepared) { write(window, prepared, file); });
+        [&window, done = std::move(done)](const Prepared& prepared) {
+            if (!prepared)
+                window.report(prepared.error());
+            else
+                done(*prepared);
+        });
+}
+
+} // namespace
+
+void chooseAndReport(MainWindow& window)
+{
+    const QString file = chooseFile(window, &window);
+    if (file.isEmpty())
+        return;
+    prepare(window, [&window, file](const std::shared_ptr<const PreparedReport>& prepared) {
+        write(window, prepared->content, optionsFor(prepared), file);
+    });
+}
+
+void showReport(MainWindow& window)
+{
+    prepare(window,
+            [&window](const std::shared_ptr<const PreparedReport>& prepared) { look(window, prepared); });
 }
 
 } // namespace sealwalk::ui

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The report of the open job as PDF.
+// The report of the open job: looked at and printed, or written as PDF.
 #pragma once
 
 namespace sealwalk::ui {
@@ -8,5 +8,7 @@ class MainWindow;
 
 /// Asks where to; the figures are worked out away from the window.
 void chooseAndReport(MainWindow& window);
+/// Shows its pages, to be printed or written from there.
+void showReport(MainWindow& window);
 
 } // namespace sealwalk::ui

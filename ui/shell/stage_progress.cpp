@@ -65,7 +65,7 @@ StageProgress spray(const JobSession& session)
         return StageProgress{words.arg(done).arg(all), thread, share};
     };
     const bool isOnly = job.rounds.size() == 1;
-    const StageProgress inRound =
+    StageProgress inRound =
         progress(isOnly ? tr("%1 of %2 points") : tr("round %1: %2 of %3").arg(round->number), round->points,
                  answeredIn({round}));
     if (inRound.thread != Thread::Done)

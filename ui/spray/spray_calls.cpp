@@ -66,7 +66,7 @@ void SprayController::choose(int digit)
         refuse(tr("Choose 1 to %1, or Esc to leave it.").arg(words.size()));
         return;
     }
-    const QString word = words[digit - 1];
+    const QString& word = words[digit - 1];
     m_prompt = Prompt::None;
     switch (prompt) {
     case Prompt::VoidReason:
@@ -364,7 +364,7 @@ void SprayController::setCall(std::optional<analysis::WalkStep> step)
         if (m_feed)
             m_feed->close(false);
     }
-    m_call = std::move(step);
+    m_call = step;
     m_isCalledAgain = m_call && m_call->isDone();
     m_condition = m_call ? m_call->condition : model::Condition::AtRest;
     m_conditionDetail.clear();
@@ -384,12 +384,13 @@ void SprayController::warnOfCuring()
     for (const model::Repair& repair : m_session.job().repairs) {
         const bool isHere =
             std::find(repair.points.begin(), repair.points.end(), m_call->point) != repair.points.end();
-        if (isHere && repair.sprayableFrom && now < *repair.sprayableFrom)
+        if (isHere && repair.sprayableFrom && now < *repair.sprayableFrom) {
             emit said(Weight::Warning,
                       tr("The repair at point %1 still cures: it may be sprayed from %2 %3.")
                           .arg(m_call->number)
                           .arg(QString::fromStdString(repair.sprayableFrom->date()),
                                QString::fromStdString(repair.sprayableFrom->timeOfDay().substr(0, 5))));
+        }
     }
 }
 

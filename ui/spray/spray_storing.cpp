@@ -249,7 +249,7 @@ void SprayController::confirm()
         refuse(tr("A response is confirmed by a spray; Esc leaves this first."));
         return;
     }
-    const auto answered = [this](const analysis::WalkStep& step) {
+    const auto answered = [](const analysis::WalkStep& step) {
         return step.reading != nullptr && isResponse(step.reading->outcome);
     };
     if (!m_call || !answered(*m_call)) {

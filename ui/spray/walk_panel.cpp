@@ -20,7 +20,6 @@ namespace sealwalk::ui {
 namespace {
 
 using render::Role;
-using render::TextSize;
 
 constexpr int kThreadHeight = 8;
 
