@@ -49,7 +49,7 @@ Result<BackgroundSummary> summariseBackground(std::span<const double> times, std
         tt += (times[i] - meanTime) * (times[i] - meanTime);
         tv += (times[i] - meanTime) * (values[i].si() - mean);
     }
-    const double slope = tv / tt;
+    double slope = tv / tt;
     double squares = 0.0;
     for (std::size_t i = 0; i < times.size(); ++i) {
         const double residual = values[i].si() - mean - slope * (times[i] - meanTime);
@@ -61,13 +61,18 @@ Result<BackgroundSummary> summariseBackground(std::span<const double> times, std
     summary.span = seconds(times.back() - times.front());
     summary.level = LeakRate::fromSi(mean);
     summary.noise = LeakRate::fromSi(std::sqrt(squares / (n - 2.0)));
+    // Values that are all alike leave a slope of rounding.
+    constexpr double kRounding = 1e-9;
+    if (std::abs(slope) * (times.back() - times.front()) < kRounding * std::abs(summary.level.si()))
+        slope = 0.0;
     summary.driftPerSecond = LeakRate::fromSi(slope);
     summary.driftUncertainty = summary.noise / std::sqrt(tt);
     summary.variation = *highest - *lowest;
     if (summary.count < kEnough)
         summary.warnings.push_back(fmt::format(
             "only {} readings of the background; the noise is uncertain below {}", summary.count, kEnough));
-    if (summary.span.si() < kLongEnough)
+    // Twenty values every three seconds are a minute, though the last is written after 57 s.
+    if (summary.span.si() * n / (n - 1.0) < kLongEnough)
         summary.warnings.push_back(
             "the background was watched for less than a minute; slow drift does not show");
     if (std::abs(slope) > 3.0 * summary.driftUncertainty.si() &&

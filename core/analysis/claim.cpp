@@ -78,8 +78,13 @@ Claim claimOf(const model::Job& job, std::span<const PointFinding> asLeft, const
     const auto excused = [](const PointFinding& f) { return f.concession; };
     const auto over = numbersWhere(
         asLeft, [&](const PointFinding& f) { return f.verdict == Verdict::Over && !excused(f); });
-    const auto unsure = numbersWhere(
-        asLeft, [&](const PointFinding& f) { return f.verdict == Verdict::CannotSay && !excused(f); });
+    const auto isUnsized = [](const PointFinding& f) { return !f.rate && !f.bound; };
+    const auto unsure = numbersWhere(asLeft, [&](const PointFinding& f) {
+        return f.verdict == Verdict::CannotSay && !excused(f) && !isUnsized(f);
+    });
+    const auto unsized = numbersWhere(asLeft, [&](const PointFinding& f) {
+        return f.verdict == Verdict::CannotSay && !excused(f) && isUnsized(f);
+    });
     const auto conceded = numbersWhere(asLeft, excused);
     const auto held = numbersWhere(asLeft, [](const PointFinding& f) { return f.temporaryRepair; });
     const auto seen = numbersWhere(
@@ -100,6 +105,7 @@ Claim claimOf(const model::Job& job, std::span<const PointFinding> asLeft, const
     add("A response, but no leak there above the limit: {}.", bounded);
     add("Over the limit: {}.", over);
     add("Cannot say at {}: the range crosses the limit, or a larger leak hides it.", unsure);
+    add("Not sized at {}: the spray was too short, or a check or the background is missing.", unsized);
     add("Accepted above the limit by concession: {}.", conceded);
     add("Held by a temporary repair: {}.", held);
     add("Left out, each with its reason: {}.", leftOut);
@@ -110,7 +116,7 @@ Claim claimOf(const model::Job& job, std::span<const PointFinding> asLeft, const
         claim.outcome = ClaimOutcome::NoResult;
     else if (!over.empty())
         claim.outcome = ClaimOutcome::Reject;
-    else if (!unsure.empty() || !conceded.empty() || !held.empty() || !leftOut.empty())
+    else if (!unsure.empty() || !unsized.empty() || !conceded.empty() || !held.empty() || !leftOut.empty())
         claim.outcome = ClaimOutcome::AcceptWithConditions;
     else
         claim.outcome = ClaimOutcome::Accept;

@@ -43,6 +43,14 @@ bool isWorse(const PointFinding& a, const PointFinding& b)
     return a.asRead && *a.asRead > *b.asRead;
 }
 
+/// A spray without an answer that could not be sized - cut short, or before the reference leak - says nothing
+/// beside one in the same condition that could.
+bool isMadeGood(const PointFinding& cutShort, const PointFinding& other)
+{
+    const auto isSized = [](const PointFinding& f) { return f.rate || f.bound || f.asRead; };
+    return cutShort.condition == other.condition && !isSized(cutShort) && isSized(other);
+}
+
 void addRepairs(const model::Job& job, std::vector<PointFinding>& findings)
 {
     for (const model::Repair& repair : job.repairs) {
@@ -149,7 +157,8 @@ std::vector<PointFinding> jobFindings(const model::Job& job, const model::TestOb
     for (const model::Reading* reading : job.standing(roundId)) {
         PointFinding finding = readingFinding(job, object, *reading);
         const auto known = worst.find(reading->point);
-        if (known == worst.end() || isWorse(finding, known->second))
+        if (known == worst.end() || isMadeGood(known->second, finding) ||
+            (isWorse(finding, known->second) && !isMadeGood(finding, known->second)))
             worst[reading->point] = std::move(finding);
     }
     std::unordered_map<model::PointId, std::string> voided;

@@ -84,8 +84,12 @@ void apply(const SourceFinding& source, const std::unordered_map<int, model::Poi
     if (!alone.isSized()) {
         // Where it leaks can be said; how much on the chamber cannot, without a reference leak.
         finding.verdict = limit ? Verdict::CannotSay : Verdict::NoAnswer;
-        if (finding.finding == Finding::Clear)
+        if (finding.finding == Finding::Clear) {
             finding.finding = Finding::BelowDetectable;
+            // What would have shown is not known either.
+            finding.because = alone.because;
+            finding.because.insert(finding.because.begin(), "no response");
+        }
         return;
     }
     // The search weighs readings against one another; the quiet watch of the background knows better what is

@@ -48,6 +48,16 @@ std::optional<FactorUsed> dwellFactor(const model::Job& job, const model::TestOb
                                   trimmedText(response->time.si(), 3), response->from)};
 }
 
+// A spray that was not clocked is taken to have given the full signal, so it drifted as long as that takes.
+Duration dwellAssumed(const model::Job& job, const model::TestObject& object, const model::Reading& reading)
+{
+    constexpr double kResponses = 3.0; // 95 %
+    if (reading.dwell)
+        return *reading.dwell;
+    const auto response = detail::responseOf(job, object, jointOf(job, reading.point), reading.at);
+    return response ? kResponses * response->time : Duration();
+}
+
 // Everything about the reading but its peak. None of the factors: `because` says why.
 struct Ground
 {
@@ -62,7 +72,7 @@ Ground groundOf(const model::Job& job, const model::TestObject& object, const mo
     Ground ground;
     CorrectionOptions& options = ground.options;
     options.background = reading.background.value_or(LeakRate{});
-    options.dwell = reading.dwell.value_or(seconds(0.0));
+    options.dwell = dwellAssumed(job, object, reading);
     options.noiseFactor = job.setup.noiseFactor;
     if (const auto watch = detail::backgroundAt(job, reading.at)) {
         ground.hasNoise = true;

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Checks of what was sprayed and read.
+#include "core/analysis/job_factor.h"
 #include "core/analysis/review_ground.h"
 #include "core/analysis/slips.h"
 #include "core/analysis/spray_timing.h"
@@ -21,13 +22,18 @@ bool isResponseOver(const PointFinding& finding)
 }
 
 /// What the display usually showed in a round; none with fewer than five readings.
-std::optional<LeakRate> usuallyShown(const std::vector<const model::Reading*>& readings)
+std::optional<LeakRate> usuallyShown(const model::Job& job,
+                                     const std::vector<const model::Reading*>& readings)
 {
     constexpr std::size_t kFewest = 5;
     std::vector<LeakRate> shown;
-    for (const model::Reading* reading : readings)
+    for (const model::Reading* reading : readings) {
         if (const auto value = reading->peak ? reading->peak : reading->background)
             shown.push_back(*value);
+        else if (const auto watch = detail::backgroundAt(job, reading->at);
+                 watch && reading->outcome == model::Outcome::NoResponse)
+            shown.push_back(watch->level);
+    }
     if (shown.size() < kFewest)
         return std::nullopt;
     const auto middle = shown.begin() + static_cast<std::ptrdiff_t>(shown.size() / 2);
@@ -162,7 +168,7 @@ Answer noOutliers(const ReviewGround& ground)
     std::vector<model::PointId> points;
     for (const model::Round& round : ground.job.rounds) {
         const auto standing = ground.job.standing(round.id);
-        const auto usual = usuallyShown(standing);
+        const auto usual = usuallyShown(ground.job, standing);
         for (const model::Reading* reading : standing)
             if (reading->outcome == model::Outcome::Value && reading->peak && !reading->confirmed &&
                 ((isAlone(*reading, usual) && standingAnswers(ground.job, reading->point) < 2) ||

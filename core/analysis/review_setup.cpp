@@ -120,9 +120,9 @@ Answer sensitiveEnough(const ReviewGround& ground)
         return {CheckState::Stops, "The smallest detectable leak is not known."};
     for (const PlaceSensitivity& place : places) {
         if (place.cannotPass)
-            return {CheckState::Stops,
-                    fmt::format("At {} the smallest detectable leak is above the limit. {}",
-                                place.place.empty() ? "the object" : place.place, place.advice)};
+            return {
+                CheckState::Stops,
+                fmt::format("At {}, {}.", place.place.empty() ? "the object" : place.place, place.advice)};
         if (!place.smallestDetectable)
             return {CheckState::NeedsWord,
                     "Without a quiet watch of the background nobody knows what could be seen."};

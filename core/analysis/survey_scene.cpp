@@ -211,6 +211,24 @@ Noise estimateNoise(const Survey& survey, const std::vector<double>& backgrounds
     constexpr double kMedianOfAbsoluteDifference = 0.9539; // of two normal deviates, in standard deviations
     double single = quantile(jumps, 0.35) / 0.642;         // the 35 % quantile of the same
     single = std::max(single, quantile(jumps, 0.5) / kMedianOfAbsoluteDifference * 0.5);
+    // Where every second spray came before the last response had cleared, the jumps are tails. The lower part
+    // of the backgrounds is without them; it may not be told apart better than to a few times.
+    constexpr double kLower = 0.6;
+    constexpr double kMedianInLower = 0.62; // of two deviates below that quantile of a normal law
+    constexpr double kAtMostOfLower = 3.0;
+    const double edge = quantile(backgrounds, kLower);
+    std::vector<double> lower;
+    std::vector<double> jumpsInLower;
+    for (const double background : backgrounds) {
+        if (background > edge)
+            continue;
+        if (!lower.empty())
+            jumpsInLower.push_back(std::abs(background - lower.back()));
+        lower.push_back(background);
+    }
+    constexpr std::size_t kEnough = 4;
+    if (jumpsInLower.size() >= kEnough)
+        single = std::min(single, kAtMostOfLower * quantile(jumpsInLower, 0.5) / kMedianInLower);
     single = std::max({single, kReadingResolution * quantile(sizes, 0.5), 1e-4 * survey.limit.si()});
     Noise noise;
     noise.ofNet = std::sqrt(2.0) * single;

@@ -81,7 +81,10 @@ FactorChange compareFactors(const SystemFactor& before, const SystemFactor& afte
                         "every range",
                         percent);
     } else {
-        result.advice = fmt::format("the response moved by {}: steady", percent);
+        constexpr double kUnchanged = 5e-4; // what nobody would write down
+        result.advice = std::abs(result.change) < kUnchanged
+                            ? "the response did not move: steady"
+                            : fmt::format("the response moved by {}: steady", percent);
     }
     return result;
 }

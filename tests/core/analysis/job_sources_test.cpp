@@ -2,6 +2,7 @@
 #include "core/analysis/job_findings.h"
 #include "core/analysis/job_next_step.h"
 #include "core/analysis/job_sources.h"
+#include "core/analysis/job_view.h"
 #include "tests/support/jobs.h"
 
 #include <gmock/gmock.h>
@@ -187,6 +188,66 @@ TEST(VerdictOfARange, CarriesTheUncertainty)
     EXPECT_EQ(verdictOf(limit, 0.9 * limit, 1.1 * limit), Verdict::CannotSay);
     EXPECT_EQ(verdictOf(limit, 0.1 * limit, 0.9 * limit), Verdict::Within);
     EXPECT_EQ(verdictOf(std::nullopt, limit, limit), Verdict::NoAnswer);
+}
+
+/// Twelve quiet points without an answer; the background drifts.
+model::Job quietRing()
+{
+    model::Job job = ringJob(12);
+    job.setup.pointLimit = millibarLitresPerSecond(1e-8);
+    for (int point = 1; point <= 12; ++point) {
+        tests::addValue(job, point, 1e-10);
+        job.readings.back().outcome = model::Outcome::NoResponse;
+        job.readings.back().peak.reset();
+    }
+    tests::calibrate(job);
+    model::BackgroundWatch& watch = job.backgrounds.back();
+    for (std::size_t i = 0; i < watch.values.size(); ++i)
+        watch.values[i] = watch.values[i] + millibarLitresPerSecond(1e-12 * static_cast<double>(i));
+    return job;
+}
+
+// Regression: a spray that nobody clocked was taken for one of full signal that did not drift, and passed a
+// point that the set-up could not.
+TEST(JobFindings, CountTheDriftOfASprayThatWasNotClocked)
+{
+    model::Job clocked = quietRing();
+    model::Job untold = clocked;
+    for (model::Reading& reading : clocked.readings)
+        reading.dwell = seconds(6.0); // three response times
+    for (model::Reading& reading : untold.readings)
+        reading.dwell.reset();
+    const auto seen = [](const model::Job& job) {
+        return *correctedReading(job, model::TestObject(), job.readings.front()).smallestDetectable;
+    };
+    model::Job still = untold;
+    still.backgrounds = {tests::quietWatch(still.backgrounds.front().at)};
+    EXPECT_GT(seen(untold), seen(still));
+    EXPECT_NEAR(seen(untold) / seen(clocked), 0.95, 0.01) << "but for the full signal";
+}
+
+// Regression: a spray cut short said what would have shown, though nothing is known of that; and it stood as
+// the point's finding whatever was sprayed after it.
+TEST(JobFindings, ASprayCutShortSaysNothingAndIsMadeGood)
+{
+    model::Job job = quietRing();
+    job.readings.front().dwell = seconds(0.02);
+    const auto findings = [&] {
+        return jobFindings(job, model::TestObject(), job.rounds.front().id, job.opened);
+    };
+    const auto shortOnes = findings();
+    const PointFinding& cut = at(shortOnes, 1);
+    EXPECT_EQ(cut.finding, Finding::BelowDetectable);
+    EXPECT_EQ(cut.verdict, Verdict::CannotSay);
+    EXPECT_EQ(cut.because.front(), "no response");
+    for (const std::string& sentence : cut.because)
+        EXPECT_EQ(sentence.find("would have shown"), std::string::npos) << sentence;
+    tests::addValue(job, 1, 1e-10);
+    job.readings.back().outcome = model::Outcome::NoResponse;
+    job.readings.back().peak.reset();
+    const auto again = findings();
+    EXPECT_EQ(at(again, 1).finding, Finding::Clear);
+    EXPECT_EQ(at(again, 1).verdict, Verdict::Within);
 }
 
 } // namespace

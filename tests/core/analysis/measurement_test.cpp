@@ -397,5 +397,20 @@ TEST(BackgroundSeries, RefusesShortAndDisorderedSeries)
     EXPECT_FALSE(summariseBackground(std::vector<double>{0, 1, 2, 3, std::nan("")}, values).has_value());
 }
 
+// Regression: twenty values every three seconds, as the dialog advises, were called less than a minute; and
+// values that are all alike drifted by what rounding leaves.
+TEST(Background, TwentyAlikeAreAMinuteWithoutDrift)
+{
+    std::vector<double> times;
+    for (int i = 0; i < 20; ++i)
+        times.push_back(3.0 * i);
+    const std::vector<LeakRate> alike(20, millibarLitresPerSecond(1.3e-8));
+    const BackgroundSummary summary = summariseBackground(times, alike).value();
+    EXPECT_TRUE(summary.warnings.empty());
+    EXPECT_EQ(summary.driftPerSecond, LeakRate());
+    times.resize(19);
+    EXPECT_FALSE(summariseBackground(times, std::vector(19, alike.front())).value().warnings.empty());
+}
+
 } // namespace
 } // namespace sealwalk::analysis

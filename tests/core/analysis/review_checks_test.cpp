@@ -189,6 +189,19 @@ INSTANTIATE_TEST_SUITE_P(
                       addValue(j, point, 3e-10);
                   addValue(j, 3, 5e-6);
               }},
+        // Regression: among points without an answer a wrong exponent stood alone and was in order.
+        Fault{"outliers", CheckState::NeedsWord,
+              [](model::Job& j) {
+                  for (const int point : {1, 2, 3})
+                      addValue(j, point, 3e-10);
+                  for (model::Reading& reading : j.readings) {
+                      reading.outcome = model::Outcome::NoResponse;
+                      reading.peak.reset();
+                      reading.background.reset();
+                  }
+                  j.readings.front().outcome = model::Outcome::Value;
+                  j.readings.front().peak = millibarLitresPerSecond(3e-7);
+              }},
         Fault{"sheets", CheckState::NeedsWord, [](model::Job& j) { j.sketch.sheets.front().seenFrom.clear(); }}),
     [](const auto& row) { return std::string(row.param.word) + std::to_string(row.index); });
 
