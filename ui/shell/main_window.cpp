@@ -16,6 +16,7 @@
 #include "ui/shell/temporary_repairs.h"
 #include "ui/widgets/note_line.h"
 #include "ui/widgets/spoken_parts.h"
+#include "ui/widgets/wheel_guard.h"
 
 #include <QApplication>
 #include <QCloseEvent>
@@ -68,6 +69,7 @@ MainWindow::MainWindow(JobSession& session, ShellSettings& settings, QWidget* pa
     , m_settings(settings)
 {
     qApp->installEventFilter(new SpokenParts(this));
+    qApp->installEventFilter(new WheelGuard(this));
     build();
     listen();
     refresh();
