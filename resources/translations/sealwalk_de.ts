@@ -516,10 +516,6 @@ Fingerabdruck %2 …</translation>
         <translation>Reparaturen: was offen ist, vorher und nachher</translation>
     </message>
     <message>
-        <source>comparing: a proposed match is the same place, or another</source>
-        <translation>Vergleich: eine vorgeschlagene Zuordnung ist dieselbe Stelle oder eine andere</translation>
-    </message>
-    <message>
         <source>a verdict of one&apos;s own, a concession</source>
         <translation>ein eigenes Urteil, ein Zugeständnis</translation>
     </message>
@@ -542,6 +538,10 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>look at the report, print it</source>
         <translation>Bericht ansehen, drucken</translation>
+    </message>
+    <message>
+        <source>comparing: a proposed match, or two marked rows, are the same place, or not</source>
+        <translation>Vergleich: ein Vorschlag oder zwei markierte Zeilen sind dieselbe Stelle, oder nicht</translation>
     </message>
 </context>
 <context>
@@ -2510,6 +2510,10 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>Back (Esc)</source>
         <translation>Zurück (Esc)</translation>
+    </message>
+    <message>
+        <source>Mark the row of its other place with Space, then Y makes both one.</source>
+        <translation>Die Zeile der anderen Stelle mit der Leertaste markieren, dann macht Y beide zu einer.</translation>
     </message>
 </context>
 <context>

@@ -423,55 +423,6 @@ void ComparePage::follow(int row)
     drawCourse();
 }
 
-void ComparePage::confirm(int row)
-{
-    const analysis::ComparedPoint* point = m_changes->at(row);
-    if (point == nullptr || !point->match.isProposal())
-        return;
-    const Status kept = transfer::sayTheyAreOne(m_session.history(), m_before, m_after,
-                                                {*point->match.before, *point->match.after});
-    if (!kept)
-        emit failed(kept.error());
-    else
-        matchedAnew(row);
-}
-
-void ComparePage::deny(int row)
-{
-    const analysis::ComparedPoint* point = m_changes->at(row);
-    if (point == nullptr || !point->match.isProposal())
-        return;
-    const Status kept = transfer::sayTheyAreTwo(m_session.history(), m_before, m_after,
-                                                {*point->match.before, *point->match.after});
-    if (!kept) {
-        emit failed(kept.error());
-        return;
-    }
-    matchedAnew(row);
-    emit said(tr("Kept as two places; neither is compared with the other."));
-}
-
-/// Rows come and go with a pair, so what was followed by its row is let go.
-void ComparePage::matchedAnew(int row)
-{
-    if (!readKnownPairs())
-        return;
-    m_followed.clear();
-    compareAgain();
-    m_table->setCurrentIndex(m_changes->index(std::min(row, m_changes->rowCount() - 1), 0));
-}
-
-bool ComparePage::readKnownPairs()
-{
-    auto known = transfer::knownPairs(m_session.history());
-    if (!known) {
-        emit failed(known.error());
-        return false;
-    }
-    m_known = std::move(*known);
-    return true;
-}
-
 void ComparePage::swapSides()
 {
     compare(m_after, m_before);

@@ -73,6 +73,7 @@ private:
     void choosePoint(model::PointId point);
     void follow(int row);
     void confirm(int row);
+    [[nodiscard]] std::optional<analysis::PointPair> markedPair(const analysis::ComparedPoint& point) const;
     void deny(int row);
     void matchedAnew(int row);
     bool readKnownPairs();

@@ -90,5 +90,30 @@ TEST_F(Matching, NTurnsTheProposalDownAndIsKept)
     EXPECT_EQ(matched(analysis::MatchedBy::Place), 0);
 }
 
+// Regression: two places too far from one another to be proposed could not be made one by anybody.
+TEST_F(Matching, TwoMarkedPlacesAreMadeOne)
+{
+    press(Qt::Key_N); // so that nothing is proposed any more
+    ASSERT_EQ(matched(analysis::MatchedBy::Place), 0);
+    QSignalSpy said(page.get(), &ComparePage::said);
+    const auto go = [&](bool then) {
+        for (int row = 0; row < page->changes().rowCount(); ++row) {
+            const analysis::PointMatch& match = page->changes().at(row)->match;
+            if (match.by == analysis::MatchedBy::Nothing && match.before.has_value() == then)
+                table->setCurrentIndex(page->changes().index(row, 0));
+        }
+    };
+    go(true);
+    QTest::keyClick(table, Qt::Key_Y);
+    EXPECT_EQ(said.count(), 1) << "the other place is asked for";
+    EXPECT_EQ(matched(analysis::MatchedBy::Person), 0);
+    QTest::keyClick(table, Qt::Key_Space);
+    go(false);
+    QTest::keyClick(table, Qt::Key_Y);
+    EXPECT_EQ(matched(analysis::MatchedBy::Person), 1);
+    compare(after, before);
+    EXPECT_EQ(matched(analysis::MatchedBy::Person), 1);
+}
+
 } // namespace
 } // namespace sealwalk::ui
