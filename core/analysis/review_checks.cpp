@@ -107,6 +107,13 @@ void takeWords(ReviewCheck& check, const model::Job& job)
 
 } // namespace
 
+std::string reviewQuestion(std::string_view check)
+{
+    const auto* found = std::find_if(kQuestions.begin(), kQuestions.end(),
+                                     [check](const Question& question) { return question.word == check; });
+    return found == kQuestions.end() ? std::string(check) : found->text;
+}
+
 std::vector<ReviewCheck> reviewChecks(const model::Job& job, const model::TestObject& object,
                                       const std::vector<PointFinding>& asLeft, const ReviewOptions& options)
 {

@@ -57,6 +57,10 @@ struct ReviewOptions
     Timestamp now;            ///< for due dates
 };
 
+/// The question that a word given to `check` belongs to, as reviewers read it; `check` itself when it is
+/// none.
+std::string reviewQuestion(std::string_view check);
+
 /// All 24, in order of number. The questions follow common practice of reviewers; no standard lists them.
 std::vector<ReviewCheck> reviewChecks(const model::Job& job, const model::TestObject& object,
                                       const std::vector<PointFinding>& asLeft, const ReviewOptions& options);

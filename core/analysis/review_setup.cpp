@@ -22,6 +22,31 @@ bool hasCheck(const model::Job& job, model::CalibrationMoment moment)
                        [&](const model::Calibration& c) { return c.moment == moment; });
 }
 
+/// The watches that readings lean on: the last before each, the first for those before any. One that was made
+/// anew before the walk began is none of them. Without readings the last.
+std::vector<const model::BackgroundWatch*> watchesThatServe(const model::Job& job)
+{
+    std::vector<const model::BackgroundWatch*> ordered;
+    for (const model::BackgroundWatch& watch : job.backgrounds)
+        ordered.push_back(&watch);
+    std::stable_sort(ordered.begin(), ordered.end(),
+                     [](const auto* a, const auto* b) { return a->at < b->at; });
+    std::set<std::size_t> serving;
+    for (const model::Reading& reading : job.readings) {
+        const auto after = std::find_if(ordered.begin(), ordered.end(),
+                                        [&](const auto* watch) { return reading.at < watch->at; });
+        if (!job.isVoid(reading.id))
+            serving.insert(
+                static_cast<std::size_t>(std::max<std::ptrdiff_t>(0, after - ordered.begin() - 1)));
+    }
+    if (serving.empty() && !ordered.empty())
+        serving.insert(ordered.size() - 1);
+    std::vector<const model::BackgroundWatch*> watches;
+    for (const std::size_t index : serving)
+        watches.push_back(ordered[index]);
+    return watches;
+}
+
 } // namespace
 
 Answer rightObject(const ReviewGround& ground)
@@ -40,11 +65,17 @@ Answer limitAgreed(const ReviewGround& ground)
     const model::Setup& setup = ground.job.setup;
     if (!setup.pointLimit && setup.kindLimits.empty())
         return {CheckState::Stops, "No limit is set; nothing can be accepted or rejected."};
+    std::string doubts;
+    const auto& review = ground.job.review;
+    const auto changed = std::find_if(review.rbegin(), review.rend(), [](const model::ReviewEntry& entry) {
+        return entry.check == kLimitChange;
+    });
+    if (changed != review.rend())
+        doubts = changed->text;
     if (setup.limitAgreedBy.empty())
-        return {CheckState::NeedsWord, "Nobody is named who agreed the limit."};
-    for (auto entry = ground.job.review.rbegin(); entry != ground.job.review.rend(); ++entry)
-        if (entry->check == kLimitChange)
-            return {CheckState::NeedsWord, entry->text};
+        doubts += std::string(doubts.empty() ? "" : " ") + "Nobody is named who agreed the limit.";
+    if (!doubts.empty())
+        return {CheckState::NeedsWord, doubts};
     return {CheckState::InOrder, fmt::format("Agreed by {}, as {}, in {}.", setup.limitAgreedBy,
                                              model::name(setup.gasBasis), setup.unit)};
 }
@@ -140,16 +171,18 @@ Answer backgroundQuiet(const ReviewGround& ground)
 {
     if (ground.job.backgrounds.empty())
         return {CheckState::NeedsWord, "The background was not watched."};
-    for (const model::BackgroundWatch& watch : ground.job.backgrounds) {
-        const auto summary = summariseBackground(watch.times, watch.values);
+    const auto serving = watchesThatServe(ground.job);
+    for (const model::BackgroundWatch* watch : serving) {
+        const auto summary = summariseBackground(watch->times, watch->values);
         if (!summary)
             return {CheckState::NeedsWord,
                     "A background watch cannot be used: " + summary.error().message + "."};
         if (!summary->warnings.empty())
             return {CheckState::NeedsWord,
-                    "Background watch of " + watch.at.timeOfDay() + ": " + summary->warnings.front() + "."};
+                    "Background watch of " + watch->at.timeOfDay() + ": " + summary->warnings.front() + "."};
     }
-    return {CheckState::InOrder, fmt::format("{} quiet watches.", ground.job.backgrounds.size())};
+    return {CheckState::InOrder,
+            fmt::format("{} quiet watch{}.", serving.size(), serving.size() == 1 ? "" : "es")};
 }
 
 Answer objectDry(const ReviewGround& ground)

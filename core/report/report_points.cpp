@@ -248,7 +248,8 @@ Section voidSection(const Ground& ground)
              {ground.when(earlier->at), earlier->by},
              {value(*earlier), earlier->entered.empty() ? "" : "typed " + earlier->entered},
              {later.reason.empty() ? "corrected, no reason given" : "corrected: " + later.reason,
-              later.by + ", " + ground.when(later.at)},
+              // A correction stands at the moment of the spray; that is not when it was made.
+              later.at == earlier->at ? later.by : later.by + ", " + ground.when(later.at)},
              {value(later), later.entered.empty() ? "" : "typed " + later.entered}});
     }
     table.empty = "No reading was voided or corrected.";

@@ -4,6 +4,7 @@
 #include "core/analysis/job_rise.h"
 #include "core/analysis/limit_change.h"
 #include "core/analysis/repair_progress.h"
+#include "core/analysis/review_checks.h"
 #include "core/analysis/walk.h"
 #include "core/report/rate_text.h"
 #include "core/report/report_parts.h"
@@ -181,7 +182,7 @@ Section reviewSection(const Ground& ground)
         if (entry.check == analysis::kPutOff || entry.check == analysis::kLimitChange)
             about += (about.empty() ? "" : ", ") + entry.check; // a step of the work, not an answer
         else if (!entry.check.empty())
-            about += (about.empty() ? "on the check \"" : ", on the check \"") + entry.check + '"';
+            about += (about.empty() ? "on \"" : ", on \"") + analysis::reviewQuestion(entry.check) + '"';
         table.rows.push_back(
             {{ground.when(entry.at)},
              {entry.by},

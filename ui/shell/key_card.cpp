@@ -41,6 +41,7 @@ QWidget* column(const QString& title, const std::vector<KeyLine>& lines, QWidget
 
 KeyCard::KeyCard(Stage stage, QWidget* page)
     : QFrame(page)
+    , m_before(page->focusWidget())
 {
     setObjectName(QStringLiteral("keyCard"));
     setAccessibleName(tr("keys of %1").arg(stageTitle(stage)));
@@ -61,9 +62,17 @@ KeyCard::KeyCard(Stage stage, QWidget* page)
 void KeyCard::keyPressEvent(QKeyEvent* event)
 {
     if (event->key() == Qt::Key_Escape)
-        deleteLater();
+        leave();
     else
         QFrame::keyPressEvent(event);
+}
+
+void KeyCard::leave()
+{
+    QWidget* before = m_before == nullptr ? parentWidget() : m_before.data();
+    hide();
+    deleteLater();
+    before->setFocus();
 }
 
 void KeyCard::focusOutEvent(QFocusEvent* event)

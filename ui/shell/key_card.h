@@ -5,6 +5,7 @@
 #include "ui/shell/stage.h"
 
 #include <QFrame>
+#include <QPointer>
 
 namespace sealwalk::ui {
 
@@ -16,9 +17,15 @@ public:
     /// Covers `page` and goes with it.
     KeyCard(Stage stage, QWidget* page);
 
+    /// Goes, and gives the keyboard back to what had it before.
+    void leave();
+
 protected:
     void keyPressEvent(QKeyEvent* event) override;
     void focusOutEvent(QFocusEvent* event) override;
+
+private:
+    QPointer<QWidget> m_before;
 };
 
 } // namespace sealwalk::ui

@@ -249,8 +249,8 @@ void MainWindow::toggleKeyCard()
     if (shown == nullptr)
         return;
     if (auto* card = shown->findChild<KeyCard*>()) {
-        delete card;
-        shown->setFocus();
+        card->leave();
+        delete card; // the key may come again before the event loop does
     } else {
         new KeyCard(m_stage, shown);
     }

@@ -39,6 +39,8 @@ DecisionBar::DecisionBar(QWidget* parent)
     , m_saying(new QWidget(this))
     , m_submit(new QPushButton(tr("Send for review"), this))
     , m_sendBack(new QPushButton(render::icon(QStringLiteral("undo")), tr("Send back"), this))
+    , m_byWhom(new QLabel(this))
+    , m_returning(new QWidget(this))
     , m_person(new QComboBox(this))
     , m_people(new QPushButton(tr("New person …"), this))
     , m_passphrase(new QLineEdit(this))
@@ -85,7 +87,17 @@ DecisionBar::DecisionBar(QWidget* parent)
     remarks->addStretch();
     row->addWidget(m_saying, 4);
     row->addWidget(m_submit, 0, Qt::AlignVCenter);
-    row->addWidget(m_sendBack, 0, Qt::AlignVCenter);
+    m_byWhom->setObjectName(QStringLiteral("sentBackBy"));
+    m_byWhom->setTextFormat(Qt::PlainText);
+    m_byWhom->setProperty("role", QStringLiteral("caption"));
+    m_byWhom->setAlignment(Qt::AlignHCenter);
+    auto* returning = new QVBoxLayout(m_returning);
+    returning->setContentsMargins(0, 0, 0, 0);
+    returning->addStretch();
+    returning->addWidget(m_sendBack);
+    returning->addWidget(m_byWhom);
+    returning->addStretch();
+    row->addWidget(m_returning);
 
     auto* signing = new QGridLayout(m_signing);
     signing->setContentsMargins(0, 0, 0, 0);
@@ -182,7 +194,8 @@ void DecisionBar::refresh()
     m_claim->setText(m_shown.claim);
     m_submit->setVisible(state == model::JobState::Open || state == model::JobState::Returned);
     m_submit->setEnabled(!m_busy);
-    m_sendBack->setVisible(submitted);
+    m_returning->setVisible(submitted);
+    m_byWhom->setText(m_shown.byWhom.isEmpty() ? QString() : tr("as %1 (Ctrl+L)").arg(m_shown.byWhom));
     m_sendBack->setEnabled(!m_busy);
     m_saying->setVisible(!isSigned); // what is known later is an amendment
     m_signing->setVisible(submitted);

@@ -28,6 +28,7 @@ public:
         model::JobState state = model::JobState::Open;
         bool ready = false; ///< nothing stops, every word was given
         QString verdict;    ///< "Cannot be signed yet: 3 stops are open"
+        QString byWhom;     ///< in whose name it would be sent back; empty: nobody is named yet
         QString turns;      ///< what was said when it was last sent for review and sent back; empty: nothing
         QString claim;
         QString certificate; ///< of a signed job: who, when, fingerprint, whether unchanged
@@ -60,6 +61,8 @@ private:
     QWidget* m_saying; ///< the remarks, and what was remarked before
     QPushButton* m_submit;
     QPushButton* m_sendBack;
+    QLabel* m_byWhom; ///< beneath it: no key vouches for a name, so it is the one at the window
+    QWidget* m_returning;
     QComboBox* m_person;
     QPushButton* m_people;
     QLineEdit* m_passphrase;

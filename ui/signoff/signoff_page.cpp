@@ -137,6 +137,7 @@ SignoffPage::SignoffPage(JobSession& session, QWidget* parent)
         m_tabs->bringUp(m_evidence);
         m_evidence->focusRemark();
     });
+    connect(&m_session, &JobSession::loggerChanged, this, &SignoffPage::refreshDecision);
     connect(&m_session, &JobSession::findingsChanged, this, [this] {
         if (isVisible())
             compareWithLast(); // before the questions are asked: until then they say that it is under way
@@ -236,6 +237,7 @@ void SignoffPage::refreshDecision()
     if (m_session.hasJob()) {
         shown.state = m_session.job().state;
         shown.turns = turns();
+        shown.byWhom = m_session.logger();
         const bool workingOut = m_session.isWorkingOut();
         shown.ready = m_checks->isReady() && !workingOut;
         const int stops = m_checks->count(analysis::CheckState::Stops);

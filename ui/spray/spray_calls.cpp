@@ -222,6 +222,15 @@ void SprayController::callSelected(model::PointId point)
     callPoint(point);
 }
 
+/// A question is open: what would store an answer for the point waits until it is answered or left.
+bool SprayController::asksForChoice()
+{
+    if (m_prompt == Prompt::None)
+        return false;
+    refuse(tr("Choose one of the numbers, or Esc to leave it."));
+    return true;
+}
+
 /// A value from paper waits for its time: another call would lose it.
 bool SprayController::asksForTime()
 {

@@ -120,10 +120,8 @@ void SprayController::enter()
             callPoint(point->id);
         return;
     }
-    if (m_prompt != Prompt::None) {
-        refuse(tr("Choose one of the numbers, or Esc to leave it."));
+    if (asksForChoice())
         return;
-    }
     if (const auto open = leftOpen(); open && m_typed.empty()) {
         m_session.setCurrentRound(open->round->id);
         return;

@@ -178,6 +178,7 @@ private:
     void followRecord();
     void clearReading();
     void leaveCorrection();
+    bool asksForChoice();
     [[nodiscard]] bool asksForTime();
     void storeWithoutSpray(model::Outcome outcome, const QString& reason);
     [[nodiscard]] QString inWords(const model::Reading& reading) const;

@@ -127,7 +127,10 @@ ReadingDraft SprayController::correctionOf(model::Outcome outcome) const
     draft.outcome = outcome;
     draft.condition = m_condition;
     draft.corrects = m_corrects;
-    draft.reason = m_remark.empty() ? tr("entry corrected").toStdString() : m_remark;
+    // It stands at the moment of the spray, as what was seen; when it was corrected is part of why.
+    const Timestamp corrected = Timestamp::now();
+    draft.reason = (m_remark.empty() ? tr("entry corrected").toStdString() : m_remark) + " (" +
+                   corrected.date() + ' ' + corrected.timeOfDay() + ')';
     if (old == nullptr)
         return draft;
     draft.conditionDetail = m_condition == old->condition ? old->conditionDetail : m_conditionDetail;
@@ -210,6 +213,8 @@ void SprayController::advance()
 
 void SprayController::noResponse()
 {
+    if (asksForChoice())
+        return;
     if (!m_call) {
         refuse(tr("No point is called."));
         return;
@@ -219,6 +224,8 @@ void SprayController::noResponse()
 
 void SprayController::overRange()
 {
+    if (asksForChoice())
+        return;
     if (!m_call) {
         refuse(tr("No point is called."));
         return;

@@ -283,6 +283,22 @@ TEST(Claim, NamesEveryPointThatIsNotSimplyClear)
     }
 }
 
+// Regression: a watch too short, made anew before the walk, went on asking for a word.
+TEST(ReviewChecks, OnlyWatchesThatReadingsLeanOnAreAskedAbout)
+{
+    model::Job job = goodJob();
+    ASSERT_EQ(check(job, "background").state, CheckState::InOrder);
+    model::BackgroundWatch brief = job.backgrounds.front();
+    brief.id = decltype(brief.id)::create();
+    brief.at.utcMilliseconds -= 60'000;
+    brief.times.resize(10);
+    brief.values.resize(10);
+    job.backgrounds.insert(job.backgrounds.begin(), brief);
+    EXPECT_EQ(check(job, "background").state, CheckState::InOrder);
+    job.backgrounds.front().at = job.readings[1].at; // now the later readings lean on it
+    EXPECT_EQ(check(job, "background").state, CheckState::NeedsWord);
+}
+
 // Regression: a limit changed after the readings stayed "agreed" under the old name, and nothing told of it.
 TEST(ReviewChecks, ALimitChangedAfterTheFirstReadingWantsAWord)
 {
@@ -305,6 +321,10 @@ TEST(ReviewChecks, ALimitChangedAfterTheFirstReadingWantsAWord)
     job.setup = other;
     EXPECT_EQ(check(job, "limit").state, CheckState::NeedsWord);
     EXPECT_EQ(check(job, "limit").answer, *words);
+    // Regression: that nobody had agreed the limit hid that it had been changed.
+    job.setup.limitAgreedBy.clear();
+    EXPECT_THAT(check(job, "limit").answer, HasSubstr(*words));
+    EXPECT_THAT(check(job, "limit").answer, HasSubstr("Nobody is named"));
     job.readings.clear();
     job.setup.pointLimit.reset();
     EXPECT_FALSE(limitChangeWords(job, other)); // before the first reading it is just being agreed

@@ -114,6 +114,28 @@ TEST_F(WindowTest, ShowsTheKeysOfTheStageOverThePage)
     EXPECT_EQ(window->findChild<KeyCard*>(), nullptr);
 }
 
+// Regression: the card took the keyboard along when it went: the button in hand answered no key any more, and
+// after the next dialog the unit of the job was in hand.
+TEST_F(WindowTest, TheKeyCardGivesTheKeyboardBack)
+{
+    makeObject(QStringLiteral("Furnace"));
+    ASSERT_TRUE(session->createJob(objectId, "check"));
+    window->showStage(Stage::Prepare);
+    auto* limit = window->findChild<QWidget*>(QStringLiteral("pointLimit"));
+    ASSERT_NE(limit, nullptr);
+    for (const Qt::Key away : {Qt::Key_F1, Qt::Key_Escape}) {
+        limit->setFocus();
+        QWidget* inHand = QApplication::focusWidget();
+        ASSERT_NE(inHand, nullptr);
+        key(Qt::Key_F1);
+        ASSERT_NE(QApplication::focusWidget(), inHand);
+        QTest::keyClick(QApplication::focusWidget(), away);
+        EXPECT_EQ(QApplication::focusWidget(), inHand) << away;
+        QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+        EXPECT_EQ(window->findChild<KeyCard*>(), nullptr);
+    }
+}
+
 // Property: a stage that needs a job says so instead of showing nothing.
 TEST_F(WindowTest, KeepsStagesShutUntilAJobIsOpen)
 {

@@ -100,6 +100,12 @@ TEST_F(Signoff, IsSentBackByWhoeverIsAtTheWindow)
     reviewer.publicKey = "key";
     ASSERT_TRUE(history.session.putPerson(reviewer).has_value());
     find<QPushButton>("submit")->click();
+    // Regression: beside the reviewer's name nothing told that it goes back in the tester's.
+    EXPECT_TRUE(find<QLabel>("sentBackBy")->isVisible());
+    EXPECT_TRUE(find<QLabel>("sentBackBy")->text().contains(QStringLiteral("T. Tester")));
+    history.session.setLogger(QStringLiteral("A. First"));
+    EXPECT_TRUE(find<QLabel>("sentBackBy")->text().contains(QStringLiteral("A. First")));
+    history.session.setLogger(QStringLiteral("T. Tester"));
     find<QPlainTextEdit>("reviewRemarks")->setPlainText(QStringLiteral("calibrate afterwards"));
     find<QPushButton>("sendBack")->click();
     EXPECT_EQ(history.session.job().review.back().step, model::ReviewStep::Returned);

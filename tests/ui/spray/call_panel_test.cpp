@@ -57,6 +57,22 @@ TEST_F(Spray, TakesEveryShortFormForTheSameValue)
     EXPECT_TRUE(controller->isFinished());
 }
 
+// Regression: "why does it come later?" stood open, and N stored a "no response" for the point that was to be
+// put off; + stored it as over range.
+TEST_F(Spray, AnOpenQuestionIsAnsweredBeforeAnythingIsStored)
+{
+    for (const Qt::Key question : {Qt::Key_S, Qt::Key_X, Qt::Key_A, Qt::Key_J}) {
+        press(question);
+        ASSERT_NE(controller->prompt(), SprayController::Prompt::None);
+        type(QStringLiteral("n+"));
+        EXPECT_EQ(stored(), 0u);
+        EXPECT_NE(controller->prompt(), SprayController::Prompt::None) << "the question stands";
+        press(Qt::Key_Escape);
+    }
+    type(QStringLiteral("n"));
+    EXPECT_EQ(stored(), 1u) << "without a question it is the answer for the point";
+}
+
 // The count that matters at the bench: an ordinary reading is its digits and two keys.
 TEST_F(Spray, AnOrdinaryReadingTakesItsDigitsAndTwoKeys)
 {

@@ -80,7 +80,8 @@ TEST_F(KeptEntries, APointCalledAgainIsTheOneThatIsCorrected)
     controller().remark(QStringLiteral("misread by a decade"));
     enterValue(QStringLiteral("3.2-8"));
     EXPECT_EQ(last().corrects, wrong);
-    EXPECT_EQ(last().reason, "misread by a decade");
+    // Regression: a correction made after the job was sent back stood in the report at the time of the spray.
+    EXPECT_EQ(last().reason.rfind("misread by a decade (" + Timestamp::now().date(), 0), 0u) << last().reason;
     EXPECT_EQ(called(), 1) << "back to the call that was left";
 
     press(Qt::Key_V);
