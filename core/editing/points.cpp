@@ -8,6 +8,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace sealwalk::editing {
 
@@ -134,10 +135,11 @@ Result<Edit> movePoint(const model::Sketch& sketch, model::PointId id, double al
     const model::Joint* joint = sketch.joint(point->joint);
     if (joint != nullptr && joint->locked)
         return fail(ErrorCode::NotAllowed, fmt::format("{} is locked; unlock it first", called(*joint)));
-    if (point->along != along)
-        point->place.clear();
+    std::string gone;
+    if (point->along != along && !point->place.empty())
+        gone = fmt::format("; \"{}\" was said of its old place", std::exchange(point->place, {}));
     point->along = along;
-    return difference(sketch, next, fmt::format("point {} moved", point->number));
+    return difference(sketch, next, fmt::format("point {} moved", point->number) + gone);
 }
 
 Result<Edit> setPlace(const model::Sketch& sketch, model::PointId id, const std::string& place)

@@ -113,7 +113,7 @@ std::string pumps(const model::Setup& setup)
     });
     text += setup.auxiliarySpeed ? fmt::format("; pump in parallel {} l/s",
                                                trimmedText(inLitresPerSecond(*setup.auxiliarySpeed), 3))
-                                 : "; no other pump";
+                                 : "; no pump in parallel recorded";
     if (setup.hoseDiameter && setup.hoseLength)
         text += fmt::format("; hose {} mm by {} m", trimmedText(inMillimetres(*setup.hoseDiameter), 3),
                             trimmedText(setup.hoseLength->si(), 3));
@@ -181,7 +181,7 @@ Section setupSection(const Ground& ground)
     add("Limit agreed by", said(setup.limitAgreedBy));
     add("Gas basis", std::string(model::name(setup.gasBasis)));
     add("Procedure", said(setup.procedure));
-    add("Technique", "object evacuated, helium sprayed at the joints from outside, detector on the object; "
+    add("Technique", "object evacuated, helium sprayed at the joints from outside; "
                      "readings corrected by the reference leak");
     add("Condition", said(setup.objectState) + (setup.dried ? ", dried" : ""));
     add("Room", fmt::format("{} °C", trimmedText(inDegreesCelsius(setup.roomTemperature), 3)));

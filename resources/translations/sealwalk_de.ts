@@ -2620,6 +2620,10 @@ Fingerabdruck %2 …</translation>
         <source>People …</source>
         <translation>Personen …</translation>
     </message>
+    <message>
+        <source>as %1 (Ctrl+L)</source>
+        <translation>als %1 (Strg+L)</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::DistanceView</name>
@@ -3530,10 +3534,6 @@ Fingerabdruck %2 …</translation>
         <translation>Weil</translation>
     </message>
     <message>
-        <source>Balance</source>
-        <translation>Bilanz</translation>
-    </message>
-    <message>
         <source>Load</source>
         <translation>Last</translation>
     </message>
@@ -3582,6 +3582,10 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>Balance and repair</source>
         <translation>Bilanz und Reparatur</translation>
+    </message>
+    <message>
+        <source>Balance, as air</source>
+        <translation>Bilanz, als Luft</translation>
     </message>
 </context>
 <context>
@@ -4345,10 +4349,6 @@ Fingerabdruck %2 …</translation>
         <translation>oder bis der Untergrund zurück ist</translation>
     </message>
     <message>
-        <source>no pump in parallel</source>
-        <translation>keine Pumpe parallel</translation>
-    </message>
-    <message>
         <source>is in the factor, not counted twice</source>
         <translation>steckt im Faktor, zählt nicht doppelt</translation>
     </message>
@@ -4402,6 +4402,14 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>ready to start</source>
         <translation>bereit</translation>
+    </message>
+    <message>
+        <source>the speed at the detector is missing</source>
+        <translation>das Saugvermögen am Detektor fehlt</translation>
+    </message>
+    <message>
+        <source>no speed of a pump in parallel is typed</source>
+        <translation>kein Saugvermögen einer Parallelpumpe eingetragen</translation>
     </message>
 </context>
 <context>
@@ -4877,10 +4885,6 @@ Fingerabdruck %2 …</translation>
         <translation>%1 Punkte neu legen</translation>
     </message>
     <message>
-        <source>Point %1</source>
-        <translation>Punkt %1</translation>
-    </message>
-    <message>
         <source>Bring back</source>
         <translation>Wiederholen</translation>
     </message>
@@ -4892,6 +4896,18 @@ Fingerabdruck %2 …</translation>
         <source>Delete</source>
         <translation>Löschen</translation>
     </message>
+    <message>
+        <source>Where it is, in words, as map and report say it. Dragging the point moves it.</source>
+        <translation>Wo er liegt, in Worten, wie Karte und Bericht es sagen. Verschoben wird der Punkt durch Ziehen.</translation>
+    </message>
+    <message>
+        <source>Point %1 is at</source>
+        <translation>Punkt %1 liegt</translation>
+    </message>
+    <message>
+        <source>place in words</source>
+        <translation>Ort in Worten</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::PreparePage</name>
@@ -4902,6 +4918,10 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>Say who is logging first (Ctrl+L): the tick carries a name.</source>
         <translation>Zuerst sagen, wer schreibt (Strg+L): das Kreuz trägt einen Namen.</translation>
+    </message>
+    <message>
+        <source>The limit was changed after a reading: this stands in the record, and the sign-off asks for a word on it.</source>
+        <translation>Der Grenzwert wurde nach einer Messung geändert: Das steht im Protokoll, und die Freigabe fragt danach.</translation>
     </message>
 </context>
 <context>
@@ -5747,6 +5767,14 @@ Fingerabdruck %2 …</translation>
         <source>Say first who is at this window (Ctrl+L); what is said here stands under a name.</source>
         <translation>Erst sagen, wer an diesem Fenster ist (Strg+L); was hier gesagt wird, steht unter einem Namen.</translation>
     </message>
+    <message>
+        <source>The reviewer&apos;s passphrase is needed to approve.</source>
+        <translation>Zum Freigeben wird die Passphrase des Prüfers gebraucht.</translation>
+    </message>
+    <message>
+        <source>Report</source>
+        <translation>Bericht</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::SketchCanvas</name>
@@ -6404,6 +6432,10 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>Why it is corrected:</source>
         <translation>Warum berichtigt wird:</translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>Grund</translation>
     </message>
 </context>
 <context>

@@ -245,7 +245,7 @@ QWidget* JudgePage::makeLower()
     repairs->setObjectName(QStringLiteral("showRepairs"));
 
     auto* balance = new QVBoxLayout;
-    balance->addWidget(heading(tr("Balance"), figures));
+    balance->addWidget(heading(tr("Balance, as air"), figures));
     balance->addWidget(m_balanceText);
     balance->addWidget(m_balance, 1);
     auto* load = new QVBoxLayout;

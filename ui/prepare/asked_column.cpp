@@ -35,6 +35,7 @@ AskedColumn::AskedColumn(JobSession& session, QWidget* parent)
 {
     m_binder = new SetupBinder(session, this);
     connect(m_binder, &SetupBinder::failed, this, &AskedColumn::failed);
+    connect(m_binder, &SetupBinder::limitTold, this, &AskedColumn::limitTold);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(16, 4, 16, 16);
     column->setSpacing(0);

@@ -30,6 +30,7 @@ public:
     bool focusNextEmpty(const QWidget* from = nullptr);
 
 signals:
+    void limitTold(); ///< that the limit was changed after a reading stands in the record
     void failed(const sealwalk::Error& error);
 
 private:

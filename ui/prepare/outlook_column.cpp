@@ -137,11 +137,17 @@ void OutlookColumn::refresh()
     showFigure(m_dwell, secondsText(outlook.timing.dwell),
                tr("%1 % of the final value").arg(percent(outlook.dwellShare)));
     showFigure(m_wait, secondsText(outlook.timing.wait), tr("or until the background is back"));
+    // Where the detector is connected is in words only; whether a pump takes helium too is told by its speed.
+    const auto& parallel = job.setup.auxiliarySpeed;
+    const bool isHalfTyped = !outlook.heliumToDetector && parallel && parallel->si() > 0.0;
     showFigure(m_share,
-               outlook.heliumToDetector ? figureText(*outlook.heliumToDetector, 2) : QStringLiteral("1"),
-               !outlook.heliumToDetector ? tr("no pump in parallel")
-               : outlook.shareIsInFactor ? tr("is in the factor, not counted twice")
-                                         : tr("from the helium speeds"));
+               isHalfTyped                ? QStringLiteral("–")
+               : outlook.heliumToDetector ? figureText(*outlook.heliumToDetector, 2)
+                                          : QStringLiteral("1"),
+               isHalfTyped                 ? tr("the speed at the detector is missing")
+               : !outlook.heliumToDetector ? tr("no speed of a pump in parallel is typed")
+               : outlook.shareIsInFactor   ? tr("is in the factor, not counted twice")
+                                           : tr("from the helium speeds"));
     report::MapScale scale;
     scale.lowestDecade = m_session.object().scale.lowestDecade;
     scale.decades = m_session.object().scale.decades;

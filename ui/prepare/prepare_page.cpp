@@ -28,6 +28,10 @@ PreparePage::PreparePage(JobSession& session, QWidget* parent)
     setAccessibleName(tr("Prepare"));
 
     connect(m_asked, &AskedColumn::failed, this, &PreparePage::failed);
+    connect(m_asked, &AskedColumn::limitTold, this, [this] {
+        emit noteRequested(Severity::Caution, tr("The limit was changed after a reading: this stands in the "
+                                                 "record, and the sign-off asks for a word on it."));
+    });
     connect(m_calibration, &CalibrationPanel::failed, this, &PreparePage::failed);
     connect(m_background, &BackgroundPanel::failed, this, &PreparePage::failed);
     connect(m_cautions, &CautionsPanel::failed, this, &PreparePage::failed);

@@ -40,8 +40,11 @@ void SetupBinder::change(const std::function<void(model::Setup&)>& edit)
         return;
     model::Setup setup = m_session.job().setup;
     edit(setup);
+    const std::size_t turns = m_session.job().review.size();
     if (const Status stored = m_session.changeSetup(setup); !stored)
         emit failed(stored.error());
+    else if (m_session.job().review.size() > turns)
+        emit limitTold();
 }
 
 void SetupBinder::show()

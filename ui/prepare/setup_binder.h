@@ -39,6 +39,7 @@ public:
 
 signals:
     void failed(const sealwalk::Error& error);
+    void limitTold(); ///< readings are there: that the limit was changed now stands in the record
 
 private:
     JobSession& m_session;

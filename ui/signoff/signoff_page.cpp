@@ -19,6 +19,7 @@
 
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QLineEdit>
 #include <QListView>
 #include <QPushButton>
 #include <QShortcut>
@@ -128,7 +129,12 @@ SignoffPage::SignoffPage(JobSession& session, QWidget* parent)
     });
     key(QKeySequence(QStringLiteral("Ctrl+Return")), [this] {
         m_tabs->bringUp(m_decision);
-        if (auto* button = m_decision->findChild<QPushButton*>(QStringLiteral("approve")))
+        auto* passphrase = m_decision->findChild<QLineEdit*>(QStringLiteral("passphrase"));
+        auto* button = m_decision->findChild<QPushButton*>(QStringLiteral("approve"));
+        if (passphrase->isVisible() && passphrase->text().isEmpty()) {
+            passphrase->setFocus();
+            emit noteRequested(Severity::Caution, tr("The reviewer's passphrase is needed to approve."));
+        } else
             button->click();
     });
     auto* remark = new QShortcut(Qt::Key_M, m_list);
@@ -256,6 +262,8 @@ void SignoffPage::refreshDecision()
         }
     }
     m_decision->show(shown);
+    if (auto* report = findChild<QPushButton*>(QStringLiteral("draftReport")))
+        report->setText(shown.state == model::JobState::Signed ? tr("Report") : tr("Draft report"));
 }
 
 void SignoffPage::choose(int row)

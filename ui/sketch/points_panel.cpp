@@ -130,6 +130,7 @@ QWidget* PointsPanel::pointRow()
     m_place = new QLineEdit(this);
     m_place->setObjectName(QStringLiteral("point-place"));
     m_place->setAccessibleName(tr("Place of the chosen point"));
+    m_place->setToolTip(tr("Where it is, in words, as map and report say it. Dragging the point moves it."));
     connect(m_place, &QLineEdit::editingFinished, this, [this] {
         if (m_place->isModified())
             m_desk.commit(editing::setPlace(m_desk.sketch(), m_desk.chosenPoint(),
@@ -271,12 +272,13 @@ void PointsPanel::refreshPoint()
     m_pointRow->setVisible(point != nullptr);
     if (point == nullptr)
         return;
-    m_pointName->setText(tr("Point %1").arg(point->number));
+    m_pointName->setText(tr("Point %1 is at").arg(point->number));
     if (!(m_place->hasFocus() && m_place->isModified()))
         m_place->setText(QString::fromStdString(point->place));
     model::TestPoint automatic = *point;
     automatic.place.clear();
-    m_place->setPlaceholderText(QString::fromStdString(model::placeText(m_desk.sketch(), automatic)));
+    const QString workedOut = QString::fromStdString(model::placeText(m_desk.sketch(), automatic));
+    m_place->setPlaceholderText(workedOut.isEmpty() ? tr("place in words") : workedOut);
     m_retire->setText(point->retired                              ? tr("Bring back")
                       : m_desk.withReadings().contains(point->id) ? tr("Retire")
                                                                   : tr("Delete"));

@@ -138,7 +138,11 @@ void CallPanel::runKey(int key)
 void CallPanel::runDigit(int digit)
 {
     m_field->clear();
-    m_controller.choose(digit);
+    // A gloved finger has no letters; to it "other" is an answer.
+    if (!m_touch && m_controller.wantsWords(digit))
+        emit wordsWanted();
+    else
+        m_controller.choose(digit);
 }
 
 void CallPanel::runCommand(int key, Qt::KeyboardModifiers modifiers, const QString& text)

@@ -37,8 +37,12 @@ public:
     [[nodiscard]] render::DecadeRuler& ruler() const { return *m_ruler; }
     [[nodiscard]] LiveTrace& trace() const { return *m_trace; }
 
+    /// What the field asks for now.
+    [[nodiscard]] QString caption() const;
+
 signals:
     void remarkWanted();
+    void wordsWanted(); ///< "other" was chosen: the reason in words
     void orderWanted(); ///< to look at the order of the walk and change it
     void distanceWanted();
     void feedWanted();   ///< to set one up
@@ -59,7 +63,6 @@ private:
     void refreshLegend();
     void runCommand(int key, Qt::KeyboardModifiers modifiers, const QString& text);
     void runDigit(int digit);
-    [[nodiscard]] QString caption() const;
     [[nodiscard]] QString feedHint() const;
     /// The level of the feed now; none unless it is live.
     [[nodiscard]] std::optional<LeakRate> feedLevel() const;

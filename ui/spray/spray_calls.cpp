@@ -61,12 +61,34 @@ void SprayController::startPrompt(Prompt prompt)
 void SprayController::choose(int digit)
 {
     const QStringList words = choices();
-    const Prompt prompt = m_prompt;
     if (digit < 1 || digit > words.size()) {
         refuse(tr("Choose 1 to %1, or Esc to leave it.").arg(words.size()));
         return;
     }
-    const QString& word = words[digit - 1];
+    if (m_prompt == Prompt::OtherCondition) {
+        m_prompt = Prompt::None;
+        setCondition(otherConditions()[static_cast<std::size_t>(digit - 1)]);
+        return;
+    }
+    chooseInWords(words[digit - 1]);
+}
+
+bool SprayController::wantsWords(int digit) const
+{
+    switch (m_prompt) {
+    case Prompt::VoidReason:
+    case Prompt::VoidRunReason:
+    case Prompt::NoAccessReason:
+    case Prompt::NotTestedReason:
+        return digit == choices().size(); // "other"
+    default:
+        return false;
+    }
+}
+
+void SprayController::chooseInWords(const QString& word)
+{
+    const Prompt prompt = m_prompt;
     m_prompt = Prompt::None;
     switch (prompt) {
     case Prompt::VoidReason:
@@ -86,8 +108,6 @@ void SprayController::choose(int digit)
             skip(word);
         break;
     case Prompt::OtherCondition:
-        setCondition(otherConditions()[static_cast<std::size_t>(digit - 1)]);
-        break;
     case Prompt::Jump:
     case Prompt::None:
         break;

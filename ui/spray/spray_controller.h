@@ -130,6 +130,10 @@ public:
     void overRange();
     void startPrompt(Prompt prompt);
     void choose(int digit); ///< 1-based
+    /// That digit stands for "other": a reason in the person's own words is wanted.
+    [[nodiscard]] bool wantsWords(int digit) const;
+    /// Answers the present prompt with a reason of one's own.
+    void chooseInWords(const QString& word);
     void correctLast();
     void askBackground();
     void setCondition(model::Condition condition);

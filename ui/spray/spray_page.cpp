@@ -120,6 +120,7 @@ SprayPage::SprayPage(JobSession& session, QWidget* parent)
     connect(m_walk, &WalkPanel::orderWanted, this, &SprayPage::changeOrder);
     connect(m_walkLine, &WalkLine::orderWanted, this, &SprayPage::changeOrder);
     connect(m_call, &CallPanel::remarkWanted, this, &SprayPage::askRemark);
+    connect(m_call, &CallPanel::wordsWanted, this, &SprayPage::askWords);
     connect(m_controller, &SprayController::changed, this, &SprayPage::refresh);
     connect(m_controller, &SprayController::ticked, this, &SprayPage::refreshClock);
     connect(m_controller, &SprayController::soundWanted, this, &SprayPage::onSound);
@@ -346,6 +347,16 @@ void SprayPage::askRemark()
         QLineEdit::Normal, {}, &taken);
     if (taken)
         m_controller->remark(text);
+    m_call->setFocus();
+}
+
+/// "Other" alone tells a reviewer nothing; left empty the question stands as it was.
+void SprayPage::askWords()
+{
+    const QString question = m_call->caption();
+    const QString text = QInputDialog::getText(this, tr("Reason"), question).trimmed();
+    if (!text.isEmpty())
+        m_controller->chooseInWords(text);
     m_call->setFocus();
 }
 

@@ -60,6 +60,7 @@ private:
     void startRound();
     void toggleDistance();
     void askRemark();
+    void askWords();
     void changeOrder();
     void repeatCall();
     void placePad();

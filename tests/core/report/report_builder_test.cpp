@@ -149,6 +149,37 @@ TEST_F(DemoJobs, ASignedJobNamesItsSigners)
         EXPECT_TRUE(says(all, repair.action)) << repair.action;
 }
 
+// Regression: the turns of the review named questions by their inner words: on the check "whole".
+TEST_F(DemoJobs, AWordIsPrintedBesideItsQuestion)
+{
+    model::TestObject object;
+    model::Job job = DemoJobs::job("118", object);
+    model::ReviewEntry word;
+    word.step = model::ReviewStep::Remark;
+    word.check = "dry";
+    word.text = "baked before";
+    job.review.push_back(word);
+    const std::string all = wordsOf(reportOf(job, object, {}));
+    EXPECT_TRUE(says(all, "on \"Object dry, nothing plugged?\""));
+    EXPECT_FALSE(says(all, "on the check"));
+}
+
+// Regression: a correction made days later stood there with the time of the spray.
+TEST_F(DemoJobs, ACorrectionDoesNotClaimTheTimeOfTheSpray)
+{
+    model::TestObject object;
+    model::Job job = DemoJobs::job("118", object);
+    model::Reading right = job.readings.front();
+    right.id = model::ReadingId::create();
+    right.corrects = job.readings.front().id;
+    right.by = "C. Corrector";
+    right.reason = "exponent mistyped (2026-03-02 09:00:00)";
+    job.readings.push_back(right);
+    const std::string all = wordsOf(reportOf(job, object, {}));
+    EXPECT_TRUE(says(all, "corrected: exponent mistyped (2026-03-02 09:00:00)"));
+    EXPECT_FALSE(says(all, "C. Corrector, " + right.at.date()));
+}
+
 // Property: every table keeps its promise of as many cells as columns.
 TEST_F(DemoJobs, TablesAreRectangular)
 {

@@ -1,4 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/editing/joints.h"
+#include "core/editing/sheets.h"
 #include "core/model/cautions.h"
 #include "core/storage/history_store.h"
 #include "ui/prepare/caution_words.h"
@@ -209,6 +211,37 @@ TEST_F(PreparePageTest, ShowsAnotherUnitWithoutChangingTheValue)
     EXPECT_EQ(edit("limit for one joint")->text(), QString::fromUtf8("1e-7 Pa·m³/s"));
     EXPECT_EQ(edit("limit for all together")->text(), QStringLiteral("5e-5 mbar l/s"));
     EXPECT_NEAR(session.job().setup.pointLimit->si(), 1e-7, 1e-19);
+}
+
+// Regression: a limit widened after the readings was taken without a word here.
+TEST_F(PreparePageTest, SaysThatALimitWasChangedAfterAReading)
+{
+    QStringList notes;
+    QObject::connect(page.get(), &PreparePage::noteRequested, page.get(),
+                     [&](Severity, const QString& text) { notes.append(text); });
+    session.setLogger(QStringLiteral("T. Tester"));
+    type("limit for one joint", "1e-6");
+    EXPECT_TRUE(notes.isEmpty()) << "it is being agreed";
+    model::Sheet sheet;
+    sheet.id = model::SheetId::create();
+    sheet.name = "Door";
+    sheet.seenFrom = "the front";
+    ASSERT_TRUE(session.edit(editing::addSheet(session.job().sketch, sheet).value()));
+    model::Joint joint;
+    joint.id = model::JointId::create();
+    joint.sheet = sheet.id;
+    joint.name = "Port";
+    joint.shape = geometry::Ring{{600, 600}, 200};
+    ASSERT_TRUE(session.edit(
+        editing::addJoint(session.job().sketch, joint, editing::Laying{.number = 1, .first = {}}).value()));
+    ASSERT_TRUE(session.openRound(model::RoundKind::AsFound, {}));
+    ReadingDraft draft;
+    draft.point = session.job().sketch.points.front().id;
+    draft.outcome = model::Outcome::NoResponse;
+    ASSERT_TRUE(session.store(draft));
+    type("limit for one joint", "5e-6");
+    ASSERT_EQ(notes.size(), 1);
+    EXPECT_TRUE(notes.front().contains(QStringLiteral("limit was changed")));
 }
 
 // Property: cautions are ticked by name and time; without a name they are not.

@@ -18,6 +18,7 @@
 #include <QListView>
 #include <QPlainTextEdit>
 #include <QPushButton>
+#include <QShortcut>
 #include <QSignalSpy>
 #include <QTest>
 
@@ -110,6 +111,21 @@ TEST_F(Signoff, IsSentBackByWhoeverIsAtTheWindow)
     find<QPushButton>("sendBack")->click();
     EXPECT_EQ(history.session.job().review.back().step, model::ReviewStep::Returned);
     EXPECT_EQ(history.session.job().review.back().by, "T. Tester");
+}
+
+// Regression: Ctrl+Enter without a passphrase did nothing and said nothing.
+TEST_F(Signoff, ApprovingAsksForThePassphrase)
+{
+    find<QPushButton>("submit")->click();
+    QStringList notes;
+    QObject::connect(page.get(), &SignoffPage::noteRequested, page.get(),
+                     [&](Severity, const QString& text) { notes.append(text); });
+    for (QShortcut* shortcut : page->findChildren<QShortcut*>())
+        if (shortcut->key() == QKeySequence(QStringLiteral("Ctrl+Return")))
+            emit shortcut->activated();
+    EXPECT_EQ(page->window()->focusWidget(), find<QLineEdit>("passphrase"));
+    ASSERT_EQ(notes.size(), 1);
+    EXPECT_TRUE(notes.front().contains(QStringLiteral("passphrase")));
 }
 
 // Regression: what a job was sent back with was shown nowhere to who had to work on it.

@@ -10,8 +10,11 @@
 #include <SQLiteCpp/Transaction.h>
 #include <unistd.h>
 
+#include <QApplication>
+#include <QInputDialog>
 #include <QLabel>
 #include <QSignalSpy>
+#include <QTimer>
 
 #include <fstream>
 
@@ -63,6 +66,34 @@ TEST_F(KeptEntries, CorrectingAndVoidingMeanTheReadingOfThisWindow)
     EXPECT_EQ(history.session.job().voids.front().reading, own);
     press(Qt::Key_C);
     EXPECT_FALSE(controller().isCorrecting()) << "nothing of this window stands any more";
+}
+
+// Regression: "other" was stored as the reason, which tells a reviewer nothing.
+TEST_F(KeptEntries, OtherAsksForTheReasonInWords)
+{
+    const auto answer = [this](const QString& words, bool takes) {
+        QTimer::singleShot(0, page.get(), [words, takes] {
+            auto* dialog = qobject_cast<QInputDialog*>(QApplication::activeModalWidget());
+            ASSERT_NE(dialog, nullptr);
+            EXPECT_TRUE(dialog->labelText().endsWith(QLatin1Char('?'))) << "it says what it asks";
+            dialog->setTextValue(words);
+            takes ? dialog->accept() : dialog->reject();
+        });
+    };
+    press(Qt::Key_X);
+    answer(QStringLiteral("too late"), false);
+    type(QStringLiteral("5"));
+    EXPECT_EQ(stored(), 0u);
+    answer(QStringLiteral("the owner keeps it shut"), true);
+    type(QStringLiteral("5"));
+    ASSERT_EQ(stored(), 1u);
+    EXPECT_EQ(last().reason, "the owner keeps it shut");
+    enterValue(QStringLiteral("3.2-9"));
+    press(Qt::Key_V);
+    answer(QStringLiteral("key slipped"), true);
+    type(QStringLiteral("5"));
+    ASSERT_EQ(history.session.job().voids.size(), 1u);
+    EXPECT_EQ(history.session.job().voids.front().reason, "key slipped");
 }
 
 // Regression: what somebody else had stored could not be corrected at all, though a reviewer asks for it by
