@@ -1509,6 +1509,14 @@ Fingerabdruck %2 …</translation>
         <source>%1 l, the object&apos;s</source>
         <translation>%1 l, vom Objekt</translation>
     </message>
+    <message>
+        <source>As last time</source>
+        <translation>Wie beim letzten Mal</translation>
+    </message>
+    <message>
+        <source>Detector, connection, display, range, speeds and hose of the job before; what was measured is measured anew</source>
+        <translation>Detektor, Anschluss, Anzeige, Bereich, Saugvermögen und Schlauch des vorigen Auftrags; was gemessen wurde, wird neu gemessen</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::BackgroundDialog</name>
@@ -1875,6 +1883,10 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>63 % reached: stop the clock</source>
         <translation>63 % erreicht: Uhr anhalten</translation>
+    </message>
+    <message>
+        <source>as in job %1; compare it with its certificate</source>
+        <translation>wie in Auftrag %1; mit dem Zertifikat vergleichen</translation>
     </message>
 </context>
 <context>

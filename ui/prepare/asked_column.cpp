@@ -129,12 +129,19 @@ void AskedColumn::buildDetector(QVBoxLayout& column)
     QLineEdit* detector = lineEdit(tr("detector"), this);
     detector->setPlaceholderText(tr("its number, not its maker"));
     m_binder->bind(detector, &model::Setup::detector);
-    column.addWidget(formRow(tr("Detector"), {detector}, this));
+    m_asBefore = new QPushButton(tr("As last time"), this);
+    m_asBefore->setObjectName(QStringLiteral("asBefore"));
+    m_asBefore->setToolTip(
+        tr("Detector, connection, display, range, speeds and hose of the job before; what was "
+           "measured is measured anew"));
+    connect(m_asBefore, &QPushButton::clicked, this, &AskedColumn::takeDetectorOfJobBefore);
+    column.addWidget(formRow(tr("Detector"), {detector, m_asBefore}, this));
     m_connection = new QComboBox(this);
     m_connection->setEditable(true);
     m_connection->setAccessibleName(tr("where it is connected"));
     m_connection->addItems(
         {tr("at the object, alone"), tr("foreline, pump in parallel"), tr("foreline, alone")});
+    m_connection->setCurrentIndex(-1); // nothing is chosen yet: Down takes the first
     m_binder->bind(m_connection->lineEdit(), &model::Setup::connection);
     connect(m_connection, &QComboBox::activated, this, [this] {
         const std::string chosen = m_connection->currentText().toStdString();
@@ -227,7 +234,35 @@ void AskedColumn::refresh()
                                                  plainRate(limit, shownUnit(setup), setup)));
     m_kindLimits->setText(kinds.join(QStringLiteral(" · ")));
     m_kindLimits->setVisible(!kinds.isEmpty());
+    m_asBefore->setVisible(isDetectorOpen() && m_session.jobBeforeExists());
     setEnabled(m_session.job().isOpenForWork());
+}
+
+/// Nothing said of the detector yet, and nothing read with it.
+bool AskedColumn::isDetectorOpen() const
+{
+    const model::Setup& setup = m_session.job().setup;
+    return setup.detector.empty() && setup.connection.empty() && m_session.job().readings.empty();
+}
+
+void AskedColumn::takeDetectorOfJobBefore()
+{
+    const auto before = m_session.jobBefore();
+    if (!before)
+        return;
+    m_binder->change([&](model::Setup& setup) {
+        const model::Setup& last = before->setup;
+        setup.detector = last.detector;
+        setup.connection = last.connection;
+        setup.detectorUnit = last.detectorUnit;
+        setup.rangeBottom = last.rangeBottom;
+        setup.rangeTop = last.rangeTop;
+        setup.detectorSpeed = last.detectorSpeed;
+        setup.auxiliarySpeed = last.auxiliarySpeed;
+        setup.hoseDiameter = last.hoseDiameter;
+        setup.hoseLength = last.hoseLength;
+    });
+    m_connection->setFocus(); // the button goes; it is the first that may differ
 }
 
 bool AskedColumn::focusNextEmpty(const QWidget* from)

@@ -10,6 +10,7 @@
 
 class QComboBox;
 class QLabel;
+class QPushButton;
 class QVBoxLayout;
 
 namespace sealwalk::ui {
@@ -41,11 +42,14 @@ private:
     QuantityEdit* quantity(const QString& name, const char* unit, int width);
     QuantityEdit* number(const QString& name, const QString& suffix, int width);
     void askKindLimits();
+    [[nodiscard]] bool isDetectorOpen() const;
+    void takeDetectorOfJobBefore();
 
     JobSession& m_session;
     SetupBinder* m_binder = nullptr;
     QLabel* m_object = nullptr;
     QLabel* m_kindLimits = nullptr;
+    QPushButton* m_asBefore = nullptr; ///< while there is something to take over
     QComboBox* m_connection = nullptr;
     QComboBox* m_displayUnit = nullptr;
     std::vector<QuantityEdit*> m_rates;    ///< in the job's unit

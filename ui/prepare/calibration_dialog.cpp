@@ -46,7 +46,8 @@ std::optional<QDate> dateOf(const std::optional<Timestamp>& stamp)
 
 } // namespace
 
-CalibrationDialog::CalibrationDialog(const model::Job& job, const QString& logger, QWidget* parent)
+CalibrationDialog::CalibrationDialog(const model::Job& job, const std::optional<model::Job>& before,
+                                     const QString& logger, QWidget* parent)
     : QDialog(parent)
     , m_job(job)
 {
@@ -75,7 +76,7 @@ CalibrationDialog::CalibrationDialog(const model::Job& job, const QString& logge
     column->addWidget(buttons);
     connect(buttons, &QDialogButtonBox::accepted, this, &CalibrationDialog::tryAccept);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
-    showLast();
+    showLast(before);
     showFactor();
     (m_value->si() ? m_shown : m_value)->setFocus();
 }
@@ -91,7 +92,8 @@ QuantityEdit* CalibrationDialog::edit(const QString& name, const Unit& unit)
 
 void CalibrationDialog::buildLeak(QVBoxLayout& column)
 {
-    column.addWidget(new Heading(tr("The reference leak"), tr("as its certificate says"), this));
+    m_leakHeading = new Heading(tr("The reference leak"), tr("as its certificate says"), this);
+    column.addWidget(m_leakHeading);
     m_serial = new QLineEdit(this);
     m_serial->setAccessibleName(tr("serial number"));
     m_certificate = new QLineEdit(this);
@@ -168,11 +170,20 @@ void CalibrationDialog::buildReading(QVBoxLayout& column)
     column.addWidget(formRow(tr("Clean-up"), {m_cleanUp, quietLabel(tr("room"), this), m_room}, this));
 }
 
-void CalibrationDialog::showLast()
+void CalibrationDialog::showLast(const std::optional<model::Job>& before)
 {
-    if (m_job.calibrations.empty())
+    if (!m_job.calibrations.empty()) {
+        showLeak(m_job.calibrations.back());
         return;
-    const model::Calibration& last = m_job.calibrations.back();
+    }
+    if (!before || before->calibrations.empty())
+        return;
+    showLeak(before->calibrations.back());
+    m_leakHeading->setAside(tr("as in job %1; compare it with its certificate").arg(before->number));
+}
+
+void CalibrationDialog::showLeak(const model::Calibration& last)
+{
     const model::ReferenceLeak& leak = last.leak;
     m_serial->setText(text(leak.serial));
     m_certificate->setText(text(leak.certificate));

@@ -20,6 +20,7 @@ class QVBoxLayout;
 namespace sealwalk::ui {
 
 class DateField;
+class Heading;
 class PersonField;
 class QuantityEdit;
 
@@ -28,21 +29,25 @@ class CalibrationDialog : public QDialog
     Q_OBJECT
 
 public:
-    /// Takes the certificate of the job's last check over, so that it is typed once.
-    CalibrationDialog(const model::Job& job, const QString& logger, QWidget* parent = nullptr);
+    /// Takes the certificate of the job's last check over, so that it is typed once; in a job without one
+    /// that of `before`, the object's job before, and says so.
+    CalibrationDialog(const model::Job& job, const std::optional<model::Job>& before, const QString& logger,
+                      QWidget* parent = nullptr);
 
     [[nodiscard]] model::Calibration calibration() const;
 
 private:
     void buildLeak(QVBoxLayout& column);
     void buildReading(QVBoxLayout& column);
-    void showLast();
+    void showLeak(const model::Calibration& last);
+    void showLast(const std::optional<model::Job>& before);
     void showFactor();
     void toggleClock();
     void tryAccept();
     QuantityEdit* edit(const QString& name, const Unit& unit);
 
     const model::Job& m_job;
+    Heading* m_leakHeading = nullptr;
     QComboBox* m_kind = nullptr;
     QComboBox* m_moment = nullptr;
     QLineEdit* m_serial = nullptr;

@@ -178,7 +178,9 @@ void CalibrationPanel::enterCheck()
 {
     if (!m_session.hasJob() || !m_session.job().isOpenForWork())
         return;
-    CalibrationDialog dialog(m_session.job(), m_session.logger(), this);
+    const bool isFirst = m_session.job().calibrations.empty();
+    CalibrationDialog dialog(m_session.job(), isFirst ? m_session.jobBefore() : std::nullopt,
+                             m_session.logger(), this);
     if (dialog.exec() != QDialog::Accepted)
         return;
     if (const Status stored = m_session.addCalibration(dialog.calibration()); !stored)

@@ -154,6 +154,9 @@ public:
     /// The same for an amendment to a signed job.
     Status amend(model::JobId job, const model::ReviewEntry& entry, const model::Signature& signature,
                  std::int64_t seen);
+    /// The object's job before the open one; none when there is none. Read from the history each time.
+    [[nodiscard]] std::optional<model::Job> jobBefore() const;
+    [[nodiscard]] bool jobBeforeExists() const;
     /// Temporary repairs of earlier jobs of the object that nothing has made good yet.
     [[nodiscard]] const std::vector<storage::OpenRepair>& repairsLeftOpen() const { return m_leftOpen; }
     [[nodiscard]] Result<std::vector<model::Person>> people() const;

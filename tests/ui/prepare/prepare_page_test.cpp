@@ -23,9 +23,11 @@
 #include <QPushButton>
 #include <QSignalSpy>
 #include <QTemporaryDir>
+#include <QThread>
 #include <QTimer>
 #include <QtTest>
 
+#include <algorithm>
 #include <cmath>
 #include <functional>
 
@@ -44,6 +46,7 @@ protected:
         object.name = "Box coater 2";
         object.volume = litres(480);
         ASSERT_TRUE(session.createObject(object));
+        objectId = object.id;
         page = std::make_unique<PreparePage>(session);
         ASSERT_TRUE(session.createJob(object.id, "fault search"));
         page->resize(1366, 644);
@@ -131,6 +134,7 @@ protected:
         });
     }
 
+    model::ObjectId objectId;
     QTemporaryDir m_folder;
     JobSession session;
     std::unique_ptr<PreparePage> page;
@@ -211,6 +215,51 @@ TEST_F(PreparePageTest, ShowsAnotherUnitWithoutChangingTheValue)
     EXPECT_EQ(edit("limit for one joint")->text(), QString::fromUtf8("1e-7 Pa·m³/s"));
     EXPECT_EQ(edit("limit for all together")->text(), QStringLiteral("5e-5 mbar l/s"));
     EXPECT_NEAR(session.job().setup.pointLimit->si(), 1e-7, 1e-19);
+}
+
+// Regression: the reference leak of every year was typed anew each year.
+TEST_F(PreparePageTest, TakesTheCertificateOfTheJobBefore)
+{
+    enterCalibration();
+    session.closeJob();
+    QThread::msleep(2); // the later job is the one opened later
+    ASSERT_TRUE(session.createJob(objectId, "yearly check"));
+    inDialog("enterCheck", [](QDialog& dialog) {
+        const auto labels = dialog.findChildren<QLabel*>();
+        EXPECT_TRUE(std::any_of(labels.begin(), labels.end(), [](const QLabel* label) {
+            return label->text().contains(QStringLiteral("as in job 1"));
+        })) << "it says where it comes from";
+        typeIn(dialog, "shown with the leak shut", QStringLiteral("1e-9"));
+        typeIn(dialog, "shown with the leak open", QStringLiteral("6.3e-8"));
+        store(dialog);
+    });
+    ASSERT_EQ(session.job().calibrations.size(), 1u);
+    EXPECT_NEAR(inMillibarLitresPerSecond(session.job().calibrations.front().leak.value), 1e-7, 1e-15);
+    EXPECT_FALSE(session.job().calibrations.front().response) << "what was measured is measured anew";
+}
+
+// Regression: the next yearly job asked for detector and hose from the beginning.
+TEST_F(PreparePageTest, TakesTheDetectorOfTheJobBeforeWhenAsked)
+{
+    auto* asBefore = page->findChild<QPushButton*>(QStringLiteral("asBefore"));
+    EXPECT_FALSE(asBefore->isVisible()) << "there is no job before";
+    model::Setup setup = session.job().setup;
+    setup.detector = "D-12";
+    setup.connection = "at the object, alone";
+    setup.rangeTop = millibarLitresPerSecond(1e-3);
+    setup.response = seconds(100.0);
+    ASSERT_TRUE(session.changeSetup(setup));
+    session.closeJob();
+    QThread::msleep(2); // the later job is the one opened later
+    ASSERT_TRUE(session.createJob(objectId, "yearly check"));
+    EXPECT_TRUE(session.job().setup.detector.empty()) << "nothing is said for the tester";
+    ASSERT_TRUE(asBefore->isVisible());
+    asBefore->click();
+    EXPECT_EQ(session.job().setup.detector, "D-12");
+    EXPECT_EQ(session.job().setup.connection, "at the object, alone");
+    EXPECT_EQ(session.job().setup.rangeTop, millibarLitresPerSecond(1e-3));
+    EXPECT_FALSE(session.job().setup.response) << "what was measured is measured anew";
+    EXPECT_FALSE(asBefore->isVisible());
 }
 
 // Regression: a limit widened after the readings was taken without a word here.
