@@ -2236,6 +2236,10 @@ Fingerabdruck %2 …</translation>
         <source>Instead of %1: what was really shown; M says why</source>
         <translation>Statt %1: was wirklich angezeigt wurde; M sagt warum</translation>
     </message>
+    <message>
+        <source>first rise</source>
+        <translation>erster Anstieg</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::CautionsPanel</name>
@@ -4917,8 +4921,8 @@ Fingerabdruck %2 …</translation>
         <translation>Punkt %1 liegt</translation>
     </message>
     <message>
-        <source>place in words</source>
-        <translation>Ort in Worten</translation>
+        <source>in words</source>
+        <translation>in Worten</translation>
     </message>
 </context>
 <context>
@@ -5074,6 +5078,14 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>on the chamber </source>
         <translation>an der Kammer </translation>
+    </message>
+    <message>
+        <source>As shown, not sized</source>
+        <translation>Wie angezeigt, ohne Größe</translation>
+    </message>
+    <message>
+        <source>as shown, not sized </source>
+        <translation>wie angezeigt, ohne Größe </translation>
     </message>
 </context>
 <context>
@@ -6334,6 +6346,10 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>Nothing that was stored here stands in this round; J calls an older point first.</source>
         <translation>Nichts, was hier gespeichert wurde, gilt in dieser Runde; J ruft zuerst einen älteren Punkt auf.</translation>
+    </message>
+    <message>
+        <source>First rise after %1 s.</source>
+        <translation>Erster Anstieg nach %1 s.</translation>
     </message>
 </context>
 <context>

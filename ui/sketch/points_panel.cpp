@@ -278,7 +278,7 @@ void PointsPanel::refreshPoint()
     model::TestPoint automatic = *point;
     automatic.place.clear();
     const QString workedOut = QString::fromStdString(model::placeText(m_desk.sketch(), automatic));
-    m_place->setPlaceholderText(workedOut.isEmpty() ? tr("place in words") : workedOut);
+    m_place->setPlaceholderText(workedOut.isEmpty() ? tr("in words") : workedOut);
     m_retire->setText(point->retired                              ? tr("Bring back")
                       : m_desk.withReadings().contains(point->id) ? tr("Retire")
                                                                   : tr("Delete"));

@@ -438,7 +438,10 @@ void CallPanel::refreshLegend()
          key(QStringLiteral("N"), tr("no response"), Qt::Key_N),
          key(QStringLiteral("+"), tr("over range"), Qt::Key_Plus)},
         {key(QStringLiteral("B"), tr("background"), Qt::Key_B),
-         key(QStringLiteral("V"), tr("void"), Qt::Key_V), key(QStringLiteral("S"), tr("skip"), Qt::Key_S),
+         key(QStringLiteral("V"), tr("void"), Qt::Key_V),
+         // While helium is on nothing is put off; the moment of the first rise is what must not be missed.
+         m_controller.machine().isAsking() ? key(QStringLiteral("D"), tr("first rise"), Qt::Key_D)
+                                           : key(QStringLiteral("S"), tr("skip"), Qt::Key_S),
          key(QStringLiteral("A"), tr("no access"), Qt::Key_A)},
         {key(QStringLiteral("R"), tr("at rest"), Qt::Key_R, condition == Condition::AtRest),
          key(QStringLiteral("F"), tr("flexed"), Qt::Key_F, condition == Condition::Flexed),

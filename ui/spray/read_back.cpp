@@ -32,6 +32,7 @@ void ReadBack::setFinding(const std::optional<analysis::PointFinding>& finding, 
     m_sentence.clear();
     m_rate.clear();
     m_unit = QString::fromStdString(unit.head());
+    m_isSized = finding && !finding->factors.empty();
     if (finding && finding->asRead) {
         m_rate = QString::fromStdString(report::screenRate(unit.ofHelium(*finding->asRead)));
         m_stand = finding->verdict;
@@ -52,6 +53,7 @@ void ReadBack::setFinding(const std::optional<analysis::PointFinding>& finding, 
     }
     setAccessibleDescription(
         m_rate.isEmpty() ? QString() : m_rate + QLatin1Char(' ') + m_unit + QStringLiteral(", ") + m_verdict);
+    setAccessibleName(m_isSized || m_rate.isEmpty() ? tr("On the chamber") : tr("As shown, not sized"));
     update();
 }
 
@@ -82,7 +84,9 @@ void ReadBack::paintEvent(QPaintEvent*)
         painter.drawText(QRectF(x, 0, width(), height()), Qt::AlignVCenter, text);
         x += QFontMetricsF(painter.font()).horizontalAdvance(text);
     };
-    piece(tr("on the chamber "), render::Weight::Normal, Role::Ink, TextSize::Strong);
+    // Without a reference leak it is what the display shows, and no rate of the leak.
+    piece(m_isSized ? tr("on the chamber ") : tr("as shown, not sized "), render::Weight::Normal, Role::Ink,
+          TextSize::Strong);
     piece(m_rate, render::Weight::Bold, Role::Ink, TextSize::Title);
     piece(QLatin1Char(' ') + m_unit, render::Weight::Normal, Role::InkSoft, TextSize::Text);
 

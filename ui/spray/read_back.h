@@ -28,6 +28,7 @@ protected:
     void paintEvent(QPaintEvent* event) override;
 
 private:
+    bool m_isSized = false; ///< on the chamber; otherwise as the display shows it
     QString m_rate;
     QString m_unit;
     QString m_verdict;

@@ -155,6 +155,7 @@ void SprayController::markRise()
         refuse(tr("The first rise is marked while helium is on."));
         return;
     }
+    emit said(Weight::News, tr("First rise after %1 s.").arg(*m_machine.delay(), 0, 'f', 1));
     emit changed();
 }
 

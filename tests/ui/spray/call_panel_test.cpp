@@ -3,12 +3,16 @@
 #include "tests/support/temporary_history.h"
 #include "ui/spray/call_panel.h"
 #include "ui/spray/entry_field.h"
+#include "ui/spray/read_back.h"
 #include "ui/spray/walk_model.h"
 
 #include <gtest/gtest.h>
 
+#include <QAbstractButton>
 #include <QAbstractItemModelTester>
 #include <QTest>
+
+#include <algorithm>
 
 namespace sealwalk::ui {
 namespace {
@@ -71,6 +75,38 @@ TEST_F(Spray, AnOpenQuestionIsAnsweredBeforeAnythingIsStored)
     }
     type(QStringLiteral("n"));
     EXPECT_EQ(stored(), 1u) << "without a question it is the answer for the point";
+}
+
+// Regression: without a reference leak the figure being typed stood there as one on the chamber.
+TEST_F(Spray, AFigureWithoutAReferenceLeakIsCalledAsShown)
+{
+    auto* readBack = panel->findChild<ReadBack*>();
+    type(QStringLiteral("5e-8"));
+    EXPECT_EQ(readBack->accessibleName(), QStringLiteral("As shown, not sized"));
+    press(Qt::Key_Escape);
+    history.calibrate();
+    type(QStringLiteral("5e-8"));
+    EXPECT_EQ(readBack->accessibleName(), QStringLiteral("On the chamber"));
+}
+
+// Regression: the key of the first rise stood nowhere, and gave no sign of having worked.
+TEST_F(Spray, TheFirstRiseHasItsKeyInViewAndSaysWhenItWas)
+{
+    const auto isOffered = [this] {
+        const auto caps = panel->findChildren<QAbstractButton*>();
+        return std::any_of(caps.begin(), caps.end(), [](const QAbstractButton* cap) {
+            return cap->accessibleName().endsWith(QStringLiteral("(D)"));
+        });
+    };
+    EXPECT_FALSE(isOffered());
+    press(Qt::Key_Space);
+    EXPECT_TRUE(isOffered());
+    QStringList notes;
+    QObject::connect(controller.get(), &SprayController::said, controller.get(),
+                     [&](SprayController::Weight, const QString& text) { notes.append(text); });
+    type(QStringLiteral("d"));
+    ASSERT_EQ(notes.size(), 1);
+    EXPECT_TRUE(notes.front().startsWith(QStringLiteral("First rise after 0.")));
 }
 
 // The count that matters at the bench: an ordinary reading is its digits and two keys.
