@@ -9,10 +9,13 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 
 namespace sealwalk::report::detail {
 
 namespace {
+
+constexpr std::size_t kSeveral = 3; // fewer are told one by one
 
 std::string sideText(const Ground& ground, const std::optional<analysis::PointFinding>& side)
 {
@@ -33,6 +36,26 @@ std::string decadesText(const analysis::ComparedPoint& point)
     if (text.front() == '-')
         text.replace(0, 1, "\u2212");
     return point.atLeast ? "at least " + text : text;
+}
+
+/// What a row tells beside its point.
+std::string tellingOf(const Ground& ground, const analysis::ComparedPoint& point)
+{
+    return fmt::format("{}|{}|{}|{}", model::name(point.change), sideText(ground, point.before),
+                       sideText(ground, point.after), point.because);
+}
+
+/// Points that cannot be compared and of which the same is to be said, where there are several: page upon
+/// page of one sentence hides the rows that say something.
+std::map<std::string, std::vector<model::PointId>>
+toldAlike(const Ground& ground, const std::vector<const analysis::ComparedPoint*>& points)
+{
+    std::map<std::string, std::vector<model::PointId>> alike;
+    for (const analysis::ComparedPoint* point : points)
+        if (point->change == analysis::Change::NotComparable && point->after)
+            alike[tellingOf(ground, *point)].push_back(point->after->point);
+    std::erase_if(alike, [](const auto& group) { return group.second.size() < kSeveral; });
+    return alike;
 }
 
 } // namespace
@@ -67,10 +90,27 @@ Section comparisonSection(const Ground& ground)
                      [&](const analysis::ComparedPoint* a, const analysis::ComparedPoint* b) {
                          return size(a) > size(b);
                      });
+    const auto alike = toldAlike(ground, changed);
     for (const analysis::ComparedPoint* point : changed) {
         const auto& side = point->after ? point->after : point->before;
         if (!side)
             continue;
+        if (const auto group = alike.find(tellingOf(ground, *point)); group != alike.end()) {
+            if (group->second.front() != side->point)
+                continue;
+            table.rows.push_back({{},
+                                  {fmt::format("{} points", group->second.size()),
+                                   ground.numbers(group->second),
+                                   {},
+                                   {},
+                                   true},
+                                  {sideText(ground, point->before)},
+                                  {sideText(ground, point->after)},
+                                  {decadesText(*point)},
+                                  {std::string(model::name(point->change))},
+                                  {inPrint(point->because)}});
+            continue;
+        }
         table.rows.push_back({{std::to_string(side->number), {}, {}, {}, true},
                               {ground.jointName(side->point), ground.place(side->point)},
                               {sideText(ground, point->before)},

@@ -173,7 +173,7 @@ Section reviewSection(const Ground& ground)
 {
     Section section{"Review, turn by turn", {}, false, {}};
     ReportTable table;
-    table.columns = {{"When", 1.5}, {"Who", 1.8}, {"Step", 1.2}, {"Words", 4.6}};
+    table.columns = {{"When", 1.5}, {"Who", 1.5}, {"Step", 2.4}, {"Words", 3.7}};
     table.empty = "Not yet submitted.";
     for (const model::ReviewEntry& entry : ground.job.review) {
         std::string about;

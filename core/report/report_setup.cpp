@@ -66,14 +66,27 @@ std::string reportNumber(const model::Job& job)
                        submitted + amended, submitted, count(model::ReviewStep::Returned), amended);
 }
 
+/// Joints that carry a point; one whose points are all retired is there no more.
+std::vector<const model::Joint*> jointsInUse(const model::Sketch& sketch)
+{
+    std::set<model::JointId> used;
+    for (const model::TestPoint* point : sketch.activePoints())
+        used.insert(point->joint);
+    std::vector<const model::Joint*> joints;
+    for (const model::Joint& joint : sketch.joints)
+        if (used.contains(joint.id))
+            joints.push_back(&joint);
+    return joints;
+}
+
 std::string kindsOfJoints(const model::Sketch& sketch)
 {
     std::map<std::string, int> kinds;
-    for (const model::Joint& joint : sketch.joints)
-        ++kinds[std::string(model::name(joint.kind))];
+    for (const model::Joint* joint : jointsInUse(sketch))
+        ++kinds[std::string(model::name(joint->kind))];
     std::string text;
     for (const auto& [kind, count] : kinds)
-        text += fmt::format("{}{} {}", text.empty() ? "" : ", ", count, kind);
+        text += (text.empty() ? "" : ", ") + kind + (count == 1 ? "" : fmt::format(" × {}", count));
     return said(text);
 }
 
@@ -134,8 +147,11 @@ std::string tracer(const model::Setup& setup)
 
 std::string included(const model::Sketch& sketch)
 {
-    return fmt::format("{} points on {} joints of {} sheets, sketch revision {}",
-                       sketch.activePoints().size(), sketch.joints.size(), sketch.sheets.size(),
+    const auto counted = [](std::size_t count, std::string_view thing) {
+        return fmt::format("{} {}{}", count, thing, count == 1 ? "" : "s");
+    };
+    return fmt::format("{} on {} of {}, sketch revision {}", counted(sketch.activePoints().size(), "point"),
+                       counted(jointsInUse(sketch).size(), "joint"), counted(sketch.sheets.size(), "sheet"),
                        sketch.revision);
 }
 

@@ -196,6 +196,36 @@ TEST_F(DemoJobs, TablesAreRectangular)
     }
 }
 
+// Regression: a last job that could see less filled three pages with one sentence, point by point; a joint
+// all of whose points are retired was counted.
+TEST(Report, SaysOnceWhatHoldsForManyPoints)
+{
+    model::TestObject object;
+    object.name = "Oven";
+    model::Job last = tests::ringJob(6);
+    model::Job job = last;
+    for (int point = 1; point <= 6; ++point) {
+        tests::addValue(job, point, 1e-10);
+        job.readings.back().outcome = model::Outcome::NoResponse;
+        job.readings.back().peak.reset();
+    }
+    tests::calibrate(job);
+    model::Joint gone = job.sketch.joints.front();
+    gone.id = model::JointId::create();
+    job.sketch.joints.push_back(gone);
+    ReportOptions options;
+    options.lastJob = last;
+    const ReportContent content = reportOf(job, object, options);
+    for (const Section& section : content.sections)
+        if (section.title == "Compared with the last job") {
+            const auto& table = std::get<ReportTable>(section.blocks.front());
+            ASSERT_EQ(table.rows.size(), 1u);
+            EXPECT_EQ(table.rows.front()[1].text, "6 points");
+            EXPECT_EQ(table.rows.front()[1].small, "1, 2, 3, 4, 5, 6");
+        }
+    EXPECT_TRUE(says(wordsOf(content), "6 points on 1 joint of 1 sheet,"));
+}
+
 // Property: a job without readings claims nothing; one without a limit accepts nothing.
 TEST(Report, ClaimsNothingWhereNothingWasTested)
 {
