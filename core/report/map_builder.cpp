@@ -8,6 +8,7 @@
 
 #include <algorithm>
 #include <unordered_map>
+#include <unordered_set>
 
 namespace sealwalk::report {
 
@@ -156,8 +157,14 @@ public:
         m_content.seenFromAbove = found->seenFromAbove;
         m_content.outlines = found->outlines;
         m_content.underlay = found->underlay;
-        for (const model::TestPoint& point : sketch.points)
+        for (const model::TestPoint& point : sketch.points) {
             m_numbers.emplace(point.id, point.number);
+            if (point.retired)
+                m_gone.insert(point.joint);
+        }
+        for (const model::TestPoint& point : sketch.points)
+            if (!point.retired)
+                m_gone.erase(point.joint);
     }
 
     MapContent build(const std::unordered_map<model::PointId, Gathered>& gathered, const MapScale& scale,
@@ -165,7 +172,8 @@ public:
     {
         m_content.scale = scale;
         for (const model::Joint* joint : m_sketch.jointsOn(m_content.sheet))
-            addJoint(*joint, gathered, options);
+            if (!m_gone.contains(joint->id))
+                addJoint(*joint, gathered, options);
         addBrackets(gathered);
         return std::move(m_content);
     }
@@ -292,6 +300,8 @@ private:
     const model::Sketch& m_sketch;
     MapContent m_content;
     Numbers m_numbers;
+    /// All their points are retired; drawn, they would look forgotten.
+    std::unordered_set<model::JointId> m_gone;
 };
 
 } // namespace

@@ -46,6 +46,21 @@ void leak(PointFinding& finding, double rate, Verdict verdict, Finding word = Fi
     finding.rate = finding.asRead = millibarLitresPerSecond(rate);
 }
 
+// Regression: a port whose points were retired stood on the map like one that had been forgotten.
+TEST(MapBuilder, AJointWhosePointsAreRetiredIsNotDrawn)
+{
+    Fixture fixture;
+    model::Joint bare = fixture.job.sketch.joints.front();
+    bare.id = model::JointId::create();
+    fixture.job.sketch.joints.push_back(bare);
+    EXPECT_EQ(fixture.map().joints.size(), 2U) << "one that has no points yet is";
+    for (model::TestPoint& point : fixture.job.sketch.points)
+        point.retired = true;
+    const MapContent content = fixture.map();
+    ASSERT_EQ(content.joints.size(), 1U);
+    EXPECT_EQ(content.joints.front().id, bare.id);
+}
+
 // Property: every active point has one stretch, and together they cover the joint.
 TEST(MapBuilder, StretchesCoverTheJoint)
 {
