@@ -1579,6 +1579,10 @@ Fingerabdruck %2 …</translation>
         <source>%1 is too long for a background; a few minutes are enough</source>
         <translation>%1 ist zu lang für einen Untergrund; ein paar Minuten genügen</translation>
     </message>
+    <message>
+        <source>Ctrl+Enter</source>
+        <translation>Strg+Eingabe</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::BackgroundPanel</name>

@@ -16,6 +16,7 @@
 #include <QLabel>
 #include <QPlainTextEdit>
 #include <QPushButton>
+#include <QShortcut>
 #include <QVBoxLayout>
 
 namespace sealwalk::ui {
@@ -66,6 +67,10 @@ BackgroundDialog::BackgroundDialog(const model::Setup& setup, QWidget* parent)
     connect(file, &QPushButton::clicked, this, &BackgroundDialog::takeFile);
     connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+    // Enter is a new line in the list.
+    auto* storing = new QShortcut(QKeySequence(QStringLiteral("Ctrl+Return")), this);
+    connect(storing, &QShortcut::activated, m_keep, &QPushButton::click);
+    m_keep->setToolTip(tr("Ctrl+Enter"));
     m_keep->setEnabled(false);
     m_values->setFocus();
 }

@@ -35,9 +35,12 @@ void show(QLabel* below, const QString& text)
     const bool taller = below->text() != text;
     below->setText(text);
     below->setVisible(!text.isEmpty());
-    // Lines that wrap do not make a dialog grow by themselves.
+    // Lines that wrap do not make a dialog grow by themselves; that it shrinks while one types is no help.
     if (auto* dialog = qobject_cast<QDialog*>(below->window()); dialog != nullptr && taller)
-        QTimer::singleShot(0, dialog, [dialog] { dialog->adjustSize(); });
+        QTimer::singleShot(0, dialog, [dialog, before = dialog->size()] {
+            dialog->adjustSize();
+            dialog->resize(dialog->size().expandedTo(before));
+        });
 }
 
 } // namespace

@@ -21,6 +21,7 @@
 #include <QLineEdit>
 #include <QPlainTextEdit>
 #include <QPushButton>
+#include <QShortcut>
 #include <QSignalSpy>
 #include <QTemporaryDir>
 #include <QThread>
@@ -215,6 +216,26 @@ TEST_F(PreparePageTest, ShowsAnotherUnitWithoutChangingTheValue)
     EXPECT_EQ(edit("limit for one joint")->text(), QString::fromUtf8("1e-7 Pa·m³/s"));
     EXPECT_EQ(edit("limit for all together")->text(), QStringLiteral("5e-5 mbar l/s"));
     EXPECT_NEAR(session.job().setup.pointLimit->si(), 1e-7, 1e-19);
+}
+
+// Regression: the dialog shrank by a seventh as soon as a value stood in it, and no key stored from the list.
+TEST_F(PreparePageTest, TheBackgroundKeepsItsSizeAndIsStoredByKey)
+{
+    inDialog("enterBackground", [](QDialog& dialog) {
+        QCoreApplication::processEvents();
+        const QSize before = dialog.size();
+        auto* list = dialog.findChild<QPlainTextEdit*>();
+        for (int i = 0; i < 20; ++i) {
+            QTest::keyClicks(list, i % 2 == 0 ? QStringLiteral("1.1e-9") : QStringLiteral("9e-10"));
+            QTest::keyClick(list, Qt::Key_Return);
+        }
+        QCoreApplication::processEvents();
+        EXPECT_GE(dialog.width(), before.width());
+        EXPECT_GE(dialog.height(), before.height());
+        for (QShortcut* shortcut : dialog.findChildren<QShortcut*>())
+            emit shortcut->activated();
+    });
+    EXPECT_EQ(session.job().backgrounds.size(), 1u);
 }
 
 // Regression: the reference leak of every year was typed anew each year.
