@@ -106,7 +106,7 @@ Result<Edit> splitStretch(const model::Sketch& sketch, model::JointId id, double
             const bool before = stretch.centre <= at;
             const double own = before ? (stretch.from + at) / 2.0 : (at + stretch.to) / 2.0;
             const double other = before ? (at + stretch.to) / 2.0 : (stretch.from + at) / 2.0;
-            const Result<Edit> added = addPoint(sketch, id, wrapped(other / length));
+            Result<Edit> added = addPoint(sketch, id, wrapped(other / length));
             if (!added)
                 return added;
             Result<model::Sketch> next = after(sketch, *added, withReadings);

@@ -44,7 +44,7 @@ render::PdfOptions optionsFor(std::shared_ptr<const PreparedReport> report)
 
 QString chooseFile(MainWindow& window, QWidget* parent)
 {
-    const QString file =
+    QString file =
         chooseFileToWrite(parent, MainWindow::tr("Report as PDF"),
                           proposedFile(window, QStringLiteral(".pdf")), MainWindow::tr("PDF (*.pdf)"));
     if (!file.isEmpty())

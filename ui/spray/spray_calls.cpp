@@ -432,10 +432,11 @@ void SprayController::tick()
         if (m_feed && before == CallState::Spray)
             m_feed->sprayEnded(false);
         lookAtFeed();
-        if (before == CallState::Spray)
+        if (before == CallState::Spray) {
             emit soundWanted(SpraySound::DwellOver);
-        else if (before == CallState::Wait)
+        } else if (before == CallState::Wait) {
             emit soundWanted(SpraySound::Go);
+        }
         emit changed();
     }
     emit ticked();
