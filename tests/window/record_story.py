@@ -294,7 +294,7 @@ def what_the_remarks_ask(window, history):
     window.keys("Return")
     corrected = wait_for("the correction", lambda: job(history)["readings"][len(before):])[0]
     old = next(r for r in before if r["id"] == corrected["corrects"])
-    assert corrected["reason"] == "the display showed 1.4e-7", corrected
+    assert corrected["reason"].startswith("the display showed 1.4e-7 ("), corrected
     assert (old["point"], old["condition"]) == (corrected["point"], "flexed"), old
     assert old in job(history)["readings"], "the old entry stays in the record"
     for point, condition in ((43, None), (58, None), (61, "f"), (62, "f")):
