@@ -306,7 +306,8 @@ std::vector<int> strongerThan(const Work& work, const SourceFinding& finding,
     return numbers;
 }
 
-void explain(const Work& work, std::size_t point, SourceFinding& finding, const std::vector<int>& stronger)
+void explain(const Work& work, std::size_t point, SourceFinding& finding,
+             const std::vector<SourceFinding>& findings)
 {
     const FindingFacts facts = factsOf(work, point, finding);
     const std::string& unit = work.survey.unit;
@@ -321,8 +322,9 @@ void explain(const Work& work, std::size_t point, SourceFinding& finding, const 
         if (rise == SlowRise::Permeation)
             finding.verdict = SourceVerdict::Permeation;
         if (rise != SlowRise::Prompt)
-            finding.because.push_back(
-                slowRiseWords(rise, longestDelay(work.survey, finding.point), stronger));
+            finding.because.push_back(slowRiseWords(
+                rise, longestDelay(work.survey, finding.point),
+                rise == SlowRise::SlowPath ? strongerThan(work, finding, findings) : std::vector<int>()));
         break;
     }
     case SourceVerdict::Echo:
@@ -376,7 +378,7 @@ Sources blockFindings(const Survey& survey, const SearchEffort& effort)
     keepRealCreditors(work, sources.findings);
     for (std::size_t i = 0; i < survey.points.size(); ++i) {
         if (!scene.readingsAt[i].empty())
-            explain(work, i, sources.findings[i], strongerThan(work, sources.findings[i], sources.findings));
+            explain(work, i, sources.findings[i], sources.findings);
     }
     sources.spread = spreadLearnt(scene, sample);
     return sources;

@@ -11,16 +11,6 @@ namespace sealwalk::analysis {
 
 namespace {
 
-std::string pointsWords(const std::vector<int>& points)
-{
-    if (points.size() == 1)
-        return fmt::format("point {}", points.front());
-    std::string words = "points ";
-    for (std::size_t i = 0; i < points.size(); ++i)
-        words += fmt::format("{}{}", i == 0 ? "" : i + 1 == points.size() ? " and " : ", ", points[i]);
-    return words;
-}
-
 /// " 85 mm above" and the like; empty when it is in another view or at the same spot.
 std::string whereWords(const FindingFacts& facts)
 {
@@ -54,6 +44,19 @@ void append(std::vector<std::string>& sentences, std::string sentence)
 }
 
 } // namespace
+
+std::string pointsWords(const std::vector<int>& points, std::string_view last)
+{
+    if (points.size() == 1)
+        return fmt::format("point {}", points.front());
+    std::string words = "points ";
+    for (std::size_t i = 0; i < points.size(); ++i) {
+        if (i > 0)
+            words += i + 1 == points.size() ? fmt::format(" {} ", last) : ", ";
+        words += std::to_string(points[i]);
+    }
+    return words;
+}
 
 std::string rateWords(LeakRate rate, std::string_view unit)
 {

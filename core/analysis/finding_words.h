@@ -29,6 +29,9 @@ struct FindingFacts
 /// unknown one falls back to mbar·l/s.
 std::string rateWords(LeakRate rate, std::string_view unit);
 
+/// "point 3", "points 3, 5 and 9"; `last` stands before the last.
+std::string pointsWords(const std::vector<int>& points, std::string_view last = "and");
+
 std::vector<std::string> leakWords(const FindingFacts& facts, std::string_view unit);
 std::vector<std::string> sharedWords(const FindingFacts& facts, std::string_view unit);
 std::vector<std::string> echoWords(const FindingFacts& facts, std::string_view unit);

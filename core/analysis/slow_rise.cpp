@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/analysis/slow_rise.h"
 
+#include "core/analysis/finding_words.h"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -28,14 +30,6 @@ constexpr double kAnswers = 3.0; // standard deviations
 double permeationFrom(double response)
 {
     return std::max(kPermeationFrom, kPermeationInResponses * response);
-}
-
-std::string pointList(const std::vector<int>& points)
-{
-    std::string words = points.size() == 1 ? "point " : "points ";
-    for (std::size_t i = 0; i < points.size(); ++i)
-        words += fmt::format("{}{}", i == 0 ? "" : i + 1 == points.size() ? " or " : ", ", points[i]);
-    return words;
 }
 
 } // namespace
@@ -107,8 +101,8 @@ std::string slowRiseWords(SlowRise rise, Duration delay, const std::vector<int>&
             "series behind a space, or helium that drifted to {}. Spray {} again with less flow, and bag "
             "this one, before it is taken apart.",
             inSeconds(delay),
-            stronger.empty() ? "another joint" : "the larger leak at " + pointList(stronger),
-            stronger.empty() ? "beside it" : pointList(stronger));
+            stronger.empty() ? "another joint" : "the larger leak at " + pointsWords(stronger, "or"),
+            stronger.empty() ? "beside it" : pointsWords(stronger, "or"));
     case SlowRise::Suspected:
         return fmt::format(
             "The first rise came {:.0f} s after the helium, as late as permeation through an elastomer: "

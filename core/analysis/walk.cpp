@@ -67,16 +67,16 @@ std::vector<WalkStep> walk(const model::Job& job, model::RoundId roundId)
     return steps;
 }
 
-std::vector<PutOff> putOff(const model::Job& job, model::RoundId roundId)
+std::vector<SkippedPoint> skippedPoints(const model::Job& job, model::RoundId roundId)
 {
     const model::Round* round = job.round(roundId);
-    std::vector<PutOff> found;
+    std::vector<SkippedPoint> found;
     if (round == nullptr)
         return found;
     for (const model::ReviewEntry& entry : job.review) {
-        if (entry.check != kPutOff || !entry.point || entry.at < round->opened)
+        if (entry.check != kSkipped || !entry.point || entry.at < round->opened)
             continue;
-        std::erase_if(found, [&](const PutOff& earlier) { return earlier.point == *entry.point; });
+        std::erase_if(found, [&](const SkippedPoint& earlier) { return earlier.point == *entry.point; });
         const bool isReadSince =
             std::any_of(job.readings.begin(), job.readings.end(), [&](const model::Reading& reading) {
                 return reading.round == roundId && reading.point == *entry.point && !(reading.at < entry.at);

@@ -27,18 +27,18 @@ struct WalkStep
 /// asks for none). Retired points fall out. Pointers live as long as `job` is unchanged.
 std::vector<WalkStep> walk(const model::Job& job, model::RoundId round);
 
-/// What the remark names as its check that puts a point off to the end of the round.
-inline constexpr std::string_view kPutOff = "put off";
+/// What the remark names as its check that leaves a point for the end of the round.
+inline constexpr std::string_view kSkipped = "skipped";
 
-struct PutOff
+struct SkippedPoint
 {
     model::PointId point;
     std::string reason;
 };
 
-/// The points of a round that were put off and not read since, in that order; a point put off twice keeps its
+/// The points of a round that were skipped and not read since, in that order; one skipped twice keeps its
 /// last reason.
-std::vector<PutOff> putOff(const model::Job& job, model::RoundId round);
+std::vector<SkippedPoint> skippedPoints(const model::Job& job, model::RoundId round);
 
 /// The call that follows `after` (nil: the first): the next open step in order, wrapping round, skipped
 /// points last. None when everything is done.

@@ -179,7 +179,7 @@ Section reviewSection(const Ground& ground)
         std::string about;
         if (entry.point)
             about = "on point " + ground.number(*entry.point);
-        if (entry.check == analysis::kPutOff || entry.check == analysis::kLimitChange)
+        if (entry.check == analysis::kSkipped || entry.check == analysis::kLimitChange)
             about += (about.empty() ? "" : ", ") + entry.check; // a step of the work, not an answer
         else if (!entry.check.empty())
             about += (about.empty() ? "on \"" : ", on \"") + analysis::reviewQuestion(entry.check) + '"';

@@ -121,7 +121,7 @@ void SprayController::skip(const QString& reason)
 {
     const analysis::WalkStep call = *m_call;
     if (const Status kept = m_session.remark(m_session.logger().toStdString(), reason.toStdString(),
-                                             call.point, std::string(analysis::kPutOff));
+                                             call.point, std::string(analysis::kSkipped));
         !kept) {
         emit failed(kept.error());
         return;
@@ -297,14 +297,14 @@ void SprayController::reload()
         m_timing = analysis::sprayTiming(m_session.job(), m_session.object());
         m_machine.setTimes({inSeconds(m_timing.dwell), inSeconds(m_timing.wait)});
     }
-    m_putOff =
-        round == nullptr ? std::vector<analysis::PutOff>() : analysis::putOff(m_session.job(), round->id);
+    m_skipped = round == nullptr ? std::vector<analysis::SkippedPoint>()
+                                 : analysis::skippedPoints(m_session.job(), round->id);
 }
 
 std::optional<analysis::WalkStep> SprayController::callAfter(model::PointId point) const
 {
     std::vector<model::PointId> skipped;
-    for (const analysis::PutOff& each : m_putOff)
+    for (const analysis::SkippedPoint& each : m_skipped)
         skipped.push_back(each.point);
     return analysis::nextCall(m_walk, point, skipped);
 }

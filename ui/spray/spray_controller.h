@@ -211,10 +211,10 @@ private:
     JobSession& m_session;
     std::vector<analysis::WalkStep> m_walk;
     std::optional<analysis::WalkStep> m_call;
-    std::vector<analysis::PutOff> m_putOff;     ///< skipped points of the round
-    model::RoundId m_round;                     ///< the one that is walked
-    std::unordered_set<model::ReadingId> m_own; ///< stored in this window
-    std::int64_t m_storedBefore = 0;            ///< last sequence when this window took up the round
+    std::vector<analysis::SkippedPoint> m_skipped; ///< skipped points of the round
+    model::RoundId m_round;                        ///< the one that is walked
+    std::unordered_set<model::ReadingId> m_own;    ///< stored in this window
+    std::int64_t m_storedBefore = 0;               ///< last sequence when this window took up the round
     std::optional<model::ReadingId> m_target;
     bool m_isCalledAgain = false; ///< the call had its reading when it was asked for
     bool m_notStored = false;

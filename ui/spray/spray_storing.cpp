@@ -111,7 +111,7 @@ ReadingDraft SprayController::draftOf(model::Outcome outcome) const
     draft.confirmed = m_confirms && isResponse(outcome);
     draft.sprayedAt = m_sprayedAt;
     draft.remark = m_remark;
-    for (const analysis::PutOff& each : m_putOff)
+    for (const analysis::SkippedPoint& each : m_skipped)
         if (each.point == draft.point)
             draft.remark = bothWords(
                 draft.remark, tr("came later: %1").arg(QString::fromStdString(each.reason)).toStdString());

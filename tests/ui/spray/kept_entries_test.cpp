@@ -335,7 +335,7 @@ TEST_F(KeptEntries, TheReasonOfASkipStandsWithItsReading)
 }
 
 // Regression: what was put off, and why, was forgotten at the next start.
-TEST_F(KeptEntries, APointThatWasPutOffStaysPutOffAfterARestart)
+TEST_F(KeptEntries, ASkippedPointStaysSoAfterARestart)
 {
     press(Qt::Key_S);
     type(QStringLiteral("2"));
@@ -346,7 +346,7 @@ TEST_F(KeptEntries, APointThatWasPutOffStaysPutOffAfterARestart)
     SprayController again(next);
     ASSERT_TRUE(again.call());
     EXPECT_EQ(again.call()->number, 2);
-    const auto off = analysis::putOff(next.job(), next.currentRound()->id);
+    const auto off = analysis::skippedPoints(next.job(), next.currentRound()->id);
     ASSERT_EQ(off.size(), 1u);
     EXPECT_EQ(off.front().point, point(1));
     EXPECT_EQ(off.front().reason, "in use");
@@ -354,7 +354,7 @@ TEST_F(KeptEntries, APointThatWasPutOffStaysPutOffAfterARestart)
     enterValue(QStringLiteral("1"));
     press(Qt::Key_N);
     EXPECT_EQ(last().remark, "came later: in use");
-    EXPECT_TRUE(analysis::putOff(history.session.job(), next.currentRound()->id).empty());
+    EXPECT_TRUE(analysis::skippedPoints(history.session.job(), next.currentRound()->id).empty());
 }
 
 // Regression: a reading that could not be stored was told in the note line only.
