@@ -226,6 +226,7 @@ ReportContent reportOf(const model::Job& job, const model::TestObject& object, c
     add(detail::repairSection(ground));
     for (Section& section : detail::riseSections(ground))
         add(std::move(section));
+    add(detail::setupSketchSection(ground));
     add(detail::calibrationSection(ground));
     add(detail::pointsSection(ground));
     add(detail::untestedSection(ground));

@@ -6,6 +6,7 @@
 #include "core/report/bars.h"
 #include "core/report/figure.h"
 #include "core/report/map_content.h"
+#include "core/report/setup_sketch.h"
 
 #include <memory>
 #include <optional>
@@ -87,6 +88,12 @@ struct MapBlock
     std::shared_ptr<const MapContent> map;
 };
 
+/// The set-up, drawn.
+struct SetupBlock
+{
+    SetupSketch sketch;
+};
+
 /// The decade ruler.
 struct ScaleBlock
 {
@@ -122,7 +129,7 @@ struct PictureBlock
 };
 
 using Block = std::variant<FactList, ReportTable, Paragraph, BarBlock, FigureBlock, MapBlock, ScaleBlock,
-                           LegendBlock, SignatureBlock, PictureBlock>;
+                           LegendBlock, SignatureBlock, PictureBlock, SetupBlock>;
 
 struct Section
 {

@@ -44,6 +44,7 @@ Section balanceSection(const Ground& ground);
 Section signatureSection(const Ground& ground);
 std::vector<Section> mapSections(const Ground& ground);
 std::vector<Section> riseSections(const Ground& ground);
+Section setupSketchSection(const Ground& ground);
 Section calibrationSection(const Ground& ground);
 Section pointsSection(const Ground& ground);
 Section readingsSection(const Ground& ground);

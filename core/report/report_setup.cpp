@@ -218,6 +218,16 @@ Section setupSection(const Ground& ground)
     return {"What was tested, and how", {}, false, {std::move(list)}};
 }
 
+Section setupSketchSection(const Ground& ground)
+{
+    SetupWords words;
+    words.rate = [&](LeakRate rate) { return ground.unit.printWithUnit(rate); };
+    return {"Set-up",
+            "drawn from what was stated, not to scale; dashed: not stated",
+            false,
+            {SetupBlock{setupSketch(ground.job, ground.object, words)}}};
+}
+
 Section calibrationSection(const Ground& ground)
 {
     const model::Job& job = ground.job;

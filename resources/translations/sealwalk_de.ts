@@ -567,6 +567,93 @@ Fingerabdruck %2 …</translation>
     </message>
 </context>
 <context>
+    <name>SetupPanel</name>
+    <message>
+        <source>%1 l</source>
+        <translation>%1 l</translation>
+    </message>
+    <message>
+        <source>volume not stated</source>
+        <translation>Volumen nicht angegeben</translation>
+    </message>
+    <message>
+        <source>own pumps</source>
+        <translation>eigene Pumpen</translation>
+    </message>
+    <message>
+        <source>%1 l/s air</source>
+        <translation>%1 l/s Luft</translation>
+    </message>
+    <message>
+        <source>%1 l/s helium</source>
+        <translation>%1 l/s Helium</translation>
+    </message>
+    <message>
+        <source>speed not stated</source>
+        <translation>Saugvermögen nicht angegeben</translation>
+    </message>
+    <message>
+        <source>reference leak %1</source>
+        <translation>Prüfleck %1</translation>
+    </message>
+    <message>
+        <source>at %1</source>
+        <translation>an %1</translation>
+    </message>
+    <message>
+        <source>place not stated</source>
+        <translation>Ort nicht angegeben</translation>
+    </message>
+    <message>
+        <source>connection not stated</source>
+        <translation>Anschluss nicht angegeben</translation>
+    </message>
+    <message>
+        <source>hose</source>
+        <translation>Schlauch</translation>
+    </message>
+    <message>
+        <source>bore %1 mm</source>
+        <translation>%1 mm weit</translation>
+    </message>
+    <message>
+        <source>bore not stated</source>
+        <translation>Weite nicht angegeben</translation>
+    </message>
+    <message>
+        <source>%1 m long</source>
+        <translation>%1 m lang</translation>
+    </message>
+    <message>
+        <source>length not stated</source>
+        <translation>Länge nicht angegeben</translation>
+    </message>
+    <message>
+        <source>size not stated</source>
+        <translation>Maße nicht angegeben</translation>
+    </message>
+    <message>
+        <source>%1 mbar inside</source>
+        <translation>%1 mbar darin</translation>
+    </message>
+    <message>
+        <source>pump in parallel</source>
+        <translation>Pumpe parallel</translation>
+    </message>
+    <message>
+        <source>detector %1</source>
+        <translation>Lecksucher %1</translation>
+    </message>
+    <message>
+        <source>detector, not named</source>
+        <translation>Lecksucher, nicht benannt</translation>
+    </message>
+    <message>
+        <source>zero on</source>
+        <translation>Nullabzug an</translation>
+    </message>
+</context>
+<context>
     <name>Shown</name>
     <message>
         <source>%1 He</source>
@@ -891,6 +978,13 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>Plot</source>
         <translation>Kurve</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::render::SetupView</name>
+    <message>
+        <source>Set-up</source>
+        <translation>Aufbau</translation>
     </message>
 </context>
 <context>
@@ -5537,6 +5631,17 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>%1 cannot be opened: %2</source>
         <translation>%1 lässt sich nicht öffnen: %2</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::SetupPanel</name>
+    <message>
+        <source>Set-up</source>
+        <translation>Aufbau</translation>
+    </message>
+    <message>
+        <source>as stated; dashed: not stated</source>
+        <translation>wie angegeben; gestrichelt: nicht angegeben</translation>
     </message>
 </context>
 <context>

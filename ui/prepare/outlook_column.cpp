@@ -3,6 +3,7 @@
 
 #include "core/analysis/setup_outlook.h"
 #include "core/report/map_content.h"
+#include "ui/prepare/setup_panel.h"
 #include "ui/prepare/shown.h"
 #include "ui/prepare/verdict_box.h"
 #include "ui/render/decade_ruler.h"
@@ -19,9 +20,9 @@ namespace sealwalk::ui {
 
 namespace {
 
-constexpr int kFigureRow = 44;
+constexpr int kFigureRow = 36;
 constexpr double kSecondsPerMinute = 60.0;
-constexpr int kGoOnHeight = 40;
+constexpr int kGoOnHeight = 36;
 
 QString sourceText(const analysis::SprayTiming& timing)
 {
@@ -50,7 +51,7 @@ OutlookColumn::OutlookColumn(JobSession& session, QWidget* parent)
     , m_session(session)
 {
     auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(16, 4, 16, 16);
+    column->setContentsMargins(16, 4, 16, 4);
     column->setSpacing(0);
     column->addWidget(new Heading(tr("What this set-up can see"), {}, this));
     m_smallest = addFigure(*column, tr("smallest detectable leak"));
@@ -59,11 +60,11 @@ OutlookColumn::OutlookColumn(JobSession& session, QWidget* parent)
     m_dwell = addFigure(*column, tr("dwell at a point"));
     m_wait = addFigure(*column, tr("wait between points"));
     m_share = addFigure(*column, tr("share reaching the detector"));
-    column->addSpacing(12);
+    column->addSpacing(4);
     m_ruler = new render::DecadeRuler(Qt::Horizontal, this);
-    m_ruler->setMinimumHeight(72);
+    m_ruler->setMinimumHeight(66);
     column->addWidget(m_ruler);
-    column->addSpacing(10);
+    column->addSpacing(4);
     m_verdict = new VerdictBox(this);
     column->addWidget(m_verdict);
     m_walkHeading = new Heading(tr("Time and helium"), {}, this);
@@ -71,13 +72,15 @@ OutlookColumn::OutlookColumn(JobSession& session, QWidget* parent)
     m_walk = quietLabel({}, this);
     m_walk->setWordWrap(true);
     column->addWidget(m_walk);
-    column->addSpacing(18);
+    column->addSpacing(8);
     m_goOn = new QPushButton(tr("&Go on"), this);
     m_goOn->setObjectName(QStringLiteral("goOn"));
     m_goOn->setProperty("kind", QStringLiteral("primary"));
     m_goOn->setMinimumHeight(kGoOnHeight);
     connect(m_goOn, &QPushButton::clicked, this, &OutlookColumn::goOn);
     column->addWidget(m_goOn);
+    m_setup = new SetupPanel(session, this);
+    column->addWidget(m_setup);
     column->addStretch(1);
 }
 
@@ -99,7 +102,7 @@ OutlookColumn::Figure OutlookColumn::addFigure(QVBoxLayout& column, const QStrin
     figure.value->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
     title->setBuddy(figure.value);
     auto* layout = new QHBoxLayout(row);
-    layout->setContentsMargins(0, 4, 0, 4);
+    layout->setContentsMargins(0, 1, 0, 1);
     layout->addLayout(words, 1);
     layout->addWidget(figure.value);
     column.addWidget(row);
@@ -157,6 +160,7 @@ void OutlookColumn::refresh()
     scale.unit = unit.symbol;
     m_ruler->setScale(scale);
     m_verdict->setOutlook(outlook);
+    m_setup->refresh();
 
     m_walkHeading->setAside(tr("%n point(s)", nullptr, outlook.points));
     if (outlook.points == 0)

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The right column of Prepare, what follows: what can be seen, times, verdict, helium.
+// The right column of Prepare, what follows: what can be seen, times, verdict, helium; the set-up drawn.
 #pragma once
 
 #include <QWidget>
@@ -16,6 +16,7 @@ namespace sealwalk::ui {
 
 class Heading;
 class JobSession;
+class SetupPanel;
 class VerdictBox;
 
 class OutlookColumn : public QWidget
@@ -51,6 +52,7 @@ private:
     Heading* m_walkHeading = nullptr;
     QLabel* m_walk = nullptr;
     QPushButton* m_goOn = nullptr;
+    SetupPanel* m_setup = nullptr;
     QString m_progress;
 };
 

@@ -6,6 +6,7 @@
 #include "ui/render/map_export.h"
 #include "ui/render/picture_file.h"
 #include "ui/render/report_pages.h"
+#include "ui/render/setup_painter.h"
 
 #include <QImage>
 
@@ -194,6 +195,14 @@ void Pages::block(const report::PictureBlock& pictures)
             drawPhoto(images[i - first], pictures.photos[i], QPointF(left, top), width);
         }
     }
+}
+
+void Pages::block(const report::SetupBlock& setup)
+{
+    const auto laid = std::make_shared<const LaidSetup>(setup.sketch, m_metrics.textWidth(),
+                                                        SetupStyle{.text = kText, .shapesText = false});
+    const double top = take(laid->height() + 8.0) + 4.0;
+    draw([=, this](QPainter& painter) { laid->paint(painter, m_theme, QPointF(m_metrics.left, top)); });
 }
 
 QImage Pages::photoOf(const std::string& sha256) const

@@ -60,6 +60,7 @@ private:
     void block(const report::LegendBlock& legend);
     void block(const report::SignatureBlock& signatures);
     void block(const report::PictureBlock& pictures);
+    void block(const report::SetupBlock& setup);
     [[nodiscard]] QImage photoOf(const std::string& sha256) const;
     void drawPhoto(const QImage& image, const report::Photo& photo, QPointF corner, double width);
     void beside(const std::vector<report::Paragraph>& words, double left, double top, double width);

@@ -34,6 +34,8 @@ std::string wordsOf(const ReportContent& content)
             if (const auto* bars = std::get_if<BarBlock>(&block))
                 for (const Paragraph& words : bars->words)
                     all += words.text + '\n';
+            if (const auto* setup = std::get_if<SetupBlock>(&block))
+                all += setup->sketch.spoken() + '\n';
             if (const auto* lines = std::get_if<SignatureBlock>(&block))
                 for (const SignatureLine& line : lines->lines)
                     all += line.role + ' ' + line.name + ' ' + line.small + '\n';
@@ -106,6 +108,8 @@ TEST_F(DemoJobs, TheReportHasEveryGroupOfFields)
                               "Leak map",
                               "Repairs",
                               "Pressure rise",
+                              "Set-up | drawn from what was stated",
+                              "pump in parallel, 80 l/s helium; detector LD-04",
                               "Calibration and background",
                               "All points",
                               "Not tested",

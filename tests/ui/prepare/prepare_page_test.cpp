@@ -8,6 +8,7 @@
 #include "ui/prepare/prepare_page.h"
 #include "ui/prepare/rise_panel.h"
 #include "ui/prepare/verdict_box.h"
+#include "ui/render/setup_view.h"
 #include "ui/session/job_session.h"
 #include "ui/widgets/quantity_edit.h"
 
@@ -142,6 +143,29 @@ protected:
 };
 
 } // namespace
+
+// Property: the set-up is drawn while it is typed, in words too, and is in sight on a page of 1366 by 644.
+TEST_F(PreparePageTest, TheSetupIsDrawnWhileItIsTyped)
+{
+    auto* view = page->findChild<render::SetupView*>();
+    ASSERT_NE(view, nullptr);
+    EXPECT_EQ(view->accessibleDescription(),
+              QStringLiteral("Box coater 2, 480 l; connection not stated; hose, size not stated; "
+                             "detector, not named"));
+    type("bore of the hose", "25");
+    type("helium speed of the pump in parallel", "80 l/s");
+    EXPECT_TRUE(view->accessibleDescription().contains(
+        QStringLiteral("hose, bore 25 mm, length not stated; pump in parallel, 80 l/s helium")))
+        << view->accessibleDescription().toStdString();
+    enterCalibration();
+    EXPECT_TRUE(view->accessibleDescription().contains(QStringLiteral("reference leak")));
+    QCoreApplication::processEvents();
+    EXPECT_EQ(view->visibleRegion().boundingRect(), view->rect());
+    EXPECT_GE(view->height(), view->heightForWidth(view->width()));
+    page->resize(760, 500); // one column: none of it is cut either
+    QCoreApplication::processEvents();
+    EXPECT_GE(view->height(), view->heightForWidth(view->width()));
+}
 
 // Property: from nothing known to a verdict, each step through the fields a person uses.
 TEST_F(PreparePageTest, ComesFromNothingKnownToAVerdict)
