@@ -139,6 +139,8 @@ void claim(SourceFinding& finding, const std::vector<PossibleRate>& rates)
     finding.rate = LeakRate::fromSi(std::exp(quantileOf(rates, 0.5)));
     finding.low = LeakRate::fromSi(std::exp(quantileOf(rates, 0.025)));
     finding.high = LeakRate::fromSi(std::exp(quantileOf(rates, 0.975)));
+    finding.surelyAbove = LeakRate::fromSi(std::exp(quantileOf(rates, 0.05)));
+    finding.surelyBelow = LeakRate::fromSi(std::exp(quantileOf(rates, 0.95)));
 }
 
 double claimFrom(const Work& work, std::size_t point)

@@ -2,6 +2,7 @@
 #include "core/analysis/job_sources.h"
 
 #include "core/analysis/job_view.h"
+#include "core/analysis/rate_range.h"
 #include "core/analysis/sources.h"
 
 #include <algorithm>
@@ -40,28 +41,13 @@ bool isClaimed(Finding finding)
     return finding == Finding::Leak || finding == Finding::Shared || finding == Finding::Permeation;
 }
 
-/// A range in decades widened by what is uncertain for all readings of the set-up alike.
-void widen(PointFinding& finding, double relativeUncertainty)
+void claim(PointFinding& finding, const SourceFinding& source, double sharedUncertainty)
 {
-    constexpr double kTwoSided = 1.959964; // 95 %, normal
-    const double shared = kTwoSided * std::sqrt(std::log1p(relativeUncertainty * relativeUncertainty));
-    const auto side = [&](double ratio) { return std::exp(std::hypot(std::log(ratio), shared)); };
-    const LeakRate rate = *finding.rate;
-    if (!(rate.si() > 0.0))
-        return;
-    if (finding.low->si() > 0.0)
-        finding.low = rate / side(rate / *finding.low);
-    finding.high = rate * side(std::max(1.0, *finding.high / rate));
-}
-
-/// The end of a 95 % range drawn in to where one wrong decision in twenty is made, the same risk as for a
-/// reading by itself.
-LeakRate guarded(const std::optional<LeakRate>& rate, const std::optional<LeakRate>& end)
-{
-    constexpr double kOneSided = 1.644854 / 1.959964;
-    if (!(rate->si() > 0.0) || !(end->si() > 0.0))
-        return *end;
-    return *rate * std::pow(*end / *rate, kOneSided);
+    RateRange range{source.low, source.surelyAbove, source.surelyBelow, source.high};
+    if (source.rate.si() > 0.0)
+        range = widened(range, source.rate, sharedUncertainty);
+    finding.rate = source.rate;
+    setRange(finding, range);
 }
 
 void apply(const SourceFinding& source, const std::unordered_map<int, model::PointId>& ids,
@@ -73,6 +59,8 @@ void apply(const SourceFinding& source, const std::unordered_map<int, model::Poi
     finding.rate.reset();
     finding.low.reset();
     finding.high.reset();
+    finding.surelyAbove.reset();
+    finding.surelyBelow.reset();
     finding.bound.reset();
     finding.of.clear();
     finding.owes.clear();
@@ -102,30 +90,17 @@ void apply(const SourceFinding& source, const std::unordered_map<int, model::Poi
         finding.because.insert(finding.because.begin(), "the response is no larger than the noise");
     }
     if (isClaimed(finding.finding)) {
-        finding.rate = source.rate;
-        finding.low = source.low;
-        finding.high = source.high;
-        widen(finding, alone.sharedUncertainty);
-        finding.verdict =
-            verdictOf(limit, guarded(finding.rate, finding.low), guarded(finding.rate, finding.high));
+        claim(finding, source, alone.sharedUncertainty);
+        finding.verdict = verdictOf(*rangeOf(finding), limit);
         return;
     }
     finding.bound = std::max(source.high, alone.below.value_or(LeakRate()));
-    finding.verdict = verdictOf(limit, LeakRate(), *finding.bound);
+    finding.verdict = verdictOf({{}, {}, *finding.bound, *finding.bound}, limit);
     if (finding.finding == Finding::Clear && finding.verdict == Verdict::CannotSay)
         finding.finding = Finding::BelowDetectable;
 }
 
 } // namespace
-
-Verdict verdictOf(std::optional<LeakRate> limit, LeakRate low, LeakRate high)
-{
-    if (!limit)
-        return Verdict::NoAnswer;
-    if (low > *limit)
-        return Verdict::Over;
-    return high <= *limit ? Verdict::Within : Verdict::CannotSay;
-}
 
 void applySources(const model::Job& job, const model::TestObject& object, model::RoundId round,
                   const ChamberFactor& factor, std::vector<PointFinding>& findings)

@@ -15,7 +15,4 @@ namespace sealwalk::analysis {
 void applySources(const model::Job& job, const model::TestObject& object, model::RoundId round,
                   const ChamberFactor& factor, std::vector<PointFinding>& findings);
 
-/// Against the limit by the 95 % range of a leak: over when all of it is, within when none is.
-Verdict verdictOf(std::optional<LeakRate> limit, LeakRate low, LeakRate high);
-
 } // namespace sealwalk::analysis

@@ -58,8 +58,10 @@ struct PointFinding
         asRead; ///< net on the chamber, helium, before echoes are taken out; none without value
     std::optional<LeakRate>
         rate; ///< the point's own leak, helium, on the chamber; none when only a bound is known
-    std::optional<LeakRate> low;   ///< 95 %
-    std::optional<LeakRate> high;  ///< 95 %
+    std::optional<LeakRate> low;         ///< 95 %
+    std::optional<LeakRate> high;        ///< 95 %
+    std::optional<LeakRate> surelyAbove; ///< one-sided 95 %, where the search gave the range: decides "over"
+    std::optional<LeakRate> surelyBelow; ///< one-sided 95 %, with `surelyAbove`: decides "within"
     std::optional<LeakRate> bound; ///< the own part is below this (echo, masked, clear, below detectable)
     std::vector<model::PointId>
         of;                 ///< the leaks an echo or a masked point owes to; partners of a shared leak

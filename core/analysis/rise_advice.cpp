@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/analysis/rise_advice.h"
 
+#include "core/analysis/rise_shapes.h"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -70,7 +72,12 @@ std::vector<std::string> riseAdvice(const RiseSummary& summary, const Compressed
     const double inflow = summary.leakRate.si() + summary.outgassingEnd.si();
     switch (summary.verdict) {
     case RiseVerdict::Leak:
-        advice.emplace_back("The pressure rises in a straight line: a leak, or gas coming through seals.");
+        // The straight line is all the evidence there is, so its reach is said with it.
+        advice.push_back(fmt::format(
+            "The pressure rises in a straight line: a leak, or gas coming through seals. Walls that "
+            "give off gas evenly for much longer than {} min would look the same: where they may, "
+            "run on or pump longer beforehand.",
+            static_cast<long>(roundedUp(kLongestSource * rise.length / kMinute))));
         break;
     case RiseVerdict::LeakAndOutgassing:
         if (inflow > 0.0) {

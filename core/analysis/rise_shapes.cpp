@@ -8,8 +8,6 @@ namespace sealwalk::analysis {
 
 namespace {
 
-constexpr double kLongest = 10.0; // lengths of the record; slower than that no record tells from a leak
-
 /// A test is run because its sources are expected to have shown themselves by its end. Slower ones stay
 /// possible, less and less: a source much slower than the record is no different from a leak, and believing
 /// in it as readily as in a quick one would leave every record undecided.
@@ -96,11 +94,11 @@ std::vector<SourceShape> sourceShapes(double shortest)
 {
     const double fast = std::clamp(shortest, 0.004, 0.1);
     std::vector<SourceShape> shapes;
-    addGrid(shapes, SourceKind::Exponential, 1.0, fast, kLongest, 1.3, 0.35);
+    addGrid(shapes, SourceKind::Exponential, 1.0, fast, kLongestSource, 1.3, 0.35);
     addGrid(shapes, SourceKind::Hyperbolic, 1.0, fast, 3.0, 1.7, 0.15);
-    addGrid(shapes, SourceKind::Logarithmic, 1.0, fast, kLongest, 2.0, 0.15);
+    addGrid(shapes, SourceKind::Logarithmic, 1.0, fast, kLongestSource, 2.0, 0.15);
     for (const double b : {0.5, 0.8, 1.4})
-        addGrid(shapes, SourceKind::PowerLaw, b, fast, kLongest, 2.4, 0.07);
+        addGrid(shapes, SourceKind::PowerLaw, b, fast, kLongestSource, 2.4, 0.07);
     for (const double b : {0.5, 0.7})
         addGrid(shapes, SourceKind::Stretched, b, 3.0 * fast, 3.0, 1.9, 0.07);
     double sum = 0.0;

@@ -17,6 +17,9 @@ enum class SourceKind
     Stretched,   ///< sites of many binding energies: 1 - exp(-(t/a)^b)
 };
 
+/// Time constant in lengths of the record; no record tells a slower source from a leak.
+constexpr double kLongestSource = 10.0;
+
 /// One member of the family: kind and its constants.
 struct SourceShape
 {

@@ -39,9 +39,11 @@ struct SourceFinding
 {
     int point = 0;
     SourceVerdict verdict = SourceVerdict::NotSprayed;
-    LeakRate rate; ///< best estimate of the leak at this point at pure helium; 0 where none is claimed
-    LeakRate low;  ///< 95 % range
-    LeakRate high; ///< for echo, masked and clear: what may be here without showing
+    LeakRate rate;        ///< best estimate of the leak at this point at pure helium; 0 where none is claimed
+    LeakRate low;         ///< 95 % range
+    LeakRate high;        ///< for echo, masked and clear: what may be here without showing
+    LeakRate surelyAbove; ///< a leak claimed here is larger than that with 95 %: the one-sided end
+    LeakRate surelyBelow; ///< and smaller than that with 95 %
     std::vector<int> others; ///< echo of, masked by, shared with; the strongest first
     std::vector<Debt> owes;
     std::vector<std::string> because; ///< sentences for the technician

@@ -180,16 +180,6 @@ TEST(JobNextStep, LeavesTheOrderBesideALargeLeak)
     EXPECT_EQ(step.wait, Duration());
 }
 
-// Property: over only when all of the range is, within only when none is.
-TEST(VerdictOfARange, CarriesTheUncertainty)
-{
-    const LeakRate limit = millibarLitresPerSecond(1e-8);
-    EXPECT_EQ(verdictOf(limit, 1.1 * limit, 2.0 * limit), Verdict::Over);
-    EXPECT_EQ(verdictOf(limit, 0.9 * limit, 1.1 * limit), Verdict::CannotSay);
-    EXPECT_EQ(verdictOf(limit, 0.1 * limit, 0.9 * limit), Verdict::Within);
-    EXPECT_EQ(verdictOf(std::nullopt, limit, limit), Verdict::NoAnswer);
-}
-
 /// Twelve quiet points without an answer; the background drifts.
 model::Job quietRing()
 {

@@ -38,6 +38,21 @@ TEST(PressureRise, CallsALeakALeak)
     EXPECT_NEAR(summary.leakRate.si(), 2.0e-4, 2e-6);
 }
 
+// Regression: a straight record of one minute was called a leak without a word on what one minute can tell.
+TEST(PressureRise, SaysHowFarTheWordOfAStraightLineReaches)
+{
+    std::vector<double> time;
+    std::vector<double> pressure;
+    for (int i = 0; i <= 30; ++i) {
+        time.push_back(2.0 * i);
+        pressure.push_back(0.1 + 2e-4 * i);
+    }
+    const auto summary = analyseRise({time, pressure, {}}, hundredLitres());
+    ASSERT_TRUE(summary);
+    EXPECT_EQ(summary->verdict, RiseVerdict::Leak);
+    EXPECT_THAT(summary->advice, testing::Contains(testing::HasSubstr("for much longer than 10 min")));
+}
+
 TEST(PressureRise, TellsLeakFromOutgassingWhereTheRecordCarriesIt)
 {
     const RiseSummary summary = judged(tests::kD2);
