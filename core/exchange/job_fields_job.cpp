@@ -44,6 +44,8 @@ void describe(Fields& f, model::Instrument& instrument)
 
 void describe(Fields& f, model::Setup& setup)
 {
+    f.filled("customer", setup.customer); // format 2
+    f.filled("witness", setup.witness);   // format 2
     f.field("purpose", setup.purpose);
     f.field("procedure", setup.procedure);
     f.field("last_touched", setup.lastTouched);

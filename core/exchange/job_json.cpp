@@ -14,28 +14,41 @@ using nlohmann::json;
 
 namespace {
 
-/// Whether `format` is ours; a later number than `known` is told apart, so that a person knows what to do.
+/// The number at the end of a format's name, as far as `family`, "sealwalk-job-", names it; 0: it does not.
+int versionOf(std::string_view format, std::string_view family)
+{
+    int version = 0;
+    if (!format.starts_with(family))
+        return 0;
+    const char* last = format.data() + format.size();
+    const auto [end, error] = std::from_chars(format.data() + family.size(), last, version);
+    return error == std::errc{} && end == last ? version : 0;
+}
+
+/// Whether `format` is one of ours up to `known`; a later number is told apart, so that a person knows what
+/// to do.
 Status checkFormat(const json& document, std::string_view known)
 {
     const std::string_view family = known.substr(0, known.rfind('-') + 1);
     if (!document.is_object() || !document.contains("format") || !document["format"].is_string())
         return fail(ErrorCode::BadInput, fmt::format("\"format\" is missing; \"{}\" is right", known));
     const std::string& format = document["format"].get_ref<const std::string&>();
-    if (format == known)
+    const int version = versionOf(format, family);
+    if (version > versionOf(known, family))
+        return fail(ErrorCode::NewerVersion,
+                    fmt::format("this was written by a newer Sealwalk (format \"{}\"); this one reads up to "
+                                "\"{}\", so use the newer program",
+                                format, known));
+    if (version > 0 && format == std::string(family) + std::to_string(version))
         return {};
-    int version = 0;
-    if (format.starts_with(family)) {
-        const char* first = format.data() + family.size();
-        const char* last = format.data() + format.size();
-        const auto [end, error] = std::from_chars(first, last, version);
-        if (error == std::errc{} && end == last && version > 1)
-            return fail(
-                ErrorCode::NewerVersion,
-                fmt::format("this was written by a newer Sealwalk (format \"{}\"); this one reads up to "
-                            "\"{}\", so use the newer program",
-                            format, known));
-    }
     return fail(ErrorCode::BadInput, fmt::format("\"format\" is \"{}\"; \"{}\" is right", format, known));
+}
+
+/// The one format a job is written in.
+std::string_view formatOf(const model::Job& job)
+{
+    const bool hasParties = !job.setup.customer.empty() || !job.setup.witness.empty();
+    return hasParties ? kJobFormatWithParties : kJobFormat;
 }
 
 struct JobDocument
@@ -92,7 +105,7 @@ Result<T> readDocument(const json& document)
 json jobToJson(const model::TestObject& object, const model::Job& job)
 {
     json document = json::object();
-    document["format"] = kJobFormat;
+    document["format"] = formatOf(job);
     document["object"] = Codec<model::TestObject>::write(object);
     document["job"] = Codec<model::Job>::write(job);
     return document;
@@ -100,11 +113,15 @@ json jobToJson(const model::TestObject& object, const model::Job& job)
 
 Result<JobRecord> jobFromJson(const json& document)
 {
-    if (const Status ours = checkFormat(document, kJobFormat); !ours)
+    if (const Status ours = checkFormat(document, kJobFormatWithParties); !ours)
         return fail(ours.error());
     Result<JobDocument> read = readDocument<JobDocument>(document);
     if (!read)
         return fail(read.error());
+    if (const std::string_view right = formatOf(read->record.job); read->format != right)
+        return fail(
+            ErrorCode::BadInput,
+            fmt::format("\"format\" is \"{}\"; \"{}\" is right for what is in it", read->format, right));
     read->record.job.state = stateAfter(read->record.job.review);
     if (const Status fits = checkRecord(read->record); !fits)
         return fail(fits.error());

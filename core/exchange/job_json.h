@@ -16,6 +16,9 @@
 namespace sealwalk::exchange {
 
 inline constexpr std::string_view kJobFormat = "sealwalk-job-1";
+/// With customer or witness. Written only for jobs that name one: all others stay readable by, and the same
+/// byte for byte as of, programs that know the first format only.
+inline constexpr std::string_view kJobFormatWithParties = "sealwalk-job-2";
 inline constexpr std::string_view kSignaturesFormat = "sealwalk-signatures-1";
 
 /// A job together with the object it was done on.

@@ -93,6 +93,9 @@ public:
         }
     }
 
+    /// A key that is there when the text is not empty: added to a format that went without it.
+    void filled(std::string_view key, std::string& value);
+
     /// After the last field: complains of keys that nothing asked for.
     void finish();
 

@@ -48,7 +48,9 @@ struct Instrument
 /// What Prepare asks for. Everything may be empty at first; Spray says what is missing.
 struct Setup
 {
-    std::string purpose; ///< why the job was asked for
+    std::string customer; ///< whom the job is done for
+    std::string witness;  ///< who watches it for the customer; may be nobody
+    std::string purpose;  ///< why the job was asked for
     std::string procedure;
     std::string lastTouched;                  ///< what was last worked on: where to look first
     std::string excluded;                     ///< what is left out on purpose

@@ -87,4 +87,17 @@ struct Person
     bool operator==(const Person&) const = default;
 };
 
+/// What was done with a person of a history, and who did it. Kept for ever.
+struct PersonEntry
+{
+    PersonId person;
+    std::string what; ///< "added", "left" …, words of the record
+    std::string by;   ///< who was logging; empty: nobody had been named
+    Timestamp at;
+    bool operator==(const PersonEntry&) const = default;
+};
+
+/// The word of the entry that a person begins with.
+inline constexpr std::string_view kPersonAdded = "added";
+
 } // namespace sealwalk::model

@@ -31,11 +31,12 @@ struct ReportOptions
     /// Findings of summarise(), where the caller has worked them out already; empty: worked out here.
     std::vector<analysis::PointFinding> found;
     std::vector<analysis::PointFinding> left;
-    std::string digest;                    ///< of the job as it stands, hexadecimal; empty: not known
-    std::vector<SignatureSays> signatures; ///< one per signature of the job
-    std::vector<model::Person> people;     ///< of the history, for their qualifications
-    std::vector<std::string> problems;     ///< what checking the record complained of
-    Timestamp now;                         ///< of printing
+    std::string digest;                            ///< of the job as it stands, hexadecimal; empty: not known
+    std::vector<SignatureSays> signatures;         ///< one per signature of the job
+    std::vector<model::Person> people;             ///< of the history, for their qualifications
+    std::vector<model::PersonEntry> personEntries; ///< of the history: who added whom
+    std::vector<std::string> problems;             ///< what checking the record complained of
+    Timestamp now;                                 ///< of printing
 };
 
 ReportContent reportOf(const model::Job& job, const model::TestObject& object, const ReportOptions& options);

@@ -99,6 +99,24 @@ std::string short8(const std::string& hex)
     return hex.size() < 16 ? hex : hex.substr(0, 8) + ' ' + hex.substr(8, 8);
 }
 
+/// Since when a signer belongs to this history, and who added them.
+std::string standingOf(const Ground& ground, model::PersonId signer)
+{
+    const auto& people = ground.options.people;
+    const auto known = std::find_if(people.begin(), people.end(),
+                                    [&](const model::Person& person) { return person.id == signer; });
+    if (known == people.end())
+        return people.empty() ? "" : ", not among the people of this history";
+    const auto& entries = ground.options.personEntries;
+    const auto added = std::find_if(entries.begin(), entries.end(), [&](const model::PersonEntry& entry) {
+        return entry.person == signer && entry.what == model::kPersonAdded;
+    });
+    const std::string since = known->since.isSet() ? ", in this history since " + known->since.date() : "";
+    if (added == entries.end())
+        return since + ", who added them is not recorded";
+    return since + (added->by.empty() ? ", added with nobody logging" : ", added by " + added->by);
+}
+
 } // namespace
 
 Section repairSection(const Ground& ground)
@@ -200,10 +218,10 @@ Section signatureSection(const Ground& ground)
     for (const model::Signature& s : job.signatures) {
         const auto says = std::find_if(ground.options.signatures.begin(), ground.options.signatures.end(),
                                        [&](const SignatureSays& known) { return known.signature == s.id; });
-        block.lines.push_back(
-            {s.role, s.name + ", " + ground.when(s.at),
-             fmt::format("key {}, digest {}{}", short8(s.publicKey), short8(s.digest),
-                         says == ground.options.signatures.end() ? "" : ": " + says->says)});
+        block.lines.push_back({s.role, s.name + ", " + ground.when(s.at),
+                               fmt::format("key {}, digest {}{}{}", short8(s.publicKey), short8(s.digest),
+                                           says == ground.options.signatures.end() ? "" : ": " + says->says,
+                                           standingOf(ground, s.person))});
     }
     const auto has = [&](const char* role) {
         return std::any_of(block.lines.begin(), block.lines.end(),
@@ -224,7 +242,8 @@ Section signatureSection(const Ground& ground)
         }))
         block.lines.push_back({"reviewer", "not yet", ""});
     if (!has("witness"))
-        block.lines.push_back({"witness", "none", ""});
+        block.lines.push_back({"witness", job.setup.witness.empty() ? "none" : job.setup.witness,
+                               job.setup.witness.empty() ? "" : "named with the job, has not signed"});
     Section section{"Signatures", {}, false, {std::move(block)}};
     if (!job.signatures.empty())
         for (const model::Signature& s : job.signatures)

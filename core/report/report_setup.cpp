@@ -180,6 +180,7 @@ Section setupSection(const Ground& ground)
     add("Serial, drawing", said(ground.object.note));
     add("Test object",
         ground.object.name + (ground.object.tag.empty() ? "" : ", asset " + ground.object.tag));
+    add("Customer", said(setup.customer));
     add("Purpose", said(setup.purpose));
     add("Place", said(ground.object.place));
     add("Date", dates(ground));
@@ -210,6 +211,7 @@ Section setupSection(const Ground& ground)
             return ground.unit.print(q) + " at the least sensitive place";
         }));
     add("Tester", testers(ground));
+    add("Witness", setup.witness.empty() ? "nobody named" : setup.witness);
     std::string instruments;
     for (const model::Instrument& i : setup.instruments)
         instruments += fmt::format("{}{} {}{}", instruments.empty() ? "" : "; ", i.what, i.identity,

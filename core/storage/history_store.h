@@ -197,7 +197,10 @@ public:
     // People and settings of the history
     [[nodiscard]] Result<std::vector<model::Person>> people() const;
     Status
-    putPerson(const model::Person& person); ///< new, or changed; keys of signers are never replaced silently
+    putPerson(const model::Person& person,
+              const std::string& by = {}); ///< new, or changed; keys of signers are never replaced silently
+    /// What was done with the people, and by whom, oldest first. Histories of before version 3 begin without.
+    [[nodiscard]] Result<std::vector<model::PersonEntry>> personEntries() const;
     [[nodiscard]] Result<std::string> setting(const std::string& name) const; ///< empty when never set
     /// All settings whose name begins so, by name.
     [[nodiscard]] Result<std::map<std::string, std::string>>

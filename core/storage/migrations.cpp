@@ -100,8 +100,9 @@ int newestVersion(std::span<const SchemaStep> steps)
 
 int oldestReadable(std::span<const SchemaStep> steps)
 {
-    const auto lastOfTables =
-        std::find_if(steps.rbegin(), steps.rend(), [](const SchemaStep& step) { return !step.rulesOnly; });
+    const auto lastOfTables = std::find_if(steps.rbegin(), steps.rend(), [](const SchemaStep& step) {
+        return !step.rulesOnly && step.look.empty();
+    });
     return lastOfTables == steps.rend() ? 0 : lastOfTables->version;
 }
 

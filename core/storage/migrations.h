@@ -25,6 +25,9 @@ struct SchemaStep
     /// Changes triggers and nothing else: a file without it reads the same, and need not be brought up to
     /// date to be looked at.
     bool rulesOnly = false;
+    /// Temporary views through which a file without this step reads as if it had it; empty: it cannot be
+    /// read.
+    std::string_view look = {};
 };
 
 /// Every step there is, in order of version.

@@ -221,7 +221,6 @@ Result<SQLite::Database> openDatabase(const fs::path& file, const OpeningOptions
             if (const auto made = migrate(database, file, options.steps); !made)
                 return fail(made.error());
         }
-        makeSafe(database, file, options.mode);
         if (options.mode == Mode::ReadOnly) {
             const int version = versionWithLog(database);
             if (version < oldestReadable(options.steps))
@@ -230,8 +229,13 @@ Result<SQLite::Database> openDatabase(const fs::path& file, const OpeningOptions
                     fmt::format("is of the older version {} and must be brought up to date; open it where it "
                                 "may be written",
                                 version));
-            return database;
+            for (const SchemaStep& step : options.steps)
+                if (step.version > version && !step.look.empty())
+                    database.exec(std::string(step.look));
         }
+        makeSafe(database, file, options.mode);
+        if (options.mode == Mode::ReadOnly)
+            return database;
         if (const auto moved = migrate(database, file, options.steps); !moved)
             return fail(moved.error());
         return database;

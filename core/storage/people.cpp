@@ -42,6 +42,38 @@ void write(SQLite::Database& database, const model::Person& person, bool isNew)
     statement.exec();
 }
 
+/// What changed, in words of the record; nothing when only spelling or qualification did.
+std::vector<std::string> changesOf(const std::optional<model::Person>& before, const model::Person& now)
+{
+    if (!before)
+        return {std::string(model::kPersonAdded)};
+    std::vector<std::string> changes;
+    if (before->active != now.active)
+        changes.emplace_back(now.active ? "came back" : "left");
+    if (before->name != now.name)
+        changes.push_back("named " + now.name + " instead of " + before->name);
+    if (before->role != now.role)
+        changes.push_back("role " + now.role + " instead of " + before->role);
+    if (before->publicKey != now.publicKey)
+        changes.emplace_back("got a signing key");
+    else if (before->sealedKey != now.sealedKey)
+        changes.emplace_back("new passphrase");
+    return changes;
+}
+
+void note(SQLite::Database& database, const model::PersonEntry& entry)
+{
+    static const std::vector<std::string> names = columnNames<model::PersonEntry>();
+    std::string marks;
+    for (std::size_t i = 0; i < names.size(); ++i)
+        marks += marks.empty() ? "?" : ", ?";
+    SQLite::Statement insert(database,
+                             "INSERT INTO person_entry (" + joined(names) + ") VALUES (" + marks + ")");
+    ColumnBinder bind(insert);
+    Rows<model::PersonEntry>::fields(bind, entry);
+    insert.exec();
+}
+
 } // namespace
 
 Result<std::vector<model::Person>> HistoryStore::people() const
@@ -58,7 +90,22 @@ Result<std::vector<model::Person>> HistoryStore::people() const
     });
 }
 
-Status HistoryStore::putPerson(const model::Person& person)
+Result<std::vector<model::PersonEntry>> HistoryStore::personEntries() const
+{
+    return m_connection->read([&]() -> Result<std::vector<model::PersonEntry>> {
+        SQLite::Statement select(m_connection->database,
+                                 "SELECT " + joined(columnNames<model::PersonEntry>()) +
+                                     " FROM person_entry ORDER BY " + Rows<model::PersonEntry>::order);
+        std::vector<model::PersonEntry> entries;
+        while (select.executeStep()) {
+            ColumnReader read(select);
+            Rows<model::PersonEntry>::fields(read, entries.emplace_back());
+        }
+        return entries;
+    });
+}
+
+Status HistoryStore::putPerson(const model::Person& person, const std::string& by)
 {
     return m_connection->write([&]() -> Status {
         if (person.id.isNil() || person.name.empty())
@@ -73,6 +120,9 @@ Status HistoryStore::putPerson(const model::Person& person)
                     "a name that tells the two apart",
                     before->name));
         write(m_connection->database, person, !before);
+        const Timestamp at = !before && person.since.isSet() ? person.since : Timestamp::now();
+        for (const std::string& change : changesOf(before, person))
+            note(m_connection->database, {person.id, change, by, at});
         return {};
     });
 }

@@ -77,6 +77,8 @@ struct Rows<model::Setup>
         io("object_state", s.objectState);
         io("dried", s.dried);
         io("no_check_after_reason", s.noCheckAfterReason);
+        io("customer", s.customer);
+        io("witness", s.witness);
     }
 };
 
@@ -412,6 +414,21 @@ struct Rows<model::Person>
         io("public_key", p.publicKey);
         io("sealed_key", p.sealedKey);
         io("since", p.since);
+    }
+};
+
+template <>
+struct Rows<model::PersonEntry>
+{
+    static constexpr const char* table = "person_entry";
+    static constexpr const char* order = "id";
+    template <class Io, class Entry>
+    static void fields(Io& io, Entry& e)
+    {
+        io("person", e.person);
+        io("what", e.what);
+        io("by", e.by);
+        io("at", e.at);
     }
 };
 

@@ -27,6 +27,8 @@ Result<ReportFacts> reportFacts(const storage::HistoryStore& store, model::JobId
     facts.options.carried = carriedRepairs(store, facts.record.job);
     if (auto people = store.people())
         facts.options.people = std::move(*people);
+    if (auto entries = store.personEntries())
+        facts.options.personEntries = std::move(*entries);
     std::vector<std::string> missing; // named by the check below as well
     facts.pictures = loadPictures(store, facts.record.job, missing);
     if (const auto digest =

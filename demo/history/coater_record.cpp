@@ -28,6 +28,7 @@ Timestamp later(const Timestamp& at, double seconds)
 Setup coaterSetup(const TestObject& object)
 {
     Setup setup;
+    setup.customer = "the coating workshop (invented)";
     setup.procedure = "spraying, chamber evacuated (ISO 20485, technique A.3)";
     setup.excluded = "water jacket, not drained";
     setup.pointLimit = object.pointLimit;

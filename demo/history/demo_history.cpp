@@ -83,7 +83,7 @@ Status fill(storage::HistoryStore& store)
     if (!reviewer)
         return fail(reviewer.error());
     for (const Person& somebody : {*tester, *reviewer})
-        if (const Status put = store.putPerson(somebody); !put)
+        if (const Status put = store.putPerson(somebody, kTester); !put)
             return put;
     Job last = jobOf2025(object, sketch, chance);
     if (const Status signedOff = approve(object, last, *reviewer, chance); !signedOff)

@@ -1611,6 +1611,22 @@ Fingerabdruck %2 …</translation>
         <source>Detector, connection, display, range, speeds and hose of the job before; what was measured is measured anew</source>
         <translation>Detektor, Anschluss, Anzeige, Bereich, Saugvermögen und Schlauch des vorigen Auftrags; was gemessen wurde, wird neu gemessen</translation>
     </message>
+    <message>
+        <source>customer</source>
+        <translation>Auftraggeber</translation>
+    </message>
+    <message>
+        <source>Papers …</source>
+        <translation>Unterlagen …</translation>
+    </message>
+    <message>
+        <source>Witness, procedure, drawing, what is left out, other instruments: for the report</source>
+        <translation>Zeuge, Verfahren, Zeichnung, Ausgelassenes, andere Geräte: für den Bericht</translation>
+    </message>
+    <message>
+        <source>Customer</source>
+        <translation>Auftraggeber</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::BackgroundDialog</name>
@@ -4534,6 +4550,149 @@ Fingerabdruck %2 …</translation>
     </message>
 </context>
 <context>
+    <name>sealwalk::ui::PapersDialog</name>
+    <message>
+        <source>For the report</source>
+        <translation>Für den Bericht</translation>
+    </message>
+    <message>
+        <source>what stays empty is printed as not recorded</source>
+        <translation>was leer bleibt, steht als nicht erfasst darin</translation>
+    </message>
+    <message>
+        <source>Customer</source>
+        <translation>Auftraggeber</translation>
+    </message>
+    <message>
+        <source>customer</source>
+        <translation>Auftraggeber</translation>
+    </message>
+    <message>
+        <source>whom the job is done for</source>
+        <translation>für wen der Auftrag ist</translation>
+    </message>
+    <message>
+        <source>Witness</source>
+        <translation>Zeuge</translation>
+    </message>
+    <message>
+        <source>witness</source>
+        <translation>Zeuge</translation>
+    </message>
+    <message>
+        <source>who watches it, if anybody</source>
+        <translation>wer zusieht, falls jemand</translation>
+    </message>
+    <message>
+        <source>Serial, drawing</source>
+        <translation>Serie, Zeichnung</translation>
+    </message>
+    <message>
+        <source>serial number and drawing</source>
+        <translation>Seriennummer und Zeichnung</translation>
+    </message>
+    <message>
+        <source>number and revision; kept with the object</source>
+        <translation>Nummer und Stand; bleibt beim Objekt</translation>
+    </message>
+    <message>
+        <source>Procedure</source>
+        <translation>Verfahren</translation>
+    </message>
+    <message>
+        <source>procedure</source>
+        <translation>Verfahren</translation>
+    </message>
+    <message>
+        <source>number and revision; standard and edition</source>
+        <translation>Nummer und Stand; Norm und Ausgabe</translation>
+    </message>
+    <message>
+        <source>Left out</source>
+        <translation>Ausgelassen</translation>
+    </message>
+    <message>
+        <source>left out on purpose</source>
+        <translation>mit Absicht ausgelassen</translation>
+    </message>
+    <message>
+        <source>and why</source>
+        <translation>und warum</translation>
+    </message>
+    <message>
+        <source>Helium bottle</source>
+        <translation>Heliumflasche</translation>
+    </message>
+    <message>
+        <source>helium bottle</source>
+        <translation>Heliumflasche</translation>
+    </message>
+    <message>
+        <source>number, what is left in it</source>
+        <translation>Nummer, was noch darin ist</translation>
+    </message>
+    <message>
+        <source>No check after</source>
+        <translation>Keine Nachprüfung</translation>
+    </message>
+    <message>
+        <source>why there is no check afterwards</source>
+        <translation>warum danach nicht geprüft wird</translation>
+    </message>
+    <message>
+        <source>only where there can be none: the reason</source>
+        <translation>nur wo es keine geben kann: der Grund</translation>
+    </message>
+    <message>
+        <source>The object was dried before the test</source>
+        <translation>Das Objekt wurde vor der Prüfung getrocknet</translation>
+    </message>
+    <message>
+        <source>Zero is on: the display takes the background off</source>
+        <translation>Nullabzug an: die Anzeige zieht den Untergrund ab</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Behalten</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
+    <message>
+        <source>Other instruments</source>
+        <translation>Andere Geräte</translation>
+    </message>
+    <message>
+        <source>gauges, thermometer, oxygen meter</source>
+        <translation>Messröhren, Thermometer, Sauerstoffwarner</translation>
+    </message>
+    <message>
+        <source>instrument %1</source>
+        <translation>Gerät %1</translation>
+    </message>
+    <message>
+        <source>number of instrument %1</source>
+        <translation>Nummer von Gerät %1</translation>
+    </message>
+    <message>
+        <source>instrument %1 is due</source>
+        <translation>Gerät %1 ist fällig</translation>
+    </message>
+    <message>
+        <source>what it is</source>
+        <translation>was es ist</translation>
+    </message>
+    <message>
+        <source>its number</source>
+        <translation>seine Nummer</translation>
+    </message>
+    <message>
+        <source>due</source>
+        <translation>fällig</translation>
+    </message>
+</context>
+<context>
     <name>sealwalk::ui::PassphraseDialog</name>
     <message>
         <source>Passphrase of %1</source>
@@ -4661,6 +4820,10 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>Who tested does not approve: a second person does.</source>
         <translation>Wer geprüft hat, gibt nicht frei: das tut eine zweite Person.</translation>
+    </message>
+    <message>
+        <source>%1, by %2</source>
+        <translation>%1, von %2</translation>
     </message>
 </context>
 <context>

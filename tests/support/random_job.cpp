@@ -170,6 +170,8 @@ void makeSetup(Maker& m, model::Setup& setup)
     setup.unit = "Pa m3/s";
     setup.gasBasis = m.word<model::GasBasis>();
     setup.detector = m.text();
+    setup.customer = m.text();
+    setup.witness = m.text();
     setup.connection = m.text();
     setup.detectorUnit = "mbar l/s";
     setup.rangeTop = m.maybeRate();

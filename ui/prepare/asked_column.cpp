@@ -2,6 +2,7 @@
 #include "ui/prepare/asked_column.h"
 
 #include "ui/prepare/kind_limits_dialog.h"
+#include "ui/prepare/papers_dialog.h"
 #include "ui/prepare/setup_binder.h"
 #include "ui/prepare/shown.h"
 #include "ui/session/job_session.h"
@@ -69,6 +70,14 @@ void AskedColumn::buildObject(QVBoxLayout& column)
     m_object = new QLabel(this);
     m_object->setProperty("role", QStringLiteral("strong"));
     column.addWidget(formRow(tr("Test object"), {m_object}, this));
+    QLineEdit* customer = lineEdit(tr("customer"), this);
+    m_binder->bind(customer, &model::Setup::customer);
+    auto* papers = new QPushButton(tr("Papers …"), this);
+    papers->setObjectName(QStringLiteral("papers"));
+    papers->setToolTip(
+        tr("Witness, procedure, drawing, what is left out, other instruments: for the report"));
+    connect(papers, &QPushButton::clicked, this, &AskedColumn::askPapers);
+    column.addWidget(formRow(tr("Customer"), {customer, papers}, this));
     QLineEdit* purpose = lineEdit(tr("purpose"), this);
     m_binder->bind(purpose, &model::Setup::purpose);
     column.addWidget(formRow(tr("Purpose"), {purpose}, this));
@@ -278,6 +287,17 @@ bool AskedColumn::focusNextEmpty(const QWidget* from)
             after = after || edit == from;
         }
     return false;
+}
+
+void AskedColumn::askPapers()
+{
+    PapersDialog dialog(m_session.job().setup, m_session.object(), this);
+    if (dialog.exec() != QDialog::Accepted)
+        return;
+    if (dialog.object() != m_session.object())
+        if (const Status stored = m_session.changeObject(m_session.object(), dialog.object()); !stored)
+            emit failed(stored.error());
+    m_binder->change([&](model::Setup& setup) { setup = dialog.setup(); });
 }
 
 void AskedColumn::askKindLimits()

@@ -42,6 +42,7 @@ private:
     QuantityEdit* quantity(const QString& name, const char* unit, int width);
     QuantityEdit* number(const QString& name, const QString& suffix, int width);
     void askKindLimits();
+    void askPapers();
     [[nodiscard]] bool isDetectorOpen() const;
     void takeDetectorOfJobBefore();
 

@@ -160,7 +160,9 @@ public:
     /// Temporary repairs of earlier jobs of the object that nothing has made good yet.
     [[nodiscard]] const std::vector<storage::OpenRepair>& repairsLeftOpen() const { return m_leftOpen; }
     [[nodiscard]] Result<std::vector<model::Person>> people() const;
+    /// In the name of who is logging; that stands in the history.
     Status putPerson(const model::Person& person);
+    [[nodiscard]] Result<std::vector<model::PersonEntry>> personEntries() const;
 
     // Pictures
     Result<std::string> addPicture(const std::vector<std::uint8_t>& bytes, const std::string& extension);

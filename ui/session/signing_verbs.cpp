@@ -60,10 +60,15 @@ void JobSession::announceSigned()
 
 Status JobSession::putPerson(const model::Person& person)
 {
-    Status stored = history().putPerson(person);
+    Status stored = history().putPerson(person, logger().toStdString());
     if (stored)
         emit storedOnDisk(Timestamp::now());
     return stored;
+}
+
+Result<std::vector<model::PersonEntry>> JobSession::personEntries() const
+{
+    return history().personEntries();
 }
 
 Result<std::vector<model::Person>> JobSession::people() const

@@ -41,6 +41,16 @@ QString keyWord(const model::Person& person)
                                     : QString::fromStdString(person.publicKey.substr(0, 8)) + u'…';
 }
 
+/// "2026-03-01, by Ines Marl": who added them, where the history knows it.
+QString sinceWord(const model::Person& person, const std::vector<model::PersonEntry>& entries)
+{
+    const QString since = QString::fromStdString(person.since.date());
+    for (const model::PersonEntry& entry : entries)
+        if (entry.person == person.id && entry.what == model::kPersonAdded && !entry.by.empty())
+            return PeopleDialog::tr("%1, by %2").arg(since, QString::fromStdString(entry.by));
+    return since;
+}
+
 } // namespace
 
 PeopleDialog::PeopleDialog(JobSession& session, QWidget* parent)
@@ -116,12 +126,17 @@ void PeopleDialog::fill()
         return;
     }
     m_people = std::move(*people);
+    const auto entries = m_session.personEntries();
+    if (!entries) {
+        say(QString::fromStdString(entries.error().message), true);
+        return;
+    }
     m_table->setRowCount(static_cast<int>(m_people.size()));
     for (int i = 0; i < m_table->rowCount(); ++i) {
         const model::Person& person = m_people[static_cast<std::size_t>(i)];
         const QString cells[] = {QString::fromStdString(person.name), roleWord(person.role),
-                                 QString::fromStdString(person.qualification),
-                                 QString::fromStdString(person.since.date()), keyWord(person)};
+                                 QString::fromStdString(person.qualification), sinceWord(person, *entries),
+                                 keyWord(person)};
         for (int column = 0; column < m_table->columnCount(); ++column)
             m_table->setItem(i, column, new QTableWidgetItem(cells[column]));
     }

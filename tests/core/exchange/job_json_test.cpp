@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/canonical_json.h"
+#include "core/exchange/job_digest.h"
 #include "core/exchange/job_json.h"
 #include "tests/support/random_job.h"
 
@@ -7,6 +8,7 @@
 #include <nlohmann/json.hpp>
 
 #include <functional>
+#include <tuple>
 
 namespace sealwalk::exchange {
 namespace {
@@ -63,7 +65,7 @@ TEST(JobJson, NoMemberOfTheRecordIsForgotten)
     EXPECT_EQ(members<model::TestObject>(), 15U);
     EXPECT_EQ(members<model::DecadeScale>(), 2U);
     EXPECT_EQ(members<model::Job>(), 19U);
-    EXPECT_EQ(members<model::Setup>(), 35U);
+    EXPECT_EQ(members<model::Setup>(), 37U);
     EXPECT_EQ(members<model::CautionTick>(), 3U);
     EXPECT_EQ(members<model::Instrument>(), 3U);
     EXPECT_EQ(members<model::Sketch>(), 5U);
@@ -204,16 +206,54 @@ TEST(JobJson, ANewerFormatIsToldApart)
 {
     const tests::RandomJob random = tests::randomJob(31);
     json document = jobToJson(random.object, random.job);
-    document["format"] = "sealwalk-job-2";
+    document["format"] = "sealwalk-job-3";
     document["job"]["something_new"] = true;
     EXPECT_EQ(jobFromJson(document).error().code, ErrorCode::NewerVersion);
-    for (const char* other : {"sealwalk-job-", "sealwalk-job-x", "sealwalk-job-0", "job-2", ""}) {
+    for (const char* other :
+         {"sealwalk-job-", "sealwalk-job-x", "sealwalk-job-0", "sealwalk-job-02", "job-2", ""}) {
         document["format"] = other;
         EXPECT_EQ(jobFromJson(document).error().code, ErrorCode::BadInput) << other;
     }
     document.erase("format");
     EXPECT_EQ(jobFromJson(document).error().code, ErrorCode::BadInput);
     EXPECT_EQ(jobFromJson(json(3)).error().code, ErrorCode::BadInput);
+}
+
+// Property: a job that names no party is written as it always was; one that does is of format 2, and one
+// content has one document: the other number, or an empty name, is refused.
+TEST(JobJson, PartiesMakeItFormatTwo)
+{
+    tests::RandomJob random = tests::randomJob(31);
+    random.job.setup.customer.clear();
+    random.job.setup.witness.clear();
+    const json plain = jobToJson(random.object, random.job);
+    EXPECT_EQ(plain["format"], "sealwalk-job-1");
+    EXPECT_FALSE(plain["job"]["setup"].contains("customer"));
+    const std::string digest = documentDigest(plain, {}).value();
+    random.job.setup.customer = "Fennick Optics";
+    const json with = jobToJson(random.object, random.job);
+    EXPECT_EQ(with["format"], "sealwalk-job-2");
+    EXPECT_EQ(with["job"]["setup"]["customer"], "Fennick Optics");
+    EXPECT_FALSE(with["job"]["setup"].contains("witness"));
+    EXPECT_EQ(jobFromJson(with)->job.setup, random.job.setup);
+    EXPECT_NE(documentDigest(with, {}).value(), digest);
+    random.job.setup.customer = "Fennick Optic";
+    EXPECT_NE(jobDigest(random.object, random.job, {}).value(), documentDigest(with, {}).value());
+
+    for (const auto& [pointer, value, says] : std::vector<std::tuple<const char*, json, const char*>>{
+             {"/format", "sealwalk-job-1", "\"sealwalk-job-2\" is right"},
+             {"/job/setup/customer", "", "left out when it is empty"},
+             {"/job/setup/customer", 3, "must be text"},
+             {"/job/setup/owner", "Fennick Optics", "is not known"}}) {
+        json wrong = with;
+        wrong[json::json_pointer(pointer)] = value;
+        const auto read = jobFromJson(wrong);
+        ASSERT_FALSE(read.has_value()) << pointer;
+        EXPECT_NE(read.error().message.find(says), std::string::npos) << read.error().message;
+    }
+    json empty = plain;
+    empty["format"] = "sealwalk-job-2";
+    EXPECT_EQ(jobFromJson(empty).error().code, ErrorCode::BadInput);
 }
 
 TEST(JobJson, AnImportedJobKeepsTheNumberItWasOpenedUnder)

@@ -30,5 +30,20 @@ TEST(ReleasedJobFiles, FormatOneReadsAndItsSignatureHolds)
     EXPECT_EQ(packJobFile(*file).value(), *bytes) << "one content, one file, in every version";
 }
 
+// Regression: format 2, the same with the customer named.
+TEST(ReleasedJobFiles, FormatTwoReadsAndItsSignatureHolds)
+{
+    const auto bytes = readFile(SEALWALK_TEST_DATA "/job_file_2.sealjob");
+    ASSERT_TRUE(bytes.has_value()) << bytes.error().message;
+    const auto file = readJobFile(*bytes);
+    ASSERT_TRUE(file.has_value()) << file.error().message;
+    EXPECT_EQ(file->record.job.setup.customer, "the coating workshop (invented)");
+    EXPECT_EQ(file->record.job.state, model::JobState::Signed);
+    const auto verified = verifyJobFile(*bytes);
+    ASSERT_TRUE(verified.has_value()) << verified.error().message;
+    EXPECT_TRUE(verified->ok());
+    EXPECT_EQ(packJobFile(*file).value(), *bytes);
+}
+
 } // namespace
 } // namespace sealwalk::exchange

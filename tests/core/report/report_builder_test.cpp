@@ -84,6 +84,9 @@ TEST_F(DemoJobs, TheReportHasEveryGroupOfFields)
     const ReportContent content = reportOf(job, object, options);
     const std::string all = wordsOf(content);
     for (const char* words : {"Test object",
+                              "Customer: the coating workshop (invented)",
+                              "Witness: nobody named",
+                              "Serial, drawing: ",
                               "Purpose",
                               "Volume",
                               "Included",
@@ -136,6 +139,32 @@ TEST_F(DemoJobs, TheReportHasEveryGroupOfFields)
         for (const Block& block : section.blocks)
             maps += std::holds_alternative<MapBlock>(block) ? 1 : 0;
     EXPECT_EQ(maps, static_cast<int>(job.sketch.sheets.size()));
+}
+
+// Property: a witness who was named and did not sign is printed as that; of a signer the report says since
+// when they belong to the history and who added them, or that this is not recorded.
+TEST_F(DemoJobs, WitnessAndSignersAreAccountedFor)
+{
+    model::TestObject object;
+    model::Job job = DemoJobs::job("118", object);
+    job.setup.witness = "Jo Marsh";
+    ASSERT_FALSE(job.signatures.empty());
+    const model::Signature& signature = job.signatures.front();
+    EXPECT_TRUE(
+        says(wordsOf(reportOf(job, object, {})), "witness Jo Marsh named with the job, has not signed"));
+    ReportOptions options;
+    model::Person person;
+    person.id = signature.person;
+    person.name = signature.name;
+    person.since = Timestamp::parseDate("2024-05-02").value();
+    options.people = {person};
+    EXPECT_TRUE(says(wordsOf(reportOf(job, object, options)),
+                     "in this history since 2024-05-02, who added them is not recorded"));
+    options.personEntries = {{person.id, "left", "Eve", person.since},
+                             {person.id, "added", "Ines Marl", person.since}};
+    EXPECT_TRUE(says(wordsOf(reportOf(job, object, options)), "since 2024-05-02, added by Ines Marl"));
+    options.people.front().id = model::PersonId::create();
+    EXPECT_TRUE(says(wordsOf(reportOf(job, object, options)), "not among the people of this history"));
 }
 
 // Property: a signed job says so, names who signed, and shows the repair before and after.

@@ -206,6 +206,14 @@ TEST(Entries, TracesPeopleAndSettingsComeBack)
     EXPECT_EQ(opened.store.putPerson(other).error().code, ErrorCode::Conflict);
     person.active = false;
     EXPECT_TRUE(opened.store.putPerson(person));
+    EXPECT_TRUE(opened.store.putPerson(person, "Ada"));
+    std::vector<std::string> told;
+    const auto entries = opened.store.personEntries();
+    ASSERT_TRUE(entries);
+    for (const PersonEntry& entry : *entries)
+        told.push_back(entry.what + " by " + entry.by);
+    EXPECT_EQ(told, (std::vector<std::string>{"added by ", "got a signing key by ", "left by "}))
+        << "what changed nothing is no entry";
     EXPECT_EQ(opened.store.setting("language"), "");
     ASSERT_TRUE(opened.store.putSetting("language", "de"));
     ASSERT_TRUE(opened.store.putSetting("language", "en"));

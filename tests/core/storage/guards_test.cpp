@@ -182,5 +182,22 @@ TEST_F(Guards, TheCheckNoticesRulesThatWereTakenOut)
     EXPECT_EQ(problems->size(), 3U) << all;
 }
 
+// Property: who added a person, and when, is neither changed nor taken out, not even by SQL.
+TEST_F(Guards, WhatWasDoneWithAPersonStays)
+{
+    m_database->exec(
+        "INSERT INTO person VALUES (1, x'00000000000000000000000000000001', 'Brook', 'reviewer', '', "
+        "1, '', '', 0, 0)");
+    m_database->exec(
+        "INSERT INTO person_entry VALUES (1, x'00000000000000000000000000000001', 'added', 'Ada', 0, 0)");
+    for (const std::string& name : column(*m_database, "SELECT name FROM pragma_table_info('person_entry')"))
+        EXPECT_TRUE(refuses(*m_database, fmt::format("UPDATE person_entry SET {0} = {0}", name)));
+    EXPECT_TRUE(refuses(*m_database, "DELETE FROM person_entry"));
+    EXPECT_TRUE(refuses(*m_database,
+                        "REPLACE INTO person_entry VALUES (1, x'00000000000000000000000000000001', "
+                        "'added', 'Eve', 0, 0)"));
+    EXPECT_TRUE(refuses(*m_database, "DELETE FROM person"));
+}
+
 } // namespace
 } // namespace sealwalk::tests

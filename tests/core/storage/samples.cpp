@@ -343,4 +343,23 @@ Job wholeJob()
     return job;
 }
 
+Job wholeJobWithParties()
+{
+    Job job = wholeJob();
+    job.setup.customer = "Fennick Optics";
+    job.setup.witness = "Jo Marsh, for the owner";
+    return job;
+}
+
+Person samplePerson()
+{
+    Person person;
+    person.id = fixedId<PersonId>(90);
+    person.name = "Brook";
+    person.role = "reviewer";
+    person.qualification = "level 2";
+    person.since = moment(1);
+    return person;
+}
+
 } // namespace sealwalk::tests

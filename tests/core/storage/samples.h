@@ -29,6 +29,9 @@ model::TestObject sampleObject();
 model::Sketch sampleSketch(int points);
 /// Every field of every record holds something that is not its default.
 model::Job wholeJob();
+/// The same, done for somebody and watched by somebody: the fields of version 3.
+model::Job wholeJobWithParties();
+model::Person samplePerson();
 model::Picture samplePicture();
 model::Reading sampleReading(model::RoundId round, model::PointId point);
 model::ReviewEntry reviewEntry(model::ReviewStep step);

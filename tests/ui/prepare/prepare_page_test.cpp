@@ -144,6 +144,46 @@ protected:
 
 } // namespace
 
+// Property: everything the report asks for besides the measurement can be said here, and an instrument's
+// wrong date keeps the dialog open.
+TEST_F(PreparePageTest, PartiesPapersAndInstrumentsCanBeSaid)
+{
+    inDialog("papers", [](QDialog& dialog) {
+        typeIn(dialog, "customer", QStringLiteral("Fennick Optics"));
+        typeIn(dialog, "witness", QStringLiteral("Jo Marsh"));
+        typeIn(dialog, "serial number and drawing", QStringLiteral("BC2-110 rev. C"));
+        typeIn(dialog, "procedure", QStringLiteral("LT-4 rev. 2"));
+        typeIn(dialog, "left out on purpose", QStringLiteral("water jacket"));
+        typeIn(dialog, "helium bottle", QStringLiteral("142 bar left"));
+        typeIn(dialog, "why there is no check afterwards", QStringLiteral("leak was lent"));
+        typeIn(dialog, "instrument 1", QStringLiteral("gauge"));
+        typeIn(dialog, "number of instrument 1", QStringLiteral("G-7"));
+        typeIn(dialog, "instrument 1 is due", QStringLiteral("never"));
+        for (QCheckBox* tick : dialog.findChildren<QCheckBox*>())
+            tick->click();
+        store(dialog);
+        EXPECT_TRUE(dialog.isVisible()) << "\"never\" is no date";
+        typeIn(dialog, "instrument 1 is due", QStringLiteral("2027-03-01"));
+        store(dialog);
+    });
+    const model::Setup& setup = session.job().setup;
+    EXPECT_EQ(setup.customer, "Fennick Optics");
+    EXPECT_EQ(setup.witness, "Jo Marsh");
+    EXPECT_EQ(setup.procedure, "LT-4 rev. 2");
+    EXPECT_EQ(setup.excluded, "water jacket");
+    EXPECT_EQ(setup.heliumBottle, "142 bar left");
+    EXPECT_EQ(setup.noCheckAfterReason, "leak was lent");
+    EXPECT_TRUE(setup.dried);
+    EXPECT_TRUE(setup.zeroOn);
+    ASSERT_EQ(setup.instruments.size(), 1U);
+    EXPECT_EQ(setup.instruments[0].identity, "G-7");
+    EXPECT_EQ(setup.instruments[0].due->date(), "2027-03-01");
+    EXPECT_EQ(session.object().note, "BC2-110 rev. C");
+    const model::Setup before = setup;
+    inDialog("papers", [](QDialog& dialog) { store(dialog); });
+    EXPECT_EQ(session.job().setup, before) << "looking changes nothing";
+}
+
 // Property: the set-up is drawn while it is typed, in words too, and is in sight on a page of 1366 by 644.
 TEST_F(PreparePageTest, TheSetupIsDrawnWhileItIsTyped)
 {

@@ -99,6 +99,22 @@ TEST_F(People, AreAddedAndGivenAnotherPassphrase)
     EXPECT_NE(only().sealedKey, before.sealedKey);
 }
 
+// Property: who added a person, and when, is shown and stays; so does who marked them as having left.
+TEST_F(People, WhoAddedThemIsKept)
+{
+    history.session.setLogger(QStringLiteral("Ines Marl"));
+    addVisor();
+    button("personLeft")->click();
+    EXPECT_TRUE(
+        dialog->findChild<QTableWidget*>()->item(0, 3)->text().endsWith(QStringLiteral(", by Ines Marl")));
+    const auto entries = history.session.personEntries();
+    ASSERT_TRUE(entries.has_value());
+    ASSERT_EQ(entries->size(), 2U);
+    EXPECT_EQ(entries->at(0).what, "added");
+    EXPECT_EQ(entries->at(0).by, "Ines Marl");
+    EXPECT_EQ(entries->at(1).what, "left");
+}
+
 TEST_F(People, WhoLeftSignsNoMoreUntilTheyAreBack)
 {
     addVisor();
