@@ -11,11 +11,11 @@
 
 namespace sealwalk::analysis {
 
-std::optional<std::string> limitChangeWords(const model::Job& job, const model::Setup& after)
+namespace {
+
+/// "for one joint: 5e-6 mbar l/s → 1e-6 mbar l/s", one for each limit that is another.
+std::vector<std::string> differences(const model::Setup& before, const model::Setup& after)
 {
-    const model::Setup& before = job.setup;
-    if (job.readings.empty())
-        return std::nullopt;
     std::vector<std::string> changes;
     const auto compare = [&](std::string_view what, const std::optional<LeakRate>& was,
                              const std::optional<LeakRate>& is) {
@@ -38,10 +38,29 @@ std::optional<std::string> limitChangeWords(const model::Job& job, const model::
         };
         compare(fmt::format("for {}", model::name(kind)), of(before.kindLimits), of(after.kindLimits));
     }
+    return changes;
+}
+
+} // namespace
+
+std::optional<std::string> limitChangeWords(const model::Job& job, const model::Setup& after)
+{
+    if (job.readings.empty())
+        return std::nullopt;
+    const std::vector<std::string> changes = differences(job.setup, after);
     if (changes.empty())
         return std::nullopt;
     return fmt::format("The limit was changed after {} reading{}, {}.", job.readings.size(),
                        job.readings.size() == 1 ? "" : "s", fmt::join(changes, ", "));
+}
+
+std::optional<std::string> otherLimitWords(const model::Job& then, const model::Job& now)
+{
+    const std::vector<std::string> changes = differences(then.setup, now.setup);
+    if (changes.empty())
+        return std::nullopt;
+    return fmt::format("Each job is judged by its own limit, job {} → job {}; {}.", then.number, now.number,
+                       fmt::join(changes, ", "));
 }
 
 } // namespace sealwalk::analysis

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A limit that is changed once readings are there is told in the record: it should have been agreed before.
+// So are the limits of two jobs that are compared.
 #pragma once
 
 #include "core/model/job.h"
@@ -16,5 +17,8 @@ inline constexpr std::string_view kLimitChange = "limit changed";
 /// The sentence for the record when `after` sets other limits than `job` has and readings are there; none
 /// otherwise.
 std::optional<std::string> limitChangeWords(const model::Job& job, const model::Setup& after);
+
+/// The sentence for a comparison of two jobs with different limits; none when they are the same.
+std::optional<std::string> otherLimitWords(const model::Job& then, const model::Job& now);
 
 } // namespace sealwalk::analysis

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Against the last job of the object, in decades.
 #include "core/analysis/comparison.h"
+#include "core/analysis/limit_change.h"
 #include "core/analysis/round_summary.h"
 #include "core/report/rate_text.h"
 #include "core/report/report_parts.h"
@@ -71,6 +72,8 @@ Section comparisonSection(const Ground& ground)
     const model::Job& last = *ground.options.lastJob;
     section.note =
         fmt::format("job {} of {}, as left, against this one as found", last.number, last.opened.date());
+    if (const auto words = analysis::otherLimitWords(last, ground.job))
+        section.blocks.emplace_back(Paragraph{inPrint(*words), Paragraph::Look::Strong});
     const std::vector<analysis::PointFinding> then =
         analysis::summarise(last, ground.object, analysis::Standing::AsLeft);
     const analysis::Comparison comparison =

@@ -1290,6 +1290,22 @@ Fingerabdruck %2 …</translation>
         <source>Checking the history</source>
         <translation>Historie wird geprüft</translation>
     </message>
+    <message>
+        <source>no limit</source>
+        <translation>keinem Grenzwert</translation>
+    </message>
+    <message>
+        <source>Each job is judged by its own limits: those of single kinds of joint differ.</source>
+        <translation>Jeder Auftrag ist nach seinen eigenen Grenzwerten beurteilt: die einzelner Arten von Stellen sind verschieden.</translation>
+    </message>
+    <message>
+        <source>Each job is judged by its own limit: job %1 by %2, job %3 by %4.</source>
+        <translation>Jeder Auftrag ist nach seinem eigenen Grenzwert beurteilt: Auftrag %1 nach %2, Auftrag %3 nach %4.</translation>
+    </message>
+    <message>
+        <source>The limit on the scale and on the course is that of job %1.</source>
+        <translation>Der Grenzwert an der Skala und im Verlauf ist der von Auftrag %1.</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::AdviceCard</name>

@@ -5,6 +5,7 @@
 #include "core/transfer/known_pairs.h"
 #include "ui/history/change_delegate.h"
 #include "ui/history/changes_model.h"
+#include "ui/history/compare_limits.h"
 #include "ui/history/map_side.h"
 #include "ui/render/decade_ruler.h"
 #include "ui/render/plot_view.h"
@@ -145,12 +146,20 @@ QWidget* ComparePage::makeMaps()
     m_ruler = new render::DecadeRuler(Qt::Vertical, maps);
     m_ruler->setFixedWidth(kRulerWidth);
     m_ruler->setAccessibleName(tr("scale of both maps"));
-    auto* row = new QHBoxLayout(maps);
-    row->setContentsMargins(0, 0, 0, 0);
+    m_limits = new QLabel(maps);
+    m_limits->setObjectName(QStringLiteral("limits"));
+    m_limits->setWordWrap(true);
+    m_limits->setContentsMargins(12, 4, 12, 0);
+    auto* row = new QHBoxLayout;
     row->setSpacing(0);
     row->addWidget(m_leftMap, 1);
     row->addWidget(m_ruler);
     row->addWidget(m_rightMap, 1);
+    auto* column = new QVBoxLayout(maps);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    column->addWidget(m_limits);
+    column->addLayout(row, 1);
     connect(m_leftMap, &MapSide::pointChosen, this, &ComparePage::choosePoint);
     connect(m_rightMap, &MapSide::pointChosen, this, &ComparePage::choosePoint);
     return maps;
@@ -335,6 +344,9 @@ void ComparePage::drawMaps()
     else
         m_rightMap->showSheet(*m_jobs, m_jobs->after, asLeft, sheet);
     m_ruler->setScale(m_rightMap->view().content()->scale);
+    const QString limits = limitWords(*m_jobs);
+    m_limits->setText(limits);
+    m_limits->setVisible(!limits.isEmpty());
     // Once both are laid out: as many pixels to the millimetre on either side.
     QTimer::singleShot(0, this, &ComparePage::equalise);
 }

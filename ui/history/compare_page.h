@@ -91,6 +91,7 @@ private:
     MapSide* m_leftMap = nullptr;
     MapSide* m_rightMap = nullptr;
     render::DecadeRuler* m_ruler = nullptr;
+    QLabel* m_limits = nullptr; ///< over the maps, when the jobs have different ones
     ChangesModel* m_changes = nullptr;
     QTableView* m_table = nullptr;
     QHBoxLayout* m_chips = nullptr;

@@ -2,6 +2,7 @@
 #include "app/cli/commands.h"
 #include "app/cli/history.h"
 #include "core/analysis/comparison.h"
+#include "core/analysis/limit_change.h"
 #include "core/analysis/round_summary.h"
 #include "core/exchange/survey_unit.h"
 #include "core/transfer/known_pairs.h"
@@ -165,6 +166,10 @@ Result<Verdict> answerCompare(const Arguments& arguments, const Console& console
                                    now->record.job.opened.date(), arguments.standing);
     if (then->record.object.id != now->record.object.id)
         text += "These jobs are on different objects; points are matched by number and place only.\n";
+    const auto limits = analysis::otherLimitWords(then->record.job, now->record.job);
+    if (limits)
+        text += *limits + '\n';
+    document["limits"] = limits ? nlohmann::ordered_json(*limits) : nlohmann::ordered_json(nullptr);
     console.answer(document, text + textOf(comparison));
     return Verdict::Yes;
 }

@@ -167,6 +167,21 @@ TEST_F(DemoJobs, WitnessAndSignersAreAccountedFor)
     EXPECT_TRUE(says(wordsOf(reportOf(job, object, options)), "not among the people of this history"));
 }
 
+// Regression: two jobs with different limits were compared without a word of it.
+TEST_F(DemoJobs, AnotherLimitThanLastTimeIsSaid)
+{
+    model::TestObject object;
+    model::Job job = DemoJobs::job("164", object);
+    ReportOptions options;
+    options.lastJob = DemoJobs::job("118", object);
+    EXPECT_FALSE(says(wordsOf(reportOf(job, object, options)), "judged by its own limit"));
+    job.setup.pointLimit = millibarLitresPerSecond(5e-6);
+    EXPECT_TRUE(
+        says(wordsOf(reportOf(job, object, options)),
+             "Each job is judged by its own limit, job 118 → job 164; for one joint: 1.0 × 10⁻⁶ mbar·l/s → "
+             "5.0 × 10⁻⁶ mbar·l/s."));
+}
+
 // Property: a signed job says so, names who signed, and shows the repair before and after.
 TEST_F(DemoJobs, ASignedJobNamesItsSigners)
 {

@@ -10,6 +10,8 @@
 #include <gtest/gtest.h>
 
 #include <QAbstractItemModelTester>
+#include <QFile>
+#include <QLabel>
 #include <QSignalSpy>
 #include <QTableView>
 #include <QTemporaryDir>
@@ -245,6 +247,38 @@ TEST_F(ComparePageTest, TheCourseGrowsByTheObjectsOtherJobs)
     QSignalSpy grown(page.get(), &ComparePage::courseReady);
     page->compare(before, after);
     EXPECT_TRUE(QTest::qWaitFor([&] { return grown.count() == 1; }, 20'000));
+}
+
+// Regression: both maps stood under the later job's limit, and nobody said that the earlier one had another.
+TEST_F(ComparePageTest, SaysThatEachJobHasItsOwnLimit)
+{
+    auto* words = page->findChild<QLabel*>(QStringLiteral("limits"));
+    ASSERT_NE(words, nullptr);
+    EXPECT_TRUE(words->isHidden()) << "the invented jobs have the same limit";
+
+    const QTemporaryDir folder;
+    const QString copy = folder.filePath(QStringLiteral("copy.sealwalk"));
+    ASSERT_TRUE(QFile::copy(QString::fromStdString(file()), copy));
+    page.reset();
+    ASSERT_TRUE(session.openHistory(copy.toStdString(), false));
+    ASSERT_TRUE(session.openJob(after));
+    model::Setup setup = session.job().setup;
+    setup.pointLimit = millibarLitresPerSecond(5e-6);
+    ASSERT_TRUE(session.changeSetup(setup));
+    page = std::make_unique<ComparePage>(session);
+    page->resize(1366, 644);
+    page->show();
+    compare(before, after);
+    words = page->findChild<QLabel*>(QStringLiteral("limits"));
+    EXPECT_TRUE(words->isVisible());
+    EXPECT_TRUE(words->text().contains(QStringLiteral("job 118 by 1.0e\u22126")))
+        << words->text().toStdString();
+    EXPECT_TRUE(words->text().contains(QStringLiteral("job 164 by 5.0e\u22126")))
+        << words->text().toStdString();
+    EXPECT_TRUE(words->text().contains(QStringLiteral("on the course is that of job 164")));
+    compare(after, before);
+    words = page->findChild<QLabel*>(QStringLiteral("limits"));
+    EXPECT_TRUE(words->text().contains(QStringLiteral("on the course is that of job 118")));
 }
 
 } // namespace sealwalk::ui
