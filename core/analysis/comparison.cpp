@@ -59,6 +59,16 @@ double decadesBetween(LeakRate from, LeakRate to)
     return std::log10(to / from);
 }
 
+/// With its range, which goes with a rate wherever it is said.
+std::string sizedText(const PointFinding& sized)
+{
+    const std::string text = rateText(*sized.rate);
+    return sized.low && sized.high
+               ? fmt::format("{} ({:.1e} to {:.1e})", text, inMillibarLitresPerSecond(*sized.low),
+                             inMillibarLitresPerSecond(*sized.high))
+               : text;
+}
+
 /// Distance in decades from the rate to one end of its range; 0 when there is no range.
 double reach(const std::optional<LeakRate>& end, LeakRate rate)
 {
@@ -83,7 +93,7 @@ void compareSizes(ComparedPoint& row)
         row.change = Change::Shrunk;
     else
         row.change = Change::Same;
-    row.because = fmt::format("{} then, {} now", rateText(*before.rate), rateText(*after.rate));
+    row.because = fmt::format("{} then, {} now", sizedText(before), sizedText(after));
 }
 
 /// One side is sized, the other quiet below its bound.
@@ -95,7 +105,7 @@ void compareWithQuiet(ComparedPoint& row, const PointFinding& sized, LeakRate bo
     if (surely <= bound) {
         row.change = Change::NotComparable;
         row.because = fmt::format("{} {}, which need not have shown {}: seen was only what is above {}",
-                                  rateText(*sized.rate), sizedWhen, quietWhen, rateText(bound));
+                                  sizedText(sized), sizedWhen, quietWhen, rateText(bound));
         return;
     }
     row.change = sizedNow ? Change::New : Change::Gone;
@@ -105,8 +115,7 @@ void compareWithQuiet(ComparedPoint& row, const PointFinding& sized, LeakRate bo
     // The other end is open: how far below its bound the quiet side lies is not known.
     const double least = sign * decadesBetween(bound, surely);
     (sizedNow ? row.low : row.high) = least;
-    row.because =
-        fmt::format("{} {}; below {} {}", rateText(*sized.rate), sizedWhen, rateText(bound), quietWhen);
+    row.because = fmt::format("{} {}; below {} {}", sizedText(sized), sizedWhen, rateText(bound), quietWhen);
 }
 
 /// Echoes and masked points say no more than a bound; it may still be enough to call a leak new or gone.

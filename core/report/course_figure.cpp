@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/report/course_figure.h"
 
+#include "core/report/finding_range.h"
 #include "core/report/rate_text.h"
 
 #include <algorithm>
@@ -47,6 +48,9 @@ Series courseOf(const std::vector<CourseStop>& stops, const CoursePoint& point, 
         series.x.push_back(days(stop.at));
         series.y.push_back(unit.ofHelium(*value));
         series.hollow.push_back(!finding->rate.has_value());
+        const auto range = rangeOf(*finding, unit.gas);
+        series.ranges.push_back(range ? Series::Ends{unit.number(range->low), unit.number(range->high)}
+                                      : Series::Ends{});
     }
     return series;
 }
@@ -96,8 +100,11 @@ Figure courseFigure(const std::vector<CourseStop>& stops, const std::vector<Cour
     for (std::size_t i = 0; i < points.size(); ++i) {
         Series series = courseOf(stops, points[i], unit, i);
         for (std::size_t j = 0; j < series.y.size(); ++j)
-            spoken += (j == 0 ? points[i].name + ": " : ", ") + (series.hollow[j] ? "below " : "") +
-                      plainRate(series.y[j]);
+            spoken +=
+                (j == 0 ? points[i].name + ": " : ", ") + (series.hollow[j] ? "below " : "") +
+                plainRate(series.y[j]) +
+                (series.hollow[j] ? ""
+                                  : " (" + plainRange(series.ranges[j].low, series.ranges[j].high) + ")");
         spoken += series.y.empty() ? "" : "; ";
         figure.series.push_back(std::move(series));
     }

@@ -68,6 +68,12 @@ struct Series
     Line line = Line::Solid;
     Mark mark = Mark::None;
     double width = 1.8; ///< px
+    struct Ends
+    {
+        double low = 0.0;
+        double high = 0.0; ///< not above low: no range is drawn
+    };
+    std::vector<Ends> ranges = {}; ///< per point: 95 %, drawn as a bar with ends; empty: none has one
 };
 
 /// A level value across the plot.

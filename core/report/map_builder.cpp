@@ -2,6 +2,7 @@
 #include "core/report/map_builder.h"
 
 #include "core/base/calendar_day.h"
+#include "core/report/finding_range.h"
 #include "core/report/rate_text.h"
 
 #include <fmt/format.h>
@@ -215,6 +216,8 @@ private:
             stretch.state = stateOf(*finding, options);
             stretch.teeth = teethOf(*finding, stretch.state);
             stretch.rate = rateOf(*finding, stretch.state);
+            if (stretch.rate && stretch.rate == finding->rate)
+                stretch.range = rangeOf(*finding, m_content.scale.gas);
             const std::string others = numbersOf(finding->of, m_numbers);
             if (stretch.state == PointState::Masked && !others.empty())
                 stretch.label = "by " + others;
@@ -232,6 +235,9 @@ private:
         if (stretch.rate)
             spoken += fmt::format(", {} {}{}", plainRate(m_content.scale.shown(*stretch.rate)),
                                   m_content.scale.spokenUnit, m_content.scale.gas.isAir() ? " of air" : "");
+        if (stretch.range)
+            spoken += ", 95 % range " + plainRange(m_content.scale.number(stretch.range->low),
+                                                   m_content.scale.number(stretch.range->high));
         if (gathered.finding != nullptr)
             spoken += fmt::format(", {}", verdictWords(verdict));
         if (gathered.temporary != nullptr) {

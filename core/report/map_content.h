@@ -96,12 +96,14 @@ struct MapStretch
     PointState state = PointState::NotSprayed;
     Teeth teeth = Teeth::None;
     std::optional<LeakRate> rate; ///< gives colour and width; none: hollow
-    std::string label;            ///< beside the plate instead of a rate: "by 17", "echo of 17"
-    bool temporary = false;       ///< a temporary repair holds this joint
+    /// 95 %, of the gas shown; none where the rate is as read and so holds helium of other leaks.
+    std::optional<ShownGas::Range> range;
+    std::string label;      ///< beside the plate instead of a rate: "by 17", "echo of 17"
+    bool temporary = false; ///< a temporary repair holds this joint
     bool temporaryOverdue = false;
-    std::string tip; ///< a line for the tool tip: place, due date of a temporary repair
-    std::string
-        spoken; ///< for screen readers: "point 17, leak, 4.6e-4 millibar litre per second, over the limit"
+    std::string tip;    ///< a line for the tool tip: place, due date of a temporary repair
+    std::string spoken; ///< for screen readers: "point 17, leak, 4.6e-4 millibar litre per second, 95 % range
+                        ///< 3.5e-4 to 6.0e-4, over the limit"
 };
 
 /// One leak between neighbours: a bracket over their stretches with one plate and one value.

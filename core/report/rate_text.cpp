@@ -24,6 +24,20 @@ std::string superscript(int number)
     return result;
 }
 
+/// Two significant digits without exponent: 0.081, 0.26, 2.6, 26, 260.
+std::string inDecade(double number)
+{
+    if (number < 0.0)
+        return std::string(kMinus) + inDecade(-number);
+    constexpr double kRoundsUp = 0.995; // 9.95 is 10 in two digits
+    int decimals = 3;
+    for (const double least : {0.1, 1.0, 10.0})
+        decimals -= number >= least * kRoundsUp ? 1 : 0;
+    if (number >= 100.0 * kRoundsUp)
+        return fmt::format("{:.0f}", std::round(number / 10.0) * 10.0);
+    return fmt::format("{:.{}f}", number, decimals);
+}
+
 /// `power` writes what follows the mantissa of a number with this exponent.
 template <class Power>
 std::string respelt(const std::string& sentence, Power power)
@@ -95,6 +109,23 @@ std::string plainRate(double number, int digits)
 {
     const RateParts parts = rateParts(number, digits);
     return parts.isZero ? "0" : parts.mantissa + 'e' + std::to_string(parts.exponent);
+}
+
+std::string rangeBeside(double number, double low, double high)
+{
+    constexpr double kLeast = 0.0095; // of the decade
+    constexpr double kMost = 995.0;
+    const double decade = std::pow(10.0, rateParts(number).exponent);
+    const bool fits = number != 0.0 && std::isfinite(number) && high < kMost * decade &&
+                      (low == 0.0 || std::abs(low) >= kLeast * decade);
+    if (!fits)
+        return screenRate(low) + " \u2026 " + screenRate(high);
+    return (low == 0.0 ? "0" : inDecade(low / decade)) + "\u2013" + inDecade(high / decade);
+}
+
+std::string plainRange(double low, double high)
+{
+    return plainRate(low) + " to " + plainRate(high);
 }
 
 } // namespace sealwalk::report

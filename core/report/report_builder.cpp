@@ -21,6 +21,13 @@ std::string Ground::rate(std::optional<LeakRate> value) const
     return value ? unit.print(*value) : "–";
 }
 
+std::string Ground::below(std::optional<LeakRate> value, std::optional<LeakRate> low,
+                          std::optional<LeakRate> high) const
+{
+    return value && low && high ? rangeBeside(unit.number(*value), unit.number(*low), unit.number(*high))
+                                : std::string();
+}
+
 std::string Ground::number(model::PointId point) const
 {
     const model::TestPoint* known = job.sketch.point(point);

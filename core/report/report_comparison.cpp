@@ -29,6 +29,11 @@ std::string sideText(const Ground& ground, const std::optional<analysis::PointFi
     return std::string(model::name(side->finding));
 }
 
+Cell sideCell(const Ground& ground, const std::optional<analysis::PointFinding>& side)
+{
+    return {sideText(ground, side), side ? ground.below(side->rate, side->low, side->high) : std::string()};
+}
+
 std::string decadesText(const analysis::ComparedPoint& point)
 {
     if (!point.decades)
@@ -70,8 +75,9 @@ Section comparisonSection(const Ground& ground)
         return section;
     }
     const model::Job& last = *ground.options.lastJob;
-    section.note =
-        fmt::format("job {} of {}, as left, against this one as found", last.number, last.opened.date());
+    section.note = fmt::format(
+        "job {} of {}, as left, against this one as found; below a rate its 95 % range, in its decade",
+        last.number, last.opened.date());
     if (const auto words = analysis::otherLimitWords(last, ground.job))
         section.blocks.emplace_back(Paragraph{inPrint(*words), Paragraph::Look::Strong});
     const std::vector<analysis::PointFinding> then =
@@ -107,8 +113,8 @@ Section comparisonSection(const Ground& ground)
                                    {},
                                    {},
                                    true},
-                                  {sideText(ground, point->before)},
-                                  {sideText(ground, point->after)},
+                                  sideCell(ground, point->before),
+                                  sideCell(ground, point->after),
                                   {decadesText(*point)},
                                   {std::string(model::name(point->change))},
                                   {inPrint(point->because)}});
@@ -116,8 +122,8 @@ Section comparisonSection(const Ground& ground)
         }
         table.rows.push_back({{std::to_string(side->number), {}, {}, {}, true},
                               {ground.jointName(side->point), ground.place(side->point)},
-                              {sideText(ground, point->before)},
-                              {sideText(ground, point->after)},
+                              sideCell(ground, point->before),
+                              sideCell(ground, point->after),
                               {decadesText(*point)},
                               {std::string(model::name(point->change))},
                               {inPrint(point->because)}});

@@ -24,6 +24,9 @@ struct Ground
     bool repaired = false;                     ///< as left differs from as found
 
     [[nodiscard]] std::string rate(std::optional<LeakRate> value) const; ///< "–" when none
+    /// 95 %, for the small line below a rate and in its decade: "2.6–11"; empty when there is none.
+    [[nodiscard]] std::string below(std::optional<LeakRate> value, std::optional<LeakRate> low,
+                                    std::optional<LeakRate> high) const;
     [[nodiscard]] std::string number(model::PointId point) const;
     [[nodiscard]] std::string numbers(std::span<const model::PointId> points) const;
     [[nodiscard]] std::string jointName(model::PointId point) const;

@@ -88,6 +88,13 @@ std::vector<Cell> findingRow(const Ground& ground, const PointFinding& f)
             verdictCell(f)};
 }
 
+/// What was found before the repairs.
+Cell foundCell(const Ground& ground, const PointFinding& f)
+{
+    return {f.rate ? ground.rate(f.rate) : std::string(model::name(f.finding)),
+            ground.below(f.rate, f.low, f.high)};
+}
+
 std::vector<ReportColumn> findingColumns(const Ground& ground)
 {
     const auto limit = ground.job.setup.pointLimit;
@@ -182,9 +189,7 @@ Section pointsSection(const Ground& ground)
         if (ground.repaired) {
             const auto before = found.find(f.point);
             const bool differs = before != found.end() && before->second->reading != f.reading;
-            row.push_back({differs ? before->second->rate ? ground.rate(before->second->rate)
-                                                          : std::string(model::name(before->second->finding))
-                                   : std::string()});
+            row.push_back(differs ? foundCell(ground, *before->second) : Cell{});
         }
         table.rows.push_back(std::move(row));
     }
@@ -286,6 +291,7 @@ Section readingsSection(const Ground& ground)
         std::string state;
         if (const auto known = corrected.find(r.id); known != corrected.end()) {
             const analysis::CorrectedReading& c = known->second;
+            state = ground.below(c.rate, c.low, c.high);
             if (c.rate)
                 chamber = ground.rate(c.rate);
             else if (c.below)
@@ -314,10 +320,11 @@ Section readingsSection(const Ground& ground)
              {chamber, state},
              {remark, std::string(model::name(r.entry))}});
     }
-    return {"Every reading, as recorded",
-            "as the detector showed it, and corrected to the chamber",
-            false,
-            {std::move(table)}};
+    return {
+        "Every reading, as recorded",
+        "as the detector showed it, and corrected to the chamber; below that its 95 % range, in its decade",
+        false,
+        {std::move(table)}};
 }
 
 } // namespace sealwalk::report::detail

@@ -1787,6 +1787,10 @@ Fingerabdruck %2 …</translation>
         <source>through one round channel of %1 mm</source>
         <translation>durch einen runden Kanal von %1 mm</translation>
     </message>
+    <message>
+        <source>95 % range %1 … %2</source>
+        <translation>95-%-Bereich %1 … %2</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::CalibrationDialog</name>
@@ -2527,6 +2531,10 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>matched by %1: Y same place, N another</source>
         <translation>zugeordnet nach %1: Y dieselbe Stelle, N eine andere</translation>
+    </message>
+    <message>
+        <source>%1, 95 % range %2</source>
+        <translation>%1, 95-%-Bereich %2</translation>
     </message>
 </context>
 <context>
@@ -5364,6 +5372,10 @@ Fingerabdruck %2 …</translation>
         <source>as shown, not sized </source>
         <translation>wie angezeigt, ohne Größe </translation>
     </message>
+    <message>
+        <source>95 % range %1</source>
+        <translation>95-%-Bereich %1</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::ReminderDialog</name>
@@ -5573,10 +5585,6 @@ Fingerabdruck %2 …</translation>
         <translation>kein Druckanstieg</translation>
     </message>
     <message>
-        <source>leaks %1 as air</source>
-        <translation>Lecks %1 als Luft</translation>
-    </message>
-    <message>
         <source>leaks at most %1 as air</source>
         <translation>Lecks höchstens %1 als Luft</translation>
     </message>
@@ -5595,6 +5603,14 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>open: sprayed again, cannot say</source>
         <translation>offen: erneut abgesprüht, nicht entscheidbar</translation>
+    </message>
+    <message>
+        <source>%1, 95 % range %2</source>
+        <translation>%1, 95-%-Bereich %2</translation>
+    </message>
+    <message>
+        <source>leaks %1 (%2) as air</source>
+        <translation>Lecks %1 (%2) als Luft</translation>
     </message>
 </context>
 <context>

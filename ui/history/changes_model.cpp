@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/history/changes_model.h"
 
+#include "core/report/finding_range.h"
 #include "core/report/rate_text.h"
 #include "ui/widgets/number_display.h"
+#include "ui/widgets/rate_delegate.h"
 
 #include <QCoreApplication>
 #include <QLocale>
@@ -196,6 +198,13 @@ QString ChangesModel::valueText(const std::optional<analysis::PointFinding>& fin
     return findingText(finding->finding);
 }
 
+QString ChangesModel::spokenValue(const std::optional<analysis::PointFinding>& finding) const
+{
+    const std::string range = finding ? report::plainRange(*finding, m_unit) : std::string();
+    return range.empty() ? valueText(finding)
+                         : tr("%1, 95 % range %2").arg(valueText(finding), localised(range));
+}
+
 QString ChangesModel::text(const analysis::ComparedPoint& point, int column) const
 {
     switch (column) {
@@ -243,12 +252,22 @@ QVariant ChangesModel::data(const QModelIndex& index, int role) const
     case Qt::DisplayRole:
         return text(*point, index.column());
     case Qt::ToolTipRole:
+        if (index.column() == Then || index.column() == Now)
+            return spokenValue(index.column() == Then ? point->before : point->after);
         return index.column() == Remark ? QVariant(text(*point, Remark)) : QVariant();
+    case RateDelegate::RangeRole: {
+        const auto& side = index.column() == Then ? point->before : point->after;
+        if ((index.column() != Then && index.column() != Now) || !side)
+            return {};
+        return localised(report::rangeBeside(*side, m_unit));
+    }
     case Qt::TextAlignmentRole:
         if (index.column() == Then || index.column() == Now || index.column() == Decades)
             return QVariant(Qt::AlignRight | Qt::AlignVCenter);
         return {};
     case Qt::AccessibleTextRole:
+        if (index.column() == Then || index.column() == Now)
+            return spokenValue(index.column() == Then ? point->before : point->after);
         if (index.column() == Delta)
             return text(*point, Decades) + QLatin1Char(' ') + changeWord(point->change);
         return {};

@@ -57,6 +57,7 @@ private:
     void arrange();
     [[nodiscard]] QString text(const analysis::ComparedPoint& point, int column) const;
     [[nodiscard]] QString valueText(const std::optional<analysis::PointFinding>& finding) const;
+    [[nodiscard]] QString spokenValue(const std::optional<analysis::PointFinding>& finding) const;
 
     analysis::Comparison m_comparison;
     model::Sketch m_before;

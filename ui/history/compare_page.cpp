@@ -14,6 +14,7 @@
 #include "ui/session/job_session.h"
 #include "ui/widgets/heading.h"
 #include "ui/widgets/page_tabs.h"
+#include "ui/widgets/rate_delegate.h"
 #include "ui/widgets/switch_row.h"
 
 #include <QComboBox>
@@ -174,6 +175,8 @@ QWidget* ComparePage::makeChanges()
     m_table->setAccessibleName(tr("changes"));
     m_table->setModel(m_changes);
     m_table->setItemDelegateForColumn(ChangesModel::Delta, new ChangeDelegate(m_table));
+    for (const int column : {ChangesModel::Then, ChangesModel::Now})
+        m_table->setItemDelegateForColumn(column, new RateDelegate(m_table));
     m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
     m_table->setSelectionMode(QAbstractItemView::SingleSelection);
     m_table->setShowGrid(false);
@@ -181,9 +184,9 @@ QWidget* ComparePage::makeChanges()
     m_table->setTabKeyNavigation(false);
     m_table->verticalHeader()->hide();
     m_table->verticalHeader()->setDefaultSectionSize(render::kTableRow);
-    const std::pair<int, int> widths[] = {{ChangesModel::Point, 60},  {ChangesModel::Joint, 150},
-                                          {ChangesModel::Then, 106},  {ChangesModel::Now, 106},
-                                          {ChangesModel::Delta, 116}, {ChangesModel::Decades, 54},
+    const std::pair<int, int> widths[] = {{ChangesModel::Point, 60},  {ChangesModel::Joint, 148},
+                                          {ChangesModel::Then, 118},  {ChangesModel::Now, 118},
+                                          {ChangesModel::Delta, 102}, {ChangesModel::Decades, 54},
                                           {ChangesModel::Word, 132}};
     for (const auto& [column, width] : widths)
         m_table->setColumnWidth(column, width);

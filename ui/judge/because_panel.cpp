@@ -66,12 +66,24 @@ QString BecausePanel::chainOf(const analysis::PointFinding& finding, const repor
     for (const analysis::FactorUsed& factor : corrected.factors)
         row(html(factor.name), QStringLiteral("× ") + QLocale().toString(factor.multiplier, 'g', 3),
             html(factor.from) + tr(", uncertain by %1").arg(percent(factor.relativeUncertainty)));
+    const auto range = [&](LeakRate low, LeakRate high) {
+        return tr("95 % range %1 … %2")
+            .arg(QString::fromStdString(report::screenRate(scale.number(low))),
+                 QString::fromStdString(report::screenRate(scale.number(high))));
+    };
+    const bool hasRange = corrected.rate && corrected.low && corrected.high;
     if (corrected.rate)
-        row(tr("this reading by itself"), rate(*corrected.rate), {});
-    if (scale.gas.isAir() && corrected.rate)
-        row(tr("the same as air"), rate(scale.gas.ofHelium(*corrected.rate)),
-            tr("through one round channel of %1 mm")
-                .arg(QLocale().toString(inMillimetres(m_session.job().setup.leakPath), 'g', 3)));
+        row(tr("this reading by itself"), rate(*corrected.rate),
+            hasRange ? range(*corrected.low, *corrected.high) : QString());
+    if (scale.gas.isAir() && corrected.rate) {
+        QString from = tr("through one round channel of %1 mm")
+                           .arg(QLocale().toString(inMillimetres(m_session.job().setup.leakPath), 'g', 3));
+        if (hasRange) {
+            const auto air = scale.gas.range(*corrected.rate, *corrected.low, *corrected.high);
+            from += QStringLiteral(", ") + range(air.low, air.high);
+        }
+        row(tr("the same as air"), rate(scale.gas.ofHelium(*corrected.rate)), from);
+    }
     if (corrected.smallestDetectable)
         row(tr("smallest detectable then"), rate(*corrected.smallestDetectable), {});
     return QStringLiteral("<table cellspacing='6'>%1</table>").arg(rows);
@@ -87,7 +99,7 @@ void BecausePanel::setFinding(const analysis::PointFinding* finding, const repor
     m_title->setText(tr("%1: %2, because").arg(finding->number).arg(findingWord(finding->finding)));
     QString text;
     for (const std::string& sentence : finding->because)
-        text += QStringLiteral("<p>%1</p>").arg(html(sentence));
+        text += QStringLiteral("<p>%1</p>").arg(html(report::onScreen(sentence)));
     if (const QString owed = owedText(*finding, m_session.job().sketch); !owed.isEmpty())
         text += QStringLiteral("<p>%1</p>").arg(owed.toHtmlEscaped());
     m_text->setHtml(text + chainOf(*finding, scale));

@@ -3,11 +3,10 @@
 
 #include "ui/judge/findings_model.h"
 #include "ui/render/plate_painter.h"
-#include "ui/render/rate_painter.h"
 #include "ui/render/theme.h"
+#include "ui/widgets/rate_delegate.h"
 
 #include <QPainter>
-#include <QTextDocument>
 
 namespace sealwalk::ui {
 
@@ -18,25 +17,6 @@ using render::TextSize;
 
 constexpr double kPlate = 16.0;
 constexpr double kGlyph = 22.0;
-
-/// Text with every exponent in bold: "3.5e−4 … 6.0e−4".
-void paintWithRates(QPainter& painter, const QRectF& where, const QString& text, const QColor& ink,
-                    bool strong, Qt::Alignment alignment)
-{
-    QTextDocument document;
-    document.setDefaultFont(
-        render::font(TextSize::Text, strong ? render::Weight::Bold : render::Weight::Normal));
-    document.setDocumentMargin(0);
-    document.setDefaultStyleSheet(QStringLiteral("body { color: %1 }").arg(ink.name()));
-    document.setHtml(QStringLiteral("<body>%1</body>").arg(render::rateHtml(text)));
-    painter.save();
-    painter.setClipRect(where);
-    const double left =
-        (alignment & Qt::AlignRight) != 0 ? where.right() - document.idealWidth() : where.left();
-    painter.translate(left, where.center().y() - document.size().height() / 2.0);
-    document.drawContents(&painter);
-    painter.restore();
-}
 
 } // namespace
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/judge/findings_model.h"
 
+#include "core/report/finding_range.h"
 #include "core/report/map_builder.h"
 #include "core/report/rate_text.h"
 
@@ -114,10 +115,8 @@ QString FindingsModel::findingText(const PointFinding& finding) const
 
 QString FindingsModel::rangeText(const PointFinding& finding) const
 {
-    if (finding.rate && finding.low && finding.high) {
-        const report::ShownGas::Range range = m_scale.gas.range(*finding.rate, *finding.low, *finding.high);
-        return number(range.low) + QStringLiteral(" … ") + number(range.high);
-    }
+    if (const auto range = report::rangeOf(finding, m_scale.gas))
+        return number(range->low) + QStringLiteral(" … ") + number(range->high);
     if (finding.bound) {
         const QString bound = rate(*finding.bound);
         return finding.finding == Finding::Echo ? tr("own part below %1").arg(bound)

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/judge/map_panel.h"
 
+#include "core/report/finding_range.h"
 #include "ui/judge/owed.h"
 #include "ui/render/decade_ruler.h"
 #include "ui/render/sheet_view.h"
@@ -109,9 +110,11 @@ void MapPanel::choose(model::PointId point)
     showThreads();
     const auto finding = std::find_if(m_findings.begin(), m_findings.end(),
                                       [&](const analysis::PointFinding& f) { return f.point == point; });
-    m_ruler->setValue(finding == m_findings.end() ? std::nullopt
-                      : finding->rate             ? finding->rate
-                                                  : finding->asRead);
+    if (finding == m_findings.end())
+        m_ruler->setValue({});
+    else
+        m_ruler->setValue(finding->rate ? finding->rate : finding->asRead,
+                          report::rangeOf(*finding, m_ruler->scale().gas));
 }
 
 void MapPanel::refreshTabs()

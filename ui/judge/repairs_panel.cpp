@@ -5,11 +5,13 @@
 #include "core/analysis/job_rise.h"
 #include "core/analysis/repair_progress.h"
 #include "core/base/calendar_day.h"
+#include "core/report/finding_range.h"
 #include "core/report/rate_text.h"
 #include "core/report/shown_unit.h"
 #include "ui/render/theme.h"
 #include "ui/session/job_session.h"
 #include "ui/widgets/heading.h"
+#include "ui/widgets/rate_delegate.h"
 
 #include <QHBoxLayout>
 #include <QHeaderView>
@@ -73,9 +75,17 @@ QString stateText(const analysis::RepairProgress& progress, const model::Repair&
     return {};
 }
 
+/// A cell of a rate: its text, and its 95 % range where it has one.
+struct RateCell
+{
+    QString text;
+    QString range; ///< in the decade of the text
+    QString spoken;
+};
+
 /// What the worst of the points said.
-QString worst(const std::vector<analysis::PointFinding>& findings, const model::Repair& repair,
-              const report::ShownUnit& unit)
+RateCell worst(const std::vector<analysis::PointFinding>& findings, const model::Repair& repair,
+               const report::ShownUnit& unit)
 {
     const analysis::PointFinding* most = nullptr;
     const auto weight = [](const analysis::PointFinding& f) {
@@ -89,10 +99,23 @@ QString worst(const std::vector<analysis::PointFinding>& findings, const model::
         return {};
     const auto shown = [&](LeakRate helium) { return text(report::screenRate(unit.ofHelium(helium))); };
     if (most->rate)
-        return shown(*most->rate);
+        return {shown(*most->rate), text(report::rangeBeside(*most, unit)),
+                text(report::plainRange(*most, unit))};
     if (most->bound)
-        return RepairsPanel::tr("below %1").arg(shown(*most->bound));
-    return QStringLiteral("–");
+        return {RepairsPanel::tr("below %1").arg(shown(*most->bound)), {}, {}};
+    return {QStringLiteral("–"), {}, {}};
+}
+
+QTableWidgetItem* itemOf(const RateCell& cell)
+{
+    auto* item = new QTableWidgetItem(cell.text);
+    item->setData(RateDelegate::RangeRole, cell.range);
+    if (!cell.range.isEmpty()) {
+        const QString spoken = RepairsPanel::tr("%1, 95 % range %2").arg(cell.text, cell.spoken);
+        item->setData(Qt::AccessibleTextRole, spoken);
+        item->setToolTip(spoken);
+    }
+    return item;
 }
 
 } // namespace
@@ -122,8 +145,12 @@ RepairsPanel::RepairsPanel(JobSession& session, QWidget* parent)
     m_table->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents); // nothing is cut short
     m_table->horizontalHeader()->setHighlightSections(false);
     m_table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
-    for (const auto& [column, width] : {std::pair{Points, 72}, {Before, 104}, {After, 104}, {Until, 96}})
+    for (const auto& [column, width] : {std::pair{Points, 72}, {Before, 116}, {After, 116}, {Until, 96}})
         m_table->setColumnWidth(column, width);
+    for (const Column column : {Before, After}) {
+        m_table->setItemDelegateForColumn(column, new RateDelegate(m_table));
+        m_table->horizontalHeaderItem(column)->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
+    }
     for (const Column column : {Done, State})
         m_table->horizontalHeader()->setSectionResizeMode(column, QHeaderView::Stretch);
     m_totals->setWordWrap(true);
@@ -198,14 +225,14 @@ void RepairsPanel::addRow(const model::Repair& repair)
     QString done = text(repair.action);
     if (!repair.pictures.empty())
         done += tr(", %n photo(s)", nullptr, static_cast<int>(repair.pictures.size()));
-    const QString cells[ColumnCount] = {
-        numbers(job.sketch, repair.points),      done,
-        stateText(progress, repair, job.sketch), worst(m_session.asFound(), repair, unit),
-        worst(m_session.asLeft(), repair, unit), until};
     const int row = m_table->rowCount();
     m_table->insertRow(row);
-    for (int column = 0; column < ColumnCount; ++column)
-        m_table->setItem(row, column, new QTableWidgetItem(cells[column]));
+    m_table->setItem(row, Points, new QTableWidgetItem(numbers(job.sketch, repair.points)));
+    m_table->setItem(row, Done, new QTableWidgetItem(done));
+    m_table->setItem(row, State, new QTableWidgetItem(stateText(progress, repair, job.sketch)));
+    m_table->setItem(row, Before, itemOf(worst(m_session.asFound(), repair, unit)));
+    m_table->setItem(row, After, itemOf(worst(m_session.asLeft(), repair, unit)));
+    m_table->setItem(row, Until, new QTableWidgetItem(until));
     m_shown.push_back(repair.id);
 }
 
@@ -215,17 +242,17 @@ void RepairsPanel::addCarried()
     for (const storage::OpenRepair& left : m_session.repairsLeftOpen()) {
         const bool overdue = left.repair.due && isPast(*left.repair.due, now);
         const QString due = left.repair.due ? text(left.repair.due->date()) : tr("no date");
-        const QString cells[ColumnCount] = {
-            numbers(m_session.job().sketch, left.repair.points),
-            text(left.repair.action),
-            tr("temporary, from job %1").arg(left.jobNumber),
-            {},
-            worst(m_session.asLeft(), left.repair, report::shownUnit(m_session.job().setup)),
-            overdue ? tr("overdue, %1").arg(due) : due};
         const int row = m_table->rowCount();
         m_table->insertRow(row);
-        for (int column = 0; column < ColumnCount; ++column)
-            m_table->setItem(row, column, new QTableWidgetItem(cells[column]));
+        m_table->setItem(row, Points,
+                         new QTableWidgetItem(numbers(m_session.job().sketch, left.repair.points)));
+        m_table->setItem(row, Done, new QTableWidgetItem(text(left.repair.action)));
+        m_table->setItem(row, State, new QTableWidgetItem(tr("temporary, from job %1").arg(left.jobNumber)));
+        m_table->setItem(row, Before, new QTableWidgetItem);
+        m_table->setItem(
+            row, After,
+            itemOf(worst(m_session.asLeft(), left.repair, report::shownUnit(m_session.job().setup))));
+        m_table->setItem(row, Until, new QTableWidgetItem(overdue ? tr("overdue, %1").arg(due) : due));
     }
 }
 
@@ -246,7 +273,10 @@ QString RepairsPanel::totalsText() const
         QString said = tr("pressure rise not judged");
         const auto total = rise ? analysis::totalOf(*rise) : std::nullopt;
         if (total && total->rate)
-            said = tr("leaks %1 as air").arg(shown(*total->rate));
+            said = tr("leaks %1 (%2) as air")
+                       .arg(shown(*total->rate),
+                            text(report::rangeBeside(unit.number(*total->rate), unit.number(total->low),
+                                                     unit.number(total->high))));
         else if (total)
             said = tr("leaks at most %1 as air").arg(shown(total->high));
         if (test->basePressure)

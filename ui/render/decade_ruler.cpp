@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/render/decade_ruler.h"
 
+#include "core/report/rate_text.h"
 #include "ui/render/hatch.h"
 #include "ui/render/rate_painter.h"
 
@@ -55,6 +56,23 @@ double positionOfShown(const report::MapScale& scale, double shown)
 QString decadeText(int exponent)
 {
     return exponent < 0 ? QStringLiteral("1e\u2212%1").arg(-exponent) : QStringLiteral("1e%1").arg(exponent);
+}
+
+/// A bar with ends over the 95 % range of the value pointed at, `aside` from the base line.
+void paintRange(QPainter& painter, const Theme& theme, const report::MapScale& scale, const WedgeFrame& frame,
+                double aside, double unit, const report::ShownGas::Range& range)
+{
+    const auto end = [&](LeakRate shown) {
+        // Zero has no place on decades; it is at the end of the scale.
+        const double number = std::max(scale.number(shown), scale.shown(scale.lowest()));
+        return std::clamp(positionOfShown(scale, number), 0.0, 1.0);
+    };
+    const double low = end(range.low);
+    const double high = end(range.high);
+    painter.setPen(QPen(theme.colour(Role::Ink), 1.5 * unit, Qt::SolidLine, Qt::FlatCap));
+    painter.drawLine(frame.at(low, aside), frame.at(high, aside));
+    for (const double at : {low, high})
+        painter.drawLine(frame.at(at, aside - 3.0 * unit), frame.at(at, aside + 3.0 * unit));
 }
 
 void paintWedge(QPainter& painter, const Theme& theme, const report::MapScale& scale, const WedgeFrame& frame,
@@ -177,6 +195,8 @@ void paintLevelRuler(QPainter& painter, const Theme& theme, const report::MapSca
             }
         }
     }
+    if (parts.range)
+        paintRange(painter, theme, scale, frame, thickness + 5.0 * u, u, *parts.range);
     if (parts.value) {
         const double x = frame.at(std::clamp(scale.position(*parts.value), 0.0, 1.0), 0).x();
         const double top = base - thickness - 11.0 * u;
@@ -255,6 +275,8 @@ void paintUprightRuler(QPainter& painter, const Theme& theme, const report::MapS
         painter.drawLine(QLineF(from + 5 * u, y, left + thickness + 6 * u, y));
         place(y, decadeText(e), normal, Role::InkSoft);
     }
+    if (parts.range)
+        paintRange(painter, theme, scale, frame, -4.0 * u, u, *parts.range);
     if (parts.value) {
         const double y = frame.at(std::clamp(scale.position(*parts.value), 0.0, 1.0), 0).y();
         painter.setPen(QPen(theme.colour(Role::Ink), 1.5 * u));
@@ -282,12 +304,18 @@ void DecadeRuler::setScale(const report::MapScale& scale)
     update();
 }
 
-void DecadeRuler::setValue(std::optional<LeakRate> value)
+void DecadeRuler::setValue(std::optional<LeakRate> value, std::optional<report::ShownGas::Range> range)
 {
     m_parts.value = value;
-    setAccessibleDescription(value ? rateLabel(m_scale.shown(*value)).text() + u' ' +
-                                         QString::fromStdString(m_scale.unit)
-                                   : QString());
+    m_parts.range = value ? range : std::nullopt;
+    QString spoken;
+    if (value)
+        spoken = rateLabel(m_scale.shown(*value)).text() + u' ' + QString::fromStdString(m_scale.unit);
+    if (m_parts.range)
+        spoken += QStringLiteral(", 95 %: ") +
+                  QString::fromStdString(report::plainRange(m_scale.number(m_parts.range->low),
+                                                            m_scale.number(m_parts.range->high)));
+    setAccessibleDescription(spoken);
     update();
 }
 

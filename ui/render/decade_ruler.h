@@ -17,9 +17,10 @@ namespace sealwalk::render {
 
 struct RulerParts
 {
-    bool words = true;             ///< "limit", "smallest detectable"
-    bool unit = true;              ///< at the head of an upright ruler
-    std::optional<LeakRate> value; ///< marked with a pointer
+    bool words = true;                            ///< "limit", "smallest detectable"
+    bool unit = true;                             ///< at the head of an upright ruler
+    std::optional<LeakRate> value;                ///< marked with a pointer
+    std::optional<report::ShownGas::Range> range; ///< its 95 %, of the gas shown: a bar beside the wedge
 };
 
 /// Level ruler in a box at least 52 units high: words above, decades below.
@@ -37,8 +38,8 @@ class DecadeRuler : public QWidget
 public:
     explicit DecadeRuler(Qt::Orientation orientation, QWidget* parent = nullptr);
     void setScale(const report::MapScale& scale);
-    /// A value to point at; none: no pointer.
-    void setValue(std::optional<LeakRate> value);
+    /// A value to point at, with its 95 % range of the gas shown if it has one; none: no pointer.
+    void setValue(std::optional<LeakRate> value, std::optional<report::ShownGas::Range> range = {});
     [[nodiscard]] const report::MapScale& scale() const { return m_scale; }
     [[nodiscard]] QSize sizeHint() const override;
     [[nodiscard]] QSize minimumSizeHint() const override;

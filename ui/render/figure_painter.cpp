@@ -277,6 +277,9 @@ private:
             m_painter.drawPolyline(line);
             m_painter.setRenderHint(QPainter::Antialiasing, true);
         }
+        m_painter.setPen(QPen(ink, 1.2 * u, Qt::SolidLine, Qt::FlatCap));
+        for (std::size_t i = 0; i < std::min(series.ranges.size(), series.x.size()); ++i)
+            range(px(series.x[i]), series.ranges[i], axis, area);
         if (series.mark == Mark::None)
             return;
         const double zero = yOn(axis, area, 0.0);
@@ -285,6 +288,23 @@ private:
                                 series.hollow[static_cast<std::size_t>(i)];
             mark(series.mark, line[i], ink, hollow, zero);
         }
+    }
+
+    /// An upright bar with ends, kept inside the plot; an end outside has no cap.
+    void range(double x, const Series::Ends& ends, const Axis& axis, const QRectF& area)
+    {
+        if (!(ends.high > ends.low))
+            return;
+        const double half = 4.0 * m_style.unit;
+        const auto end = [&](double value) {
+            return axis.logarithmic && value <= 0.0 ? area.bottom() + 1.0 : yOn(axis, area, value);
+        };
+        const double low = end(ends.low);
+        const double high = end(ends.high);
+        m_painter.drawLine(QLineF(x, std::min(low, area.bottom()), x, std::max(high, area.top())));
+        for (const double y : {low, high})
+            if (y <= area.bottom() && y >= area.top())
+                m_painter.drawLine(QLineF(x - half, y, x + half, y));
     }
 
     void mark(Mark kind, QPointF at, const QColor& ink, bool hollow, double zero)

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/render/sheet_layout.h"
 
+#include "core/report/rate_text.h"
 #include "ui/render/hatch.h"
 
 #include <QFontMetricsF>
@@ -68,6 +69,7 @@ double lengthOf(QPointF v)
 
 constexpr int kRings = 7;      // how far a plate may move outwards, in steps
 constexpr int kRingsQuiet = 4; // for those that may also be left out
+constexpr int kRingsRange = 2; // for a range below its value
 constexpr std::array<double, 7> kAngles{0.0, 30.0, -30.0, 60.0, -60.0, 90.0, -90.0};
 
 } // namespace
@@ -180,45 +182,79 @@ RateLabel SheetLayout::labelOf(const MapStretch& stretch) const
     return {};
 }
 
-bool SheetLayout::layPlate(SheetPicture::Plate plate, QPointF outward, double reach, bool must)
+QString SheetLayout::rangeOf(const MapStretch& stretch) const
 {
-    const double size = m_style.plate;
-    const QSizeF room = plateRoom(plate.look, size);
-    const double labelHeight = m_style.text * 1.6;
-    const double labelWidth =
-        plate.label.text().isEmpty() ? 0.0 : rateWidth(plate.label, m_style.text) + 8.0 * m_style.unit;
-    const auto labelAt = [&](QPointF centre, bool right) {
-        const double x = right ? centre.x() + room.width() / 2.0 + 2.0 * m_style.unit
-                               : centre.x() - room.width() / 2.0 - 2.0 * m_style.unit - labelWidth;
-        return QRectF(x, centre.y() - labelHeight / 2.0, labelWidth, labelHeight);
-    };
-    const double first = reach + size * 0.72 + 2.0 * m_style.unit;
-    const int rings = must ? kRings : kRingsQuiet;
+    if (!m_picture.m_parts.values || !stretch.label.empty() || !stretch.rate || !stretch.range)
+        return {};
+    const report::MapScale& scale = m_content.scale;
+    return QString::fromStdString(report::rangeBeside(
+        scale.shown(*stretch.rate), scale.number(stretch.range->low), scale.number(stretch.range->high)));
+}
+
+QSizeF SheetLayout::labelSize(const SheetPicture::Plate& plate) const
+{
+    if (plate.label.text().isEmpty())
+        return {};
+    double width = rateWidth(plate.label, m_style.text);
+    double height = m_style.text * 1.6;
+    if (!plate.range.isEmpty()) {
+        const QFontMetricsF metrics(fontOfPixels(m_style.text * kRangeText));
+        width = std::max(width, metrics.horizontalAdvance(plate.range));
+        height += m_style.text * kRangeText;
+    }
+    return {width + 8.0 * m_style.unit, height};
+}
+
+/// Beside the plate; nothing where there is no label.
+QRectF SheetLayout::labelRoom(const SheetPicture::Plate& plate, bool right) const
+{
+    const QSizeF size = labelSize(plate);
+    const double off = plateRoom(plate.look, m_style.plate).width() / 2.0 + 2.0 * m_style.unit;
+    const double left = right ? plate.centre.x() + off : plate.centre.x() - off - size.width();
+    return {QPointF(left, plate.centre.y() - size.height() / 2.0), size};
+}
+
+/// Outwards first, then aside; takes the room when there is some.
+bool SheetLayout::findRoom(SheetPicture::Plate& plate, QPointF outward, double first, int rings)
+{
+    const QSizeF room = plateRoom(plate.look, m_style.plate);
     for (int ring = 0; ring < rings; ++ring)
         for (const double angle : kAngles) {
             const QPointF n = turned(outward, angle);
-            const QPointF centre = plate.anchor + n * (first + ring * size * 0.6);
-            if (!isFree(around(centre, room)))
+            plate.centre = plate.anchor + n * (first + ring * m_style.plate * 0.6);
+            if (!isFree(around(plate.centre, room)))
                 continue;
             const bool rightFirst = n.x() > -0.3;
             for (const bool right : {rightFirst, !rightFirst}) {
-                const QRectF label = labelAt(centre, right);
-                if (labelWidth > 0.0 && !isFree(label))
+                plate.labelRoom = labelRoom(plate, right);
+                if (!plate.labelRoom.isEmpty() && !isFree(plate.labelRoom))
                     continue;
-                plate.centre = centre;
-                plate.labelRoom = label;
                 plate.leader = ring > 0 || angle != 0.0;
-                m_room.take(around(centre, room));
-                if (labelWidth > 0.0)
-                    m_room.take(label);
-                m_picture.m_plates.push_back(std::move(plate));
+                m_room.take(around(plate.centre, room));
+                if (!plate.labelRoom.isEmpty())
+                    m_room.take(plate.labelRoom);
                 return true;
             }
         }
-    if (!must)
+    return false;
+}
+
+bool SheetLayout::layPlate(SheetPicture::Plate plate, QPointF outward, double reach, bool must)
+{
+    const double first = reach + m_style.plate * 0.72 + 2.0 * m_style.unit;
+    // The range stands below its value where that costs no long way; far out it goes before the value does.
+    bool laid = !plate.range.isEmpty() && findRoom(plate, outward, first, kRingsRange);
+    if (!laid) {
+        plate.range.clear();
+        laid = findRoom(plate, outward, first, must ? kRings : kRingsQuiet);
+    }
+    if (!laid && !must)
         return false;
-    plate.centre = plate.anchor + outward * first;
-    plate.labelRoom = labelAt(plate.centre, outward.x() > -0.3);
+    if (!laid) {
+        plate.leader = false;
+        plate.centre = plate.anchor + outward * first;
+        plate.labelRoom = labelRoom(plate, outward.x() > -0.3);
+    }
     m_picture.m_plates.push_back(std::move(plate));
     return true;
 }
@@ -247,6 +283,7 @@ void SheetLayout::layBrackets(std::vector<bool>& served)
         plate.stretch = first;
         plate.look = plateOf(m_content.stretches[first]);
         plate.label = labelOf(m_content.stretches[first]);
+        plate.range = rangeOf(m_content.stretches[first]);
         const auto offset = [&](double along, double distance) {
             const geometry::Station station = joint.outline.at(along);
             const geometry::Vector n = sign * station.left();
@@ -288,6 +325,7 @@ void SheetLayout::layPlates(const std::vector<bool>& served)
         plate.stretch = i;
         plate.look = plateOf(stretch);
         plate.label = labelOf(stretch);
+        plate.range = rangeOf(stretch);
         plate.anchor = item.place;
         QPointF outward = item.outward;
         double reach = bandReach(m_style, item.look);

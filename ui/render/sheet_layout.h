@@ -21,7 +21,11 @@ private:
     void layBrackets(std::vector<bool>& served);
     void layNames();
     bool layPlate(SheetPicture::Plate plate, QPointF outward, double reach, bool must);
+    bool findRoom(SheetPicture::Plate& plate, QPointF outward, double first, int rings);
+    [[nodiscard]] QSizeF labelSize(const SheetPicture::Plate& plate) const;
+    [[nodiscard]] QRectF labelRoom(const SheetPicture::Plate& plate, bool right) const;
     [[nodiscard]] RateLabel labelOf(const report::MapStretch& stretch) const;
+    [[nodiscard]] QString rangeOf(const report::MapStretch& stretch) const;
     [[nodiscard]] bool isFree(const QRectF& room) const { return m_room.isFree(room); }
 
     SheetPicture& m_picture;

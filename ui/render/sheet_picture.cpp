@@ -200,8 +200,20 @@ void SheetPicture::paintPlates(QPainter& painter, const Theme& theme, const QRec
         painter.setPen(QPen(theme.colour(Role::Edge), m_style.unit));
         painter.setBrush(theme.colour(Role::Plate));
         painter.drawRoundedRect(plate.labelRoom, 2.0 * m_style.unit, 2.0 * m_style.unit);
-        paintRate(painter, plate.label, plate.labelRoom, Qt::AlignHCenter, m_style.text,
-                  theme.colour(Role::Ink));
+        if (plate.range.isEmpty()) {
+            paintRate(painter, plate.label, plate.labelRoom, Qt::AlignHCenter, m_style.text,
+                      theme.colour(Role::Ink));
+            continue;
+        }
+        const double below = m_style.text * kRangeText;
+        paintRate(painter, plate.label, plate.labelRoom.adjusted(0, 0, 0, -below), Qt::AlignHCenter,
+                  m_style.text, theme.colour(Role::Ink));
+        painter.setFont(fontOfPixels(below));
+        painter.setPen(theme.colour(Role::InkSoft));
+        textAt(painter,
+               plate.labelRoom.center() +
+                   QPointF(0, (plate.labelRoom.height() - below) / 2.0 - 2.0 * m_style.unit),
+               plate.range);
     }
 }
 

@@ -30,6 +30,9 @@ struct SheetParts
     bool operator==(const SheetParts&) const = default;
 };
 
+/// Of a range below its value, in sizes of the value's text.
+constexpr double kRangeText = 0.9;
+
 class SheetPicture
 {
 public:
@@ -85,6 +88,7 @@ private:
         QPointF anchor;
         bool leader = false;
         RateLabel label; ///< empty: none
+        QString range;   ///< below the value, smaller; empty where there is none or no room for it
         QRectF labelRoom;
         QPolygonF bracket;
     };

@@ -2,6 +2,7 @@
 #include "ui/spray/call_panel.h"
 
 #include "core/analysis/job_findings.h"
+#include "core/report/finding_range.h"
 #include "core/report/rate_text.h"
 #include "core/report/shown_unit.h"
 #include "ui/render/decade_ruler.h"
@@ -328,7 +329,10 @@ void CallPanel::refresh()
     std::optional<analysis::PointFinding> finding;
     if (const auto reading = m_controller.readingSoFar())
         finding = analysis::readingFinding(m_session.job(), m_session.object(), *reading);
-    m_ruler->setValue(finding ? finding->asRead : std::nullopt);
+    if (finding)
+        m_ruler->setValue(finding->asRead, report::rangeOf(*finding, m_ruler->scale().gas));
+    else
+        m_ruler->setValue({});
     if (m_session.hasJob())
         m_readBack->setFinding(finding, report::shownUnit(m_session.job().setup));
     m_field->setHint(feedHint());

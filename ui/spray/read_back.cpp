@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/spray/read_back.h"
 
+#include "core/report/finding_range.h"
 #include "core/report/rate_text.h"
 #include "ui/render/plate_painter.h"
 #include "ui/render/theme.h"
@@ -16,6 +17,7 @@ using render::Role;
 using render::TextSize;
 
 constexpr int kHeight = 36;
+constexpr int kFigureLine = 21; // the range has the rest
 constexpr double kGlyph = 22.0;
 
 } // namespace
@@ -31,10 +33,12 @@ void ReadBack::setFinding(const std::optional<analysis::PointFinding>& finding, 
 {
     m_sentence.clear();
     m_rate.clear();
+    m_range.clear();
     m_unit = QString::fromStdString(unit.head());
     m_isSized = finding && !finding->factors.empty();
     if (finding && finding->asRead) {
         m_rate = QString::fromStdString(report::screenRate(unit.ofHelium(*finding->asRead)));
+        m_range = finding->rate ? QString::fromStdString(report::rangeBeside(*finding, unit)) : QString();
         m_stand = finding->verdict;
         switch (m_stand) {
         case analysis::Verdict::Over:
@@ -51,8 +55,13 @@ void ReadBack::setFinding(const std::optional<analysis::PointFinding>& finding, 
             break;
         }
     }
-    setAccessibleDescription(
-        m_rate.isEmpty() ? QString() : m_rate + QLatin1Char(' ') + m_unit + QStringLiteral(", ") + m_verdict);
+    QString spoken;
+    if (!m_rate.isEmpty())
+        spoken = m_rate + QLatin1Char(' ') + m_unit + QStringLiteral(", ") + m_verdict;
+    if (!m_range.isEmpty())
+        spoken += QStringLiteral(", ") +
+                  tr("95 % range %1").arg(QString::fromStdString(report::plainRange(*finding, unit)));
+    setAccessibleDescription(spoken);
     setAccessibleName(m_isSized || m_rate.isEmpty() ? tr("On the chamber") : tr("As shown, not sized"));
     update();
 }
@@ -78,17 +87,25 @@ void ReadBack::paintEvent(QPaintEvent*)
     if (m_rate.isEmpty())
         return;
     double x = 0;
+    // The range stands below its figure and in its decade, smaller.
+    const QRectF line(0, 0, width(), m_range.isEmpty() ? kHeight : kFigureLine);
     const auto piece = [&](const QString& text, render::Weight weight, Role role, TextSize size) {
         painter.setFont(render::font(size, weight));
         painter.setPen(theme.colour(role));
-        painter.drawText(QRectF(x, 0, width(), height()), Qt::AlignVCenter, text);
+        painter.drawText(line.adjusted(x, 0, 0, 0), Qt::AlignVCenter, text);
         x += QFontMetricsF(painter.font()).horizontalAdvance(text);
     };
     // Without a reference leak it is what the display shows, and no rate of the leak.
     piece(m_isSized ? tr("on the chamber ") : tr("as shown, not sized "), render::Weight::Normal, Role::Ink,
           TextSize::Strong);
+    const double figure = x;
     piece(m_rate, render::Weight::Bold, Role::Ink, TextSize::Title);
     piece(QLatin1Char(' ') + m_unit, render::Weight::Normal, Role::InkSoft, TextSize::Text);
+    if (!m_range.isEmpty()) {
+        painter.setFont(render::font(TextSize::Caption));
+        painter.drawText(QRectF(figure, kFigureLine, width(), kHeight - kFigureLine),
+                         Qt::AlignLeft | Qt::AlignTop, m_range + QStringLiteral("  (95 %)"));
+    }
 
     painter.setFont(render::font(TextSize::Strong, render::Weight::Bold));
     painter.setPen(render::verdictColour(theme, m_stand));

@@ -31,6 +31,7 @@ private:
     bool m_isSized = false; ///< on the chamber; otherwise as the display shows it
     QString m_rate;
     QString m_unit;
+    QString m_range; ///< 95 %, below the figure; empty where the figure is not sized
     QString m_verdict;
     analysis::Verdict m_stand = analysis::Verdict::NoAnswer;
     QString m_sentence;

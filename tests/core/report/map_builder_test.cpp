@@ -108,6 +108,25 @@ TEST(MapBuilder, FindingsBecomeStates)
     EXPECT_EQ(f.map(options).stretches[2].state, PointState::Answered);
 }
 
+// Property: a rate of its own goes with its range, on the map and spoken; what is as read has none.
+TEST(MapBuilder, ARateGoesWithItsRange)
+{
+    Fixture f;
+    leak(f.at(1), 4.6e-4, Verdict::Over);
+    f.at(1).low = millibarLitresPerSecond(3.5e-4);
+    f.at(1).high = millibarLitresPerSecond(6.0e-4);
+    leak(f.at(2), 3e-6, Verdict::CannotSay, Finding::Echo);
+    f.at(2).rate.reset();
+    f.at(2).high = millibarLitresPerSecond(2e-6);
+    const MapContent content = f.map();
+    ASSERT_TRUE(content.stretches[0].range);
+    EXPECT_DOUBLE_EQ(inMillibarLitresPerSecond(content.stretches[0].range->high), 6.0e-4);
+    EXPECT_EQ(content.stretches[0].spoken, "point 1, leak, 4.6e-4 millibar litre per second, "
+                                           "95 % range 3.5e-4 to 6.0e-4, over the limit");
+    EXPECT_TRUE(content.stretches[1].rate);
+    EXPECT_FALSE(content.stretches[1].range);
+}
+
 // Property: a point nobody sprayed is never shown as clear.
 TEST(MapBuilder, WithoutAFindingAPointIsNotSprayed)
 {

@@ -34,6 +34,33 @@ TEST(RateText, WritesMantissaAndDecade)
     }
 }
 
+struct RangeRow
+{
+    double number;
+    double low;
+    double high;
+    const char* beside;
+};
+
+// Property: a range beside its value is in the value's decade with two digits; what is too far away for that
+// is written out.
+TEST(RateText, WritesARangeInTheDecadeOfItsValue)
+{
+    const RangeRow rows[] = {
+        {3.5e-4, 2.6e-4, 1.1e-3, "2.6\u201311"},
+        {1.2e-4, 8.14e-5, 1.83e-4, "0.81\u20131.8"},
+        {2.0e-7, 4.06e-9, 1.18e-5, "0.041\u2013120"},
+        {9.96e-7, 9.949e-7, 9.96e-6, "0.99\u201310"}, // the value rounds up to the next decade
+        {5.0e-9, 0.0, 2.0e-8, "0\u201320"},
+        {2.0e-7, 1.0e-10, 4.0e-7, "1.0e\u221210 \u2026 4.0e\u22127"},
+        {2.0e-7, 1.0e-7, 3.0e-4, "1.0e\u22127 \u2026 3.0e\u22124"},
+        {0.0, 0.0, 2.0e-8, "0 \u2026 2.0e\u22128"},
+    };
+    for (const RangeRow& row : rows)
+        EXPECT_EQ(rangeBeside(row.number, row.low, row.high), row.beside);
+    EXPECT_EQ(plainRange(2.6e-4, 1.1e-3), "2.6e-4 to 1.1e-3");
+}
+
 // Property: sentences of the analysis come out in print spelling; words with an e in them stay.
 TEST(RateText, SentencesAreSetForPrint)
 {

@@ -6,6 +6,7 @@
 #include "ui/history/map_side.h"
 #include "ui/render/sheet_view.h"
 #include "ui/session/job_session.h"
+#include "ui/widgets/rate_delegate.h"
 
 #include <gtest/gtest.h>
 
@@ -88,6 +89,26 @@ TEST_F(ComparePageTest, PutsTheLargestChangeFirst)
             continue;
         EXPECT_GE(std::abs(*above->decades), std::abs(*here->decades)) << row;
     }
+}
+
+// Property: a rate goes with its range on both sides, also for a screen reader; a bound has none.
+TEST_F(ComparePageTest, ARateGoesWithItsRange)
+{
+    const ChangesModel& changes = page->changes();
+    int ranges = 0;
+    for (int row = 0; row < changes.rowCount(); ++row)
+        for (const int column : {ChangesModel::Then, ChangesModel::Now}) {
+            const analysis::ComparedPoint* point = changes.at(row);
+            const auto& side = column == ChangesModel::Then ? point->before : point->after;
+            const QModelIndex cell = changes.index(row, column);
+            const QString range = cell.data(RateDelegate::RangeRole).toString();
+            EXPECT_EQ(!range.isEmpty(), side && side->rate && side->low && side->high) << row;
+            const bool isSpoken =
+                cell.data(Qt::AccessibleTextRole).toString().contains(QLatin1String("95 %"));
+            EXPECT_EQ(isSpoken, !range.isEmpty()) << row;
+            ranges += range.isEmpty() ? 0 : 1;
+        }
+    EXPECT_GT(ranges, 0);
 }
 
 // Property: swapping the sides turns every change round.

@@ -11,6 +11,7 @@
 #include "ui/judge/repair_dialog.h"
 #include "ui/render/bar_chart.h"
 #include "ui/session/map_options.h"
+#include "ui/widgets/rate_delegate.h"
 
 #include <gtest/gtest.h>
 
@@ -219,6 +220,7 @@ TEST_F(Judge, ARepairIsOpenUntilSprayedAgainAndTheTotalMeasured)
     ASSERT_NE(unit, nullptr);
     EXPECT_EQ(unit->text(), QStringLiteral("mbar·l/s He"));
     ASSERT_EQ(repairs->rowCount(), 1);
+    EXPECT_FALSE(repairs->item(0, 3)->data(RateDelegate::RangeRole).toString().isEmpty());
     const auto state = [&] { return repairs->item(0, 2)->text(); };
     EXPECT_EQ(state(), QStringLiteral("open: spray again 3"));
     page->findChild<QPushButton*>(QStringLiteral("proveRepair"))->click();

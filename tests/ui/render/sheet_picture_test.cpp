@@ -1,11 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/report/rate_text.h"
 #include "tests/ui/render/picture_support.h"
 #include "tests/ui/render/sample_map.h"
 #include "ui/render/sheet_picture.h"
 
 #include <gtest/gtest.h>
 
+#include <QBuffer>
 #include <QPainter>
+#include <QSvgGenerator>
+
+#include <algorithm>
 
 namespace sealwalk::render {
 namespace {
@@ -42,6 +47,48 @@ TEST(SheetPicture, PaintsBothSheetsInEveryTheme)
                            QStringLiteral("map-%1-%2-%3").arg(sheet).arg(static_cast<int>(name)).arg(ratio));
             }
     }
+}
+
+/// What is written on a picture.
+QString wordsOn(const SheetPicture& picture)
+{
+    QByteArray svg;
+    QBuffer buffer(&svg);
+    QSvgGenerator drawing;
+    drawing.setOutputDevice(&buffer);
+    QPainter painter(&drawing);
+    picture.paint(painter, Theme::named(ThemeName::Paper));
+    painter.end();
+    return QString::fromUtf8(svg);
+}
+
+// Property: a range stands below its value near by; where plates crowd it gives way before the value does.
+TEST(SheetPicture, ARangeStandsBelowItsValueWhereThereIsRoom)
+{
+    const test::SampleJob sample = test::sampleJob();
+    auto content = std::make_shared<report::MapContent>(*sample.map(0));
+    const auto over = std::find_if(content->stretches.begin(), content->stretches.end(), [](const auto& s) {
+        return s.state == report::PointState::LeakOver && s.range;
+    });
+    ASSERT_NE(over, content->stretches.end());
+    const report::MapStretch loud = *over;
+    const report::MapScale& scale = content->scale;
+    const QString range = QString::fromStdString(report::rangeBeside(
+        scale.shown(*loud.rate), scale.number(loud.range->low), scale.number(loud.range->high)));
+    const QString mantissa = rateLabel(scale.shown(*loud.rate)).plain;
+    const QString near = wordsOn(SheetPicture(content, 0.45, BandStyle::screen()));
+    EXPECT_EQ(near.count(range), 1) << range.toStdString();
+    EXPECT_EQ(near.count(mantissa), 1);
+    content->brackets.clear();
+    for (report::MapStretch& stretch : content->stretches) {
+        stretch.state = loud.state;
+        stretch.teeth = loud.teeth;
+        stretch.rate = loud.rate;
+        stretch.range = loud.range;
+        stretch.label.clear();
+    }
+    const QString crowded = wordsOn(SheetPicture(content, 0.15, BandStyle::screen()));
+    EXPECT_LT(crowded.count(range), crowded.count(mantissa));
 }
 
 } // namespace

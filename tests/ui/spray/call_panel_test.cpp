@@ -83,10 +83,12 @@ TEST_F(Spray, AFigureWithoutAReferenceLeakIsCalledAsShown)
     auto* readBack = panel->findChild<ReadBack*>();
     type(QStringLiteral("5e-8"));
     EXPECT_EQ(readBack->accessibleName(), QStringLiteral("As shown, not sized"));
+    EXPECT_FALSE(readBack->accessibleDescription().contains(QLatin1String("95 %")));
     press(Qt::Key_Escape);
     history.calibrate();
     type(QStringLiteral("5e-8"));
     EXPECT_EQ(readBack->accessibleName(), QStringLiteral("On the chamber"));
+    EXPECT_TRUE(readBack->accessibleDescription().contains(QLatin1String("95 % range")));
 }
 
 // Regression: the key of the first rise stood nowhere, and gave no sign of having worked.
