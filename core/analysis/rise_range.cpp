@@ -21,9 +21,9 @@ constexpr double kShapeDoubt = 0.025;  // of the leak, standard
 // No real source has exactly one of the shapes. What it still gives at the end of the record is what a wrong
 // shape gets wrong; and beside every source there may be a slower one, too small to be seen. Standard, found
 // on simulated records of two generators (pressure_rise_coverage_test.cpp is one).
-constexpr double kTailDoubtUp = 0.8;   // of the sources' rate at the end
+constexpr double kTailDoubtUp = 0.5;   // of the sources' rate at the end
 constexpr double kTailDoubtDown = 0.6; // of the same
-constexpr double kCompanion = 0.02;    // of what the sources add over the record, downwards only
+constexpr double kCompanion = 0.05;    // of what the sources add over the record, downwards only
 // u(Q) <= Q/3, the usual rule of the trade, is high/low <= (1 + 2/3)/(1 - 2/3).
 constexpr double kWidestSeparable = 5.0;
 constexpr double kNoLeakShare = 0.10; // of the rise: a bound as low as this says "no leak found"
