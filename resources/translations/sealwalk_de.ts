@@ -3808,10 +3808,6 @@ Fingerabdruck %2 …</translation>
         <translation>Tabelle oder Karte ausgeben</translation>
     </message>
     <message>
-        <source>Table (*.csv);;Workbook (*.xlsx);;Map, scalable (*.svg);;Map, picture (*.png)</source>
-        <translation>Tabelle (*.csv);;Arbeitsmappe (*.xlsx);;Karte, skalierbar (*.svg);;Karte, Bild (*.png)</translation>
-    </message>
-    <message>
         <source>%1 says nothing about its form.</source>
         <translation>%1 sagt nichts über die Form.</translation>
     </message>
@@ -3914,6 +3910,22 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>Sent to print.</source>
         <translation>Zum Druck gegeben.</translation>
+    </message>
+    <message>
+        <source>Table of every reading (*.csv)</source>
+        <translation>Tabelle aller Messwerte (*.csv)</translation>
+    </message>
+    <message>
+        <source>Table of findings (*.csv)</source>
+        <translation>Tabelle der Befunde (*.csv)</translation>
+    </message>
+    <message>
+        <source>Workbook (*.xlsx);;Map, scalable (*.svg);;Map, picture (*.png)</source>
+        <translation>Arbeitsmappe (*.xlsx);;Karte, skalierbar (*.svg);;Karte, Bild (*.png)</translation>
+    </message>
+    <message>
+        <source>Drawing the map</source>
+        <translation>Karte wird gezeichnet</translation>
     </message>
 </context>
 <context>

@@ -11,6 +11,7 @@
 #include "core/report/shown_unit.h"
 #include "core/transfer/earlier_jobs.h"
 #include "ui/render/map_export.h"
+#include "ui/render/painting_thread.h"
 #include "ui/session/job_session.h"
 #include "ui/shell/long_work.h"
 #include "ui/shell/main_window.h"
@@ -21,6 +22,10 @@
 #include <QFile>
 
 #include <algorithm>
+#include <map>
+#include <memory>
+#include <string>
+#include <utility>
 
 namespace sealwalk::ui {
 
@@ -46,50 +51,82 @@ std::optional<Form> formOf(const QString& file)
     return std::nullopt;
 }
 
-Status writeTables(const exchange::JobRecord& record, Form form, const std::string& file,
-                   const std::stop_token& stop)
+/// What the work goes by, gathered in the window's thread and taken along.
+struct Gathered
 {
+    exchange::JobRecord record;
+    std::map<std::string, model::Picture> pictures; ///< under its sheets, by SHA-256
+    bool readings = false;                          ///< the table of readings instead of the findings
+};
+
+using Bytes = Result<std::string>;
+
+Bytes tablesOf(const Gathered& gathered, Form form)
+{
+    const exchange::JobRecord& record = gathered.record;
     const auto unit = leakRateUnit(record.job.setup.unit);
     if (!unit)
         return fail(unit.error());
     const auto tables = exchange::jobTables(record, *unit);
     if (!tables)
         return fail(tables.error());
-    const auto bytes =
-        form == Form::Csv
-            ? exchange::csvOf(tables->findings)
-            : exchange::xlsxOf({tables->asLeft, tables->findings, tables->readings}, record.job.opened);
-    if (!bytes)
-        return fail(bytes.error());
-    return stop.stop_requested() ? Status() : exchange::writeFile(file, *bytes);
+    return form == Form::Csv
+               ? exchange::csvOf(gathered.readings ? tables->readings : tables->findings)
+               : exchange::xlsxOf({tables->asLeft, tables->findings, tables->readings}, record.job.opened);
 }
 
-Result<render::MapPage> pageOf(const JobSession& session)
+Result<render::MapPage> pageOf(const Gathered& gathered)
 {
-    const model::Job& job = session.job();
+    const auto& [object, job] = gathered.record;
     report::MapOptions options = report::mapOptions(report::shownUnit(job.setup));
-    options.smallestDetectable = report::worstDetectable(job, session.object());
+    options.smallestDetectable = report::worstDetectable(job, object);
     options.now = transfer::approvalOf(job).value_or(Timestamp::now());
     // What the job came to: as left once something was sprayed again.
     const bool again = std::any_of(job.rounds.begin(), job.rounds.end(), [](const model::Round& round) {
         return round.kind == model::RoundKind::AfterRepair || round.kind == model::RoundKind::Repeat;
     });
-    const auto findings = analysis::summarise(
-        job, session.object(), again ? analysis::Standing::AsLeft : analysis::Standing::AsFound);
+    const auto findings =
+        analysis::summarise(job, object, again ? analysis::Standing::AsLeft : analysis::Standing::AsFound);
     render::MapPage page;
-    page.title = session.object().name + ", job " + std::to_string(job.number);
+    page.title = object.name + ", job " + std::to_string(job.number);
     page.subtitle = std::string("Leak map, ") + (again ? "as left" : "as found") + ", as read, " +
                     std::string(model::name(job.state)) + ", opened " + job.opened.date() +
-                    (session.object().invented ? "; invented data" : "");
+                    (object.invented ? "; invented data" : "");
+    const auto picture = [&](const std::string& sha256) -> Result<model::Picture> {
+        const auto found = gathered.pictures.find(sha256);
+        if (found == gathered.pictures.end())
+            return fail(ErrorCode::NotFound, "no picture " + sha256);
+        return found->second;
+    };
     for (const model::Sheet& sheet : job.sketch.sheets) {
         page.sheets.push_back(std::make_shared<const report::MapContent>(
-            report::mapOf(job, session.object(), sheet.id, findings, options)));
-        page.underlays.push_back(
-            render::underlayOf(sheet, [&](const std::string& sha256) { return session.picture(sha256); }));
+            report::mapOf(job, object, sheet.id, findings, options)));
+        page.underlays.push_back(render::underlayOf(sheet, picture));
     }
     if (page.sheets.empty())
         return fail(ErrorCode::NotFound, "the job has no sheet to draw");
     return page;
+}
+
+Bytes mapOf(const Gathered& gathered, Form form, const std::stop_token& stop)
+{
+    const auto page = pageOf(gathered);
+    if (!page)
+        return fail(page.error());
+    if (stop.stop_requested())
+        return fail(ErrorCode::Cancelled, "the map was not drawn");
+    const render::PaintingThread thread;
+    return form == Form::Svg ? Bytes(render::mapSvg(*page)) : render::mapPng(*page, kDotsPerInch);
+}
+
+Gathered gatherFrom(const JobSession& session)
+{
+    Gathered gathered{{session.object(), session.job()}, {}, false};
+    for (const model::Sheet& sheet : gathered.record.job.sketch.sheets)
+        if (sheet.underlay)
+            if (auto picture = session.picture(sheet.underlay->picture))
+                gathered.pictures[sheet.underlay->picture] = std::move(*picture);
+    return gathered;
 }
 
 void announce(MainWindow& window, const Status& written, const QString& file)
@@ -104,10 +141,13 @@ void announce(MainWindow& window, const Status& written, const QString& file)
 
 void chooseAndExport(MainWindow& window)
 {
-    const JobSession& session = window.session();
+    const QString readings = MainWindow::tr("Table of every reading (*.csv)");
+    QString chosen;
     const QString file = chooseFileToWrite(
         &window, MainWindow::tr("Export a table or a map"), proposedFile(window, QStringLiteral(".csv")),
-        MainWindow::tr("Table (*.csv);;Workbook (*.xlsx);;Map, scalable (*.svg);;Map, picture (*.png)"));
+        MainWindow::tr("Table of findings (*.csv)") + QStringLiteral(";;") + readings + QStringLiteral(";;") +
+            MainWindow::tr("Workbook (*.xlsx);;Map, scalable (*.svg);;Map, picture (*.png)"),
+        &chosen);
     if (file.isEmpty())
         return;
     const auto form = formOf(file);
@@ -117,22 +157,22 @@ void chooseAndExport(MainWindow& window)
         return;
     }
     rememberFolder(window, file);
-    const std::string path = QFile::encodeName(file).toStdString();
-    if (*form == Form::Svg || *form == Form::Png) {
-        const auto page = pageOf(session);
-        announce(window,
-                 !page                ? Status(fail(page.error()))
-                 : *form == Form::Svg ? render::writeMapSvg(*page, path)
-                                      : render::writeMapPng(*page, path, kDotsPerInch),
-                 file);
-        return;
-    }
-    // The findings of every round are worked out for the tables: away from the window.
-    runLong<Status>(
-        window, MainWindow::tr("Working out the tables"),
-        [record = exchange::JobRecord{session.object(), session.job()}, form = *form,
-         path](const std::stop_token& stop) { return writeTables(record, form, path, stop); },
-        [&window, file](const Status& written) { announce(window, written, file); });
+    const bool isMap = *form == Form::Svg || *form == Form::Png;
+    Gathered gathered = gatherFrom(window.session());
+    gathered.readings = chosen == readings;
+    // The findings are worked out and painted away from the window; written by it, so that what was cancelled
+    // is not written, whenever that was.
+    runLong<Bytes>(
+        window, isMap ? MainWindow::tr("Drawing the map") : MainWindow::tr("Working out the tables"),
+        [gathered = std::move(gathered), form = *form, isMap](const std::stop_token& stop) {
+            return isMap ? mapOf(gathered, form, stop) : tablesOf(gathered, form);
+        },
+        [&window, file](const Bytes& bytes) {
+            announce(window,
+                     bytes ? exchange::writeFile(QFile::encodeName(file).toStdString(), *bytes)
+                           : Status(fail(bytes.error())),
+                     file);
+        });
 }
 
 } // namespace sealwalk::ui

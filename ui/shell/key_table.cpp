@@ -107,7 +107,8 @@ constexpr Row kHistory[] = {
     {"F, 1…9", QT_TRANSLATE_NOOP("KeyTable", "comparing: as found or as left, sheets")},
     {"O", QT_TRANSLATE_NOOP("KeyTable", "comparing: side by side, or laid over one another")},
     {"B", QT_TRANSLATE_NOOP("KeyTable", "comparing: both maps in one place while held")},
-    {"Y, N", QT_TRANSLATE_NOOP("KeyTable", "comparing: a proposed match, or two marked rows, are the same place, or not")},
+    {"Y, N", QT_TRANSLATE_NOOP(
+                 "KeyTable", "comparing: a proposed match, or two marked rows, are the same place, or not")},
 };
 
 template <std::size_t count>

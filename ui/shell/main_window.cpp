@@ -20,6 +20,7 @@
 
 #include <QApplication>
 #include <QCloseEvent>
+#include <QKeyEvent>
 #include <QMenuBar>
 #include <QMessageBox>
 #include <QStackedWidget>
@@ -254,6 +255,15 @@ void MainWindow::toggleKeyCard()
     } else {
         new KeyCard(m_stage, shown);
     }
+}
+
+/// Esc that no page had a use for cancels the work that goes on.
+void MainWindow::keyPressEvent(QKeyEvent* event)
+{
+    if (event->key() == Qt::Key_Escape && m_note->isWorking())
+        m_note->cancel();
+    else
+        QMainWindow::keyPressEvent(event);
 }
 
 void MainWindow::closeEvent(QCloseEvent* event)

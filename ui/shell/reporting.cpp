@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/reporting.h"
 
+#include "core/exchange/files.h"
+#include "ui/render/painting_thread.h"
 #include "ui/render/report_pdf.h"
 #include "ui/session/job_report.h"
 #include "ui/session/job_session.h"
@@ -15,6 +17,7 @@
 
 #include <functional>
 #include <memory>
+#include <string>
 #include <utility>
 
 namespace sealwalk::ui {
@@ -52,14 +55,18 @@ QString chooseFile(MainWindow& window, QWidget* parent)
     return file;
 }
 
-void write(MainWindow& window, const report::ReportContent& content, const render::PdfOptions& options,
-           const QString& file)
+void announce(MainWindow& window, const Status& written, const QString& file)
 {
-    const Status written = render::writeReportPdf(content, QFile::encodeName(file).toStdString(), options);
     if (!written)
         window.report(written.error());
     else
         window.say(Severity::News, MainWindow::tr("Written to %1.").arg(file));
+}
+
+void write(MainWindow& window, const report::ReportContent& content, const render::PdfOptions& options,
+           const QString& file)
+{
+    announce(window, render::writeReportPdf(content, QFile::encodeName(file).toStdString(), options), file);
 }
 
 void look(MainWindow& window, const std::shared_ptr<const PreparedReport>& prepared)
@@ -100,9 +107,26 @@ void chooseAndReport(MainWindow& window)
     const QString file = chooseFile(window, &window);
     if (file.isEmpty())
         return;
-    prepare(window, [&window, file](const std::shared_ptr<const PreparedReport>& prepared) {
-        write(window, prepared->content, optionsFor(prepared), file);
-    });
+    using Bytes = Result<std::string>;
+    const JobSession& session = window.session();
+    // Painted away from the window, written by it: what was cancelled is not written, whenever that was.
+    runLong<Bytes>(
+        window, MainWindow::tr("Working out the report"),
+        [history = session.historyFile(), job = session.job().id](const std::stop_token& stop) -> Bytes {
+            const Prepared prepared = prepareReport(history, job);
+            if (!prepared)
+                return fail(prepared.error());
+            if (stop.stop_requested())
+                return fail(ErrorCode::Cancelled, "the report was not drawn");
+            const render::PaintingThread thread;
+            return render::reportPdf((*prepared)->content, optionsFor(*prepared));
+        },
+        [&window, file](const Bytes& bytes) {
+            announce(window,
+                     bytes ? exchange::writeFile(QFile::encodeName(file).toStdString(), *bytes)
+                           : Status(fail(bytes.error())),
+                     file);
+        });
 }
 
 void showReport(MainWindow& window)

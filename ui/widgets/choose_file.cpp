@@ -65,12 +65,15 @@ QStringList chooseFilesToOpen(QWidget* parent, const QString& title, const QStri
 }
 
 QString chooseFileToWrite(QWidget* parent, const QString& title, const QString& proposed,
-                          const QString& filter)
+                          const QString& filter, QString* chosen)
 {
     QFileDialog dialog(parent, title, {}, filter);
     dialog.setAcceptMode(QFileDialog::AcceptSave);
     dialog.setFileMode(QFileDialog::AnyFile);
-    return choose(dialog, proposed).value(0);
+    QString file = choose(dialog, proposed).value(0);
+    if (chosen != nullptr)
+        *chosen = dialog.selectedNameFilter();
+    return file;
 }
 
 } // namespace sealwalk::ui

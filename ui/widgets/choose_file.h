@@ -16,7 +16,8 @@ QString chooseFileToOpen(QWidget* parent, const QString& title, const QString& f
 QStringList chooseFilesToOpen(QWidget* parent, const QString& title, const QString& folder = {},
                               const QString& filter = {});
 /// @param proposed  a folder, or a whole name. Asks before a file is replaced.
+/// @param chosen    takes the form that was chosen of `filter`'s
 QString chooseFileToWrite(QWidget* parent, const QString& title, const QString& proposed,
-                          const QString& filter = {});
+                          const QString& filter = {}, QString* chosen = nullptr);
 
 } // namespace sealwalk::ui

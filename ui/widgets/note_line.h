@@ -48,6 +48,8 @@ public:
     /// Long work with a bar and Cancel; share below 0: not known how far.
     void showProgress(const QString& what, double share);
     void endProgress();
+    /// As if Cancel had been pressed.
+    void cancel() { emit cancelled(); }
     [[nodiscard]] bool isWorking() const;
 
     [[nodiscard]] const std::deque<Said>& lastTen() const { return m_said; }
@@ -58,7 +60,7 @@ public:
     void openLastTen();
 
 signals:
-    void cancelled();
+    void cancelled(); ///< by the button or by cancel()
 
 private:
     void show(const Said& said);
