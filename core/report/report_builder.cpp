@@ -148,12 +148,17 @@ Statement statementOf(const Ground& ground)
             statement.text +=
                 fmt::format(" Amended {} by {}: “{}”", entry.at.date(), entry.by, inPrint(entry.text));
     const std::size_t within = howMany(ground, analysis::Verdict::Within);
+    // One floor on the page: what is said to have shown nothing above it is not claimed below it.
+    std::optional<LeakRate> floor = ground.detectable;
+    for (const analysis::PointFinding& finding : ground.left)
+        if (finding.finding == analysis::Finding::Clear && finding.bound)
+            floor = std::max(floor.value_or(LeakRate()), *finding.bound);
     if (ground.job.setup.pointLimit && !ground.left.empty())
         statement.text +=
             fmt::format(" {} of {} points are within {}. Nothing is claimed for other places, other "
                         "conditions{}.",
                         within, ground.left.size(), ground.unit.print(*ground.job.setup.pointLimit),
-                        ground.detectable ? ", or below " + ground.unit.print(*ground.detectable) : "");
+                        floor ? ", or below " + ground.unit.print(*floor) : "");
     return statement;
 }
 

@@ -104,6 +104,14 @@ void Pages::block(const report::FigureBlock& figure)
     beside(figure.words, m_metrics.left + kPlotWidth + kPlotGap, top, width);
 }
 
+double Pages::leadHeight(const report::Section& section) const
+{
+    const auto* map =
+        section.blocks.empty() ? nullptr : std::get_if<report::MapBlock>(&section.blocks.front());
+    return map == nullptr ? kPlotHeight
+                          : LaidMap(map->map, m_metrics.textWidth(), kTallestMap).height() + 8.0;
+}
+
 void Pages::block(const report::MapBlock& map)
 {
     const double width = m_metrics.textWidth();

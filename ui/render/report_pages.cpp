@@ -18,6 +18,8 @@ constexpr double kSmall = 9.0;
 constexpr double kCellPad = 4.0;
 constexpr double kPlate = 13.0;
 constexpr double kGlyph = 20.0;
+constexpr double kTitle = 34.0;
+constexpr double kLead = 60.0; // a title is not left alone at the foot of a page
 
 QString words(const std::string& text)
 {
@@ -121,10 +123,14 @@ void Pages::paintHead(QPainter& painter) const
                 m_theme.colour(Role::Ink));
     wrappedText(painter, QRectF(left + 48, 61, 460, 16), words(m_content.subtitle), printFont(11),
                 m_theme.colour(Role::InkSoft));
-    wrappedText(painter, QRectF(right - 220, 42, 220, 16), words(m_content.date), printFont(11),
+    constexpr double kAside = 220.0;
+    // A long date takes two lines, and the state stands below it.
+    const double dated = wrappedHeight(words(m_content.date), printFont(11), kAside);
+    const double top = std::max(36.0, 60.0 - dated);
+    wrappedText(painter, QRectF(right - kAside, top, kAside, dated), words(m_content.date), printFont(11),
                 m_theme.colour(Role::InkSoft), Qt::AlignRight | Qt::AlignTop);
-    wrappedText(painter, QRectF(right - 220, 60, 220, 16), words(m_content.state), printFont(11),
-                m_theme.colour(Role::InkSoft), Qt::AlignRight | Qt::AlignTop);
+    wrappedText(painter, QRectF(right - kAside, top + dated + 2.0, kAside, 16), words(m_content.state),
+                printFont(11), m_theme.colour(Role::InkSoft), Qt::AlignRight | Qt::AlignTop);
     painter.setPen(QPen(m_theme.colour(Role::Ink), 2.0, Qt::SolidLine, Qt::FlatCap));
     painter.drawLine(QLineF(left, 86, right, 86));
 }
@@ -175,10 +181,9 @@ void Pages::statement(const report::Statement& said)
 
 void Pages::title(const report::Section& part, double following)
 {
-    constexpr double kHeight = 34.0;
-    if (m_y + kHeight + following > m_metrics.end())
+    if (m_y + kTitle + following > m_metrics.end())
         newPage();
-    const double top = take(kHeight);
+    const double top = take(kTitle);
     draw([=, this, &part](QPainter& painter) {
         const QFont face = printFont(13, Weight::Bold);
         const double base = top + 22.0;
@@ -196,9 +201,12 @@ void Pages::title(const report::Section& part, double following)
 
 void Pages::section(const report::Section& part)
 {
-    if (part.newPage && m_y > m_metrics.top)
+    // A page of its own where what comes first has no room below what is there: a page is not left all but
+    // empty.
+    const double first = part.newPage ? leadHeight(part) : kLead;
+    if (part.newPage && m_y > m_metrics.top && m_y + kTitle + first > m_metrics.end())
         newPage();
-    title(part, 60.0);
+    title(part, first);
     for (const report::Block& one : part.blocks)
         std::visit([this](const auto& value) { block(value); }, one);
     m_y += 4.0;

@@ -50,6 +50,8 @@ private:
     void statement(const report::Statement& statement);
     void section(const report::Section& section);
     void title(const report::Section& section, double following);
+    /// Height of the section's first block, where it is one that cannot be broken.
+    [[nodiscard]] double leadHeight(const report::Section& section) const;
     void block(const report::FactList& list);
     void block(const report::ReportTable& table);
     void block(const report::Paragraph& paragraph);

@@ -182,6 +182,22 @@ TEST_F(DemoJobs, AnotherLimitThanLastTimeIsSaid)
              "5.0 × 10⁻⁶ mbar·l/s."));
 }
 
+// Regression: the statement named two floors, one below which nothing was seen and a lower one to which it
+// claimed.
+TEST_F(DemoJobs, TheStatementHasOneFloor)
+{
+    for (const char* number : {"118", "164"}) {
+        model::TestObject object;
+        const model::Job job = DemoJobs::job(number, object);
+        const std::string text = reportOf(job, object, {}).statement.text;
+        const std::string above = "No response above ";
+        const std::size_t at = text.find(above);
+        ASSERT_NE(at, std::string::npos) << text;
+        const std::string floor = text.substr(at + above.size(), text.find(" mbar", at) - at - above.size());
+        EXPECT_TRUE(says(text, "or below " + floor + ".")) << text;
+    }
+}
+
 // Property: a signed job says so, names who signed, and shows the repair before and after.
 TEST_F(DemoJobs, ASignedJobNamesItsSigners)
 {

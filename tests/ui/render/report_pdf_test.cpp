@@ -43,6 +43,23 @@ TEST(ReportPdf, LongTablesGoOnOverPages)
     EXPECT_LT(many, 12);
 }
 
+// Regression: the maps took a page of their own also where they had room, and left the one before all but
+// empty.
+TEST(ReportPdf, AMapGoesOnAPageThatHasRoomForIt)
+{
+    const QTemporaryDir folder;
+    const test::SampleJob sample = test::sampleJob();
+    const auto pagesWith = [&](int rows) {
+        report::ReportContent content = contentOf(rows);
+        content.sections.push_back({"Leak map", "", true, {report::MapBlock{sample.map(0)}}});
+        QPdfWriter writer(folder.filePath(QStringLiteral("m.pdf")));
+        writer.setPageSize(QPageSize(QPageSize::A4));
+        return printReport(content, writer);
+    };
+    EXPECT_EQ(pagesWith(3), 1);
+    EXPECT_EQ(pagesWith(24), 2) << "no room below the table: not broken, but on the next page";
+}
+
 // Property: 200 points are on paper in less than two seconds; a target that cannot be written is one
 // sentence.
 TEST(ReportPdf, IsQuickAndHonestAboutTheDisk)
