@@ -8,6 +8,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cctype>
 #include <utility>
 
 namespace sealwalk::analysis {
@@ -105,6 +106,14 @@ void takeWords(ReviewCheck& check, const model::Job& job)
         }
 }
 
+/// Some answers are phrases of the analysis, made to stand behind a colon elsewhere.
+std::string withCapital(std::string sentence)
+{
+    if (!sentence.empty())
+        sentence.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(sentence.front())));
+    return sentence;
+}
+
 } // namespace
 
 std::string reviewQuestion(std::string_view check)
@@ -126,7 +135,7 @@ std::vector<ReviewCheck> reviewChecks(const model::Job& job, const model::TestOb
         check.number = ++number;
         check.word = question.word;
         check.question = question.text;
-        check.answer = std::move(answer.sentence);
+        check.answer = withCapital(std::move(answer.sentence));
         check.state = answer.state;
         check.place = question.place;
         check.points = std::move(answer.points);

@@ -9,7 +9,6 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <cctype>
 
 namespace sealwalk::analysis::detail {
 
@@ -116,7 +115,6 @@ Answer readingsWhole(const ReviewGround& ground)
             first = found.front();
     }
     if (!points.empty()) {
-        first.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(first.front())));
         return {CheckState::NeedsWord, fmt::format("{}: {}.", first, ground.text(points)), points};
     }
     return {CheckState::InOrder, "Every reading that counts has its background and enough dwell."};

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/signoff/checks_model.h"
 
+#include "core/report/rate_text.h"
+
 #include <algorithm>
 
 namespace sealwalk::ui {
@@ -8,6 +10,11 @@ namespace sealwalk::ui {
 using analysis::CheckState;
 
 namespace {
+
+QString answerOf(const analysis::ReviewCheck& check)
+{
+    return QString::fromStdString(report::onScreen(check.answer));
+}
 
 /// Sent back with words on it that nothing was done about yet.
 bool isRemarked(const analysis::ReviewCheck& check)
@@ -126,7 +133,7 @@ QVariant ChecksModel::data(const QModelIndex& index, int role) const
     case QuestionRole:
         return found == nullptr ? headOf(row.state) : QString::fromStdString(found->question);
     case AnswerRole:
-        return found == nullptr ? QString() : QString::fromStdString(found->answer);
+        return found == nullptr ? QString() : answerOf(*found);
     case AsideRole:
         return found == nullptr ? QString::number(count(row.state)) : asideOf(*found);
     case SettledRole:
@@ -137,9 +144,8 @@ QVariant ChecksModel::data(const QModelIndex& index, int role) const
     case Qt::AccessibleTextRole: {
         if (found == nullptr)
             return headOf(row.state);
-        const QString said = tr("%1: %2 %3")
-                                 .arg(headOf(row.state), QString::fromStdString(found->question),
-                                      QString::fromStdString(found->answer));
+        const QString said =
+            tr("%1: %2 %3").arg(headOf(row.state), QString::fromStdString(found->question), answerOf(*found));
         return isRemarked(*found)
                    ? said + QLatin1Char(' ') +
                          tr("Sent back with: %1").arg(QString::fromStdString(found->returnedWith))

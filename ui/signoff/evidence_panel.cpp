@@ -127,7 +127,7 @@ void EvidencePanel::setCheck(const analysis::ReviewCheck* check)
                   ? QString()
                   : QString::fromUtf8(check->word.data(), static_cast<qsizetype>(check->word.size()));
     m_title->setText(check == nullptr ? QString() : QString::fromStdString(check->question));
-    m_answer->setText(check == nullptr ? QString() : QString::fromStdString(check->answer));
+    m_answer->setText(check == nullptr ? QString() : QString::fromStdString(report::onScreen(check->answer)));
     m_given->setText(check == nullptr || check->wordGiven.empty()
                          ? QString()
                          : tr("Answered: %1").arg(QString::fromStdString(check->wordGiven)));

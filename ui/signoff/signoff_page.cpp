@@ -4,6 +4,7 @@
 #include "core/analysis/claim.h"
 #include "core/analysis/comparison.h"
 #include "core/analysis/round_summary.h"
+#include "core/report/rate_text.h"
 #include "core/transfer/earlier_jobs.h"
 #include "core/transfer/known_pairs.h"
 #include "ui/render/icon.h"
@@ -252,7 +253,7 @@ void SignoffPage::refreshDecision()
                         : stops > 0 ? tr("Cannot be signed yet: %n stop(s) open", nullptr, stops)
                         : words > 0 ? tr("%n question(s) want a word", nullptr, words)
                                     : tr("Ready to be signed");
-        shown.claim = tr("Statement so far: “%1”").arg(QString::fromStdString(m_claim));
+        shown.claim = tr("Statement so far: “%1”").arg(QString::fromStdString(report::onScreen(m_claim)));
         if (shown.state == model::JobState::Signed) {
             const bool isChecked = m_certificate && m_certificate->job == m_session.job().id;
             shown.certificate = isChecked ? m_certificate->says : tr("The signatures are being checked …");

@@ -11,6 +11,7 @@
 #include <gmock/gmock.h>
 
 #include <algorithm>
+#include <cctype>
 
 namespace sealwalk::analysis {
 namespace {
@@ -115,7 +116,8 @@ TEST_P(ReviewFaults, AreNoticed)
     GetParam().make(job);
     const ReviewCheck found = check(job, GetParam().word);
     EXPECT_EQ(found.state, GetParam().state) << found.answer;
-    EXPECT_FALSE(found.answer.empty());
+    ASSERT_FALSE(found.answer.empty());
+    EXPECT_FALSE(std::islower(static_cast<unsigned char>(found.answer.front()))) << found.answer;
 }
 
 INSTANTIATE_TEST_SUITE_P(

@@ -50,6 +50,26 @@ protected:
     std::unique_ptr<SignoffPage> page;
 };
 
+// Regression: the statement and the answers wrote rates as a file does, "mbar l/s", beside a map that does not.
+TEST_F(Signoff, WritesRatesAsTheRestOfTheWindowDoes)
+{
+    history.calibrate();
+    ReadingDraft draft;
+    draft.point = history.session.job().sketch.points.front().id;
+    draft.outcome = model::Outcome::NoResponse;
+    draft.background = millibarLitresPerSecond(2e-10);
+    ASSERT_TRUE(history.session.store(draft).has_value());
+    history.settle();
+    QStringList said;
+    for (const QLabel* label : page->findChildren<QLabel*>())
+        said << label->text();
+    const QAbstractItemModel* model = find<QListView>("checks")->model();
+    for (int row = 0; row < model->rowCount(); ++row)
+        said << model->index(row, 0).data(ChecksModel::AnswerRole).toString();
+    EXPECT_FALSE(said.filter(QStringLiteral("mbar\u00B7l/s")).isEmpty());
+    EXPECT_TRUE(said.filter(QStringLiteral("mbar l/s")).isEmpty());
+}
+
 TEST_F(Signoff, ListsExceptionsFirst)
 {
     const QAbstractItemModel* model = find<QListView>("checks")->model();
