@@ -2374,6 +2374,17 @@ Fingerabdruck %2 …</translation>
         <source>first rise</source>
         <translation>erster Anstieg</translation>
     </message>
+    <message numerus="yes">
+        <source>every point of it has an answer, or a reason: %n left out</source>
+        <translation>
+            <numerusform>jeder Punkt hat eine Antwort oder einen Grund: %n ausgelassen</numerusform>
+            <numerusform>jeder Punkt hat eine Antwort oder einen Grund: %n ausgelassen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>remark: %1</source>
+        <translation>Bemerkung: %1</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::CautionsPanel</name>

@@ -124,6 +124,10 @@ void HistoryPage::startNewJob(model::ObjectId object)
         for (const model::Person& person : *known)
             people.append(QString::fromStdString(person.name));
     JobDialog dialog(*objects, object, m_session.logger(), people, this);
+    dialog.offerPurpose([this](model::ObjectId of) {
+        const auto jobs = m_session.history().jobsOf(of);
+        return jobs && !jobs->empty() ? QString::fromStdString(jobs->front().purpose) : QString();
+    });
     if (dialog.exec() != QDialog::Accepted)
         return;
     m_session.setLogger(dialog.logger());

@@ -69,6 +69,21 @@ JobDialog::JobDialog(const std::vector<storage::ObjectRow>& objects, model::Obje
     m_purpose->lineEdit()->selectAll();
 }
 
+void JobDialog::offerPurpose(const std::function<QString(model::ObjectId)>& ofLastJob)
+{
+    const auto offer = [this, ofLastJob] {
+        if (m_purpose->lineEdit()->isModified())
+            return;
+        if (const QString last = ofLastJob(object()); !last.isEmpty())
+            m_purpose->setEditText(last);
+        else
+            m_purpose->setCurrentIndex(0);
+        m_purpose->lineEdit()->selectAll();
+    };
+    connect(m_object, &QComboBox::activated, this, offer);
+    offer();
+}
+
 model::ObjectId JobDialog::object() const
 {
     const int index = m_object->currentIndex();

@@ -6,6 +6,7 @@
 
 #include <QDialog>
 
+#include <functional>
 #include <vector>
 
 class QComboBox;
@@ -21,6 +22,8 @@ class JobDialog : public QDialog
 public:
     JobDialog(const std::vector<storage::ObjectRow>& objects, model::ObjectId chosen, const QString& logger,
               const QStringList& people, QWidget* parent = nullptr);
+    /// What the object's latest job was for, offered until something else is chosen; empty: none is known.
+    void offerPurpose(const std::function<QString(model::ObjectId)>& ofLastJob);
 
     [[nodiscard]] model::ObjectId object() const;
     [[nodiscard]] QString purpose() const;

@@ -19,6 +19,7 @@ constexpr int kHeight = 104;
 constexpr int kLowHeight = 58; // in a low window: half as large, all in two lines
 constexpr double kNumberWidth = 150.0;
 constexpr double kChipHeight = 20.0;
+constexpr double kLeastChip = 60.0; // less of a chip says nothing
 
 } // namespace
 
@@ -89,14 +90,17 @@ void CallHead::paintEvent(QPaintEvent*)
     painter.setFont(render::font(TextSize::Text));
     const QFontMetricsF metrics(painter.font());
     for (const QString& chip : m_chips) {
-        const QRectF box(left, isLow ? 5.5 : 68.5, metrics.horizontalAdvance(chip) + 2 * render::kGapNear,
-                         kChipHeight);
-        if (box.right() > this->width())
+        // The last one, a remark, may be longer than there is room for.
+        const double inside = this->width() - 1.0 - left - 2 * render::kGapNear;
+        const QString fitted = metrics.elidedText(chip, Qt::ElideRight, inside);
+        if (metrics.horizontalAdvance(chip) > inside && inside < kLeastChip)
             break;
+        const QRectF box(left, isLow ? 5.5 : 68.5, metrics.horizontalAdvance(fitted) + 2 * render::kGapNear,
+                         kChipHeight);
         painter.setPen(theme.colour(Role::Ink));
         painter.setBrush(theme.colour(Role::Field));
         painter.drawRoundedRect(box, kChipHeight / 2, kChipHeight / 2);
-        painter.drawText(box, Qt::AlignCenter, chip);
+        painter.drawText(box, Qt::AlignCenter, fitted);
         left = box.right() + render::kGapNear;
     }
 }

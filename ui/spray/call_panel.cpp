@@ -282,6 +282,19 @@ QString CallPanel::caption() const
     return tr("Highest value while spraying, as the detector shows it");
 }
 
+/// What was left out is no answer: it has a reason instead.
+QString CallPanel::finishedWords() const
+{
+    const model::Job& job = m_session.job();
+    int leftOut = 0;
+    for (const model::Reading* reading : job.standing(m_controller.round()))
+        if (reading->outcome == model::Outcome::NotTested ||
+            reading->outcome == model::Outcome::NotAccessible)
+            ++leftOut;
+    return leftOut == 0 ? tr("every point of it has an answer")
+                        : tr("every point of it has an answer, or a reason: %n left out", nullptr, leftOut);
+}
+
 void CallPanel::refresh()
 {
     const auto& call = m_controller.call();
@@ -292,7 +305,7 @@ void CallPanel::refresh()
         m_head->setCall({}, m_controller.isFinished() ? tr("Round done") : tr("No points yet"),
                         open ? tr("Enter goes on with round %1: %n call(s) left", nullptr, open->left)
                                    .arg(open->round->number)
-                        : m_controller.isFinished() ? tr("every point of it has an answer")
+                        : m_controller.isFinished() ? finishedWords()
                                                     : tr("Sketch lays them (Alt+2)"),
                         {});
     } else {
@@ -307,6 +320,8 @@ void CallPanel::refresh()
             chips << tr("confirms");
         else if (call->isDone() && !m_controller.isCorrecting())
             chips << tr("has a reading");
+        if (!m_controller.remark().isEmpty())
+            chips << tr("remark: %1").arg(m_controller.remark());
         m_head->setCall(
             QString::number(call->number), joint == nullptr ? QString() : QString::fromStdString(joint->name),
             point == nullptr ? QString() : QString::fromStdString(model::placeText(sketch, *point)), chips);

@@ -60,6 +60,7 @@ private:
     void fitHeight();
     void refresh();
     void refreshClock();
+    [[nodiscard]] QString finishedWords() const;
     void refreshLegend();
     void runCommand(int key, Qt::KeyboardModifiers modifiers, const QString& text);
     void runDigit(int digit);

@@ -102,6 +102,7 @@ public:
     [[nodiscard]] std::optional<model::Reading> readingSoFar() const;
     /// The feed's highest where Enter would take it: asked for, and nothing is typed.
     [[nodiscard]] std::optional<LeakRate> offered() const;
+    [[nodiscard]] model::RoundId round() const { return m_round; } ///< the one that is walked
     [[nodiscard]] bool isFinished() const { return !m_walk.empty() && !m_call; }
     /// An earlier round that was left before its end, once this one is done; Enter goes on with it.
     [[nodiscard]] std::optional<analysis::OpenRound> leftOpen() const;
@@ -161,6 +162,7 @@ public:
     /// The order was changed here: its next open point is called, unless something is under way.
     void followOrder();
     void remark(const QString& text); ///< on the reading that is stored next
+    [[nodiscard]] QString remark() const { return QString::fromStdString(m_remark); }
     void escape();
     /// Says why something cannot be done, with the dull sound.
     void refuse(const QString& sentence);

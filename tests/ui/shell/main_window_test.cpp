@@ -22,6 +22,30 @@
 
 namespace sealwalk::ui {
 
+// Regression: a new job of an object that is checked every year was offered as a fault search.
+TEST_F(WindowTest, ANewJobIsOfferedWhatTheLastOneWasFor)
+{
+    makeObject(QStringLiteral("Oven"));
+    const model::ObjectId oven = objectId;
+    makeObject(QStringLiteral("Fresh"));
+    ASSERT_TRUE(session->createJob(oven, "yearly check").has_value());
+    onDialog([&](QDialog& dialog) {
+        auto* purpose = dialog.findChild<QComboBox*>(QStringLiteral("purpose"));
+        auto* object = dialog.findChildren<QComboBox*>().front();
+        EXPECT_EQ(purpose->currentText(), QStringLiteral("yearly check"));
+        object->setCurrentIndex(1 - object->currentIndex());
+        emit object->activated(object->currentIndex());
+        EXPECT_EQ(purpose->currentText(), QStringLiteral("fault search"));
+        QTest::keyClicks(purpose->lineEdit(), QStringLiteral("after rebuild"));
+        object->setCurrentIndex(1 - object->currentIndex());
+        emit object->activated(object->currentIndex());
+        EXPECT_EQ(purpose->currentText(), QStringLiteral("after rebuild")) << "what was typed stays";
+        dialog.reject();
+    });
+    window->historyPage().startNewJob(oven);
+    ASSERT_TRUE(waitForDialogs());
+}
+
 // Property: from an empty history to an open job by keys alone.
 TEST_F(WindowTest, LeadsFromAnEmptyHistoryToAnOpenJobByKeysAlone)
 {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A round logged by keys alone, through the real widgets.
 #include "tests/support/temporary_history.h"
+#include "ui/spray/call_head.h"
 #include "ui/spray/call_panel.h"
 #include "ui/spray/entry_field.h"
 #include "ui/spray/read_back.h"
@@ -109,6 +110,31 @@ TEST_F(Spray, TheFirstRiseHasItsKeyInViewAndSaysWhenItWas)
     type(QStringLiteral("d"));
     ASSERT_EQ(notes.size(), 1);
     EXPECT_TRUE(notes.front().startsWith(QStringLiteral("First rise after 0.")));
+}
+
+// Regression: "every point of it has an answer" was said of a round that left points out.
+TEST_F(Spray, ARoundDoneSaysHowManyWereLeftOut)
+{
+    auto* head = panel->findChild<CallHead*>();
+    press(Qt::Key_A);
+    type(QStringLiteral("1"));
+    while (!controller->isFinished()) {
+        const std::size_t before = stored();
+        type(QStringLiteral("n"));
+        ASSERT_GT(stored(), before);
+    }
+    EXPECT_TRUE(head->accessibleDescription().contains(QStringLiteral("1 left out")))
+        << head->accessibleDescription().toStdString();
+}
+
+// Regression: a remark typed before its value was nowhere to be seen until the value was stored.
+TEST_F(Spray, ARemarkIsSeenBeforeItsValue)
+{
+    auto* head = panel->findChild<CallHead*>();
+    controller->remark(QStringLiteral("from the north side"));
+    EXPECT_TRUE(head->accessibleDescription().contains(QStringLiteral("remark: from the north side")));
+    type(QStringLiteral("n"));
+    EXPECT_FALSE(head->accessibleDescription().contains(QStringLiteral("north")));
 }
 
 // The count that matters at the bench: an ordinary reading is its digits and two keys.
