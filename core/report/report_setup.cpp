@@ -246,6 +246,8 @@ Section calibrationSection(const Ground& ground)
             continue;
         const model::Calibration& c = *found;
         std::string notes = c.place.empty() ? std::string() : "at " + c.place;
+        if (!c.note.empty())
+            notes += (notes.empty() ? "" : "; ") + c.note;
         for (const std::string& note : view.notes)
             notes += (notes.empty() ? "" : "; ") + inPrint(note);
         table.rows.push_back(

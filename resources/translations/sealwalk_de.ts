@@ -1709,6 +1709,14 @@ Fingerabdruck %2 …</translation>
         <source>Ctrl+Enter</source>
         <translation>Strg+Eingabe</translation>
     </message>
+    <message>
+        <source>when it was measured</source>
+        <translation>wann gemessen wurde</translation>
+    </message>
+    <message>
+        <source>Measured</source>
+        <translation>Gemessen</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::BackgroundPanel</name>
@@ -2021,6 +2029,14 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>as in job %1; compare it with its certificate</source>
         <translation>wie in Auftrag %1; mit dem Zertifikat vergleichen</translation>
+    </message>
+    <message>
+        <source>when it was measured</source>
+        <translation>wann gemessen wurde</translation>
+    </message>
+    <message>
+        <source>Measured</source>
+        <translation>Gemessen</translation>
     </message>
 </context>
 <context>
@@ -4217,6 +4233,21 @@ Fingerabdruck %2 …</translation>
     </message>
 </context>
 <context>
+    <name>sealwalk::ui::MomentField</name>
+    <message>
+        <source>now; from paper: 2026-03-01 14:32</source>
+        <translation>jetzt; vom Papier: 2026-03-01 14:32</translation>
+    </message>
+    <message>
+        <source>this has not come yet</source>
+        <translation>das ist noch nicht gewesen</translation>
+    </message>
+    <message>
+        <source>a day and a time, such as 2026-03-01 14:32; empty: now</source>
+        <translation>Tag und Uhrzeit, etwa 2026-03-01 14:32; leer: jetzt</translation>
+    </message>
+</context>
+<context>
     <name>sealwalk::ui::NoSheet</name>
     <message>
         <source>New sheet</source>
@@ -5763,6 +5794,14 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>%1 cannot be read: %2</source>
         <translation>%1 ist nicht lesbar: %2</translation>
+    </message>
+    <message>
+        <source>when it was measured</source>
+        <translation>wann gemessen wurde</translation>
+    </message>
+    <message>
+        <source>Measured</source>
+        <translation>Gemessen</translation>
     </message>
 </context>
 <context>

@@ -216,6 +216,13 @@
         <numerusform>Enter goes on with round %1: %n calls left</numerusform>
       </translation>
     </message>
+    <message numerus="yes">
+      <source>every point of it has an answer, or a reason: %n left out</source>
+      <translation>
+        <numerusform>every point of it has an answer, or a reason: %n left out</numerusform>
+        <numerusform>every point of it has an answer, or a reason: %n left out</numerusform>
+      </translation>
+    </message>
   </context>
   <context>
     <name>sealwalk::ui::OpenEndsBar</name>

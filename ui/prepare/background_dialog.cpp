@@ -7,6 +7,7 @@
 #include "ui/widgets/below_field.h"
 #include "ui/widgets/choose_file.h"
 #include "ui/widgets/heading.h"
+#include "ui/widgets/moment_field.h"
 #include "ui/widgets/number_display.h"
 #include "ui/widgets/quantity_edit.h"
 
@@ -14,6 +15,7 @@
 #include <QFile>
 #include <QFileInfo>
 #include <QLabel>
+#include <QLineEdit>
 #include <QPlainTextEdit>
 #include <QPushButton>
 #include <QShortcut>
@@ -54,6 +56,8 @@ BackgroundDialog::BackgroundDialog(const model::Setup& setup, QWidget* parent)
     m_interval->setSi(3.0);
     auto* file = new QPushButton(tr("From a &file …"), this);
     column->addWidget(formRow(tr("A value every"), {m_interval, file}, this));
+    m_measured = new MomentField(tr("when it was measured"), this);
+    column->addWidget(formRow(tr("Measured"), {m_measured}, this));
     m_says = makeBelowField(this);
     column->addWidget(m_says);
     auto* buttons = new QDialogButtonBox(this);
@@ -65,7 +69,7 @@ BackgroundDialog::BackgroundDialog(const model::Setup& setup, QWidget* parent)
     connect(m_values, &QPlainTextEdit::textChanged, this, &BackgroundDialog::read);
     connect(m_interval, &QuantityEdit::edited, this, &BackgroundDialog::read);
     connect(file, &QPushButton::clicked, this, &BackgroundDialog::takeFile);
-    connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
+    connect(buttons, &QDialogButtonBox::accepted, this, &BackgroundDialog::tryAccept);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     // Enter is a new line in the list.
     auto* storing = new QShortcut(QKeySequence(QStringLiteral("Ctrl+Return")), this);
@@ -101,6 +105,20 @@ void BackgroundDialog::read()
                  tr("%n value(s) over %1: level %2, noise %3", nullptr, static_cast<int>(summary->count))
                      .arg(secondsText(summary->span), plainRate(summary->level, options.unit, m_setup),
                           plainRate(summary->noise, options.unit, m_setup)));
+}
+
+void BackgroundDialog::tryAccept()
+{
+    m_measured->commit();
+    if (m_measured->isWrong()) {
+        m_measured->field()->setFocus();
+        return;
+    }
+    m_watch.at = m_measured->moment();
+    if (m_measured->isTyped())
+        m_watch.source = (m_source.isEmpty() ? std::string("typed") : m_source.toStdString()) + ", " +
+                         m_measured->entryWords();
+    accept();
 }
 
 void BackgroundDialog::takeFile()

@@ -12,6 +12,7 @@ class QPushButton;
 
 namespace sealwalk::ui {
 
+class MomentField;
 class QuantityEdit;
 
 class BackgroundDialog : public QDialog
@@ -25,9 +26,11 @@ public:
 private:
     void read();
     void takeFile();
+    void tryAccept();
 
     model::Setup m_setup;
     model::BackgroundWatch m_watch;
+    MomentField* m_measured = nullptr;
     QPlainTextEdit* m_values = nullptr;
     QuantityEdit* m_interval = nullptr;
     QLabel* m_says = nullptr;

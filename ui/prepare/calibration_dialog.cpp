@@ -6,6 +6,7 @@
 #include "ui/widgets/below_field.h"
 #include "ui/widgets/date_field.h"
 #include "ui/widgets/heading.h"
+#include "ui/widgets/moment_field.h"
 #include "ui/widgets/number_display.h"
 #include "ui/widgets/person_field.h"
 #include "ui/widgets/quantity_edit.h"
@@ -140,6 +141,8 @@ void CalibrationDialog::buildReading(QVBoxLayout& column)
     m_moment->setCurrentIndex(m_job.readings.empty() ? 0 : 2);
     connect(m_kind, &QComboBox::currentIndexChanged, this, &CalibrationDialog::showFactor);
     column.addWidget(formRow(tr("The leak sits"), {m_kind, m_moment}, this));
+    m_measured = new MomentField(tr("when it was measured"), this);
+    column.addWidget(formRow(tr("Measured"), {m_measured}, this));
     m_place = new QLineEdit(this);
     m_place->setAccessibleName(tr("place"));
     m_place->setPlaceholderText(tr("farthest from the detector"));
@@ -210,7 +213,8 @@ model::Calibration CalibrationDialog::calibration() const
     check.kind = m_kind->currentIndex() == 0 ? model::CalibrationKind::SystemCheck
                                              : model::CalibrationKind::DetectorCheck;
     check.moment = static_cast<model::CalibrationMoment>(m_moment->currentIndex());
-    check.at = Timestamp::now();
+    check.at = m_measured->moment();
+    check.note = m_measured->entryWords();
     check.leak.serial = m_serial->text().trimmed().toStdString();
     check.leak.certificate = m_certificate->text().trimmed().toStdString();
     check.leak.value = LeakRate::fromSi(m_value->si().value_or(0.0));
@@ -283,6 +287,11 @@ void CalibrationDialog::tryAccept()
             field->setFocus();
             return;
         }
+    }
+    m_measured->commit();
+    if (m_measured->isWrong()) {
+        m_measured->field()->setFocus();
+        return;
     }
     for (DateField* field : {m_date, m_due}) {
         field->commit();

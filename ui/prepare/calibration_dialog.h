@@ -20,6 +20,7 @@ class QVBoxLayout;
 namespace sealwalk::ui {
 
 class DateField;
+class MomentField;
 class Heading;
 class PersonField;
 class QuantityEdit;
@@ -50,6 +51,7 @@ private:
     Heading* m_leakHeading = nullptr;
     QComboBox* m_kind = nullptr;
     QComboBox* m_moment = nullptr;
+    MomentField* m_measured = nullptr;
     QLineEdit* m_serial = nullptr;
     QLineEdit* m_certificate = nullptr;
     QuantityEdit* m_value = nullptr;

@@ -6,6 +6,7 @@
 #include "ui/widgets/below_field.h"
 #include "ui/widgets/choose_file.h"
 #include "ui/widgets/heading.h"
+#include "ui/widgets/moment_field.h"
 #include "ui/widgets/quantity_edit.h"
 
 #include <QComboBox>
@@ -55,6 +56,8 @@ RiseDialog::RiseDialog(const model::Job& job, QWidget* parent)
     m_moment->addItems({tr("as found"), tr("as left"), tr("between repairs")});
     m_moment->setCurrentIndex(job.repairs.empty() ? 0 : 1);
     column->addWidget(formRow(tr("Record"), {file, m_moment}, this));
+    m_measured = new MomentField(tr("when it was measured"), this);
+    column->addWidget(formRow(tr("Measured"), {m_measured}, this));
     m_base = new QuantityEdit(tr("pressure before valving off"), readUnit("mbar").value(), this);
     m_base->setRange({.above = 0.0});
     m_gauge = new QLineEdit(this);
@@ -71,7 +74,7 @@ RiseDialog::RiseDialog(const model::Job& job, QWidget* parent)
     column->addWidget(buttons);
     connect(m_values, &QPlainTextEdit::textChanged, this, &RiseDialog::read);
     connect(file, &QPushButton::clicked, this, &RiseDialog::takeFile);
-    connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
+    connect(buttons, &QDialogButtonBox::accepted, this, &RiseDialog::tryAccept);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     m_values->setFocus();
 }
@@ -80,7 +83,8 @@ model::RiseTest RiseDialog::test() const
 {
     model::RiseTest test = m_test;
     test.id = model::RiseTestId::create();
-    test.at = Timestamp::now();
+    test.at = m_measured->moment();
+    test.note = m_measured->entryWords();
     test.moment = static_cast<model::TestMoment>(m_moment->currentIndex());
     if (m_base->si())
         test.basePressure = Pressure::fromSi(*m_base->si());
@@ -104,6 +108,16 @@ void RiseDialog::read()
     showHint(m_says, m_values,
              tr("%n sample(s) over %1", nullptr, static_cast<int>(record->time.size()))
                  .arg(secondsText(seconds(span))));
+}
+
+void RiseDialog::tryAccept()
+{
+    m_measured->commit();
+    if (m_measured->isWrong()) {
+        m_measured->field()->setFocus();
+        return;
+    }
+    accept();
 }
 
 void RiseDialog::takeFile()

@@ -14,6 +14,7 @@ class QPushButton;
 
 namespace sealwalk::ui {
 
+class MomentField;
 class QuantityEdit;
 
 class RiseDialog : public QDialog
@@ -27,8 +28,10 @@ public:
 private:
     void read();
     void takeFile();
+    void tryAccept();
 
     model::RiseTest m_test;
+    MomentField* m_measured = nullptr;
     QPlainTextEdit* m_values = nullptr;
     QComboBox* m_moment = nullptr;
     QuantityEdit* m_base = nullptr;

@@ -145,6 +145,49 @@ protected:
 } // namespace
 
 // Property: everything the report asks for besides the measurement can be said here, and an instrument's
+// Regression: a job written on paper last year could be typed in, but its checks and watches became today's.
+TEST_F(PreparePageTest, WhatWasMeasuredEarlierKeepsItsDay)
+{
+    inDialog("enterCheck", [](QDialog& dialog) {
+        typeIn(dialog, "certified value", QStringLiteral("1e-7"));
+        typeIn(dialog, "date of the certificate", QStringLiteral("2024-10-01"));
+        typeIn(dialog, "shown with the leak shut", QStringLiteral("1e-9"));
+        typeIn(dialog, "shown with the leak open", QStringLiteral("6.3e-8"));
+        typeIn(dialog, "when it was measured", QStringLiteral("2199-01-01 10:00"));
+        store(dialog);
+        EXPECT_TRUE(dialog.isVisible()) << "not yet";
+        typeIn(dialog, "when it was measured", QStringLiteral("2025-03-11"));
+        store(dialog);
+        EXPECT_TRUE(dialog.isVisible()) << "no time";
+        typeIn(dialog, "when it was measured", QStringLiteral("2025-03-11 09:05"));
+        store(dialog);
+    });
+    ASSERT_EQ(session.job().calibrations.size(), 1U);
+    const model::Calibration& check = session.job().calibrations.front();
+    EXPECT_EQ(check.at.date(), "2025-03-11");
+    EXPECT_EQ(check.at.timeOfDay().substr(0, 5), "09:05");
+    EXPECT_TRUE(check.note.starts_with("entered ")) << "the record tells both";
+    inDialog("enterBackground", [](QDialog& dialog) {
+        dialog.findChild<QPlainTextEdit*>()->setPlainText(
+            QStringLiteral("1e-9\n1.1e-9\n9e-10\n").repeated(8));
+        typeIn(dialog, "when it was measured", QStringLiteral("11.3.2025 0912"));
+        store(dialog);
+    });
+    ASSERT_EQ(session.job().backgrounds.size(), 1U);
+    EXPECT_EQ(session.job().backgrounds.front().at.timeOfDay().substr(0, 5), "09:12");
+    EXPECT_NE(session.job().backgrounds.front().source.find("typed, entered "), std::string::npos);
+    inDialog("enterRise", [](QDialog& dialog) {
+        dialog.findChild<QPlainTextEdit*>()->setPlainText(
+            QStringLiteral("time_s,pressure_mbar\n0,1e-3\n60,2e-3\n120,3e-3\n180,4e-3\n240,5e-3\n"));
+        typeIn(dialog, "when it was measured", QStringLiteral("2025-03-11 16:00"));
+        store(dialog);
+    });
+    ASSERT_EQ(session.job().riseTests.size(), 1U);
+    EXPECT_EQ(session.job().riseTests.front().at.date(), "2025-03-11");
+    enterBackground();
+    EXPECT_EQ(session.job().backgrounds.back().at.date(), Timestamp::now().date()) << "nothing typed: now";
+}
+
 // wrong date keeps the dialog open.
 TEST_F(PreparePageTest, PartiesPapersAndInstrumentsCanBeSaid)
 {
