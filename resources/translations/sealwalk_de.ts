@@ -128,6 +128,1696 @@ Fingerabdruck %2 …</translation>
     </message>
 </context>
 <context>
+    <name>Core</name>
+    <message>
+        <source>It answered with %1, and no leak found elsewhere explains it.</source>
+        <translation>Der Punkt sprach mit %1 an, und kein anderswo gefundenes Leck erklärt das.</translation>
+    </message>
+    <message>
+        <source>It answered with %1; helium that went elsewhere and earlier responses explain %2 of it.</source>
+        <translation>Der Punkt sprach mit %1 an; Helium, das anderswohin zog, und frühere Antworten erklären %2 davon.</translation>
+    </message>
+    <message>
+        <source>It answers in the condition &quot;%1&quot;.</source>
+        <translation>Er spricht im Zustand „%1“ an.</translation>
+    </message>
+    <message>
+        <source>Dwell and helium share let %1 % of the full signal through; the size is corrected for that.</source>
+        <translation>Sprühzeit und Heliumanteil lassen %1 % des vollen Signals durch; die Größe ist dafür berichtigt.</translation>
+    </message>
+    <message>
+        <source>It answered with %1; one leak near the border to %2 explains both, and which stretch it lies on cannot be told. The size is that of the one leak.</source>
+        <translation>Der Punkt sprach mit %1 an; ein Leck nahe der Grenze zu %2 erklärt beide, und auf welchem Abschnitt es liegt, ist nicht zu sagen. Die Größe ist die des einen Lecks.</translation>
+    </message>
+    <message>
+        <source>Its %1 may be helium in the room, what earlier responses left, or a leak of its own too small to matter.</source>
+        <translation>Seine %1 können Helium im Raum sein, ein Rest früherer Antworten oder ein eigenes Leck, das zu klein ist, um zu zählen.</translation>
+    </message>
+    <message>
+        <source>Its %1 is left over from earlier responses and helium in the room.</source>
+        <translation>Seine %1 sind von früheren Antworten und Helium im Raum übrig.</translation>
+    </message>
+    <message>
+        <source>Its %1 is the tail of the response at %2 that had not cleared yet.</source>
+        <translation>Seine %1 sind der Ausklang der Antwort an %2, der noch nicht abgeklungen war.</translation>
+    </message>
+    <message>
+        <source>Its %1 is explained by helium that reached the leak at %2.</source>
+        <translation>Seine %1 erklären sich durch Helium, das das Leck an %2 erreichte.</translation>
+    </message>
+    <message>
+        <source>A leak of its own above %1 would have shown.</source>
+        <translation>Ein eigenes Leck über %1 hätte sich gezeigt.</translation>
+    </message>
+    <message>
+        <source>Its %1 is far more than helium from elsewhere explains today, yet an odd draught could have brought it from a larger leak: %2 and spray it again by itself.</source>
+        <translation>Seine %1 sind weit mehr, als Helium von anderswo heute erklärt, doch ein Luftzug könnte es von einem größeren Leck gebracht haben: %2 und ihn allein noch einmal besprühen.</translation>
+    </message>
+    <message>
+        <source>A leak of up to %1 could hide in what earlier responses and helium in the room left here: wait until the background is down and spray again.</source>
+        <translation>In dem, was frühere Antworten und Helium im Raum hier übrig ließen, könnte ein Leck bis %1 verborgen sein: warten, bis der Untergrund unten ist, und noch einmal sprühen.</translation>
+    </message>
+    <message>
+        <source>It was sprayed on the tail of the response at %1, in which a leak of up to %2 could hide: wait until the background is down, or seal or bag %3, and spray again.</source>
+        <translation>Er wurde im Ausklang der Antwort an %1 besprüht, in dem ein Leck bis %2 verborgen sein könnte: warten, bis der Untergrund unten ist, oder %3 abdichten oder einhüllen, und noch einmal sprühen.</translation>
+    </message>
+    <message>
+        <source>Helium that reached the leak at %1 may explain its %2, but a leak of up to %3 could hide in that: seal or bag %4 and spray again.</source>
+        <translation>Helium, das das Leck an %1 erreichte, kann seine %2 erklären, aber ein Leck bis %3 könnte darin verborgen sein: %4 abdichten oder einhüllen und noch einmal sprühen.</translation>
+    </message>
+    <message>
+        <source>No response; a leak above %1 would have shown at that moment.</source>
+        <translation>Keine Antwort; ein Leck über %1 hätte sich in diesem Moment gezeigt.</translation>
+    </message>
+    <message>
+        <source>That is more than the limit, so this does not pass it: spray again with a lower background or a longer dwell.</source>
+        <translation>Das ist mehr als der Grenzwert, also besteht er damit nicht: mit niedrigerem Untergrund oder längerer Sprühzeit noch einmal sprühen.</translation>
+    </message>
+    <message>
+        <source>All its readings are void.</source>
+        <translation>Alle seine Messwerte sind verworfen.</translation>
+    </message>
+    <message>
+        <source>Its reading is void.</source>
+        <translation>Sein Messwert ist verworfen.</translation>
+    </message>
+    <message>
+        <source>It has no reading.</source>
+        <translation>Er hat keinen Messwert.</translation>
+    </message>
+    <message>
+        <source>%1 judged %2, %3: %4; computed was %5, %6</source>
+        <translation>%1 urteilte %2, %3: %4; berechnet war %5, %6</translation>
+    </message>
+    <message>
+        <source>its concession ran out on %1</source>
+        <translation>seine Sonderfreigabe lief am %1 ab</translation>
+    </message>
+    <message>
+        <source>no response</source>
+        <translation>keine Antwort</translation>
+    </message>
+    <message>
+        <source>the response is no larger than the noise</source>
+        <translation>die Antwort ist nicht größer als das Rauschen</translation>
+    </message>
+    <message>
+        <source>the background was %1 times that of the last quiet watch</source>
+        <translation>der Untergrund war das %1-Fache der letzten ruhigen Beobachtung</translation>
+    </message>
+    <message>
+        <source>no quiet watch of the background: what could have been seen is not known</source>
+        <translation>keine ruhige Beobachtung des Untergrunds: was zu sehen gewesen wäre, ist nicht bekannt</translation>
+    </message>
+    <message>
+        <source>the helium share of the spray is not above zero</source>
+        <translation>der Heliumanteil beim Sprühen ist nicht größer als null</translation>
+    </message>
+    <message>
+        <source>what could have been seen at that moment, %1, is above the limit, %2</source>
+        <translation>was in diesem Moment zu sehen gewesen wäre, %1, liegt über dem Grenzwert, %2</translation>
+    </message>
+    <message>
+        <source>more than the detector can show</source>
+        <translation>mehr, als der Lecksucher anzeigen kann</translation>
+    </message>
+    <message>
+        <source>the reading has no value</source>
+        <translation>der Messwert hat keinen Wert</translation>
+    </message>
+    <message>
+        <source>the background just before was not recorded; zero is taken</source>
+        <translation>der Untergrund kurz davor wurde nicht notiert; es gilt null</translation>
+    </message>
+    <message>
+        <source>belongs to the test set-up, not to the object</source>
+        <translation>gehört zum Prüfaufbau, nicht zum Objekt</translation>
+    </message>
+    <message>
+        <source>was found only in another condition</source>
+        <translation>wurde nur in einem anderen Zustand gefunden</translation>
+    </message>
+    <message>
+        <source>void: %1</source>
+        <translation>verworfen: %1</translation>
+    </message>
+    <message>
+        <source>The first rise came %1 s after the helium, later than this system answers: a leak in series behind a space, or helium that drifted to %2. Spray %3 again with less flow, and bag this one, before it is taken apart.</source>
+        <translation>Der erste Anstieg kam %1 s nach dem Helium, später, als dieser Aufbau anspricht: ein Leck in Reihe hinter einem Zwischenraum, oder Helium, das zu %2 zog. %3 mit weniger Helium noch einmal besprühen und diesen einhüllen, bevor er zerlegt wird.</translation>
+    </message>
+    <message>
+        <source>The first rise came %1 s after the helium, as late as permeation through an elastomer: give it a short burst of 5 to 10 s; no answer means permeation.</source>
+        <translation>Der erste Anstieg kam %1 s nach dem Helium, so spät wie Durchlässigkeit eines Elastomers: einen kurzen Stoß von 5 bis 10 s geben; keine Antwort heißt Durchlässigkeit.</translation>
+    </message>
+    <message>
+        <source>The first rise came %1 s after the helium and a short burst got no answer: helium permeates through the seal, there is no open leak.</source>
+        <translation>Der erste Anstieg kam %1 s nach dem Helium, und ein kurzer Stoß blieb ohne Antwort: Helium dringt durch die Dichtung, es ist kein offenes Leck.</translation>
+    </message>
+    <message>
+        <source>The first rise came %1 s after the helium, as late as helium that has to drift.</source>
+        <translation>Der erste Anstieg kam %1 s nach dem Helium, so spät wie Helium, das erst ziehen muss.</translation>
+    </message>
+    <message>
+        <source>probe, distance and speed from one spray to the next</source>
+        <translation>Sonde, Abstand und Tempo von einem Sprühen zum nächsten</translation>
+    </message>
+    <message>
+        <source>response time not known, full signal assumed</source>
+        <translation>Ansprechzeit nicht bekannt, volles Signal angenommen</translation>
+    </message>
+    <message>
+        <source>dwell not recorded, full signal assumed</source>
+        <translation>Sprühzeit nicht notiert, volles Signal angenommen</translation>
+    </message>
+    <message>
+        <source>%1 s at a response time of %2 s, %3</source>
+        <translation>%1 s bei einer Ansprechzeit von %2 s, %3</translation>
+    </message>
+    <message>
+        <source>%1 % helium at the joint</source>
+        <translation>%1 % Helium an der Fügestelle</translation>
+    </message>
+    <message>
+        <source>certificate, temperature and age of the reference leak</source>
+        <translation>Zertifikat, Temperatur und Alter des Prüflecks</translation>
+    </message>
+    <message>
+        <source>system check at %1</source>
+        <translation>Systemprüfung an %1</translation>
+    </message>
+    <message>
+        <source>mean of the system checks before and after, at %1</source>
+        <translation>Mittel der Systemprüfungen davor und danach, an %1</translation>
+    </message>
+    <message>
+        <source>from one check to the next</source>
+        <translation>von einer Prüfung zur nächsten</translation>
+    </message>
+    <message>
+        <source>detector alone, taken from its inlet</source>
+        <translation>Lecksucher allein, von seinem Eingang</translation>
+    </message>
+    <message>
+        <source>speeds of detector and auxiliary pump; a reference leak on the object would measure it</source>
+        <translation>Saugvermögen von Lecksucher und Hilfspumpe; ein Prüfleck am Objekt würde es messen</translation>
+    </message>
+    <message>
+        <source>reference leak on the detector</source>
+        <translation>Prüfleck am Lecksucher</translation>
+    </message>
+    <message>
+        <source>the check at %1 is not usable: %2</source>
+        <translation>die Prüfung an %1 ist nicht brauchbar: %2</translation>
+    </message>
+    <message>
+        <source>the reading is older than the first check; the check made afterwards is used</source>
+        <translation>der Messwert ist älter als die erste Prüfung; es gilt die danach gemachte</translation>
+    </message>
+    <message>
+        <source>an auxiliary pump takes part of the helium and the detector&apos;s own speed is not known</source>
+        <translation>eine Hilfspumpe nimmt einen Teil des Heliums, und das Saugvermögen des Lecksuchers ist nicht bekannt</translation>
+    </message>
+    <message>
+        <source>the certificate of the reference leak has no date; its age is not corrected</source>
+        <translation>das Zertifikat des Prüflecks hat kein Datum; sein Alter ist nicht berichtigt</translation>
+    </message>
+    <message>
+        <source>the reference leak was past its due date</source>
+        <translation>das Prüfleck war über seinem Fälligkeitstag</translation>
+    </message>
+    <message>
+        <source>no check with a reference leak on the object; the factor comes from the detector&apos;s inlet</source>
+        <translation>keine Prüfung mit Prüfleck am Objekt; der Faktor kommt vom Eingang des Lecksuchers</translation>
+    </message>
+    <message>
+        <source>no usable check with a reference leak: what the display shows is not yet a leak rate</source>
+        <translation>keine brauchbare Prüfung mit Prüfleck: was die Anzeige zeigt, ist noch keine Leckrate</translation>
+    </message>
+    <message>
+        <source>point %1</source>
+        <translation>Punkt %1</translation>
+    </message>
+    <message>
+        <source>points %1</source>
+        <translation>Punkt %1</translation>
+    </message>
+    <message>
+        <source>%1, %2 mm above</source>
+        <translation>%1, %2 mm darüber</translation>
+    </message>
+    <message>
+        <source>%1, %2 mm below</source>
+        <translation>%1, %2 mm darunter</translation>
+    </message>
+    <message>
+        <source>%1, %2 mm to the side</source>
+        <translation>%1, %2 mm seitlich</translation>
+    </message>
+    <message>
+        <source>%1, %2 mm above and %3 mm to the side</source>
+        <translation>%1, %2 mm darüber und %3 mm seitlich</translation>
+    </message>
+    <message>
+        <source>%1, %2 mm below and %3 mm to the side</source>
+        <translation>%1, %2 mm darunter und %3 mm seitlich</translation>
+    </message>
+    <message>
+        <source>another joint</source>
+        <translation>einer anderen Fügestelle</translation>
+    </message>
+    <message>
+        <source>beside it</source>
+        <translation>Daneben</translation>
+    </message>
+    <message>
+        <source>the larger leak at %1</source>
+        <translation>dem größeren Leck an %1</translation>
+    </message>
+    <message>
+        <source>seal or bag the larger leaks</source>
+        <translation>die größeren Lecks abdichten oder einhüllen</translation>
+    </message>
+    <message>
+        <source>seal or bag %1</source>
+        <translation>%1 abdichten oder einhüllen</translation>
+    </message>
+    <message>
+        <source>the object</source>
+        <translation>dem Objekt</translation>
+    </message>
+    <message>
+        <source>then</source>
+        <translation>damals</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation>jetzt</translation>
+    </message>
+    <message>
+        <source>leak</source>
+        <translation>Leck</translation>
+    </message>
+    <message>
+        <source>shared</source>
+        <translation>geteilt</translation>
+    </message>
+    <message>
+        <source>shared leak</source>
+        <translation>geteiltes Leck</translation>
+    </message>
+    <message>
+        <source>echo</source>
+        <translation>Echo</translation>
+    </message>
+    <message>
+        <source>echo of %1</source>
+        <translation>Echo von %1</translation>
+    </message>
+    <message>
+        <source>masked</source>
+        <translation>verdeckt</translation>
+    </message>
+    <message>
+        <source>by %1</source>
+        <translation>von %1</translation>
+    </message>
+    <message>
+        <source>permeation</source>
+        <translation>Durchlässigkeit</translation>
+    </message>
+    <message>
+        <source>clear</source>
+        <translation>frei</translation>
+    </message>
+    <message>
+        <source>below detectable</source>
+        <translation>unter nachweisbar</translation>
+    </message>
+    <message>
+        <source>no response, too blind to pass</source>
+        <translation>keine Antwort, zu blind zum Bestehen</translation>
+    </message>
+    <message>
+        <source>void</source>
+        <translation>verworfen</translation>
+    </message>
+    <message>
+        <source>not accessible</source>
+        <translation>nicht zugänglich</translation>
+    </message>
+    <message>
+        <source>not tested</source>
+        <translation>nicht geprüft</translation>
+    </message>
+    <message>
+        <source>not sprayed</source>
+        <translation>nicht besprüht</translation>
+    </message>
+    <message>
+        <source>repaired, awaiting re-test</source>
+        <translation>repariert, neue Prüfung steht aus</translation>
+    </message>
+    <message>
+        <source>answered, not judged yet</source>
+        <translation>geantwortet, noch nicht beurteilt</translation>
+    </message>
+    <message>
+        <source>over</source>
+        <translation>darüber</translation>
+    </message>
+    <message>
+        <source>within</source>
+        <translation>darunter</translation>
+    </message>
+    <message>
+        <source>over the limit</source>
+        <translation>über dem Grenzwert</translation>
+    </message>
+    <message>
+        <source>cannot say</source>
+        <translation>nicht entscheidbar</translation>
+    </message>
+    <message>
+        <source>within the limit</source>
+        <translation>unter dem Grenzwert</translation>
+    </message>
+    <message>
+        <source>no answer</source>
+        <translation>keine Antwort</translation>
+    </message>
+    <message>
+        <source>temporary repair</source>
+        <translation>vorläufige Reparatur</translation>
+    </message>
+    <message>
+        <source>temporary repair, due %1</source>
+        <translation>vorläufige Reparatur, fällig %1</translation>
+    </message>
+    <message>
+        <source>at rest</source>
+        <translation>in Ruhe</translation>
+    </message>
+    <message>
+        <source>flexed</source>
+        <translation>gebogen</translation>
+    </message>
+    <message>
+        <source>extended</source>
+        <translation>ausgezogen</translation>
+    </message>
+    <message>
+        <source>at an angle</source>
+        <translation>abgewinkelt</translation>
+    </message>
+    <message>
+        <source>hot</source>
+        <translation>heiß</translation>
+    </message>
+    <message>
+        <source>cold</source>
+        <translation>kalt</translation>
+    </message>
+    <message>
+        <source>wet</source>
+        <translation>nass</translation>
+    </message>
+    <message>
+        <source>dried</source>
+        <translation>getrocknet</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>offen</translation>
+    </message>
+    <message>
+        <source>half open</source>
+        <translation>halb offen</translation>
+    </message>
+    <message>
+        <source>shut</source>
+        <translation>geschlossen</translation>
+    </message>
+    <message>
+        <source>taped</source>
+        <translation>abgeklebt</translation>
+    </message>
+    <message>
+        <source>bagged</source>
+        <translation>eingehüllt</translation>
+    </message>
+    <message>
+        <source>other</source>
+        <translation>anders</translation>
+    </message>
+    <message>
+        <source>as found</source>
+        <translation>vorgefunden</translation>
+    </message>
+    <message>
+        <source>as left</source>
+        <translation>hinterlassen</translation>
+    </message>
+    <message>
+        <source>between repairs</source>
+        <translation>zwischen Reparaturen</translation>
+    </message>
+    <message>
+        <source>after repair</source>
+        <translation>nach der Reparatur</translation>
+    </message>
+    <message>
+        <source>in another condition</source>
+        <translation>in anderem Zustand</translation>
+    </message>
+    <message>
+        <source>repeat</source>
+        <translation>Wiederholung</translation>
+    </message>
+    <message>
+        <source>helium</source>
+        <translation>Helium</translation>
+    </message>
+    <message>
+        <source>air</source>
+        <translation>Luft</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keiner</translation>
+    </message>
+    <message>
+        <source>for one joint: %1</source>
+        <translation>für eine Stelle: %1</translation>
+    </message>
+    <message>
+        <source>for all together: %1</source>
+        <translation>für alle zusammen: %1</translation>
+    </message>
+    <message>
+        <source>located</source>
+        <translation>geortet</translation>
+    </message>
+    <message>
+        <source>located %1</source>
+        <translation>geortet %1</translation>
+    </message>
+    <message>
+        <source>missing</source>
+        <translation>fehlt</translation>
+    </message>
+    <message>
+        <source>coming in</source>
+        <translation>strömt ein</translation>
+    </message>
+    <message>
+        <source>pressure rise</source>
+        <translation>Druckanstieg</translation>
+    </message>
+    <message>
+        <source>at most, not separable</source>
+        <translation>höchstens, nicht trennbar</translation>
+    </message>
+    <message>
+        <source>at most %1</source>
+        <translation>höchstens %1</translation>
+    </message>
+    <message>
+        <source>limit, total</source>
+        <translation>Grenze, Summe</translation>
+    </message>
+    <message>
+        <source>limit</source>
+        <translation>Grenzwert</translation>
+    </message>
+    <message>
+        <source>after</source>
+        <translation>danach</translation>
+    </message>
+    <message>
+        <source>walls, pump</source>
+        <translation>Wände, Pumpe</translation>
+    </message>
+    <message>
+        <source>walls</source>
+        <translation>Wände</translation>
+    </message>
+    <message>
+        <source>not located</source>
+        <translation>nicht geortet</translation>
+    </message>
+    <message>
+        <source>wanted</source>
+        <translation>gewünscht</translation>
+    </message>
+    <message>
+        <source>course</source>
+        <translation>Verlauf</translation>
+    </message>
+    <message>
+        <source>choose a point</source>
+        <translation>einen Punkt wählen</translation>
+    </message>
+    <message>
+        <source>job %1</source>
+        <translation>Auftrag %1</translation>
+    </message>
+    <message>
+        <source>below %1</source>
+        <translation>unter %1</translation>
+    </message>
+    <message>
+        <source>background</source>
+        <translation>Untergrund</translation>
+    </message>
+    <message>
+        <source>measured</source>
+        <translation>gemessen</translation>
+    </message>
+    <message>
+        <source>sum</source>
+        <translation>Summe</translation>
+    </message>
+    <message>
+        <source>noise</source>
+        <translation>Rauschen</translation>
+    </message>
+    <message>
+        <source>3 × noise</source>
+        <translation>3 × Rauschen</translation>
+    </message>
+    <message>
+        <source>%1 × noise</source>
+        <translation>%1 × Rauschen</translation>
+    </message>
+    <message>
+        <source>smallest detectable</source>
+        <translation>kleinstes nachweisbares</translation>
+    </message>
+    <message>
+        <source>limit %1</source>
+        <translation>Grenzwert %1</translation>
+    </message>
+    <message>
+        <source>nothing to plot</source>
+        <translation>nichts zu zeichnen</translation>
+    </message>
+    <message>
+        <source>walls, fading</source>
+        <translation>Wände, abklingend</translation>
+    </message>
+    <message>
+        <source>leak, %1</source>
+        <translation>Leck, %1</translation>
+    </message>
+    <message>
+        <source>not separable: run %1 min longer</source>
+        <translation>nicht trennbar: %1 min weiterlaufen lassen</translation>
+    </message>
+    <message>
+        <source>Pressure rise</source>
+        <translation>Druckanstieg</translation>
+    </message>
+    <message>
+        <source>Balance of located leaks and pressure rise, as air</source>
+        <translation>Bilanz aus georteten Lecks und Druckanstieg, als Luft</translation>
+    </message>
+    <message>
+        <source>no leak with a rate and no pressure-rise test yet</source>
+        <translation>noch kein Leck mit Rate und kein Druckanstieg</translation>
+    </message>
+    <message>
+        <source>What makes up the base pressure, now and after the ticked repairs</source>
+        <translation>Was den Enddruck ausmacht, jetzt und nach den angehakten Reparaturen</translation>
+    </message>
+    <message>
+        <source>the pumping speed at the chamber is not known: the base pressure cannot be divided</source>
+        <translation>das Saugvermögen an der Kammer ist nicht bekannt: der Enddruck ist nicht aufzuteilen</translation>
+    </message>
+    <message>
+        <source>no base pressure of this state: it is noted with a pressure rise</source>
+        <translation>kein Enddruck dieses Zustands: er wird mit einem Druckanstieg notiert</translation>
+    </message>
+    <message>
+        <source>pressure from %1 to %2 mbar in %3 minutes; %4</source>
+        <translation>Druck von %1 bis %2 mbar in %3 Minuten; %4</translation>
+    </message>
+    <message>
+        <source>Not separable: the leak is at most %1 air</source>
+        <translation>Nicht trennbar: das Leck ist höchstens %1 Luft</translation>
+    </message>
+    <message>
+        <source>No leak found: only gas that exhausts itself; a leak is below %1 air</source>
+        <translation>Kein Leck gefunden: nur Gas, das sich erschöpft; ein Leck liegt unter %1 Luft</translation>
+    </message>
+    <message>
+        <source>up</source>
+        <translation>oben</translation>
+    </message>
+    <message>
+        <source>from above</source>
+        <translation>von oben</translation>
+    </message>
+    <message>
+        <source>%1 o&apos;clock</source>
+        <translation>%1 Uhr</translation>
+    </message>
+    <message>
+        <source>%1 o&apos;clock, seen from %2</source>
+        <translation>%1 Uhr, gesehen von %2</translation>
+    </message>
+    <message>
+        <source>%1 mm from the start</source>
+        <translation>%1 mm vom Anfang</translation>
+    </message>
+    <message>
+        <source>millibar litre per second</source>
+        <translation>Millibar Liter pro Sekunde</translation>
+    </message>
+    <message>
+        <source>pascal cubic metre per second</source>
+        <translation>Pascal Kubikmeter pro Sekunde</translation>
+    </message>
+    <message>
+        <source>torr litre per second</source>
+        <translation>Torr Liter pro Sekunde</translation>
+    </message>
+    <message>
+        <source>%1 (%2 to %3)</source>
+        <translation>%1 (%2 bis %3)</translation>
+    </message>
+    <message>
+        <source>Each job is judged by its own limit, job %1 → job %2; %3.</source>
+        <translation>Jeder Auftrag wird nach seinem eigenen Grenzwert beurteilt, Auftrag %1 → Auftrag %2; %3.</translation>
+    </message>
+    <message>
+        <source>seen</source>
+        <translation>zu sehen</translation>
+    </message>
+    <message>
+        <source>detectable</source>
+        <translation>nachweisbar</translation>
+    </message>
+    <message>
+        <source>smallest</source>
+        <translation>kleinstes</translation>
+    </message>
+    <message>
+        <source>The pressure-rise record gives no answer: %1.</source>
+        <translation>Die Aufzeichnung des Druckanstiegs gibt keine Antwort: %1.</translation>
+    </message>
+    <message>
+        <source>The balance gives no answer: %1.</source>
+        <translation>Die Bilanz gibt keine Antwort: %1.</translation>
+    </message>
+    <message>
+        <source>%1 millibar litre per second</source>
+        <translation>%1 Millibar Liter pro Sekunde</translation>
+    </message>
+    <message>
+        <source>%1 pascal cubic metre per second</source>
+        <translation>%1 Pascal Kubikmeter pro Sekunde</translation>
+    </message>
+    <message>
+        <source>%1 torr litre per second</source>
+        <translation>%1 Torr Liter pro Sekunde</translation>
+    </message>
+    <message>
+        <source>%1 millibar litre per second of air</source>
+        <translation>%1 Millibar Liter pro Sekunde Luft</translation>
+    </message>
+    <message>
+        <source>masked by %1</source>
+        <translation>verdeckt von %1</translation>
+    </message>
+    <message>
+        <source>shared leak with %1</source>
+        <translation>geteiltes Leck mit %1</translation>
+    </message>
+    <message>
+        <source>95 % range %1 to %2</source>
+        <translation>95-%-Bereich %1 bis %2</translation>
+    </message>
+    <message>
+        <source>missing %1</source>
+        <translation>fehlt %1</translation>
+    </message>
+    <message>
+        <source>coming in %1</source>
+        <translation>strömt ein %1</translation>
+    </message>
+    <message>
+        <source>coming in at most %1</source>
+        <translation>strömt ein höchstens %1</translation>
+    </message>
+    <message>
+        <source>repeatability</source>
+        <translation>Wiederholbarkeit</translation>
+    </message>
+    <message>
+        <source>reference leak</source>
+        <translation>Prüfleck</translation>
+    </message>
+    <message>
+        <source>system factor</source>
+        <translation>Systemfaktor</translation>
+    </message>
+    <message>
+        <source>change of the system factor</source>
+        <translation>Änderung des Systemfaktors</translation>
+    </message>
+    <message>
+        <source>share to the detector</source>
+        <translation>Anteil zum Lecksucher</translation>
+    </message>
+    <message>
+        <source>detector factor</source>
+        <translation>Lecksucherfaktor</translation>
+    </message>
+    <message>
+        <source>dwell</source>
+        <translation>Sprühzeit</translation>
+    </message>
+    <message>
+        <source>helium share</source>
+        <translation>Heliumanteil</translation>
+    </message>
+    <message>
+        <source>no pressure-rise test to hold the located leaks against; run one with the pumps valved off</source>
+        <translation>kein Druckanstieg, an dem die georteten Lecks zu messen wären; einen mit abgesperrten Pumpen machen</translation>
+    </message>
+    <message>
+        <source>the pressure-rise record does not part leak from outgassing; only an upper bound of what is missing is known</source>
+        <translation>die Aufzeichnung trennt Leck und Ausgasung nicht; vom Fehlenden ist nur eine obere Schranke bekannt</translation>
+    </message>
+    <message>
+        <source>%1 of the total is not located (%2 to %3): something is still missing</source>
+        <translation>%1 der Summe sind nicht geortet (%2 bis %3): es fehlt noch etwas</translation>
+    </message>
+    <message>
+        <source>the located leaks exceed the total: look for a leak counted twice, a system factor that changed, or another state of the chamber</source>
+        <translation>die georteten Lecks übersteigen die Summe: nach einem doppelt gezählten Leck suchen, einem geänderten Systemfaktor oder einem anderen Zustand der Kammer</translation>
+    </message>
+    <message>
+        <source>the pressure rise shows no leak within its range; nothing located contradicts it</source>
+        <translation>der Druckanstieg zeigt in seinem Bereich kein Leck; nichts Geortetes widerspricht dem</translation>
+    </message>
+    <message>
+        <source>by best estimate %1 of the total is not located, but the ranges allow for anything up to %2: spray the points left out and seal or repair the largest leak, then look again</source>
+        <translation>nach bester Schätzung sind %1 der Summe nicht geortet, aber die Bereiche lassen alles bis %2 zu: die ausgelassenen Punkte besprühen und das größte Leck abdichten oder reparieren, dann neu sehen</translation>
+    </message>
+    <message>
+        <source>the located leaks account for the total within the ranges; up to %1 could still be missing</source>
+        <translation>die georteten Lecks erklären die Summe innerhalb der Bereiche; bis zu %1 könnten noch fehlen</translation>
+    </message>
+    <message>
+        <source>no total limit and no wanted pressure to repair towards</source>
+        <translation>keine Grenze für die Summe und kein gewünschter Druck, auf die zu reparieren wäre</translation>
+    </message>
+    <message>
+        <source>repairing every located leak is not enough; what is not located must be found, or the limit is below the outgassing</source>
+        <translation>jedes geortete Leck zu reparieren genügt nicht; das nicht Geortete muss gefunden werden, oder die Grenze liegt unter der Ausgasung</translation>
+    </message>
+    <message>
+        <source>the leaks together are already as small as asked</source>
+        <translation>die Lecks zusammen sind schon so klein wie verlangt</translation>
+    </message>
+    <message>
+        <source>repairing %1 is enough</source>
+        <translation>%1 zu reparieren genügt</translation>
+    </message>
+    <message>
+        <source>%1 repairs are enough, from %2 on</source>
+        <translation>%1 Reparaturen genügen, von %2 an</translation>
+    </message>
+    <message>
+        <source>points without a reading: %1</source>
+        <translation>Punkte ohne Messwert: %1</translation>
+    </message>
+    <message>
+        <source>points whose readings are void: %1</source>
+        <translation>Punkte, deren Messwerte verworfen sind: %1</translation>
+    </message>
+    <message>
+        <source>points that could hide a leak: %1</source>
+        <translation>Punkte, die ein Leck verbergen könnten: %1</translation>
+    </message>
+    <message>
+        <source>the leak that point %1 shares with %2 is counted once</source>
+        <translation>das Leck, das Punkt %1 mit %2 teilt, zählt einmal</translation>
+    </message>
+    <message>
+        <source>point %1 has no located leak; repairing it changes no figure here</source>
+        <translation>Punkt %1 hat kein geortetes Leck; ihn zu reparieren ändert hier keine Zahl</translation>
+    </message>
+    <message>
+        <source>the pressure rise on record was measured on the other side of a repair: the total of this state is not known until it is measured again</source>
+        <translation>der notierte Druckanstieg wurde auf der anderen Seite einer Reparatur gemessen: die Summe dieses Zustands ist nicht bekannt, bis neu gemessen wird</translation>
+    </message>
+    <message>
+        <source>without the volume the pressure rise cannot be worked out</source>
+        <translation>ohne das Volumen ist der Druckanstieg nicht auszurechnen</translation>
+    </message>
+    <message>
+        <source>without the pumping speed for air at the chamber the base pressure cannot be worked out</source>
+        <translation>ohne das Saugvermögen für Luft an der Kammer ist der Enddruck nicht auszurechnen</translation>
+    </message>
+    <message>
+        <source>no total limit and no wanted pressure are set</source>
+        <translation>keine Grenze für die Summe und kein gewünschter Druck gesetzt</translation>
+    </message>
+    <message>
+        <source>open: cures until %1</source>
+        <translation>offen: härtet bis %1</translation>
+    </message>
+    <message>
+        <source>open: not all sprayed again</source>
+        <translation>offen: nicht alle neu besprüht</translation>
+    </message>
+    <message>
+        <source>open: sprayed again, still over the limit</source>
+        <translation>offen: neu besprüht, noch über dem Grenzwert</translation>
+    </message>
+    <message>
+        <source>open: sprayed again, cannot say</source>
+        <translation>offen: neu besprüht, nicht entscheidbar</translation>
+    </message>
+    <message>
+        <source>sprayed again; no pressure rise since</source>
+        <translation>neu besprüht; seither kein Druckanstieg</translation>
+    </message>
+    <message>
+        <source>proven: sprayed again, total measured</source>
+        <translation>erwiesen: neu besprüht, Summe gemessen</translation>
+    </message>
+    <message>
+        <source>repaired again later</source>
+        <translation>später noch einmal repariert</translation>
+    </message>
+    <message>
+        <source>Vacuum-compatible grease only, and sparingly: a seal that passes only because it is wet is not repaired.</source>
+        <translation>Nur vakuumtaugliches Fett, und sparsam: eine Dichtung, die nur besteht, weil sie nass ist, ist nicht repariert.</translation>
+    </message>
+    <message>
+        <source>Polish along the seal line, never across it, and never a knife edge; keep the grit out.</source>
+        <translation>Längs der Dichtlinie polieren, nie quer dazu und nie eine Schneide; den Abrieb fernhalten.</translation>
+    </message>
+    <message>
+        <source>Let a filler cure fully before pumping and before helium; ventilate, and mind the maker&apos;s sheet.</source>
+        <translation>Eine Füllmasse vor dem Pumpen und vor dem Helium ganz aushärten lassen; lüften und das Blatt des Herstellers beachten.</translation>
+    </message>
+    <message>
+        <source>Let a filler cure fully before pumping and before helium.</source>
+        <translation>Eine Füllmasse vor dem Pumpen und vor dem Helium ganz aushärten lassen.</translation>
+    </message>
+    <message>
+        <source>Tape and putty prove the place or keep pumps alive; they are no repair.</source>
+        <translation>Band und Kitt beweisen die Stelle oder schonen die Pumpen; eine Reparatur sind sie nicht.</translation>
+    </message>
+    <message>
+        <source>Hot work needs its permit, a vented and purged vessel and qualified people; pressure parts follow the local code.</source>
+        <translation>Heißarbeit braucht ihre Erlaubnis, einen belüfteten und gespülten Behälter und befähigte Leute; für Druckteile gelten die örtlichen Vorschriften.</translation>
+    </message>
+    <message>
+        <source>Hot work needs its permit and qualified people; heat may open the neighbours.</source>
+        <translation>Heißarbeit braucht ihre Erlaubnis und befähigte Leute; Wärme kann die Nachbarn öffnen.</translation>
+    </message>
+    <message>
+        <source>Tighten in sequence and small steps to the stated torque; never glass under vacuum.</source>
+        <translation>Der Reihe nach in kleinen Schritten auf das angegebene Moment anziehen; Glas nie unter Vakuum.</translation>
+    </message>
+    <message>
+        <source>Never use a metal gasket twice; look at both edges.</source>
+        <translation>Eine Metalldichtung nie zweimal verwenden; beide Schneiden ansehen.</translation>
+    </message>
+    <message>
+        <source>Wipe without lint; solvents need ventilation and no flame, and elastomers take them up.</source>
+        <translation>Fusselfrei wischen; Lösemittel brauchen Lüftung und keine Flamme, und Elastomere nehmen sie auf.</translation>
+    </message>
+    <message>
+        <source>Support the weight, keep the bend; spray it at rest and moved.</source>
+        <translation>Das Gewicht stützen, den Bogen halten; in Ruhe und bewegt besprühen.</translation>
+    </message>
+    <message>
+        <source>Tag it and tell operations.</source>
+        <translation>Kennzeichnen und dem Betrieb melden.</translation>
+    </message>
+    <message>
+        <source>Solvents: ventilate, no flame, gloves.</source>
+        <translation>Lösemittel: lüften, keine Flamme, Handschuhe.</translation>
+    </message>
+    <message>
+        <source>Vent fully before anything is loosened: lids and flanges are held by great force. Site rules and licensed people come first.</source>
+        <translation>Ganz belüften, bevor etwas gelöst wird: Deckel und Flansche werden mit großer Kraft gehalten. Regeln am Ort und zugelassene Leute gehen vor.</translation>
+    </message>
+    <message>
+        <source>%1 then, %2 now</source>
+        <translation>damals %1, jetzt %2</translation>
+    </message>
+    <message>
+        <source>%1 %2, which need not have shown %3: seen was only what is above %4</source>
+        <translation>%2 %1, was sich %3 nicht hätte zeigen müssen: zu sehen war nur, was über %4 liegt</translation>
+    </message>
+    <message>
+        <source>%1 now; below %2 then</source>
+        <translation>jetzt %1; damals unter %2</translation>
+    </message>
+    <message>
+        <source>%1 then; below %2 now</source>
+        <translation>damals %1; jetzt unter %2</translation>
+    </message>
+    <message>
+        <source>another condition: %1 then, %2 now</source>
+        <translation>anderer Zustand: damals %1, jetzt %2</translation>
+    </message>
+    <message>
+        <source>there was no such point then</source>
+        <translation>damals gab es diesen Punkt nicht</translation>
+    </message>
+    <message>
+        <source>the point is no longer there</source>
+        <translation>den Punkt gibt es nicht mehr</translation>
+    </message>
+    <message>
+        <source>no response both times, but %1 only what is above %2 would have shown, %3 what is above %4</source>
+        <translation>beide Male keine Antwort, aber %1 hätte sich nur gezeigt, was über %2 liegt, %3 was über %4 liegt</translation>
+    </message>
+    <message>
+        <source>no response both times, below %1 then and %2 now</source>
+        <translation>beide Male keine Antwort, damals unter %1 und jetzt unter %2</translation>
+    </message>
+    <message>
+        <source>echo %1, its own part below %2</source>
+        <translation>%1 Echo, der eigene Teil unter %2</translation>
+    </message>
+    <message>
+        <source>masked %1, its own part below %2</source>
+        <translation>%1 verdeckt, der eigene Teil unter %2</translation>
+    </message>
+    <message>
+        <source>without a size %1</source>
+        <translation>%1 ohne Größe</translation>
+    </message>
+    <message>
+        <source>void %1</source>
+        <translation>%1 verworfen</translation>
+    </message>
+    <message>
+        <source>not accessible %1</source>
+        <translation>%1 nicht zugänglich</translation>
+    </message>
+    <message>
+        <source>not tested %1</source>
+        <translation>%1 nicht geprüft</translation>
+    </message>
+    <message>
+        <source>not sprayed %1</source>
+        <translation>%1 nicht besprüht</translation>
+    </message>
+    <message>
+        <source>Right object, drawing and procedure?</source>
+        <translation>Richtiges Objekt, Zeichnung und Verfahren?</translation>
+    </message>
+    <message>
+        <source>Limit set, with gas and unit, and agreed by name?</source>
+        <translation>Grenzwert gesetzt, mit Gas und Einheit, und namentlich vereinbart?</translation>
+    </message>
+    <message>
+        <source>Reference leak in date, with value and temperature?</source>
+        <translation>Prüfleck nicht überfällig, mit Wert und Temperatur?</translation>
+    </message>
+    <message>
+        <source>System check before and after, and the change acceptable?</source>
+        <translation>Systemprüfung davor und danach, und die Änderung annehmbar?</translation>
+    </message>
+    <message>
+        <source>Smallest detectable leak below the limit everywhere?</source>
+        <translation>Kleinstes nachweisbares Leck überall unter dem Grenzwert?</translation>
+    </message>
+    <message>
+        <source>Background watched, and quiet?</source>
+        <translation>Untergrund beobachtet und ruhig?</translation>
+    </message>
+    <message>
+        <source>Has every point a state?</source>
+        <translation>Hat jeder Punkt einen Stand?</translation>
+    </message>
+    <message>
+        <source>Joints present that are usually forgotten, the test set-up first?</source>
+        <translation>Fügestellen da, die man gern vergisst, der Prüfaufbau zuerst?</translation>
+    </message>
+    <message>
+        <source>Every reading with background and enough dwell?</source>
+        <translation>Jeder Messwert mit Untergrund und genug Sprühzeit?</translation>
+    </message>
+    <message>
+        <source>Every response over the limit confirmed or judged?</source>
+        <translation>Jede Antwort über dem Grenzwert bestätigt oder beurteilt?</translation>
+    </message>
+    <message>
+        <source>Permeation: elastomer, with a recorded delay?</source>
+        <translation>Durchlässigkeit: Elastomer, mit notierter Verzögerung?</translation>
+    </message>
+    <message>
+        <source>Corrected values, not shown ones, compared with the limit?</source>
+        <translation>Berichtigte, nicht angezeigte Werte mit dem Grenzwert verglichen?</translation>
+    </message>
+    <message>
+        <source>Any value a thousand times off its neighbours?</source>
+        <translation>Ein Wert tausendfach neben seinen Nachbarn?</translation>
+    </message>
+    <message>
+        <source>Failed points repaired and sprayed again, or conceded?</source>
+        <translation>Gefallene Punkte repariert und neu besprüht, oder freigegeben?</translation>
+    </message>
+    <message>
+        <source>Temporary repairs with owner and date?</source>
+        <translation>Vorläufige Reparaturen mit Verantwortlichem und Datum?</translation>
+    </message>
+    <message>
+        <source>Conditions covered that the joints ask for?</source>
+        <translation>Zustände geprüft, die die Fügestellen verlangen?</translation>
+    </message>
+    <message>
+        <source>Located leaks add up to the total?</source>
+        <translation>Ergeben die georteten Lecks die Summe?</translation>
+    </message>
+    <message>
+        <source>Object dry, nothing plugged?</source>
+        <translation>Objekt trocken, nichts verstopft?</translation>
+    </message>
+    <message>
+        <source>Concessions granted by someone with the right?</source>
+        <translation>Sonderfreigaben von jemandem mit dem Recht dazu?</translation>
+    </message>
+    <message>
+        <source>Tester qualified for this work?</source>
+        <translation>Prüfer für diese Arbeit befähigt?</translation>
+    </message>
+    <message>
+        <source>Changed readings, each with its reason?</source>
+        <translation>Geänderte Messwerte, jeder mit Grund?</translation>
+    </message>
+    <message>
+        <source>Compared with the last job?</source>
+        <translation>Mit dem letzten Auftrag verglichen?</translation>
+    </message>
+    <message>
+        <source>Does the statement claim no more than was tested?</source>
+        <translation>Behauptet die Aussage nicht mehr, als geprüft wurde?</translation>
+    </message>
+    <message>
+        <source>Sheets readable: side they are seen from, up direction?</source>
+        <translation>Blätter lesbar: von welcher Seite gesehen, wo oben ist?</translation>
+    </message>
+    <message>
+        <source>Repaired and not sprayed again: %1.</source>
+        <translation>Repariert und nicht neu besprüht: %1.</translation>
+    </message>
+    <message>
+        <source>Repaired, or disturbed by a repair, and not sprayed again: %1.</source>
+        <translation>Repariert oder von einer Reparatur gestört und nicht neu besprüht: %1.</translation>
+    </message>
+    <message>
+        <source>Over the limit, with no repair and no concession: %1.</source>
+        <translation>Über dem Grenzwert, ohne Reparatur und ohne Sonderfreigabe: %1.</translation>
+    </message>
+    <message>
+        <source>Still over the limit after repair: %1.</source>
+        <translation>Nach der Reparatur noch über dem Grenzwert: %1.</translation>
+    </message>
+    <message>
+        <source>No pressure rise since the last repair: the total is not proven.</source>
+        <translation>Kein Druckanstieg seit der letzten Reparatur: die Summe ist nicht erwiesen.</translation>
+    </message>
+    <message>
+        <source>Every failed point was repaired and sprayed again, or conceded.</source>
+        <translation>Jeder gefallene Punkt wurde repariert und neu besprüht, oder freigegeben.</translation>
+    </message>
+    <message>
+        <source>A temporary repair at %1 has no owner or date.</source>
+        <translation>Eine vorläufige Reparatur an %1 hat keinen Verantwortlichen oder kein Datum.</translation>
+    </message>
+    <message>
+        <source>The temporary repair at %1 was due on %2.</source>
+        <translation>Die vorläufige Reparatur an %1 war am %2 fällig.</translation>
+    </message>
+    <message>
+        <source>No temporary repairs.</source>
+        <translation>Keine vorläufigen Reparaturen.</translation>
+    </message>
+    <message>
+        <source>%1 temporary, each with owner and date.</source>
+        <translation>%1 vorläufige, jede mit Verantwortlichem und Datum.</translation>
+    </message>
+    <message>
+        <source>No pressure-rise test: whether everything was found is not known.</source>
+        <translation>Kein Druckanstieg: ob alles gefunden wurde, ist nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>The volume is not known; the pressure rise says nothing without it.</source>
+        <translation>Das Volumen ist nicht bekannt; ohne es sagt der Druckanstieg nichts.</translation>
+    </message>
+    <message>
+        <source>The last pressure rise is from before a repair: the total as left is not known.</source>
+        <translation>Der letzte Druckanstieg ist von vor einer Reparatur: die hinterlassene Summe ist nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>Still being compared.</source>
+        <translation>Wird noch verglichen.</translation>
+    </message>
+    <message>
+        <source>There is no earlier job.</source>
+        <translation>Es gibt keinen früheren Auftrag.</translation>
+    </message>
+    <message>
+        <source>Not compared with job %1.</source>
+        <translation>Nicht mit Auftrag %1 verglichen.</translation>
+    </message>
+    <message>
+        <source>%1 points leak more than in job %2.</source>
+        <translation>%1 Punkte lecken mehr als in Auftrag %2.</translation>
+    </message>
+    <message>
+        <source>Nothing has grown since job %1.</source>
+        <translation>Seit Auftrag %1 ist nichts gewachsen.</translation>
+    </message>
+    <message>
+        <source>Masked by a larger leak and not judged: %1.</source>
+        <translation>Von einem größeren Leck verdeckt und nicht beurteilt: %1.</translation>
+    </message>
+    <message>
+        <source>Nothing can be claimed yet.</source>
+        <translation>Noch kann nichts behauptet werden.</translation>
+    </message>
+    <message>
+        <source>The statement names what was tested and what was not.</source>
+        <translation>Die Aussage nennt, was geprüft wurde und was nicht.</translation>
+    </message>
+    <message>
+        <source>Not sprayed, and no reason given: %1.</source>
+        <translation>Nicht besprüht, und kein Grund genannt: %1.</translation>
+    </message>
+    <message>
+        <source>Void and not repeated: %1.</source>
+        <translation>Verworfen und nicht wiederholt: %1.</translation>
+    </message>
+    <message>
+        <source>Left out with a reason: %1.</source>
+        <translation>Mit Grund ausgelassen: %1.</translation>
+    </message>
+    <message>
+        <source>There are no points.</source>
+        <translation>Es gibt keine Punkte.</translation>
+    </message>
+    <message>
+        <source>All %1 points have an answer.</source>
+        <translation>Alle %1 Punkte haben eine Antwort.</translation>
+    </message>
+    <message>
+        <source>No joint of the test set-up is on the sketch; its own leaks would be read as the object&apos;s.</source>
+        <translation>Keine Fügestelle des Prüfaufbaus ist auf der Skizze; seine eigenen Lecks würden als die des Objekts gelesen.</translation>
+    </message>
+    <message>
+        <source>The test set-up was sprayed after joints of the object; what was read before may be its leak.</source>
+        <translation>Der Prüfaufbau wurde nach Fügestellen des Objekts besprüht; was davor gelesen wurde, kann sein Leck sein.</translation>
+    </message>
+    <message>
+        <source>The test set-up is on the sketch.</source>
+        <translation>Der Prüfaufbau ist auf der Skizze.</translation>
+    </message>
+    <message>
+        <source>Every reading that counts has its background and enough dwell.</source>
+        <translation>Jeder Messwert, der zählt, hat seinen Untergrund und genug Sprühzeit.</translation>
+    </message>
+    <message>
+        <source>No background before it: %1.</source>
+        <translation>Kein Untergrund davor: %1.</translation>
+    </message>
+    <message>
+        <source>Spray not timed: %1.</source>
+        <translation>Sprühen nicht gestoppt: %1.</translation>
+    </message>
+    <message>
+        <source>Sprayed %1 s, shorter than the response of %2 s: %3.</source>
+        <translation>%1 s gesprüht, kürzer als die Ansprechzeit von %2 s: %3.</translation>
+    </message>
+    <message>
+        <source>Answered once only: %1; a leak counts when it answers twice.</source>
+        <translation>Nur einmal geantwortet: %1; ein Leck zählt, wenn es zweimal antwortet.</translation>
+    </message>
+    <message>
+        <source>Every response over the limit answered twice or was judged.</source>
+        <translation>Jede Antwort über dem Grenzwert kam zweimal oder wurde beurteilt.</translation>
+    </message>
+    <message>
+        <source>Called permeation without a recorded delay: %1.</source>
+        <translation>Ohne notierte Verzögerung Durchlässigkeit genannt: %1.</translation>
+    </message>
+    <message>
+        <source>Delay recorded wherever permeation is claimed.</source>
+        <translation>Verzögerung notiert, wo immer Durchlässigkeit behauptet wird.</translation>
+    </message>
+    <message>
+        <source>Only the shown value is known at %1.</source>
+        <translation>Nur der angezeigte Wert ist bekannt: %1.</translation>
+    </message>
+    <message>
+        <source>Every figure compared with the limit is on the chamber, with its range.</source>
+        <translation>Jede Zahl, die mit dem Grenzwert verglichen wird, gilt an der Kammer, mit ihrem Bereich.</translation>
+    </message>
+    <message>
+        <source>Look again at the number typed for %1.</source>
+        <translation>Die getippte Zahl noch einmal ansehen: %1.</translation>
+    </message>
+    <message>
+        <source>No value stands a thousand times off.</source>
+        <translation>Kein Wert steht tausendfach daneben.</translation>
+    </message>
+    <message>
+        <source>Asked for in another condition and not sprayed so: %1.</source>
+        <translation>In einem anderen Zustand verlangt und nicht so besprüht: %1.</translation>
+    </message>
+    <message>
+        <source>Every joint was sprayed in the conditions it asks for.</source>
+        <translation>Jede Fügestelle wurde in den Zuständen besprüht, die sie verlangt.</translation>
+    </message>
+    <message>
+        <source>Corrected without a reason: %1.</source>
+        <translation>Ohne Grund berichtigt: %1.</translation>
+    </message>
+    <message>
+        <source>Nothing was corrected or made void.</source>
+        <translation>Nichts wurde berichtigt oder verworfen.</translation>
+    </message>
+    <message>
+        <source>%1 corrected, %2 void; the old entries stay, each with its reason.</source>
+        <translation>%1 berichtigt, %2 verworfen; die alten Einträge bleiben, jeder mit seinem Grund.</translation>
+    </message>
+    <message>
+        <source>The object has no tag; a report on it could be taken for another&apos;s.</source>
+        <translation>Das Objekt hat kein Kennzeichen; ein Bericht darüber könnte für den eines anderen gehalten werden.</translation>
+    </message>
+    <message>
+        <source>No procedure is named.</source>
+        <translation>Kein Verfahren ist genannt.</translation>
+    </message>
+    <message>
+        <source>%1, procedure %2, sketch revision %3.</source>
+        <translation>%1, Verfahren %2, Skizze Stand %3.</translation>
+    </message>
+    <message>
+        <source>No limit is set; nothing can be accepted or rejected.</source>
+        <translation>Kein Grenzwert gesetzt; nichts kann angenommen oder abgelehnt werden.</translation>
+    </message>
+    <message>
+        <source>Nobody is named who agreed the limit.</source>
+        <translation>Niemand ist genannt, der den Grenzwert vereinbart hat.</translation>
+    </message>
+    <message>
+        <source>Agreed by %1, as %2, in %3.</source>
+        <translation>Vereinbart mit %1, als %2, in %3.</translation>
+    </message>
+    <message>
+        <source>No reference leak was used; readings have no figure on the chamber.</source>
+        <translation>Kein Prüfleck wurde benutzt; Messwerte haben keine Zahl an der Kammer.</translation>
+    </message>
+    <message>
+        <source>Reference leak %1 was past its date of %2.</source>
+        <translation>Prüfleck %1 war über seinem Datum vom %2.</translation>
+    </message>
+    <message>
+        <source>Reference leak %1 was past its date of %2; the check was made again with one in date.</source>
+        <translation>Prüfleck %1 war über seinem Datum vom %2; die Prüfung wurde mit einem gültigen wiederholt.</translation>
+    </message>
+    <message>
+        <source>Reference leak %1 has no certificate in the record.</source>
+        <translation>Prüfleck %1 hat kein Zertifikat in der Aufzeichnung.</translation>
+    </message>
+    <message>
+        <source>Reference leak %1, certificate %2 of %3.</source>
+        <translation>Prüfleck %1, Zertifikat %2 vom %3.</translation>
+    </message>
+    <message>
+        <source>There is no check with a reference leak before the readings.</source>
+        <translation>Vor den Messwerten gibt es keine Prüfung mit Prüfleck.</translation>
+    </message>
+    <message>
+        <source>The check afterwards is missing, and no reason is given.</source>
+        <translation>Die Prüfung danach fehlt, und kein Grund ist genannt.</translation>
+    </message>
+    <message>
+        <source>No check afterwards: %1.</source>
+        <translation>Keine Prüfung danach: %1.</translation>
+    </message>
+    <message>
+        <source>The factor changed by %1 %. %2</source>
+        <translation>Der Faktor änderte sich um %1 %. %2</translation>
+    </message>
+    <message>
+        <source>A check is not usable: %1</source>
+        <translation>Eine Prüfung ist nicht brauchbar: %1</translation>
+    </message>
+    <message>
+        <source>%1 checks, steady.</source>
+        <translation>%1 Prüfungen, ruhig.</translation>
+    </message>
+    <message>
+        <source>The smallest detectable leak is not known.</source>
+        <translation>Das kleinste nachweisbare Leck ist nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>At %1, %2.</source>
+        <translation>An %1: %2.</translation>
+    </message>
+    <message>
+        <source>At %1: %2.</source>
+        <translation>An %1: %2.</translation>
+    </message>
+    <message>
+        <source>Without a quiet watch of the background nobody knows what could be seen.</source>
+        <translation>Ohne ruhige Beobachtung des Untergrunds weiß niemand, was zu sehen war.</translation>
+    </message>
+    <message>
+        <source>The background was not watched.</source>
+        <translation>Der Untergrund wurde nicht beobachtet.</translation>
+    </message>
+    <message>
+        <source>A background watch cannot be used: %1.</source>
+        <translation>Eine Beobachtung des Untergrunds ist nicht brauchbar: %1.</translation>
+    </message>
+    <message>
+        <source>Background watch of %1: %2.</source>
+        <translation>Beobachtung des Untergrunds um %1: %2.</translation>
+    </message>
+    <message>
+        <source>%1 quiet watch.</source>
+        <translation>%1 ruhige Beobachtung.</translation>
+    </message>
+    <message>
+        <source>%1 quiet watches.</source>
+        <translation>%1 ruhige Beobachtungen.</translation>
+    </message>
+    <message>
+        <source>It is not recorded that the object was dry; liquid plugs leaks.</source>
+        <translation>Es ist nicht notiert, dass das Objekt trocken war; Flüssigkeit verstopft Lecks.</translation>
+    </message>
+    <message>
+        <source>Recorded as dry.</source>
+        <translation>Als trocken notiert.</translation>
+    </message>
+    <message>
+        <source>A concession for %1 names nobody or no reason.</source>
+        <translation>Eine Sonderfreigabe für %1 nennt niemanden oder keinen Grund.</translation>
+    </message>
+    <message>
+        <source>A concession ran out on %1.</source>
+        <translation>Eine Sonderfreigabe lief am %1 ab.</translation>
+    </message>
+    <message>
+        <source>No concessions.</source>
+        <translation>Keine Sonderfreigaben.</translation>
+    </message>
+    <message>
+        <source>%1 concessions, each with name and reason.</source>
+        <translation>%1 Sonderfreigaben, jede mit Name und Grund.</translation>
+    </message>
+    <message>
+        <source>No qualification is recorded for %1.</source>
+        <translation>Für %1 ist keine Befähigung notiert.</translation>
+    </message>
+    <message>
+        <source>No readings yet.</source>
+        <translation>Noch keine Messwerte.</translation>
+    </message>
+    <message>
+        <source>Qualifications are on record.</source>
+        <translation>Befähigungen sind notiert.</translation>
+    </message>
+    <message>
+        <source>Sheet %1 does not say which side it is seen from; clock positions can be read wrong.</source>
+        <translation>Blatt %1 sagt nicht, von welcher Seite es gesehen ist; Uhrzeiten sind so falsch lesbar.</translation>
+    </message>
+    <message>
+        <source>There is no sheet.</source>
+        <translation>Es gibt kein Blatt.</translation>
+    </message>
+    <message>
+        <source>%1 sheets, each with its side.</source>
+        <translation>%1 Blätter, jedes mit seiner Seite.</translation>
+    </message>
+    <message>
+        <source>Points %1 and %2 answered alike: repeat %3 with less helium to see whether it is one leak or two.</source>
+        <translation>Punkt %1 und %2 sprachen gleich an: %3 mit weniger Helium wiederholen, um zu sehen, ob es ein Leck ist oder zwei.</translation>
+    </message>
+    <message>
+        <source>Every point has its reading.</source>
+        <translation>Jeder Punkt hat seinen Messwert.</translation>
+    </message>
+    <message>
+        <source>Next in order.</source>
+        <translation>Der nächste in der Reihe.</translation>
+    </message>
+    <message>
+        <source>Helium at point %1 would reach the leak at point %2: spray point %3 first.</source>
+        <translation>Helium an Punkt %1 würde das Leck an Punkt %2 erreichen: zuerst Punkt %3 besprühen.</translation>
+    </message>
+    <message>
+        <source>Every point left lies where helium reaches the leak at point %1: seal or bag it, then spray point %2.</source>
+        <translation>Jeder übrige Punkt liegt, wo Helium das Leck an Punkt %1 erreicht: dieses abdichten oder einhüllen, dann Punkt %2 besprühen.</translation>
+    </message>
+    <message>
+        <source>Seal or bag point %1, then spray %2 again.</source>
+        <translation>Punkt %1 abdichten oder einhüllen, dann %2 noch einmal besprühen.</translation>
+    </message>
+    <message>
+        <source>Wait until the background is down, then spray %1 again.</source>
+        <translation>Warten, bis der Untergrund unten ist, dann %1 noch einmal besprühen.</translation>
+    </message>
+    <message>
+        <source>Spray points %1 and %2 again with less helium and a fine tip, each from the side away from the other, to place the leak.</source>
+        <translation>Punkt %1 und %2 mit weniger Helium und feiner Spitze noch einmal besprühen, jeden von der Seite, die dem anderen abgewandt ist, um das Leck zu orten.</translation>
+    </message>
+    <message>
+        <source>The response at point %1 has not cleared: wait %2 s, then spray point %3.</source>
+        <translation>Die Antwort an Punkt %1 ist nicht abgeklungen: %2 s warten, dann Punkt %3 besprühen.</translation>
+    </message>
+    <message>
+        <source>Give %1 a short burst of 5 to 10 s: no answer means permeation.</source>
+        <translation>%1 einen kurzen Stoß von 5 bis 10 s geben: keine Antwort heißt Durchlässigkeit.</translation>
+    </message>
+    <message>
+        <source>Spray %1 again with a lower background or a dwell of at least %2 s.</source>
+        <translation>%1 mit niedrigerem Untergrund oder einer Sprühzeit von mindestens %2 s noch einmal besprühen.</translation>
+    </message>
+    <message>
+        <source>The background stood at up to %1 times its usual level from point %2 to point %3: these readings may be voided together and sprayed again.</source>
+        <translation>Der Untergrund stand von Punkt %2 bis Punkt %3 auf bis zum %1-Fachen seiner üblichen Höhe: diese Messwerte können zusammen verworfen und neu gesprüht werden.</translation>
+    </message>
+    <message>
+        <source>connections of the set-up first: a leak there would spoil every later reading</source>
+        <translation>zuerst die Verbindungen des Aufbaus: ein Leck dort verdürbe jeden späteren Messwert</translation>
+    </message>
+    <message>
+        <source>first of this view</source>
+        <translation>erster dieser Ansicht</translation>
+    </message>
+    <message>
+        <source>highest of this view: helium rises, so work from the top down</source>
+        <translation>höchster dieser Ansicht: Helium steigt, also von oben nach unten arbeiten</translation>
+    </message>
+    <message>
+        <source>%1 mm away from point %2 just sprayed</source>
+        <translation>%1 mm entfernt vom eben besprühten Punkt %2</translation>
+    </message>
+    <message>
+        <source>%1 mm away from point %2 just sprayed, going down</source>
+        <translation>%1 mm entfernt vom eben besprühten Punkt %2, abwärts</translation>
+    </message>
+    <message>
+        <source>next below; %1 mm from point %2, so the wait before it is longer</source>
+        <translation>der nächste darunter; %1 mm von Punkt %2, darum die längere Wartezeit davor</translation>
+    </message>
+    <message>
+        <source>above point %1 just sprayed, whose helium rises into it</source>
+        <translation>über dem eben besprühten Punkt %1, dessen Helium in ihn aufsteigt</translation>
+    </message>
+    <message>
+        <source>watch the background for a minute, and dwell long enough, to learn what can be seen</source>
+        <translation>den Untergrund eine Minute beobachten und lange genug sprühen, um zu wissen, was zu sehen ist</translation>
+    </message>
+    <message>
+        <source>set the limit before the first reading</source>
+        <translation>den Grenzwert vor dem ersten Messwert setzen</translation>
+    </message>
+    <message>
+        <source>the smallest detectable leak, %1, is above the limit: nothing can be passed with this set-up</source>
+        <translation>das kleinste nachweisbare Leck, %1, liegt über dem Grenzwert: mit diesem Aufbau kann nichts bestehen</translation>
+    </message>
+    <message>
+        <source>the smallest detectable leak is above a third of the limit: quieter would be better</source>
+        <translation>das kleinste nachweisbare Leck liegt über einem Drittel des Grenzwerts: ruhiger wäre besser</translation>
+    </message>
+    <message>
+        <source>the set-up sees leaks well below the limit</source>
+        <translation>der Aufbau sieht Lecks weit unter dem Grenzwert</translation>
+    </message>
+    <message>
+        <source>The limit was changed after %1 reading, %2.</source>
+        <translation>Der Grenzwert wurde nach %1 Messwert geändert, %2.</translation>
+    </message>
+    <message>
+        <source>The limit was changed after %1 readings, %2.</source>
+        <translation>Der Grenzwert wurde nach %1 Messwerten geändert, %2.</translation>
+    </message>
+    <message>
+        <source>%1 is below the background of %2; is it right?</source>
+        <translation>%1 liegt unter dem Untergrund von %2; stimmt das?</translation>
+    </message>
+    <message>
+        <source>%1 is more than the detector can show (%2); is it right?</source>
+        <translation>%1 ist mehr, als der Lecksucher anzeigen kann (%2); stimmt das?</translation>
+    </message>
+    <message>
+        <source>%1 is less than the detector can show (%2); is it right?</source>
+        <translation>%1 ist weniger, als der Lecksucher anzeigen kann (%2); stimmt das?</translation>
+    </message>
+    <message>
+        <source>%1 is far from the %2 this point showed before; is the exponent right?</source>
+        <translation>%1 ist weit entfernt von den %2, die dieser Punkt vorher zeigte; stimmt der Exponent?</translation>
+    </message>
+    <message>
+        <source>%1 is a thousand times away from every other reading of this joint; is it right?</source>
+        <translation>%1 ist tausendfach entfernt von jedem anderen Messwert dieser Fügestelle; stimmt das?</translation>
+    </message>
+    <message>
+        <source>no background before it</source>
+        <translation>kein Untergrund davor</translation>
+    </message>
+    <message>
+        <source>spray not timed</source>
+        <translation>Sprühen nicht gestoppt</translation>
+    </message>
+    <message>
+        <source>sprayed %1 s, shorter than the response of %2 s</source>
+        <translation>%1 s gesprüht, kürzer als die Ansprechzeit von %2 s</translation>
+    </message>
+    <message>
+        <source>only %1 readings of the background; the noise is uncertain below %2</source>
+        <translation>nur %1 Werte des Untergrunds; unter %2 ist das Rauschen unsicher</translation>
+    </message>
+    <message>
+        <source>the background was watched for less than a minute; slow drift does not show</source>
+        <translation>der Untergrund wurde weniger als eine Minute beobachtet; langsame Drift zeigt sich nicht</translation>
+    </message>
+    <message>
+        <source>the background drifts by more than its noise; wait until it is steady</source>
+        <translation>der Untergrund driftet um mehr als sein Rauschen; warten, bis er ruhig ist</translation>
+    </message>
+    <message>
+        <source>the response fell by %1: find the cause and spray again every point since the last good check</source>
+        <translation>die Antwort fiel um %1: die Ursache suchen und jeden Punkt seit der letzten guten Prüfung neu besprühen</translation>
+    </message>
+    <message>
+        <source>the response rose by %1: find the cause; readings before it may be too low and need spraying again</source>
+        <translation>die Antwort stieg um %1: die Ursache suchen; Messwerte davor können zu niedrig sein und müssen neu gesprüht werden</translation>
+    </message>
+    <message>
+        <source>the response moved by %1: the mean of both checks is used and the change widens every range</source>
+        <translation>die Antwort bewegte sich um %1: es gilt das Mittel beider Prüfungen, und die Änderung weitet jeden Bereich</translation>
+    </message>
+    <message>
+        <source>the response did not move: steady</source>
+        <translation>die Antwort bewegte sich nicht: ruhig</translation>
+    </message>
+    <message>
+        <source>the response moved by %1: steady</source>
+        <translation>die Antwort bewegte sich um %1: ruhig</translation>
+    </message>
+    <message>
+        <source>the certificate of the reference leak is %1 years old</source>
+        <translation>das Zertifikat des Prüflecks ist %1 Jahre alt</translation>
+    </message>
+    <message>
+        <source>the room is %1 K from the certificate temperature of the reference leak</source>
+        <translation>der Raum ist %1 K von der Zertifikatstemperatur des Prüflecks entfernt</translation>
+    </message>
+    <message>
+        <source>The pressure rises in a straight line: a leak, or gas coming through seals. Walls that give off gas evenly for much longer than %1 min would look the same: where they may, run on or pump longer beforehand.</source>
+        <translation>Der Druck steigt geradlinig: ein Leck, oder Gas, das durch Dichtungen kommt. Wände, die viel länger als %1 min gleichmäßig Gas abgeben, sähen ebenso aus: wo das sein kann, weiterlaufen lassen oder vorher länger pumpen.</translation>
+    </message>
+    <message>
+        <source>At the end of the record nearly all gas coming in is leak.</source>
+        <translation>Am Ende der Aufzeichnung ist fast alles einströmende Gas Leck.</translation>
+    </message>
+    <message>
+        <source>At the end of the record %1 % of the gas coming in is leak.</source>
+        <translation>Am Ende der Aufzeichnung sind %1 % des einströmenden Gases Leck.</translation>
+    </message>
+    <message>
+        <source>The rise exhausts itself: outgassing or a trapped volume, no leak above the upper bound.</source>
+        <translation>Der Anstieg erschöpft sich: Ausgasung oder ein eingeschlossenes Volumen, kein Leck über der oberen Schranke.</translation>
+    </message>
+    <message>
+        <source>Not separable: run on for %1 min; until then the leak is only known to lie below the upper bound.</source>
+        <translation>Nicht trennbar: noch %1 min laufen lassen; bis dahin ist vom Leck nur bekannt, dass es unter der oberen Schranke liegt.</translation>
+    </message>
+    <message>
+        <source>Not separable: run on for %1 min and judge again, or pump longer beforehand; until then the leak is only known to lie below the upper bound.</source>
+        <translation>Nicht trennbar: noch %1 min laufen lassen und neu beurteilen, oder vorher länger pumpen; bis dahin ist vom Leck nur bekannt, dass es unter der oberen Schranke liegt.</translation>
+    </message>
+    <message>
+        <source>Only %1 samples: take at least 20.</source>
+        <translation>Nur %1 Werte: mindestens 20 nehmen.</translation>
+    </message>
+    <message>
+        <source>The room&apos;s temperature alone could make a good part of this rise: log it beside the pressure.</source>
+        <translation>Die Raumtemperatur allein könnte einen guten Teil dieses Anstiegs machen: sie neben dem Druck aufzeichnen.</translation>
+    </message>
+    <message>
+        <source>The display rounds to %1 % of the whole rise: read one more digit or run on.</source>
+        <translation>Die Anzeige rundet auf %1 % des ganzen Anstiegs: eine Stelle mehr ablesen oder weiterlaufen lassen.</translation>
+    </message>
+    <message>
+        <source>leak and outgassing</source>
+        <translation>Leck und Ausgasung</translation>
+    </message>
+    <message>
+        <source>no leak found</source>
+        <translation>kein Leck gefunden</translation>
+    </message>
+    <message>
+        <source>not separable</source>
+        <translation>nicht trennbar</translation>
+    </message>
+    <message>
+        <source>straight line</source>
+        <translation>Gerade</translation>
+    </message>
+    <message>
+        <source>not accessible: %1</source>
+        <translation>nicht zugänglich: %1</translation>
+    </message>
+    <message>
+        <source>not tested: %1</source>
+        <translation>nicht geprüft: %1</translation>
+    </message>
+    <message>
+        <source> and </source>
+        <comment>between numbers</comment>
+        <translation> und </translation>
+    </message>
+    <message>
+        <source> or </source>
+        <comment>between numbers</comment>
+        <translation> oder </translation>
+    </message>
+    <message>
+        <source> more</source>
+        <comment>more points</comment>
+        <translation> weitere</translation>
+    </message>
+</context>
+<context>
     <name>FindingWords</name>
     <message>
         <source>leak</source>

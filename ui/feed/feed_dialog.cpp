@@ -9,6 +9,7 @@
 #include "ui/feed/feed_words.h"
 #include "ui/feed/format_form.h"
 #include "ui/feed/source_form.h"
+#include "ui/render/core_words.h"
 #include "ui/widgets/below_field.h"
 #include "ui/widgets/heading.h"
 
@@ -54,7 +55,7 @@ QString readAs(const feed::FeedLine& line, const feed::LineReader& reader, const
         return FeedDialog::tr("refused: %1").arg(QString::fromStdString(value.error().message));
     const auto unit = leakRateUnit(reader.format().unit);
     const auto number = unit ? numberIn(value->rate, *unit, basis) : Result<double>(fail({}));
-    return number ? QString::fromStdString(report::screenRate(*number, 3) + " " + unitOf(*unit).symbol)
+    return number ? render::inFigures(report::screenRate(*number, 3) + " " + unitOf(*unit).symbol)
                   : QString();
 }
 

@@ -3,6 +3,7 @@
 
 #include "core/report/finding_range.h"
 #include "core/report/rate_text.h"
+#include "ui/render/core_words.h"
 #include "ui/widgets/number_display.h"
 #include "ui/widgets/rate_delegate.h"
 
@@ -165,8 +166,7 @@ QString ChangesModel::nameOf(const analysis::ComparedPoint& compared) const
     if (joint == nullptr)
         return {};
     // From which side it is seen stands over the map.
-    const QString place =
-        QString::fromStdString(model::placeText(sketch, *point)).section(QLatin1Char(','), 0, 0);
+    const QString place = render::inWords(model::placeText(sketch, *point)).section(QLatin1Char(','), 0, 0);
     return QStringLiteral("%1, %2").arg(QString::fromStdString(joint->name), place);
 }
 
@@ -230,7 +230,7 @@ QString ChangesModel::text(const analysis::ComparedPoint& point, int column) con
         return changeSign(point.change) + QStringLiteral("  ") + changeWord(point.change) +
                (point.atLeast ? tr(", at least") : QString());
     case Remark: {
-        QString remark = QString::fromStdString(report::onScreen(point.because));
+        QString remark = render::inWords(point.because);
         if (point.match.isProposal())
             remark = tr("matched by %1: Y same place, N another")
                          .arg(point.match.by == analysis::MatchedBy::Place ? tr("place") : tr("number")) +

@@ -5,6 +5,7 @@
 #include "core/report/rate_text.h"
 #include "ui/judge/findings_model.h"
 #include "ui/judge/owed.h"
+#include "ui/render/core_words.h"
 #include "ui/render/theme.h"
 
 #include <QLabel>
@@ -51,7 +52,7 @@ QString BecausePanel::chainOf(const analysis::PointFinding& finding, const repor
     const analysis::CorrectedReading corrected =
         analysis::correctedReading(m_session.job(), m_session.object(), *reading);
     const auto rate = [&](LeakRate value) {
-        return QString::fromStdString(report::screenRate(scale.number(value))) + QLatin1Char(' ') +
+        return render::inFigures(report::screenRate(scale.number(value))) + QLatin1Char(' ') +
                QString::fromStdString(scale.unit);
     };
     QString rows;
@@ -64,12 +65,14 @@ QString BecausePanel::chainOf(const analysis::PointFinding& finding, const repor
     if (corrected.net)
         row(tr("highest less background"), rate(*corrected.net), tr("as shown, helium"));
     for (const analysis::FactorUsed& factor : corrected.factors)
-        row(html(factor.name), QStringLiteral("× ") + QLocale().toString(factor.multiplier, 'g', 3),
-            html(factor.from) + tr(", uncertain by %1").arg(percent(factor.relativeUncertainty)));
+        row(render::inWords(factor.name).toHtmlEscaped(),
+            QStringLiteral("× ") + QLocale().toString(factor.multiplier, 'g', 3),
+            render::inWords(factor.from).toHtmlEscaped() +
+                tr(", uncertain by %1").arg(percent(factor.relativeUncertainty)));
     const auto range = [&](LeakRate low, LeakRate high) {
         return tr("95 % range %1 … %2")
-            .arg(QString::fromStdString(report::screenRate(scale.number(low))),
-                 QString::fromStdString(report::screenRate(scale.number(high))));
+            .arg(render::inFigures(report::screenRate(scale.number(low))),
+                 render::inFigures(report::screenRate(scale.number(high))));
     };
     const bool hasRange = corrected.rate && corrected.low && corrected.high;
     if (corrected.rate)
@@ -99,7 +102,7 @@ void BecausePanel::setFinding(const analysis::PointFinding* finding, const repor
     m_title->setText(tr("%1: %2, because").arg(finding->number).arg(findingWord(finding->finding)));
     QString text;
     for (const std::string& sentence : finding->because)
-        text += QStringLiteral("<p>%1</p>").arg(html(report::onScreen(sentence)));
+        text += QStringLiteral("<p>%1</p>").arg(render::inWords(sentence).toHtmlEscaped());
     if (const QString owed = owedText(*finding, m_session.job().sketch); !owed.isEmpty())
         text += QStringLiteral("<p>%1</p>").arg(owed.toHtmlEscaped());
     m_text->setHtml(text + chainOf(*finding, scale));

@@ -4,6 +4,7 @@
 #include "core/report/finding_range.h"
 #include "core/report/map_builder.h"
 #include "core/report/rate_text.h"
+#include "ui/render/core_words.h"
 
 #include <QLocale>
 
@@ -80,12 +81,12 @@ int FindingsModel::columnCount(const QModelIndex& parent) const
 
 QString FindingsModel::rate(LeakRate helium) const
 {
-    return QString::fromStdString(report::screenRate(m_scale.shown(helium)));
+    return render::inFigures(report::screenRate(m_scale.shown(helium)));
 }
 
 QString FindingsModel::number(LeakRate shown) const
 {
-    return QString::fromStdString(report::screenRate(m_scale.number(shown)));
+    return render::inFigures(report::screenRate(m_scale.number(shown)));
 }
 
 QString FindingsModel::findingText(const PointFinding& finding) const
@@ -103,7 +104,7 @@ QString FindingsModel::findingText(const PointFinding& finding) const
                                                     : text;
     }
     if (finding.condition != model::Condition::AtRest && finding.reading)
-        text += QStringLiteral(", ") + QString::fromUtf8(model::name(finding.condition).data());
+        text += QStringLiteral(", ") + render::inWords(std::string(model::name(finding.condition)));
     if (finding.temporaryRepair)
         text += tr(", held by a fix");
     if (finding.concession)
@@ -218,7 +219,7 @@ QVariant FindingsModel::data(const QModelIndex& index, int role) const
     case PlaceRole:
     case Qt::ToolTipRole: {
         const model::TestPoint* point = m_sketch.point(found->point);
-        return point == nullptr ? QString() : QString::fromStdString(model::placeText(m_sketch, *point));
+        return point == nullptr ? QString() : render::inWords(model::placeText(m_sketch, *point));
     }
     default:
         return {};

@@ -16,6 +16,7 @@
 #include "ui/judge/repairs_panel.h"
 #include "ui/judge/verdict_dialog.h"
 #include "ui/render/bar_chart.h"
+#include "ui/render/core_words.h"
 #include "ui/render/icon.h"
 #include "ui/render/theme.h"
 #include "ui/session/map_options.h"
@@ -61,16 +62,6 @@ QString pastedAsText(QString cell)
     for (const QChar mark : {QLatin1Char('\t'), QLatin1Char('\n'), QLatin1Char('\r')})
         cell.replace(mark, QLatin1Char(' '));
     return QString::fromStdString(exchange::neverFormula(cell.toStdString()));
-}
-
-/// The core's phrases as sentences: capital first, full stop last.
-QString sentence(const std::string& phrase)
-{
-    QString text = QString::fromStdString(phrase).trimmed();
-    if (text.isEmpty())
-        return text;
-    text[0] = text[0].toUpper();
-    return text.endsWith(QLatin1Char('.')) ? text : text + QLatin1Char('.');
 }
 
 QLabel* heading(const QString& text, QWidget* parent)
@@ -427,18 +418,18 @@ void JudgePage::refreshBecause()
     m_because->setFinding(row < 0 ? chosen() : m_model->finding(row), scale);
     const JudgeFigures& figures = m_work->figures();
     if (!figures.balance) {
-        m_balanceText->setText(sentence(figures.problem));
+        m_balanceText->setText(render::inSentence(figures.problem));
         m_balance->setFigure({});
         m_load->setFigure({});
         return;
     }
     const model::TestObject& object = m_session.object();
-    m_balanceText->setText(sentence(figures.balance->balance.advice));
+    m_balanceText->setText(render::inSentence(figures.balance->balance.advice));
     m_balance->setFigure(
         report::balanceBars(figures.balance->balance, scale, m_session.job().setup.totalLimit));
-    QStringList notes{sentence(figures.balance->effect.advice)};
+    QStringList notes{render::inSentence(figures.balance->effect.advice)};
     for (const std::string& note : figures.balance->notes)
-        notes << sentence(note);
+        notes << render::inSentence(note);
     m_loadText->setText(notes.join(QLatin1Char(' ')));
     report::LoadOptions load;
     load.balance = &figures.balance->balance;

@@ -2,6 +2,7 @@
 #include "ui/judge/open_ends_bar.h"
 
 #include "ui/judge/void_run_dialog.h"
+#include "ui/render/core_words.h"
 #include "ui/render/theme.h"
 
 #include <QComboBox>
@@ -125,11 +126,11 @@ void OpenEndsBar::showEnds(analysis::OpenEnds ends)
     m_moved->clear();
     for (const analysis::OpenEnd& end : m_ends.settle) {
         m_settle->addItem(wordsOf(end));
-        m_settle->setItemData(m_settle->count() - 1, QString::fromStdString(end.how), Qt::ToolTipRole);
+        m_settle->setItemData(m_settle->count() - 1, render::inWords(end.how), Qt::ToolTipRole);
     }
     for (const analysis::MovedRun& run : m_ends.moved) {
         m_moved->addItem(numbersOf(pointsOf(run)));
-        m_moved->setItemData(m_moved->count() - 1, QString::fromStdString(run.because), Qt::ToolTipRole);
+        m_moved->setItemData(m_moved->count() - 1, render::inWords(run.because), Qt::ToolTipRole);
     }
     const bool canWork = m_session.hasJob() && m_session.job().isOpenForWork();
     m_open->setEnabled(canWork);
@@ -151,7 +152,7 @@ void OpenEndsBar::openNextRound()
         emit failed(opened.error());
         return;
     }
-    emit noteRequested(Severity::News, QString::fromStdString(end.how));
+    emit noteRequested(Severity::News, render::inWords(end.how));
     emit sprayWanted();
 }
 
@@ -163,7 +164,7 @@ void OpenEndsBar::voidRun()
     const analysis::MovedRun run = m_ends.moved[static_cast<std::size_t>(index)];
     VoidRunDialog dialog(tr("%n point(s)", nullptr, static_cast<int>(pointsOf(run).size())) +
                              QStringLiteral(": ") + numbersOf(pointsOf(run)),
-                         QString::fromStdString(run.because), this);
+                         render::inWords(run.because), this);
     if (dialog.exec() != QDialog::Accepted)
         return;
     const model::RoundId of = m_of;

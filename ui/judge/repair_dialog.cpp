@@ -4,6 +4,7 @@
 #include "core/analysis/repair_words.h"
 #include "core/model/point_numbers.h"
 #include "ui/judge/photo_strip.h"
+#include "ui/render/core_words.h"
 #include "ui/session/job_session.h"
 
 #include <QComboBox>
@@ -217,7 +218,7 @@ void RepairDialog::refresh()
     const std::string action = m_action->currentText().trimmed().toStdString();
     QStringList cautions;
     for (const std::string& sentence : analysis::repairCautions(action))
-        cautions << QString::fromStdString(sentence);
+        cautions << render::inWords(sentence);
     if (!m_known && analysis::isTightenedAgain(m_job, m_points, action))
         cautions.prepend(
             tr("This joint was tightened before. Is the cause known? Force does not seal a nick or a hair."));

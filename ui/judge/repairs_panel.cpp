@@ -8,6 +8,7 @@
 #include "core/report/finding_range.h"
 #include "core/report/rate_text.h"
 #include "core/report/shown_unit.h"
+#include "ui/render/core_words.h"
 #include "ui/render/theme.h"
 #include "ui/session/job_session.h"
 #include "ui/widgets/heading.h"
@@ -97,10 +98,12 @@ RateCell worst(const std::vector<analysis::PointFinding>& findings, const model:
             most = &finding;
     if (most == nullptr)
         return {};
-    const auto shown = [&](LeakRate helium) { return text(report::screenRate(unit.ofHelium(helium))); };
+    const auto shown = [&](LeakRate helium) {
+        return render::inFigures(report::screenRate(unit.ofHelium(helium)));
+    };
     if (most->rate)
-        return {shown(*most->rate), text(report::rangeBeside(*most, unit)),
-                text(report::plainRange(*most, unit))};
+        return {shown(*most->rate), render::inFigures(report::rangeBeside(*most, unit)),
+                render::inFigures(report::plainRange(*most, unit))};
     if (most->bound)
         return {RepairsPanel::tr("below %1").arg(shown(*most->bound)), {}, {}};
     return {QStringLiteral("–"), {}, {}};
@@ -264,7 +267,8 @@ QString RepairsPanel::totalsText() const
         return tr("No repair was logged in this job.");
     const report::ShownUnit unit = report::shownUnit(job.setup);
     const auto shown = [&](LeakRate rate) {
-        return text(report::screenRate(unit.number(rate))) + QLatin1Char(' ') + text(unit.symbol);
+        return render::inFigures(report::screenRate(unit.number(rate))) + QLatin1Char(' ') +
+               text(unit.symbol);
     };
     const auto side = [&](const model::RiseTest* test) {
         if (test == nullptr)
@@ -273,15 +277,16 @@ QString RepairsPanel::totalsText() const
         QString said = tr("pressure rise not judged");
         const auto total = rise ? analysis::totalOf(*rise) : std::nullopt;
         if (total && total->rate)
-            said = tr("leaks %1 (%2) as air")
-                       .arg(shown(*total->rate),
-                            text(report::rangeBeside(unit.number(*total->rate), unit.number(total->low),
-                                                     unit.number(total->high))));
+            said =
+                tr("leaks %1 (%2) as air")
+                    .arg(shown(*total->rate),
+                         render::inFigures(report::rangeBeside(
+                             unit.number(*total->rate), unit.number(total->low), unit.number(total->high))));
         else if (total)
             said = tr("leaks at most %1 as air").arg(shown(total->high));
         if (test->basePressure)
-            said +=
-                tr(", base pressure %1 mbar").arg(text(report::screenRate(inMillibars(*test->basePressure))));
+            said += tr(", base pressure %1 mbar")
+                        .arg(render::inFigures(report::screenRate(inMillibars(*test->basePressure))));
         return said;
     };
     return tr("Before the repairs: %1. After: %2.")

@@ -4,6 +4,7 @@
 #include "core/report/measurement_figures.h"
 #include "ui/prepare/background_dialog.h"
 #include "ui/prepare/shown.h"
+#include "ui/render/core_words.h"
 #include "ui/render/plot_view.h"
 #include "ui/session/job_session.h"
 #include "ui/widgets/heading.h"
@@ -84,7 +85,7 @@ void BackgroundPanel::refresh()
                  (drift > LeakRate() ? QStringLiteral("+") : QString()) + richRate(drift, unit, job.setup)));
     QStringList notes;
     for (const std::string& warning : summary->warnings)
-        notes.append(text(warning));
+        notes.append(render::inWords(warning));
     m_notes->setText(notes.join(QStringLiteral("; ")));
     m_notes->setVisible(!notes.isEmpty());
 }

@@ -3,6 +3,7 @@
 
 #include "core/analysis/job_view.h"
 #include "ui/prepare/shown.h"
+#include "ui/render/core_words.h"
 #include "ui/widgets/below_field.h"
 #include "ui/widgets/date_field.h"
 #include "ui/widgets/heading.h"
@@ -262,7 +263,7 @@ void CalibrationDialog::showFactor()
         lines.append(tr("One on the display is <b>%1</b> on the chamber.")
                          .arg(localised(roundedText(view.factor->coefficient, 3))));
     for (const std::string& note : view.notes)
-        lines.append((text(note).left(1).toUpper() + text(note).mid(1)).toHtmlEscaped());
+        lines.append(render::inSentence(note).toHtmlEscaped());
     m_follows->setText(lines.join(QStringLiteral("<br>")));
 }
 

@@ -4,6 +4,7 @@
 #include "core/analysis/job_view.h"
 #include "ui/prepare/calibration_dialog.h"
 #include "ui/prepare/shown.h"
+#include "ui/render/core_words.h"
 #include "ui/session/job_session.h"
 #include "ui/widgets/heading.h"
 #include "ui/widgets/number_display.h"
@@ -169,7 +170,7 @@ void CalibrationPanel::showCheck(int index)
         addRow(tr("response, 63 %"), secondsText(*check.response), tr("measured"));
     QStringList notes;
     for (const std::string& note : view.notes)
-        notes.append(text(note));
+        notes.append(render::inWords(note));
     m_notes->setText(notes.join(QStringLiteral("; ")));
     m_notes->setVisible(!notes.isEmpty());
 }

@@ -5,6 +5,7 @@
 #include "core/report/measurement_figures.h"
 #include "ui/prepare/rise_dialog.h"
 #include "ui/prepare/shown.h"
+#include "ui/render/core_words.h"
 #include "ui/render/plot_view.h"
 #include "ui/session/job_session.h"
 #include "ui/widgets/heading.h"
@@ -166,7 +167,7 @@ void RisePanel::deliver(const Answer& answer)
     m_plot->setVisible(true);
     QStringList advice;
     for (const std::string& sentence : answer->advice)
-        advice.append(text(sentence));
+        advice.append(render::inWords(sentence));
     m_advice->setText(advice.join(QStringLiteral(" ")));
     m_advice->setVisible(!advice.isEmpty());
     emit judged();

@@ -2,6 +2,7 @@
 #include "ui/render/axis_ticks.h"
 
 #include "core/report/rate_text.h"
+#include "ui/render/core_words.h"
 
 #include <QLocale>
 
@@ -18,7 +19,7 @@ QString plainText(double value, double step)
     if (std::abs(value) < step * 1e-6)
         return QStringLiteral("0");
     if (most < 1e-2 || most >= 1e5)
-        return QString::fromStdString(report::screenRate(value));
+        return inFigures(report::screenRate(value));
     const int decimals = std::clamp(-static_cast<int>(std::floor(std::log10(step) + 1e-9)), 0, 6);
     return QLocale::c().toString(value, 'f', decimals).replace(u'-', QChar(0x2212));
 }

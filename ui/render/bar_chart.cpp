@@ -2,6 +2,7 @@
 #include "ui/render/bar_chart.h"
 
 #include "core/report/rate_text.h"
+#include "ui/render/core_words.h"
 #include "ui/render/hatch.h"
 
 #include <QBarCategoryAxis>
@@ -259,7 +260,7 @@ BarChartView::BarChartView(QWidget* parent)
 
 void BarChartView::setFigure(report::BarFigure figure)
 {
-    m_figure = std::move(figure);
+    m_figure = inWords(std::move(figure));
     setAccessibleName(QString::fromStdString(m_figure.title));
     setAccessibleDescription(
         QString::fromStdString(m_figure.empty.empty() ? m_figure.spoken : m_figure.empty));

@@ -2,6 +2,7 @@
 #include "ui/render/decade_ruler.h"
 
 #include "core/report/rate_text.h"
+#include "ui/render/core_words.h"
 #include "ui/render/hatch.h"
 #include "ui/render/rate_painter.h"
 
@@ -172,7 +173,7 @@ void paintLevelRuler(QPainter& painter, const Theme& theme, const report::MapSca
         painter.drawLine(QLineF(x, head, x, base + 4.0 * u));
         if (parts.words) {
             painter.setFont(bold);
-            const QString word = QStringLiteral("limit");
+            const QString word = inWords("limit");
             const double half = QFontMetricsF(bold).horizontalAdvance(word) / 2.0;
             painter.drawText(QPointF(x - half, wordLine), word);
             limitRoom = QRectF(x - half - 4 * u, wordLine - text, 2 * half + 8 * u, text);
@@ -185,7 +186,7 @@ void paintLevelRuler(QPainter& painter, const Theme& theme, const report::MapSca
         if (parts.words) {
             painter.setFont(normal);
             painter.setPen(theme.colour(Role::InkSoft));
-            for (const QString& word : {QStringLiteral("smallest detectable"), QStringLiteral("seen")}) {
+            for (const QString& word : {inWords("smallest detectable"), inWords("seen")}) {
                 const double words = metrics.horizontalAdvance(word);
                 const double from = std::clamp(x - words / 2.0, where.left(), where.right() - words);
                 if (QRectF(from, wordLine - text, words, text).intersects(limitRoom))
@@ -263,8 +264,8 @@ void paintUprightRuler(QPainter& painter, const Theme& theme, const report::MapS
         painter.setPen(dashed(theme.colour(Role::Ink), u, u));
         painter.drawLine(QLineF(left - 6 * u, y, left + thickness + 5 * u, y));
         if (parts.words) {
-            place(y - text * 0.6, QStringLiteral("smallest"), normal, Role::InkSoft);
-            place(y + text * 0.62, QStringLiteral("detectable"), normal, Role::InkSoft);
+            place(y - text * 0.6, inWords("smallest"), normal, Role::InkSoft);
+            place(y + text * 0.62, inWords("detectable"), normal, Role::InkSoft);
         }
     }
     for (const int e : decadesShown(scale)) {
@@ -312,9 +313,9 @@ void DecadeRuler::setValue(std::optional<LeakRate> value, std::optional<report::
     if (value)
         spoken = rateLabel(m_scale.shown(*value)).text() + u' ' + QString::fromStdString(m_scale.unit);
     if (m_parts.range)
-        spoken += QStringLiteral(", 95 %: ") +
-                  QString::fromStdString(report::plainRange(m_scale.number(m_parts.range->low),
-                                                            m_scale.number(m_parts.range->high)));
+        spoken +=
+            QStringLiteral(", 95 %: ") + inFigures(report::plainRange(m_scale.number(m_parts.range->low),
+                                                                      m_scale.number(m_parts.range->high)));
     setAccessibleDescription(spoken);
     update();
 }

@@ -3,6 +3,7 @@
 
 #include "core/report/rate_text.h"
 #include "ui/render/axis_ticks.h"
+#include "ui/render/core_words.h"
 #include "ui/render/free_room.h"
 #include "ui/render/hatch.h"
 
@@ -496,7 +497,7 @@ private:
         for (const Tick& tick : ticksOf(axis, 4))
             if (std::abs(tick.at - value) < std::abs(value) * 1e-6)
                 return tick.text;
-        return QString::fromStdString(report::screenRate(value, 1));
+        return inFigures(report::screenRate(value, 1));
     }
 
     QPainter& m_painter;

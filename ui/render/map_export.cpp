@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/render/map_export.h"
 
+#include "ui/render/core_words.h"
 #include "ui/render/decade_ruler.h"
 #include "ui/render/picture_file.h"
 #include "ui/render/sheet_picture.h"
@@ -81,6 +82,7 @@ Status save(const std::filesystem::path& file, const QByteArray& bytes)
 
 LaidMap::LaidMap(const std::shared_ptr<const report::MapContent>& content, double width, double tallest)
 {
+    const RecordWords record;
     const BandStyle style = printStyle();
     const geometry::Box box = content->bounds();
     const auto scaleFor = [&](double labelsX, double labelsY) {
@@ -100,6 +102,7 @@ LaidMap::LaidMap(const std::shared_ptr<const report::MapContent>& content, doubl
 
 void LaidMap::paint(QPainter& painter, const QImage& underlay, const QRectF& frame) const
 {
+    const RecordWords record;
     const Theme& theme = paper();
     const report::MapContent& content = m_picture->content();
     painter.setPen(QPen(theme.colour(Role::SheetUnder), 1.0));
@@ -176,6 +179,7 @@ QSizeF mapPageSize(const MapPage& page)
 
 void paintMapPage(QPainter& painter, const MapPage& page)
 {
+    const RecordWords record;
     const Theme& theme = paper();
     painter.setRenderHint(QPainter::Antialiasing);
     double y = kMargin;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/render/plot_view.h"
 
+#include "ui/render/core_words.h"
 #include "ui/render/figure_painter.h"
 
 #include <QKeyEvent>
@@ -32,7 +33,7 @@ void PlotView::setFigure(report::Figure figure)
     const bool wasWhole = m_figure.x.low == m_allFrom && m_figure.x.high == m_allTo;
     const double from = m_figure.x.low;
     const double to = m_figure.x.high;
-    m_figure = std::move(figure);
+    m_figure = inWords(std::move(figure));
     m_allFrom = m_figure.x.low;
     m_allTo = m_figure.x.high;
     if (m_zoomable && !wasWhole)

@@ -2,6 +2,7 @@
 #include "ui/render/rate_painter.h"
 
 #include "core/report/rate_text.h"
+#include "ui/render/core_words.h"
 
 #include <QFontMetricsF>
 #include <QPainter>
@@ -11,7 +12,7 @@ namespace sealwalk::render {
 
 RateLabel rateLabel(double shown, int digits)
 {
-    const QString text = QString::fromStdString(report::screenRate(shown, digits));
+    const QString text = inFigures(report::screenRate(shown, digits));
     const qsizetype e = text.indexOf(u'e');
     if (e < 0)
         return {text, {}};

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/render/report_pages.h"
 
+#include "ui/render/core_words.h"
 #include "ui/render/icon.h"
 #include "ui/render/line_breaks.h"
 #include "ui/render/plate_painter.h"
@@ -81,6 +82,7 @@ Pages::Pages(const report::ReportContent& content, const PdfOptions& options)
     , m_theme(Theme::named(ThemeName::Paper))
     , m_metrics(PageMetrics::of(options.paper))
 {
+    const RecordWords record;
     newPage();
     statement(content.statement);
     for (const report::Section& part : content.sections)
@@ -104,6 +106,7 @@ double Pages::take(double height)
 
 void Pages::paint(QPainter& painter, std::size_t page) const
 {
+    const RecordWords record;
     painter.setRenderHint(QPainter::Antialiasing);
     paintHead(painter);
     for (const Draw& what : m_pages[page]) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/render/sheet_accessible.h"
 
+#include "ui/render/core_words.h"
 #include "ui/render/sheet_view.h"
 
 #include <QAccessible>
@@ -40,9 +41,10 @@ public:
             return {};
         const report::MapStretch& stretch = m_view->content()->stretches[m_index];
         if (which == QAccessible::Name)
-            return QString::fromStdString(stretch.spoken);
+            return inPhrases(stretch.spoken);
         if (which == QAccessible::Description)
-            return QString::fromStdString(m_view->content()->joints[stretch.joint].name + ", " + stretch.tip);
+            return QString::fromStdString(m_view->content()->joints[stretch.joint].name) +
+                   QStringLiteral(", ") + inPhrases(stretch.tip);
         return {};
     }
     void setText(QAccessible::Text, const QString&) override {}

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What lies under the bands of a sheet: pale outlines, grid, scale bar.
+#include "ui/render/core_words.h"
 #include "ui/render/sheet_picture.h"
 
 #include <QFontMetricsF>
@@ -79,7 +80,7 @@ void paintScaleBar(QPainter& painter, const Theme& theme, QPointF corner, double
     painter.drawText(corner + QPointF(width + 6 * u, 2 * u), length);
     const double after = width + 6 * u + metrics.horizontalAdvance(length) + 18 * u;
     if (content.seenFromAbove) {
-        painter.drawText(corner + QPointF(after - 8 * u, 2 * u), QStringLiteral("from above"));
+        painter.drawText(corner + QPointF(after - 8 * u, 2 * u), inWords("from above"));
     } else {
         const QPointF foot = corner + QPointF(after, -5 * u);
         const QPointF up(std::cos(content.upDirection), -std::sin(content.upDirection));
@@ -89,7 +90,7 @@ void paintScaleBar(QPainter& painter, const Theme& theme, QPointF corner, double
         painter.drawLine(QLineF(foot - up * 7 * u, tip));
         painter.drawPolyline(QPolygonF{tip - (up - aside) * 4 * u, tip, tip - (up + aside) * 4 * u});
         painter.setPen(ink);
-        painter.drawText(corner + QPointF(after + 10 * u, 2 * u), QStringLiteral("up"));
+        painter.drawText(corner + QPointF(after + 10 * u, 2 * u), inWords("up"));
     }
     painter.restore();
 }

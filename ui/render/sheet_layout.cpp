@@ -2,6 +2,7 @@
 #include "ui/render/sheet_layout.h"
 
 #include "core/report/rate_text.h"
+#include "ui/render/core_words.h"
 #include "ui/render/hatch.h"
 
 #include <QFontMetricsF>
@@ -176,7 +177,7 @@ RateLabel SheetLayout::labelOf(const MapStretch& stretch) const
     if (!m_picture.m_parts.values)
         return {};
     if (!stretch.label.empty())
-        return {QString::fromStdString(stretch.label), {}};
+        return {inWords(stretch.label), {}};
     if (stretch.rate)
         return rateLabel(m_content.scale.shown(*stretch.rate));
     return {};
@@ -187,8 +188,8 @@ QString SheetLayout::rangeOf(const MapStretch& stretch) const
     if (!m_picture.m_parts.values || !stretch.label.empty() || !stretch.rate || !stretch.range)
         return {};
     const report::MapScale& scale = m_content.scale;
-    return QString::fromStdString(report::rangeBeside(
-        scale.shown(*stretch.rate), scale.number(stretch.range->low), scale.number(stretch.range->high)));
+    return inFigures(report::rangeBeside(scale.shown(*stretch.rate), scale.number(stretch.range->low),
+                                         scale.number(stretch.range->high)));
 }
 
 QSizeF SheetLayout::labelSize(const SheetPicture::Plate& plate) const

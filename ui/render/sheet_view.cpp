@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/render/sheet_view.h"
 
+#include "ui/render/core_words.h"
 #include "ui/render/sheet_accessible.h"
 
 #include <QAccessible>
@@ -432,7 +433,7 @@ bool SheetView::event(QEvent* event)
     const QString joint = QString::fromStdString(m_content->joints[stretch.joint].name);
     QToolTip::showText(help->globalPos(),
                        QStringLiteral("%1  %2\n%3\n%4")
-                           .arg(QString::number(stretch.number), joint, QString::fromStdString(stretch.tip),
+                           .arg(QString::number(stretch.number), joint, inPhrases(stretch.tip),
                                 QString::fromStdString(stretch.spoken)),
                        this, roomOf(*index));
     return true;

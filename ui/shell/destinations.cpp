@@ -3,6 +3,7 @@
 
 #include "core/storage/history_store.h"
 #include "ui/history/history_page.h"
+#include "ui/render/core_words.h"
 #include "ui/session/job_session.h"
 #include "ui/shell/main_window.h"
 
@@ -59,7 +60,7 @@ std::vector<Destination> destinations(MainWindow& window, std::vector<Destinatio
             const model::PointId id = point->id;
             result.push_back({QStringLiteral("%1   %2, %3")
                                   .arg(point->number)
-                                  .arg(where, QString::fromStdString(model::placeText(sketch, *point))),
+                                  .arg(where, render::inWords(model::placeText(sketch, *point))),
                               tr("point"), [&window, id] { goToPoint(window, id); }});
         }
         for (const model::Joint& joint : sketch.joints) {

@@ -4,6 +4,7 @@
 #include "core/storage/history_store.h"
 #include "ui/feed/feed_session.h"
 #include "ui/history/history_page.h"
+#include "ui/render/core_words.h"
 #include "ui/render/icon.h"
 #include "ui/session/job_session.h"
 #include "ui/shell/corner.h"
@@ -38,7 +39,7 @@ QString roundText(const JobSession& session)
     const model::Round* round = session.currentRound();
     if (round == nullptr)
         return {};
-    const QString kind = round->title.empty() ? QString::fromUtf8(model::name(round->kind).data())
+    const QString kind = round->title.empty() ? render::inWords(std::string(model::name(round->kind)))
                                               : QString::fromStdString(round->title);
     return MainWindow::tr(" · round %1, %2").arg(round->number).arg(kind);
 }

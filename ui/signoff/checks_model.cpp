@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/signoff/checks_model.h"
 
-#include "core/report/rate_text.h"
+#include "ui/render/core_words.h"
 
 #include <algorithm>
 
@@ -13,7 +13,7 @@ namespace {
 
 QString answerOf(const analysis::ReviewCheck& check)
 {
-    return QString::fromStdString(report::onScreen(check.answer));
+    return render::inWords(check.answer);
 }
 
 /// Sent back with words on it that nothing was done about yet.
@@ -131,7 +131,7 @@ QVariant ChecksModel::data(const QModelIndex& index, int role) const
     case StateRole:
         return static_cast<int>(row.state);
     case QuestionRole:
-        return found == nullptr ? headOf(row.state) : QString::fromStdString(found->question);
+        return found == nullptr ? headOf(row.state) : render::inWords(found->question);
     case AnswerRole:
         return found == nullptr ? QString() : answerOf(*found);
     case AsideRole:
@@ -145,7 +145,7 @@ QVariant ChecksModel::data(const QModelIndex& index, int role) const
         if (found == nullptr)
             return headOf(row.state);
         const QString said =
-            tr("%1: %2 %3").arg(headOf(row.state), QString::fromStdString(found->question), answerOf(*found));
+            tr("%1: %2 %3").arg(headOf(row.state), render::inWords(found->question), answerOf(*found));
         return isRemarked(*found)
                    ? said + QLatin1Char(' ') +
                          tr("Sent back with: %1").arg(QString::fromStdString(found->returnedWith))

@@ -4,6 +4,7 @@
 #include "core/report/map_builder.h"
 #include "core/report/rate_text.h"
 #include "core/report/shown_unit.h"
+#include "ui/render/core_words.h"
 #include "ui/render/icon.h"
 #include "ui/render/sheet_view.h"
 #include "ui/render/theme.h"
@@ -52,7 +53,7 @@ QString remarkOf(const analysis::ReviewCheck& check)
 
 QString shownIn(const std::optional<LeakRate>& rate, const report::ShownUnit& unit)
 {
-    return rate ? QString::fromStdString(report::screenRate(unit.number(*rate))) : QStringLiteral("–");
+    return rate ? render::inFigures(report::screenRate(unit.number(*rate))) : QStringLiteral("–");
 }
 
 } // namespace
@@ -126,8 +127,8 @@ void EvidencePanel::setCheck(const analysis::ReviewCheck* check)
     m_check = check == nullptr
                   ? QString()
                   : QString::fromUtf8(check->word.data(), static_cast<qsizetype>(check->word.size()));
-    m_title->setText(check == nullptr ? QString() : QString::fromStdString(check->question));
-    m_answer->setText(check == nullptr ? QString() : QString::fromStdString(report::onScreen(check->answer)));
+    m_title->setText(check == nullptr ? QString() : render::inWords(check->question));
+    m_answer->setText(check == nullptr ? QString() : render::inWords(check->answer));
     m_given->setText(check == nullptr || check->wordGiven.empty()
                          ? QString()
                          : tr("Answered: %1").arg(QString::fromStdString(check->wordGiven)));
@@ -193,14 +194,14 @@ void EvidencePanel::fillReadings(model::PointId point)
         m_readings->insertRow(row);
         const QString highest = reading.outcome == model::Outcome::Value
                                     ? shownIn(reading.peak, unit)
-                                    : QString::fromUtf8(model::name(reading.outcome).data());
+                                    : render::inWords(std::string(model::name(reading.outcome)));
         QString standing = tr("stands");
         if (const model::Reading* later = job.correctionOf(reading.id))
             standing = tr("corrected: %1").arg(QString::fromStdString(later->reason));
         else if (job.isVoid(reading.id))
             standing = tr("void");
         const QStringList cells{QString::fromStdString(reading.at.date() + " " + reading.at.timeOfDay()),
-                                QString::fromUtf8(model::name(reading.condition).data()),
+                                render::inWords(std::string(model::name(reading.condition))),
                                 shownIn(reading.background, unit),
                                 highest,
                                 QString::fromStdString(reading.by),

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/sketch/blank_print.h"
 
+#include "ui/render/core_words.h"
 #include "ui/render/sheet_picture.h"
 #include "ui/sketch/joint_painter.h"
 #include "ui/sketch/underlay_images.h"

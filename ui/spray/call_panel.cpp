@@ -5,6 +5,7 @@
 #include "core/report/finding_range.h"
 #include "core/report/rate_text.h"
 #include "core/report/shown_unit.h"
+#include "ui/render/core_words.h"
 #include "ui/render/decade_ruler.h"
 #include "ui/render/theme.h"
 #include "ui/spray/call_head.h"
@@ -324,7 +325,7 @@ void CallPanel::refresh()
             chips << tr("remark: %1").arg(m_controller.remark());
         m_head->setCall(
             QString::number(call->number), joint == nullptr ? QString() : QString::fromStdString(joint->name),
-            point == nullptr ? QString() : QString::fromStdString(model::placeText(sketch, *point)), chips);
+            point == nullptr ? QString() : render::inWords(model::placeText(sketch, *point)), chips);
     }
     m_caption->setText(caption());
     m_unit->setText(m_session.hasJob() ? QString::fromStdString(displayUnit().symbol) + tr(", He")
@@ -371,7 +372,7 @@ QString CallPanel::rateText(std::optional<LeakRate> rate) const
 {
     if (!rate || !m_session.hasJob())
         return {};
-    return QString::fromStdString(report::screenRate(displayUnit().number(*rate)));
+    return render::inFigures(report::screenRate(displayUnit().number(*rate)));
 }
 
 /// What the feed saw, in the empty field: Enter stores it.

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/spray/plan_dialog.h"
 
+#include "ui/render/core_words.h"
 #include "ui/render/theme.h"
 #include "ui/session/job_session.h"
 
@@ -131,7 +132,7 @@ void PlanDialog::showPlan(const analysis::JobPlan& plan)
         const analysis::JobPlannedSpray& spray = plan.order[static_cast<std::size_t>(row)];
         const model::TestPoint* point = sketch.point(spray.point);
         const model::Joint* joint = point == nullptr ? nullptr : sketch.joint(point->joint);
-        QString why = QString::fromStdString(spray.because);
+        QString why = render::inWords(spray.because);
         if (!why.isEmpty())
             why[0] = why[0].toUpper();
         const std::array<QString, kColumns> cells{

@@ -3,6 +3,7 @@
 
 #include "core/report/finding_range.h"
 #include "core/report/rate_text.h"
+#include "ui/render/core_words.h"
 #include "ui/render/plate_painter.h"
 #include "ui/render/theme.h"
 
@@ -37,8 +38,8 @@ void ReadBack::setFinding(const std::optional<analysis::PointFinding>& finding, 
     m_unit = QString::fromStdString(unit.head());
     m_isSized = finding && !finding->factors.empty();
     if (finding && finding->asRead) {
-        m_rate = QString::fromStdString(report::screenRate(unit.ofHelium(*finding->asRead)));
-        m_range = finding->rate ? QString::fromStdString(report::rangeBeside(*finding, unit)) : QString();
+        m_rate = render::inFigures(report::screenRate(unit.ofHelium(*finding->asRead)));
+        m_range = finding->rate ? render::inFigures(report::rangeBeside(*finding, unit)) : QString();
         m_stand = finding->verdict;
         switch (m_stand) {
         case analysis::Verdict::Over:
@@ -60,7 +61,7 @@ void ReadBack::setFinding(const std::optional<analysis::PointFinding>& finding, 
         spoken = m_rate + QLatin1Char(' ') + m_unit + QStringLiteral(", ") + m_verdict;
     if (!m_range.isEmpty())
         spoken += QStringLiteral(", ") +
-                  tr("95 % range %1").arg(QString::fromStdString(report::plainRange(*finding, unit)));
+                  tr("95 % range %1").arg(render::inFigures(report::plainRange(*finding, unit)));
     setAccessibleDescription(spoken);
     setAccessibleName(m_isSized || m_rate.isEmpty() ? tr("On the chamber") : tr("As shown, not sized"));
     update();

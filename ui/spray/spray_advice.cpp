@@ -4,6 +4,7 @@
 
 #include "core/report/rate_text.h"
 #include "core/report/shown_unit.h"
+#include "ui/render/core_words.h"
 #include "ui/spray/spray_controller.h"
 #include "ui/spray/spray_words.h"
 
@@ -19,7 +20,7 @@ SprayAdvice adviceOf(const analysis::MovedRun& run)
     advice.kind = SprayAdvice::Kind::VoidRun;
     advice.readings = run.readings;
     advice.title = SprayController::tr("Background moved, %1 to %2").arg(run.firstPoint).arg(run.lastPoint);
-    advice.because = QString::fromStdString(run.because);
+    advice.because = render::inWords(run.because);
     advice.takes =
         SprayController::tr("void all %n, call again", nullptr, static_cast<int>(run.readings.size()));
     advice.stays = SprayController::tr("keep them");
@@ -35,7 +36,7 @@ std::optional<SprayAdvice> adviceOf(const analysis::JobNextStep& step, const mod
     const model::TestPoint* leak = sketch.point(step.other);
     SprayAdvice advice;
     advice.point = step.point;
-    advice.because = QString::fromStdString(step.because);
+    advice.because = render::inWords(step.because);
     advice.stays = SprayController::tr("stay, keep as noted");
     switch (step.kind) {
     case analysis::StepKind::LeaveOrder:
@@ -139,14 +140,14 @@ QString SprayController::callInWords() const
     if (const model::TestPoint* point = sketch.point(m_call->point)) {
         if (const model::Joint* joint = sketch.joint(point->joint))
             words << QString::fromStdString(joint->name);
-        words << QString::fromStdString(model::placeText(sketch, *point));
+        words << render::inWords(model::placeText(sketch, *point));
     }
     words << conditionWord(m_condition);
     if (const model::Reading* last = lastStored(); last != nullptr && last->peak) {
         const model::Setup& setup = m_session.job().setup;
         const report::ShownUnit unit = report::shownUnit(setup, setup.detectorUnit);
         words << tr("last stored %1 %2")
-                     .arg(QString::fromStdString(report::screenRate(unit.number(*last->peak))),
+                     .arg(render::inFigures(report::screenRate(unit.number(*last->peak))),
                           QString::fromStdString(unit.symbol));
     }
     words.removeAll(QString());

@@ -4,6 +4,7 @@
 #include "core/analysis/slips.h"
 #include "core/quantities/leak_rate_unit.h"
 #include "core/report/shown_unit.h"
+#include "ui/render/core_words.h"
 #include "ui/spray/spray_feed.h"
 #include "ui/spray/spray_words.h"
 
@@ -180,7 +181,7 @@ void SprayController::enterNumber()
         const auto background = m_corrects ? draftOf(model::Outcome::Value).background : m_background;
         if (const auto doubt = analysis::slip(m_session.job(), m_session.currentRound()->id, m_call->point,
                                               *rate, background, m_corrects)) {
-            m_question = QString::fromStdString(*doubt) + QLatin1Char(' ') + tr("Enter again keeps it.");
+            m_question = render::inWords(*doubt) + QLatin1Char(' ') + tr("Enter again keeps it.");
             m_questionAnswered = true;
             emit soundWanted(SpraySound::Refused);
             emit changed();

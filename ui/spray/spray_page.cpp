@@ -4,6 +4,7 @@
 #include "core/report/map_builder.h"
 #include "core/report/rate_text.h"
 #include "core/report/shown_unit.h"
+#include "ui/render/core_words.h"
 #include "ui/render/decade_ruler.h"
 #include "ui/render/sheet_view.h"
 #include "ui/render/theme.h"
@@ -264,7 +265,7 @@ void SprayPage::refreshClock()
             const model::Joint* joint = sketch.joint(point->joint);
             shown.place =
                 (joint == nullptr ? QString() : QString::fromStdString(joint->name) + QLatin1Char('\n')) +
-                QString::fromStdString(model::placeText(sketch, *point)) + QLatin1Char('\n') +
+                render::inWords(model::placeText(sketch, *point)) + QLatin1Char('\n') +
                 conditionWord(m_controller->condition());
         }
     }
@@ -277,7 +278,7 @@ void SprayPage::refreshClock()
         shown.caption = tr("%1 stored · %2 He, as shown")
                             .arg(point == nullptr ? 0 : point->number)
                             .arg(QString::fromStdString(report::shownUnit(setup, setup.detectorUnit).symbol));
-        shown.value = last->peak ? QString::fromStdString(report::screenRate(
+        shown.value = last->peak ? render::inFigures(report::screenRate(
                                        report::shownUnit(setup, setup.detectorUnit).number(*last->peak)))
                                  : outcomeWord(last->outcome);
         if (const auto* finding = m_session.finding(last->point)) {

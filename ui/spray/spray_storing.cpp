@@ -2,6 +2,7 @@
 // The controller's part that stores: a reading, its correction, its void mark.
 #include "core/report/rate_text.h"
 #include "core/report/shown_unit.h"
+#include "ui/render/core_words.h"
 #include "ui/spray/spray_controller.h"
 #include "ui/spray/spray_feed.h"
 #include "ui/spray/spray_words.h"
@@ -51,7 +52,7 @@ QString SprayController::inWords(const model::Reading& reading) const
     const QString number = QString::number(point == nullptr ? 0 : point->number);
     const model::Setup& setup = m_session.job().setup;
     const QString answer = reading.peak
-                               ? QString::fromStdString(report::screenRate(
+                               ? render::inFigures(report::screenRate(
                                      report::shownUnit(setup, setup.detectorUnit).number(*reading.peak)))
                                : outcomeWord(reading.outcome);
     return number + QStringLiteral(", ") + answer;

@@ -3,6 +3,7 @@
 
 #include "core/report/rate_text.h"
 #include "core/report/shown_unit.h"
+#include "ui/render/core_words.h"
 #include "ui/spray/spray_words.h"
 
 #include <algorithm>
@@ -111,8 +112,7 @@ QVariant WalkModel::data(const QModelIndex& index, int role) const
     case JointRole:
         return jointName;
     case PlaceRole: {
-        QString place =
-            point == nullptr ? QString() : QString::fromStdString(model::placeText(sketch, *point));
+        QString place = point == nullptr ? QString() : render::inWords(model::placeText(sketch, *point));
         if (step.condition != model::Condition::AtRest)
             place =
                 conditionWord(step.condition) + (place.isEmpty() ? QString() : QStringLiteral(", ") + place);

@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What the core says, in the language of the window. The core speaks English sentences, because the record,
+// the report and the command line are in one language whoever reads them; on the screen they pass through
+// here.
+#pragma once
+
+#include "core/report/bars.h"
+#include "core/report/figure.h"
+
+#include <QString>
+
+#include <string>
+
+namespace sealwalk::render {
+
+/// A sentence, phrase or label of the core as the screen writes it: rates with a true minus, in the window's
+/// language and with its decimal sign. What no pattern of core_patterns.h knows stays as it is.
+QString inWords(const std::string& text);
+/// The same, with a capital in front and a full stop behind.
+QString inSentence(const std::string& phrase);
+
+/// Figures the core wrote, with the decimal sign of the window: "4,6e−7", "2,6–11".
+QString inFigures(const std::string& figures);
+/// The same for phrases with commas between, each by itself: what a map's point says.
+QString inPhrases(const std::string& list);
+
+/// With every text in the window's language.
+report::Figure inWords(report::Figure figure);
+report::BarFigure inWords(report::BarFigure figure);
+
+/// While one of these lives, inWords() of this thread leaves the core's own words alone: reports and maps for
+/// files are records.
+class RecordWords
+{
+public:
+    RecordWords();
+    ~RecordWords();
+    RecordWords(const RecordWords&) = delete;
+    RecordWords& operator=(const RecordWords&) = delete;
+    RecordWords(RecordWords&&) = delete;
+    RecordWords& operator=(RecordWords&&) = delete;
+};
+
+} // namespace sealwalk::render
