@@ -647,7 +647,7 @@ Fingerabdruck %2 …</translation>
     </message>
     <message>
         <source>limit</source>
-        <translation>Grenzwert</translation>
+        <translation>Grenze</translation>
     </message>
     <message>
         <source>after</source>
@@ -715,7 +715,7 @@ Fingerabdruck %2 …</translation>
     </message>
     <message>
         <source>limit %1</source>
-        <translation>Grenzwert %1</translation>
+        <translation>Grenze %1</translation>
     </message>
     <message>
         <source>nothing to plot</source>

@@ -30,7 +30,9 @@ struct Pattern
     const char* source = nullptr;
     QRegularExpression match;
     std::vector<int> places; ///< the number of each %n, as they stand in the source
-    qsizetype fixed = 0;     ///< letters that must be there: the more, the surer the match
+    bool isLabel =
+        false; ///< so short that somebody's own words may begin like it: takes figures and words only
+    qsizetype fixed = 0; ///< letters that must be there: the more, the surer the match
 };
 
 Pattern patternOf(const char* source)
@@ -50,6 +52,9 @@ Pattern patternOf(const char* source)
     }
     expression += QRegularExpression::escape(text.mid(done));
     pattern.fixed += text.size() - done;
+    constexpr qsizetype kShort = 12;
+    pattern.isLabel = pattern.places.size() == 1 && pattern.fixed < kShort &&
+                      text.startsWith(text[0].toLower()) && !text.contains(QLatin1Char(':'));
     pattern.match.setPattern(QRegularExpression::anchoredPattern(expression));
     pattern.match.setPatternOptions(QRegularExpression::DotMatchesEverythingOption);
     return pattern;
@@ -114,13 +119,18 @@ QString piece(const QString& text)
     return known(text).value_or(figure(text));
 }
 
+bool goesWithLabel(const QString& text)
+{
+    return text[0].isDigit() || Patterns::all().plain(text) != nullptr;
+}
+
 std::optional<QString> known(const QString& text)
 {
     if (const char* source = Patterns::all().plain(text))
         return translated(source);
     for (const Pattern& pattern : Patterns::all().withPlaces()) {
         const QRegularExpressionMatch found = pattern.match.match(text);
-        if (!found.hasMatch())
+        if (!found.hasMatch() || (pattern.isLabel && !goesWithLabel(found.captured(1))))
             continue;
         QString said = translated(pattern.source);
         // All at once: a text put in may hold a %2 of its own.
@@ -248,9 +258,12 @@ report::BarFigure inWords(report::BarFigure figure)
 
 QString inPhrases(const std::string& list)
 {
+    const QString plain = QString::fromStdString(list);
+    if (t_recordWords > 0 || isEnglish())
+        return plain;
     QStringList said;
-    for (const QString& phrase : QString::fromStdString(list).split(QStringLiteral(", ")))
-        said << inWords(phrase.toStdString());
+    for (const QString& phrase : plain.split(QStringLiteral(", ")))
+        said << sayWhole(phrase);
     return said.join(QStringLiteral(", "));
 }
 

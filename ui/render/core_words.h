@@ -21,7 +21,8 @@ QString inSentence(const std::string& phrase);
 
 /// Figures the core wrote, with the decimal sign of the window: "4,6e−7", "2,6–11".
 QString inFigures(const std::string& figures);
-/// The same for phrases with commas between, each by itself: what a map's point says.
+/// Phrases with commas between, each by itself and its figures plain: what a map's point says to a screen
+/// reader.
 QString inPhrases(const std::string& list);
 
 /// With every text in the window's language.

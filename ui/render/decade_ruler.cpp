@@ -256,8 +256,8 @@ void paintUprightRuler(QPainter& painter, const Theme& theme, const report::MapS
         painter.setPen(QPen(theme.colour(Role::Ink), 2.0 * u, Qt::SolidLine, Qt::FlatCap));
         painter.drawLine(QLineF(left - 6 * u, y, left + thickness + 5 * u, y));
         if (parts.words)
-            place(y, rateLabel(scale.shown(*scale.limit), 1).text() + QStringLiteral(" limit"), bold,
-                  Role::Ink);
+            place(y, rateLabel(scale.shown(*scale.limit), 1).text() + QLatin1Char(' ') + inWords("limit"),
+                  bold, Role::Ink);
     }
     if (scale.smallestDetectable && onScale(scale.position(*scale.smallestDetectable))) {
         const double y = frame.at(scale.position(*scale.smallestDetectable), 0).y();

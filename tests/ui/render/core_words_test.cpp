@@ -103,6 +103,8 @@ TEST_F(CoreWords, LeavesWhatIsNotItsOwn)
     EXPECT_EQ(said("Reference leak RL-1.2 has no certificate in the record."),
               "Prüfleck RL-1.2 hat kein Zertifikat in der Aufzeichnung.");
     EXPECT_EQ(said("No check afterwards: 100 %2 of it."), "Keine Prüfung danach: 100 %2 of it.");
+    EXPECT_EQ(said("below the lower hinge"), "below the lower hinge");
+    EXPECT_EQ(said("below 1.2e-09"), "unter 1,2e−9");
     EXPECT_EQ(said(""), "");
 }
 
