@@ -32,6 +32,11 @@ Result<HistoryStore> HistoryStore::open(const std::filesystem::path& file, Mode 
     return HistoryStore(std::move(made));
 }
 
+void HistoryStore::setPatience(std::chrono::milliseconds patience)
+{
+    m_connection->database.setBusyTimeout(static_cast<int>(patience.count()));
+}
+
 const std::filesystem::path& HistoryStore::file() const
 {
     return m_connection->file;

@@ -100,6 +100,8 @@ public:
     /// @param patience  how long a call waits for another program's lock before it answers ErrorCode::Busy
     static Result<HistoryStore> open(const std::filesystem::path& file, Mode mode,
                                      std::chrono::milliseconds patience = std::chrono::seconds(5));
+    /// From now on a call waits this long for another program's lock.
+    void setPatience(std::chrono::milliseconds patience);
     HistoryStore(HistoryStore&&) noexcept;
     HistoryStore& operator=(HistoryStore&&) noexcept;
     ~HistoryStore();

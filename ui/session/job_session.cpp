@@ -14,7 +14,10 @@ namespace sealwalk::ui {
 namespace {
 
 constexpr int kLookForOthersMilliseconds = 1000;
-constexpr const char* kLoggerSetting = "logger";
+constexpr const char* kLoggerSetting = "logger"; // of files written before the window kept the name itself
+/// For another program's lock: as long as nobody takes the window for standing still. Other windows of ours
+/// are done in a few milliseconds.
+constexpr std::chrono::milliseconds kPatience(250);
 
 template <class T>
 void giveIdentity(T& record, const QString& logger)
@@ -63,10 +66,10 @@ Status JobSession::openHistory(const std::filesystem::path& file, bool createWhe
         return fail(opened.error());
     closeHistory();
     m_store = std::make_unique<HistoryStore>(std::move(*opened));
-    if (const auto logger = m_store->setting(kLoggerSetting); logger && !logger->empty()) {
-        m_logger = QString::fromStdString(*logger);
-        emit loggerChanged();
-    }
+    m_store->setPatience(kPatience);
+    if (const auto logger = m_store->setting(kLoggerSetting);
+        m_logger.isEmpty() && logger && !logger->empty())
+        setLogger(QString::fromStdString(*logger));
     m_mark = m_store->othersMark().value_or(0);
     m_watch.start();
     emit historyChanged();
@@ -180,11 +183,7 @@ void JobSession::setLogger(const QString& name)
 {
     if (name == m_logger)
         return;
-    m_logger = name;
-    // A name that could not be kept is asked for again at the next start; nothing of the record depends on
-    // it.
-    if (m_store != nullptr)
-        (void)m_store->putSetting(kLoggerSetting, name.toStdString());
+    m_logger = name; // not in the history: a commit there makes every other window read its job again
     emit loggerChanged();
 }
 
@@ -325,15 +324,17 @@ model::Reading JobSession::readingOf(const ReadingDraft& draft) const
     return reading;
 }
 
-Result<model::Reading> JobSession::store(const ReadingDraft& draft)
+Result<model::Reading> JobSession::store(const ReadingDraft& draft, Waiting waiting)
 {
     if (!m_job)
         return noJob();
     if (currentRound() == nullptr)
         return fail(ErrorCode::NotAllowed, "no round is open; open one before the first reading");
+    history().setPatience(waiting == Waiting::Shortly ? kPatience : std::chrono::milliseconds(0));
     model::Reading reading = readingOf(draft);
     reading.id = model::ReadingId::create();
     auto stored = history().addReading(m_job->id, reading, draft.samples);
+    history().setPatience(kPatience);
     if (!stored)
         return stored;
     m_job->readings.push_back(*stored);

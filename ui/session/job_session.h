@@ -80,7 +80,7 @@ public:
     [[nodiscard]] const model::Job& job() const;           ///< only with a job
     [[nodiscard]] const model::TestObject& object() const; ///< only with a job
 
-    // Who is logging; kept for the next start
+    // Who is logging; the window keeps it for the next start
     [[nodiscard]] QString logger() const { return m_logger; }
     void setLogger(const QString& name);
 
@@ -108,7 +108,13 @@ public:
     Status openRound(model::RoundKind kind, const std::string& title, std::vector<model::PointId> points = {},
                      std::optional<model::RepairId> repair = std::nullopt);
     Status orderRound(const std::vector<model::PointId>& points);
-    Result<model::Reading> store(const ReadingDraft& draft);
+    enum class Waiting
+    {
+        Shortly, ///< a moment, for another program's lock
+        NotAtAll
+    };
+    /// ErrorCode::Busy while another program holds the history: nothing was stored, to be tried again.
+    Result<model::Reading> store(const ReadingDraft& draft, Waiting waiting = Waiting::Shortly);
     /// What store() would make of `draft`, without an identity of its own.
     [[nodiscard]] model::Reading readingOf(const ReadingDraft& draft) const;
     Status voidReadings(const std::vector<model::ReadingId>& readings, const std::string& reason);

@@ -16,6 +16,7 @@ constexpr const char* kSounds = "sounds";
 constexpr const char* kPaper = "sheetStaysPaper";
 constexpr const char* kTouch = "touchStrip";
 constexpr const char* kPresenter = "presenter";
+constexpr const char* kLogger = "logger";
 constexpr const char* kGeometry = "geometry";
 
 QString defaultFile()
@@ -108,6 +109,16 @@ void ShellSettings::setPresenter(const PresenterKeys& keys)
     for (const PresenterButton button : kPresenterButtons)
         kept.append(keys.of(button).toString(QKeySequence::PortableText));
     m_settings.setValue(QLatin1String(kPresenter), kept);
+}
+
+QString ShellSettings::logger() const
+{
+    return m_settings.value(QLatin1String(kLogger)).toString();
+}
+
+void ShellSettings::setLogger(const QString& name)
+{
+    m_settings.setValue(QLatin1String(kLogger), name);
 }
 
 void ShellSettings::keepGeometry(const QWidget& window)

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What the window remembers between starts: theme, size, sounds, the dividers of each stage. Nothing of the
-// record is in here.
+// What the window remembers between starts: theme, size, sounds, who was logging, the dividers of each
+// stage. Nothing of the record is in here.
 #pragma once
 
 #include "ui/render/theme.h"
@@ -26,6 +26,10 @@ public:
     void setSoundsOn(bool on);
     [[nodiscard]] bool sheetStaysPaper() const;
     void setSheetStaysPaper(bool stays);
+
+    /// Who was logging last; empty when nobody was.
+    [[nodiscard]] QString logger() const;
+    void setLogger(const QString& name);
 
     /// For parts of the window that keep something of their own.
     [[nodiscard]] QSettings& store() { return m_settings; }

@@ -433,7 +433,13 @@ void CallPanel::refreshClock()
         break;
     }
     if (m_controller.isNotStored()) {
-        shown = {CallState::Hold, 0.0, tr("NOT STORED"), tr("Enter tries again"), {}, {}};
+        shown = {CallState::Hold,
+                 0.0,
+                 tr("NOT STORED"),
+                 m_controller.isTryingAgain() ? tr("another program writes; tried again")
+                                              : tr("Enter tries again"),
+                 {},
+                 {}};
     } else if (m_session.hasJob() && !m_session.job().isOpenForWork()) {
         shown = {CallState::Hold, 0.0, tr("SHUT"), tr("the job takes no more readings"), {}, {}};
     } else if (m_controller.isTranscribing()) {

@@ -15,6 +15,7 @@ namespace sealwalk::ui {
 namespace {
 
 constexpr int kTickMilliseconds = 100;
+constexpr int kRetryMilliseconds = 400; // another program still holds the history
 constexpr double kMillisecondsPerSecond = 1000.0;
 
 } // namespace
@@ -26,6 +27,8 @@ SprayController::SprayController(JobSession& session, QObject* parent)
     m_clock.start();
     m_ticker.setInterval(kTickMilliseconds);
     connect(&m_ticker, &QTimer::timeout, this, &SprayController::tick);
+    m_retry.setInterval(kRetryMilliseconds);
+    connect(&m_retry, &QTimer::timeout, this, &SprayController::tryAgain);
     connect(&m_session, &JobSession::jobChanged, this, [this] {
         m_machine = SprayMachine();
         startRound();

@@ -114,6 +114,9 @@ public:
     [[nodiscard]] QString targetInWords() const;
     /// The last try to store failed, and what it was about still stands.
     [[nodiscard]] bool isNotStored() const { return m_notStored; }
+    /// Not stored because another program holds the history; stored as soon as it lets go, unless what is
+    /// entered changes before.
+    [[nodiscard]] bool isTryingAgain() const { return m_waiting.has_value(); }
     /// The reading that comes confirms an earlier response of the point.
     [[nodiscard]] bool isConfirming() const { return m_confirms; }
     /// What the round advises now, unless it was answered; none: go on in order.
@@ -194,6 +197,9 @@ private:
     [[nodiscard]] std::optional<analysis::WalkStep> callAfter(model::PointId point) const;
     void warnOfCuring();
     void storeDraft(ReadingDraft draft);
+    void keep(ReadingDraft draft, JobSession::Waiting waiting);
+    void waitForHistory(ReadingDraft draft);
+    void tryAgain();
     [[nodiscard]] ReadingDraft draftOf(model::Outcome outcome) const;
     void enterNumber();
     void enterBackground();
@@ -220,6 +226,19 @@ private:
     std::optional<model::ReadingId> m_target;
     bool m_isCalledAgain = false; ///< the call had its reading when it was asked for
     bool m_notStored = false;
+    /// Waits for another program to let go of the history, and what it was entered in.
+    struct Waiting
+    {
+        ReadingDraft draft;
+        std::string typed;
+        CallState state = CallState::Go;
+        std::optional<model::PointId> called;
+        std::optional<model::ReadingId> corrects;
+        model::RoundId round;
+    };
+    [[nodiscard]] bool stillMeant(const Waiting& waiting) const;
+    std::optional<Waiting> m_waiting;
+    QTimer m_retry;
     bool m_confirms = false;
     /// The call that a correction put aside, with what was said about it.
     struct Aside

@@ -49,6 +49,19 @@ TEST(JobSession, KeepsOnDiskWhatItShows)
     EXPECT_EQ(onDisk(history), history.session.job());
 }
 
+// Regression: a change of who is logging made every other window read its whole job again.
+TEST(JobSession, WhoIsLoggingIsNothingToOtherWindows)
+{
+    TemporaryHistory history;
+    history.startJob(4);
+    JobSession other;
+    ASSERT_TRUE(other.openHistory(history.file(), false));
+    const auto before = other.history().othersMark();
+    ASSERT_TRUE(before.has_value());
+    history.session.setLogger(QStringLiteral("N. Ight"));
+    EXPECT_EQ(other.history().othersMark().value(), *before);
+}
+
 TEST(JobSession, UndoAndRedoReachTheDisk)
 {
     TemporaryHistory history;

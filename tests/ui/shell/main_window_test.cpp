@@ -86,6 +86,15 @@ TEST_F(WindowTest, LeadsFromAnEmptyHistoryToAnOpenJobByKeysAlone)
     EXPECT_EQ(again.history().jobs()->size(), 1U);
 }
 
+// Property: who was logging is known at the next start.
+TEST_F(WindowTest, KeepsWhoWasLogging)
+{
+    session->setLogger(QStringLiteral("N. Ight"));
+    JobSession again;
+    const MainWindow next(again, *settings);
+    EXPECT_EQ(again.logger(), QStringLiteral("N. Ight"));
+}
+
 // Regression: Enter in the purpose, as it is offered, starts the job.
 TEST_F(WindowTest, StartsAJobByOneEnter)
 {

@@ -35,6 +35,7 @@ protected:
     {
         JobSession other;
         ASSERT_TRUE(other.openHistory(history.file(), false));
+        other.setLogger(history.session.logger());
         ASSERT_TRUE(other.openJob(history.session.job().id));
         QSignalSpy seen(&history.session, &JobSession::recordsChanged);
         work(other);
@@ -66,6 +67,32 @@ TEST_F(KeptEntries, CorrectingAndVoidingMeanTheReadingOfThisWindow)
     EXPECT_EQ(history.session.job().voids.front().reading, own);
     press(Qt::Key_C);
     EXPECT_FALSE(controller().isCorrecting()) << "nothing of this window stands any more";
+}
+
+// Regression: while another program held the history the window stood still for five seconds, and the entry
+// had to be given once more.
+TEST_F(KeptEntries, AnEntryWaitsForAnotherProgramToLetGoOfTheHistory)
+{
+    SQLite::Database other(history.file().string(), SQLite::OPEN_READWRITE);
+    std::optional<SQLite::Transaction> lock(std::in_place, other, SQLite::TransactionBehavior::IMMEDIATE);
+    enterValue(QStringLiteral("3.2-9"));
+    EXPECT_EQ(stored(), 0u);
+    EXPECT_TRUE(controller().isNotStored());
+    EXPECT_TRUE(controller().isTryingAgain());
+    EXPECT_FALSE(controller().typed().empty()) << "it stays in the field";
+    lock.reset();
+    EXPECT_TRUE(QTest::qWaitFor([&] { return stored() == 1u; }, 20000));
+    EXPECT_FALSE(controller().isNotStored());
+    EXPECT_FALSE(controller().isTryingAgain());
+    EXPECT_TRUE(controller().typed().empty());
+
+    lock.emplace(other, SQLite::TransactionBehavior::IMMEDIATE);
+    enterValue(QStringLiteral("4.4-9"));
+    EXPECT_TRUE(controller().isTryingAgain());
+    press(Qt::Key_Escape); // no longer meant
+    lock.reset();
+    EXPECT_TRUE(QTest::qWaitFor([&] { return !controller().isTryingAgain(); }, 20000));
+    EXPECT_EQ(stored(), 1u);
 }
 
 // Regression: "other" was stored as the reason, which tells a reviewer nothing.
