@@ -2,7 +2,7 @@
 #include "core/analysis/walk.h"
 
 #include <algorithm>
-#include <map>
+#include <functional>
 #include <unordered_map>
 #include <unordered_set>
 #include <utility>
@@ -10,6 +10,16 @@
 namespace sealwalk::analysis {
 
 namespace {
+
+using Key = std::pair<model::PointId, model::Condition>;
+
+struct KeyHash
+{
+    std::size_t operator()(const Key& key) const
+    {
+        return std::hash<model::PointId>()(key.first) + static_cast<std::size_t>(key.second);
+    }
+};
 
 std::vector<model::Condition> conditionsOf(const model::Joint& joint)
 {
@@ -30,17 +40,17 @@ std::vector<WalkStep> walk(const model::Job& job, model::RoundId roundId)
     if (round == nullptr)
         return {};
 
-    using Key = std::pair<model::PointId, model::Condition>;
-    std::map<Key, const model::Reading*> standing;
+    std::unordered_map<Key, const model::Reading*, KeyHash> standing;
     for (const model::Reading* reading : job.standing(roundId))
         standing[{reading->point, reading->condition}] = reading;
     std::unordered_set<model::ReadingId> voided;
     for (const model::VoidMark& mark : job.voids)
         voided.insert(mark.reading);
-    std::map<Key, bool> hadVoid;
-    for (const model::Reading& reading : job.readings)
-        if (reading.round == roundId && voided.contains(reading.id))
-            hadVoid[{reading.point, reading.condition}] = true;
+    std::unordered_set<Key, KeyHash> hadVoid;
+    if (!voided.empty())
+        for (const model::Reading& reading : job.readings)
+            if (reading.round == roundId && voided.contains(reading.id))
+                hadVoid.insert({reading.point, reading.condition});
 
     std::unordered_map<model::PointId, const model::TestPoint*> points;
     for (const model::TestPoint& point : job.sketch.points)

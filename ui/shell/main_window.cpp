@@ -72,6 +72,8 @@ MainWindow::MainWindow(JobSession& session, ShellSettings& settings, QWidget* pa
 {
     qApp->installEventFilter(new SpokenParts(this));
     qApp->installEventFilter(new WheelGuard(this));
+    if (m_session.logger().isEmpty())
+        m_session.setLogger(m_settings.logger());
     build();
     listen();
     refresh();
@@ -113,6 +115,8 @@ void MainWindow::listen()
     connect(m_corner, &Corner::notStored, this,
             [this](const QString& sentence) { say(Severity::Error, sentence); });
     connect(m_history, &HistoryPage::jobOpened, this, &MainWindow::showStageOfWork);
+    connect(&m_session, &JobSession::loggerChanged, this,
+            [this] { m_settings.setLogger(m_session.logger()); });
     connect(&m_session, &JobSession::jobChanged, this, &MainWindow::onJobChanged);
     connect(&m_session, &JobSession::storedOnDisk, m_corner, &Corner::onStored);
     for (const auto signal :
@@ -120,7 +124,9 @@ void MainWindow::listen()
           &JobSession::roundChanged, &JobSession::recordsChanged, &JobSession::stateChanged,
           &JobSession::findingsChanged})
         connect(&m_session, signal, this, &MainWindow::refresh);
-    connect(&m_session, &JobSession::readingStored, this, &MainWindow::refresh);
+    // Only how far the walk is; what the reading says comes with its finding.
+    connect(&m_session, &JobSession::readingStored, this,
+            [this] { m_strip->setProgress(Stage::Spray, progressOf(Stage::Spray, m_session)); });
 }
 
 void MainWindow::addPageWidget(Stage stage, QWidget* page)

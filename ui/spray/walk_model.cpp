@@ -29,13 +29,18 @@ void WalkModel::refresh()
         steps.begin(), steps.end(), m_steps.begin(), m_steps.end(),
         [](const auto& a, const auto& b) { return a.point == b.point && a.condition == b.condition; });
     if (sameCalls) {
-        const bool sameAnswers =
-            std::equal(steps.begin(), steps.end(), m_steps.begin(), [](const auto& a, const auto& b) {
-                return a.reading == b.reading && a.wasVoid == b.wasVoid;
-            });
+        // Every digit typed comes by here, and a view lays out all rows it is told of: only those from the
+        // first to the last that changed.
+        const auto same = [](const auto& a, const auto& b) {
+            return a.reading == b.reading && a.wasVoid == b.wasVoid;
+        };
+        const auto first = std::mismatch(steps.begin(), steps.end(), m_steps.begin(), same).first;
+        const auto last = std::mismatch(steps.rbegin(), steps.rend(), m_steps.rbegin(), same).first.base();
+        const int from = static_cast<int>(first - steps.begin());
+        const int to = static_cast<int>(last - steps.begin()) - 1;
         m_steps = steps;
-        if (!sameAnswers && !m_steps.empty()) // every digit typed comes by here, and a view lays out all rows
-            emit dataChanged(index(0), index(static_cast<int>(m_steps.size()) - 1));
+        if (from <= to)
+            emit dataChanged(index(from), index(to));
         return;
     }
     beginResetModel();
