@@ -4091,6 +4091,10 @@ Fingerabdruck %2 …</translation>
         <source>remark: %1</source>
         <translation>Bemerkung: %1</translation>
     </message>
+    <message>
+        <source>another program writes; tried again</source>
+        <translation>ein anderes Programm schreibt; wird wiederholt</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::CautionsPanel</name>
