@@ -106,7 +106,8 @@ void addReadings(const model::Job& job, const model::TestObject& object, model::
         SurveyReading made;
         made.point = number->second;
         made.start = seconds(reading->at.secondsSince(readings.front()->at));
-        made.dwell = reading->dwell && *reading->dwell > Duration() ? *reading->dwell : usualDwell;
+        made.fullSignal = !(reading->dwell && *reading->dwell > Duration()); // as for its own figure
+        made.dwell = made.fullSignal ? usualDwell : *reading->dwell;
         const LeakRate background = reading->background.value_or(usualBackground);
         made.background = onChamber * background;
         made.peak = reading->outcome == model::Outcome::NoResponse

@@ -40,6 +40,7 @@ struct SurveyReading
     bool isVoid = false;                          ///< taken out by the technician
     /// What would have shown at that moment by the watched background, on the chamber; 0: not known.
     LeakRate smallestDetectable = {};
+    bool fullSignal = false; ///< nobody clocked it: taken to have shown all it could, whatever `dwell` says
     bool operator==(const SurveyReading&) const = default;
 
     [[nodiscard]] LeakRate net() const { return peak - background; }

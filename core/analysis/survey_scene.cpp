@@ -326,8 +326,9 @@ Scene makeScene(const Survey& survey)
         reading.point = indexOf.at(from.point);
         reading.start = from.start.si();
         reading.end = from.end().si();
-        const double responses =
-            scene.response > 0.0 ? from.dwell.si() / scene.response : std::numeric_limits<double>::infinity();
+        const double responses = scene.response > 0.0 && !from.fullSignal
+                                     ? from.dwell.si() / scene.response
+                                     : std::numeric_limits<double>::infinity();
         const double followed = std::min(responses, 50.0);
         reading.keptPerPass = std::exp(-followed / static_cast<double>(Stretch::kPasses));
         reading.fullInPass = -std::expm1(-followed);

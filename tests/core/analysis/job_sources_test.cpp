@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/analysis/finding_words.h"
 #include "core/analysis/job_findings.h"
 #include "core/analysis/job_next_step.h"
 #include "core/analysis/job_sources.h"
@@ -214,6 +215,25 @@ TEST(JobFindings, CountTheDriftOfASprayThatWasNotClocked)
     still.backgrounds = {tests::quietWatch(still.backgrounds.front().at)};
     EXPECT_GT(seen(untold), seen(still));
     EXPECT_NEAR(seen(untold) / seen(clocked), 0.95, 0.01) << "but for the full signal";
+}
+
+// Regression: where no dwell was recorded the figure took the full signal and the sentence 95 % of it, so
+// that a point of 3.0e-6 "answered with 3.2e-6".
+TEST(JobFindings, SayTheFigureThatStandsBesideThem)
+{
+    model::Job job = leakyRing();
+    for (model::Reading& reading : job.readings) {
+        reading.dwell.reset();
+        if (reading.point == pointNumbered(job, 3))
+            reading.peak = millibarLitresPerSecond(3e-6);
+    }
+    const auto findings =
+        jobFindings(job, model::TestObject(), job.rounds.front().id, job.readings.back().at);
+    const PointFinding& leak = at(findings, 3);
+    ASSERT_EQ(leak.finding, Finding::Leak);
+    ASSERT_TRUE(leak.asRead);
+    EXPECT_THAT(leak.because,
+                Contains(HasSubstr("answered with " + rateWords(*leak.asRead, job.setup.unit))));
 }
 
 // Regression: a spray cut short said what would have shown, though nothing is known of that; and it stood as
