@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/prepare/shown.h"
 
+#include "core/report/shown_unit.h"
 #include "ui/widgets/number_display.h"
 
 #include <QCoreApplication>
@@ -28,9 +29,7 @@ Unit displayUnit(const model::Setup& setup)
 
 FlowBasis basisOf(const model::Setup& setup)
 {
-    FlowBasis basis;
-    basis.gas = setup.roomTemperature;
-    return basis;
+    return report::flowBasis(setup);
 }
 
 double numberShown(LeakRate rate, const Unit& unit, const model::Setup& setup)
