@@ -5,6 +5,7 @@
 #include "ui/render/theme.h"
 
 #include <QFontMetricsF>
+#include <QMouseEvent>
 #include <QPainter>
 #include <QTimer>
 
@@ -23,6 +24,7 @@ constexpr double kWord = 172.0;
 constexpr double kNumber = 300.0;
 constexpr double kValue = 190.0;
 constexpr double kPlace = 40.0;
+constexpr double kMostForClock = 0.5; // of the room beside the sign
 
 /// The largest font up to `pixels` in which `text` fits `room`.
 QFont fitting(const QString& text, double pixels, double room)
@@ -37,7 +39,7 @@ QFont fitting(const QString& text, double pixels, double room)
 DistanceView::DistanceView(QWidget* parent)
     : QWidget(parent)
 {
-    setAttribute(Qt::WA_TransparentForMouseEvents);
+    setFocusPolicy(Qt::NoFocus); // the keys belong to the entry field
     setAccessibleName(tr("Distance view"));
     hide();
 }
@@ -60,6 +62,18 @@ void DistanceView::flash()
     });
 }
 
+void DistanceView::mousePressEvent(QMouseEvent* event)
+{
+    event->accept();
+}
+
+/// Not before the finger is gone: its release would else fall on what appears beneath it.
+void DistanceView::mouseReleaseEvent(QMouseEvent* event)
+{
+    event->accept();
+    hide();
+}
+
 void DistanceView::paintEvent(QPaintEvent*)
 {
     const render::Theme& theme = render::Theme::of(this);
@@ -74,18 +88,20 @@ void DistanceView::paintEvent(QPaintEvent*)
     paintStateFilling(painter, *this, top, m_shown.state.state, m_shown.state.progress);
     if (m_flashes)
         painter.fillRect(top, theme.colour(Role::Accent));
-    const double sign = top.height() * 0.7;
+    const double sign = top.height() * 0.6;
     paintStateSign(painter, *this, QRectF(gap, top.center().y() - sign / 2, sign, sign), m_shown.state.state);
-    const double figureRoom = w * 0.34;
-    const double wordRoom = w - 3 * gap - sign - figureRoom;
     const Role ink = m_shown.state.state == CallState::Go ? Role::OnGo : Role::Ink;
     painter.setPen(theme.colour(ink));
-    painter.setFont(fitting(m_shown.state.word, kWord * scale, wordRoom));
-    painter.drawText(QRectF(2 * gap + sign, 0, wordRoom, top.height()), Qt::AlignLeft | Qt::AlignVCenter,
-                     m_shown.state.word);
-    painter.setFont(fitting(m_shown.state.figure, kWord * 0.6 * scale, figureRoom - gap));
-    painter.drawText(QRectF(w - figureRoom, 0, figureRoom - gap, top.height()),
-                     Qt::AlignRight | Qt::AlignVCenter, m_shown.state.figure);
+    // The clock is read as far as the word is; the word of a language with long ones gives way to it.
+    QRectF room(1.5 * gap + sign, 0, w - 2.5 * gap - sign, top.height());
+    if (!m_shown.state.figure.isEmpty()) {
+        painter.setFont(fitting(m_shown.state.figure, kWord * scale, room.width() * kMostForClock));
+        painter.drawText(room, Qt::AlignRight | Qt::AlignVCenter, m_shown.state.figure);
+        room.setRight(room.right() - QFontMetricsF(painter.font()).horizontalAdvance(m_shown.state.figure) -
+                      gap / 2);
+    }
+    painter.setFont(fitting(m_shown.state.word, kWord * scale, room.width()));
+    painter.drawText(room, Qt::AlignLeft | Qt::AlignVCenter, m_shown.state.word);
 
     painter.setPen(theme.colour(Role::Ink));
     const QRectF middle(gap, top.bottom(), w - 2 * gap, height() * 0.40);

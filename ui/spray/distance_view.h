@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // For five metres away: state, called number, last value. Nothing else. Lies over the page; keys stay with
-// the field.
+// the field, and a finger or a click leaves the view: what lies beneath is not seen and must not be hit.
 #pragma once
 
 #include "core/analysis/point_finding.h"
@@ -35,6 +35,8 @@ public:
 
 protected:
     void paintEvent(QPaintEvent* event) override;
+    void mousePressEvent(QMouseEvent* event) override;
+    void mouseReleaseEvent(QMouseEvent* event) override;
 
 private:
     DistanceShown m_shown;

@@ -257,7 +257,7 @@ void SprayPage::refreshClock()
     shown.state.progress = machine.progress(m_controller->now());
     shown.state.word = stateWord(machine.state());
     if (machine.state() == CallState::Spray || machine.state() == CallState::Wait)
-        shown.state.figure = tr("%1 s").arg(QLocale().toString(machine.left(m_controller->now()), 'f', 0));
+        shown.state.figure = QLocale().toString(machine.left(m_controller->now()), 'f', 0);
     if (const auto& call = m_controller->call()) {
         shown.number = QString::number(call->number);
         const model::Sketch& sketch = m_session.job().sketch;
