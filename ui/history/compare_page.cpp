@@ -142,8 +142,8 @@ QWidget* ComparePage::makeBar()
 QWidget* ComparePage::makeMaps()
 {
     auto* maps = new QWidget(this);
-    m_leftMap = new MapSide(maps);
-    m_rightMap = new MapSide(maps);
+    m_leftMap = new MapSide(m_session, maps);
+    m_rightMap = new MapSide(m_session, maps);
     m_ruler = new render::DecadeRuler(Qt::Vertical, maps);
     m_ruler->setFixedWidth(kRulerWidth);
     m_ruler->setAccessibleName(tr("scale of both maps"));

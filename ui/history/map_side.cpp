@@ -5,6 +5,7 @@
 #include "core/report/rate_text.h"
 #include "core/report/shown_unit.h"
 #include "ui/render/sheet_view.h"
+#include "ui/underlay/underlay_images.h"
 #include "ui/widgets/heading.h"
 #include "ui/widgets/number_display.h"
 
@@ -39,13 +40,14 @@ std::shared_ptr<const report::MapContent> mapOf(const ComparedJobs& jobs, const 
 
 } // namespace
 
-MapSide::MapSide(QWidget* parent)
+MapSide::MapSide(JobSession& session, QWidget* parent)
     : QWidget(parent)
 {
     m_title = new QLabel(this);
     m_title->setProperty("role", QStringLiteral("strong"));
     m_facts = quietLabel({}, this);
     m_view = new render::SheetView(this);
+    UnderlayImages::showBeneath(*m_view, session);
     auto* head = new QHBoxLayout;
     head->setContentsMargins(12, 4, 12, 4);
     head->setSpacing(12);

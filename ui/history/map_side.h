@@ -14,12 +14,15 @@ class SheetView;
 
 namespace sealwalk::ui {
 
+class JobSession;
+
 class MapSide : public QWidget
 {
     Q_OBJECT
 
 public:
-    explicit MapSide(QWidget* parent = nullptr);
+    /// @param session  whose history holds the pictures under the sheets
+    explicit MapSide(JobSession& session, QWidget* parent = nullptr);
 
     /// The sheet of that id or name in the job, on the object's scale, so that years compare by eye.
     /// @param blinking  at the scale and place of the map before

@@ -7,6 +7,7 @@
 #include "ui/render/sheet_view.h"
 #include "ui/render/theme.h"
 #include "ui/session/map_options.h"
+#include "ui/underlay/underlay_images.h"
 #include "ui/widgets/switch_row.h"
 
 #include <QHBoxLayout>
@@ -26,6 +27,7 @@ MapPanel::MapPanel(JobSession& session, QWidget* parent)
     , m_reading(new SwitchRow(tr("Readings"), {tr("As read"), tr("Echoes taken out")}, this))
     , m_standing(new SwitchRow(tr("Standing"), {tr("As found"), tr("As left")}, this))
 {
+    UnderlayImages::showBeneath(*m_view, session);
     setFocusProxy(m_view);
     m_tabs->setAccessibleName(tr("Sheets"));
     m_tabs->setExpanding(false);

@@ -74,10 +74,16 @@ void SheetView::blinkTo(std::shared_ptr<const report::MapContent> content)
     drop(true);
 }
 
-void SheetView::setUnderlay(const QImage& picture)
+void SheetView::setUnderlays(Underlays underlays)
 {
-    m_underlay = picture;
+    m_underlays = std::move(underlays);
     drop(false);
+}
+
+void SheetView::refreshUnderlay()
+{
+    if (m_content && m_content->underlay)
+        drop(false);
 }
 
 void SheetView::setCore(std::shared_ptr<const report::MapContent> core)

@@ -6,17 +6,20 @@
 #include "ui/render/sheet_picture.h"
 #include "ui/render/thread_painter.h"
 
-#include <QImage>
 #include <QPixmap>
 #include <QWidget>
 
 class QTimer;
 
+#include <functional>
 #include <memory>
 #include <optional>
+#include <string>
 #include <vector>
 
 namespace sealwalk::render {
+
+class UnderlayPicture;
 
 /// Helium of the last spray, hatched over the sheet.
 struct Plume
@@ -40,8 +43,11 @@ public:
     /// Shows a map at the scale and place of the one before, so that the eye sees only what differs.
     void blinkTo(std::shared_ptr<const report::MapContent> content);
     [[nodiscard]] const report::MapContent* content() const { return m_content.get(); }
-    /// A picture under the sheet, placed by the content's underlay.
-    void setUnderlay(const QImage& picture);
+    /// Where the picture under a sheet comes from, by its name in the content's underlay. Asked while
+    /// painting; answers nullptr while there is none, and refreshUnderlay() when that has changed.
+    using Underlays = std::function<const UnderlayPicture*(const std::string& picture)>;
+    void setUnderlays(Underlays underlays);
+    void refreshUnderlay();
     /// Another map of the same sheet laid over this one: a narrow line through the middle of each band, on
     /// the same scale and without words. nullptr: none.
     void setCore(std::shared_ptr<const report::MapContent> core);
@@ -117,7 +123,7 @@ private:
     std::unique_ptr<SheetPicture> m_picture; ///< laid out at m_scale
     std::shared_ptr<const report::MapContent> m_core;
     std::unique_ptr<SheetPicture> m_corePicture; ///< laid out at m_scale
-    QImage m_underlay;
+    Underlays m_underlays;
     SheetParts m_parts;
     bool m_grid = true;
     bool m_fitted = true; ///< follows the window until the user zooms or pans

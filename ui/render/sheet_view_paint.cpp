@@ -3,13 +3,13 @@
 // panning and selecting only copy it.
 #include "ui/render/hatch.h"
 #include "ui/render/sheet_view.h"
+#include "ui/render/underlay_picture.h"
 
 #include <QElapsedTimer>
 #include <QFontMetricsF>
 #include <QPainter>
 #include <QPainterPath>
 #include <QTimer>
-#include <QtMath>
 
 #include <cmath>
 
@@ -53,20 +53,11 @@ void SheetView::renderLayer(const Theme& theme)
 
 void SheetView::paintGround(QPainter& painter, const Theme& theme) const
 {
-    if (!m_underlay.isNull() && m_content->underlay) {
-        const model::Underlay& under = *m_content->underlay;
-        painter.save();
-        painter.setRenderHint(QPainter::SmoothPixmapTransform);
-        painter.setOpacity(under.opacity);
-        painter.translate(QPointF(under.corner.x, -under.corner.y) * m_scale);
-        painter.rotate(-qRadiansToDegrees(under.rotation));
-        const double k = under.millimetresPerPixel * m_scale;
-        painter.drawImage(
-            QRectF(0, -m_underlay.height() * k, m_underlay.width() * k, m_underlay.height() * k), m_underlay);
-        painter.restore();
-    }
     if (m_grid)
         paintSheetGrid(painter, theme, m_layerRoom, m_scale);
+    if (m_underlays && m_content->underlay)
+        if (const UnderlayPicture* picture = m_underlays(m_content->underlay->picture))
+            picture->paint(painter, theme, *m_content->underlay, m_scale);
 }
 
 void SheetView::paintEvent(QPaintEvent*)

@@ -9,6 +9,7 @@
 #include "ui/render/sheet_view.h"
 #include "ui/render/theme.h"
 #include "ui/session/map_options.h"
+#include "ui/underlay/underlay_images.h"
 
 #include <QHBoxLayout>
 #include <QHeaderView>
@@ -78,6 +79,7 @@ EvidencePanel::EvidencePanel(JobSession& session, QWidget* parent)
     m_returned->setObjectName(QStringLiteral("returnedWith"));
     m_returned->setTextFormat(Qt::PlainText);
     m_returned->setWordWrap(true);
+    UnderlayImages::showBeneath(*m_sheet, session);
     m_sheet->setFocusPolicy(Qt::ClickFocus);
     m_readings->setColumnCount(6);
     m_readings->setHorizontalHeaderLabels(

@@ -4,7 +4,7 @@
 #include "ui/render/core_words.h"
 #include "ui/render/sheet_picture.h"
 #include "ui/sketch/joint_painter.h"
-#include "ui/sketch/underlay_images.h"
+#include "ui/underlay/underlay_images.h"
 
 #include <QCoreApplication>
 #include <QPagedPaintDevice>
@@ -48,7 +48,7 @@ void writeText(const Paper& paper, const QRectF& where, const QString& text, dou
                            side | Qt::AlignVCenter, text);
 }
 
-void drawSheet(const Paper& paper, const BlankSheet& blank, const UnderlayImages* images, const QRectF& where)
+void drawSheet(const Paper& paper, const BlankSheet& blank, UnderlayImages* images, const QRectF& where)
 {
     const model::Sheet& sheet = *blank.sketch->sheet(blank.sheet);
     geometry::Box box;
@@ -70,7 +70,7 @@ void drawSheet(const Paper& paper, const BlankSheet& blank, const UnderlayImages
     const geometry::Point middle = box.centre();
     painter.translate(where.center() * paper.unit - QPointF(middle.x * scale, -middle.y * scale));
     if (images != nullptr)
-        images->paint(painter, sheet, scale);
+        images->paint(painter, theme, sheet, scale);
     const double pixel = paper.unit * kMillimetresPerInch / 96.0; // of a screen, at arm's length
     render::paintSheetOutlines(painter, theme, sheet.outlines, scale, pixel);
     const std::vector<DrawnJoint> joints = laidOut(*blank.sketch, blank.sheet, scale);
@@ -131,7 +131,7 @@ void line(const Paper& paper, double y, double width)
 
 } // namespace
 
-void printBlank(QPagedPaintDevice& device, const BlankSheet& blank, const UnderlayImages* images)
+void printBlank(QPagedPaintDevice& device, const BlankSheet& blank, UnderlayImages* images)
 {
     if (blank.sketch == nullptr || blank.sketch->sheet(blank.sheet) == nullptr)
         return;

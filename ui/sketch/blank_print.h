@@ -21,6 +21,6 @@ struct BlankSheet
 };
 
 /// Prints one sheet with the points on it, over as many pages as its table needs. `images` may be nullptr.
-void printBlank(QPagedPaintDevice& device, const BlankSheet& blank, const UnderlayImages* images);
+void printBlank(QPagedPaintDevice& device, const BlankSheet& blank, UnderlayImages* images);
 
 } // namespace sealwalk::ui

@@ -3,7 +3,7 @@
 #include "ui/sketch/canvas.h"
 
 #include "ui/sketch/sketch_desk.h"
-#include "ui/sketch/underlay_images.h"
+#include "ui/underlay/underlay_images.h"
 
 #include <QAccessible>
 #include <QMouseEvent>
@@ -423,8 +423,6 @@ void SketchCanvas::sketchChanged()
 {
     m_drawnScale = 0.0;
     m_layerStale = true;
-    if (m_desk.sheetInView() != nullptr && m_desk.sheetInView()->underlay)
-        m_images.request(m_desk.sheetInView()->underlay->picture);
     describe();
     update();
 }

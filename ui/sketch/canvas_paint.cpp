@@ -6,7 +6,7 @@
 #include "ui/sketch/rulers.h"
 #include "ui/sketch/select_tool.h"
 #include "ui/sketch/sketch_desk.h"
-#include "ui/sketch/underlay_images.h"
+#include "ui/underlay/underlay_images.h"
 
 #include <QPainter>
 
@@ -102,7 +102,7 @@ void SketchCanvas::renewLayer(const model::Sheet* sheet, const std::unordered_se
         QRectF(QPointF(-kLayerMargin, -kLayerMargin), QSizeF(size)).translated(-m_view.origin());
     render::paintSheetGrid(painter, theme, visible, m_view.scale());
     if (sheet != nullptr) {
-        m_images.paint(painter, *sheet, m_view.scale());
+        m_images.paint(painter, theme, *sheet, m_view.scale());
         render::paintSheetOutlines(painter, theme, sheet->outlines, m_view.scale(), 1.2);
     }
     const JointLook look{false, m_desk.showsRetired(), 1.0};

@@ -16,8 +16,8 @@
 #include "ui/sketch/sheet_bar.h"
 #include "ui/sketch/sketch_commands.h"
 #include "ui/sketch/sketch_desk.h"
-#include "ui/sketch/underlay_images.h"
 #include "ui/sketch/underlay_tools.h"
+#include "ui/underlay/underlay_images.h"
 #include "ui/widgets/page_tabs.h"
 
 #include <QFrame>
@@ -47,7 +47,7 @@ QFrame* verticalLine(QWidget* parent)
 SketchPage::SketchPage(JobSession& session, QWidget* parent)
     : QWidget(parent)
     , m_desk(new SketchDesk(session, this))
-    , m_images(new UnderlayImages(session, this))
+    , m_images(&UnderlayImages::of(session))
     , m_commands(std::make_unique<SketchCommands>(*m_desk))
 {
     layOut();

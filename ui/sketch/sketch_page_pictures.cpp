@@ -9,7 +9,7 @@
 #include "ui/sketch/reminder_dialog.h"
 #include "ui/sketch/sketch_desk.h"
 #include "ui/sketch/sketch_page.h"
-#include "ui/sketch/underlay_images.h"
+#include "ui/underlay/underlay_images.h"
 #include "ui/widgets/choose_file.h"
 
 #include <QFileInfo>

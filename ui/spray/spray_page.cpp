@@ -24,6 +24,7 @@
 #include "ui/spray/touch_strip.h"
 #include "ui/spray/walk_line.h"
 #include "ui/spray/walk_panel.h"
+#include "ui/underlay/underlay_images.h"
 #include "ui/widgets/date_field.h"
 #include "ui/widgets/page_tabs.h"
 
@@ -156,6 +157,7 @@ QWidget* SprayPage::makeSheetPart()
 {
     auto* part = new QWidget(this);
     m_sheet = new render::SheetView(part);
+    UnderlayImages::showBeneath(*m_sheet, m_session);
     m_sheet->setFocusPolicy(Qt::ClickFocus);
     m_sheetTitle = new QLabel(part);
     m_sheetTitle->setContentsMargins(render::kGapApart, render::kGapNear, render::kGapApart,
