@@ -6,6 +6,8 @@
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
+#include <algorithm>
+#include <cmath>
 #include <set>
 #include <vector>
 
@@ -13,35 +15,59 @@ namespace sealwalk::analysis {
 
 namespace {
 
-/// "for one joint: 5e-6 mbar l/s → 1e-6 mbar l/s", one for each limit that is another.
+bool isSame(const std::optional<LeakRate>& one, const std::optional<LeakRate>& other)
+{
+    if (!one || !other)
+        return one.has_value() == other.has_value();
+    constexpr double kOfConversion = 1e-9;
+    return std::abs(one->si() - other->si()) <= kOfConversion * std::max(one->si(), other->si());
+}
+
+/// "for one joint: 5e-6 mbar l/s → 1e-6 mbar l/s"
+std::string wordsOf(const LimitDifference& difference, const std::string& unit)
+{
+    const auto words = [&](const std::optional<LeakRate>& limit) {
+        return limit ? rateWords(*limit, unit) : std::string("none");
+    };
+    const std::string what = difference.kind ? fmt::format("for {}", model::name(*difference.kind))
+                             : difference.of == LimitDifference::Of::AllTogether ? "for all together"
+                                                                                 : "for one joint";
+    return fmt::format("{}: {} → {}", what, words(difference.before), words(difference.after));
+}
+
 std::vector<std::string> differences(const model::Setup& before, const model::Setup& after)
 {
-    std::vector<std::string> changes;
-    const auto compare = [&](std::string_view what, const std::optional<LeakRate>& was,
-                             const std::optional<LeakRate>& is) {
-        const auto words = [&](const std::optional<LeakRate>& limit) {
-            return limit ? rateWords(*limit, after.unit) : std::string("none");
-        };
-        if (was != is)
-            changes.push_back(fmt::format("{}: {} → {}", what, words(was), words(is)));
+    std::vector<std::string> all;
+    for (const LimitDifference& difference : limitDifferences(before, after))
+        all.push_back(wordsOf(difference, after.unit));
+    return all;
+}
+
+} // namespace
+
+std::vector<LimitDifference> limitDifferences(const model::Setup& before, const model::Setup& after)
+{
+    using Of = LimitDifference::Of;
+    std::vector<LimitDifference> found;
+    const auto compare = [&](const LimitDifference& pair) {
+        if (!isSame(pair.before, pair.after))
+            found.push_back(pair);
     };
-    compare("for one joint", before.pointLimit, after.pointLimit);
-    compare("for all together", before.totalLimit, after.totalLimit);
+    compare({Of::OneJoint, {}, before.pointLimit, after.pointLimit});
+    compare({Of::AllTogether, {}, before.totalLimit, after.totalLimit});
     std::set<model::JointKind> kinds;
     for (const auto* limits : {&before.kindLimits, &after.kindLimits})
         for (const auto& [kind, limit] : *limits)
             kinds.insert(kind);
     for (const model::JointKind kind : kinds) {
         const auto of = [&](const std::map<model::JointKind, LeakRate>& limits) {
-            const auto found = limits.find(kind);
-            return found == limits.end() ? std::nullopt : std::optional(found->second);
+            const auto entry = limits.find(kind);
+            return entry == limits.end() ? std::nullopt : std::optional(entry->second);
         };
-        compare(fmt::format("for {}", model::name(kind)), of(before.kindLimits), of(after.kindLimits));
+        compare({Of::Kind, kind, of(before.kindLimits), of(after.kindLimits)});
     }
-    return changes;
+    return found;
 }
-
-} // namespace
 
 std::optional<std::string> limitChangeWords(const model::Job& job, const model::Setup& after)
 {

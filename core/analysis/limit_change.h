@@ -8,11 +8,30 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace sealwalk::analysis {
 
 /// What such a remark names as its check.
 inline constexpr std::string_view kLimitChange = "limit changed";
+
+/// One limit that two set-ups have differently; none where one of them has no such limit.
+struct LimitDifference
+{
+    enum class Of
+    {
+        OneJoint,
+        AllTogether,
+        Kind, ///< of joint, named by `kind`
+    } of = Of::OneJoint;
+    std::optional<model::JointKind> kind;
+    std::optional<LeakRate> before;
+    std::optional<LeakRate> after;
+};
+
+/// Every limit that differs, one joint's first. The same limit typed in another unit is the same: doubles of
+/// 5e-6 mbar l/s and 5e-7 Pa m3/s differ in the last digit.
+std::vector<LimitDifference> limitDifferences(const model::Setup& before, const model::Setup& after);
 
 /// The sentence for the record when `after` sets other limits than `job` has and readings are there; none
 /// otherwise.

@@ -43,6 +43,8 @@ RateRange widened(const RateRange& range, LeakRate rate, double relativeUncertai
 {
     SEALWALK_EXPECT(rate.si() > 0.0 && relativeUncertainty >= 0.0);
     const double spread = logSpread(relativeUncertainty);
+    if (spread == 0.0)
+        return range; // its sign tells up from down below
     return {movedOut(range.low, rate, -kTwoSided * spread),
             movedOut(range.surelyAbove, rate, -oneSided() * spread),
             movedOut(range.surelyBelow, rate, oneSided() * spread),

@@ -3,6 +3,7 @@
 
 #include <fmt/format.h>
 
+#include <cctype>
 #include <charconv>
 #include <cmath>
 #include <regex>
@@ -38,17 +39,37 @@ std::string inDecade(double number)
     return fmt::format("{:.{}f}", number, decimals);
 }
 
+bool isWordCharacter(char c)
+{
+    return std::isalnum(static_cast<unsigned char>(c)) != 0 || c == '_' || c == '.';
+}
+
+/// A number that stands by itself: "4e07" in "RL-4e07" is part of somebody's name for a thing.
+bool standsAlone(const std::string& sentence, std::size_t at, std::size_t end)
+{
+    const bool joined =
+        at > 1 && (sentence[at - 1] == '-' || sentence[at - 1] == '/') && isWordCharacter(sentence[at - 2]);
+    const bool runsOn = end < sentence.size() && sentence[end] != '.' && isWordCharacter(sentence[end]);
+    return !joined && !runsOn && (at == 0 || !isWordCharacter(sentence[at - 1]));
+}
+
 /// `power` writes what follows the mantissa of a number with this exponent.
 template <class Power>
 std::string respelt(const std::string& sentence, Power power)
 {
-    static const std::regex number("([0-9](?:\\.[0-9]+)?)e([-+]?)0*([0-9]+)");
+    // A double has at most three digits in its exponent; more is no number.
+    static const std::regex number("([0-9]+(?:\\.[0-9]+)?)e([-+]?)0*([0-9]{1,3})");
     std::string result;
     auto from = sentence.cbegin();
     std::smatch hit;
     while (std::regex_search(from, sentence.cend(), hit, number)) {
         result.append(from, hit[0].first);
-        result += hit[1].str() + power(std::stoi(hit[3].str()) * (hit[2].str() == "-" ? -1 : 1));
+        const auto at = static_cast<std::size_t>(hit[0].first - sentence.cbegin());
+        const auto end = static_cast<std::size_t>(hit[0].second - sentence.cbegin());
+        if (standsAlone(sentence, at, end))
+            result += hit[1].str() + power(std::stoi(hit[3].str()) * (hit[2].str() == "-" ? -1 : 1));
+        else
+            result += hit[0].str();
         from = hit[0].second;
     }
     result.append(from, sentence.cend());

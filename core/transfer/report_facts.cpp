@@ -25,10 +25,14 @@ Result<ReportFacts> reportFacts(const storage::HistoryStore& store, model::JobId
         return fail(known.error());
     facts.options.known = std::move(*known);
     facts.options.carried = carriedRepairs(store, facts.record.job);
-    if (auto people = store.people())
-        facts.options.people = std::move(*people);
-    if (auto entries = store.personEntries())
-        facts.options.personEntries = std::move(*entries);
+    auto people = store.people();
+    if (!people)
+        return fail(people.error());
+    facts.options.people = std::move(*people);
+    auto entries = store.personEntries();
+    if (!entries) // or the report would say that nobody recorded who added them
+        return fail(entries.error());
+    facts.options.personEntries = std::move(*entries);
     std::vector<std::string> missing; // named by the check below as well
     facts.pictures = loadPictures(store, facts.record.job, missing);
     if (const auto digest =

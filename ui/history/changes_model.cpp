@@ -166,7 +166,8 @@ QString ChangesModel::nameOf(const analysis::ComparedPoint& compared) const
     if (joint == nullptr)
         return {};
     // From which side it is seen stands over the map.
-    const QString place = render::inWords(model::placeText(sketch, *point)).section(QLatin1Char(','), 0, 0);
+    const std::string whole = model::placeText(sketch, *point);
+    const QString place = render::inWords(whole.substr(0, whole.find(',')));
     return QStringLiteral("%1, %2").arg(QString::fromStdString(joint->name), place);
 }
 

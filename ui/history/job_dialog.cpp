@@ -80,6 +80,7 @@ void JobDialog::offerPurpose(const std::function<QString(model::ObjectId)>& ofLa
             m_purpose->setCurrentIndex(0);
         m_purpose->lineEdit()->selectAll();
     };
+    connect(m_purpose, &QComboBox::activated, this, [this] { m_purpose->lineEdit()->setModified(true); });
     connect(m_object, &QComboBox::activated, this, offer);
     offer();
 }

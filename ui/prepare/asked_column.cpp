@@ -294,10 +294,12 @@ void AskedColumn::askPapers()
     PapersDialog dialog(m_session.job().setup, m_session.object(), this);
     if (dialog.exec() != QDialog::Accepted)
         return;
-    if (dialog.object() != m_session.object())
-        if (const Status stored = m_session.changeObject(m_session.object(), dialog.object()); !stored)
+    model::TestObject object = m_session.object();
+    dialog.applyTo(object);
+    if (object != m_session.object())
+        if (const Status stored = m_session.changeObject(m_session.object(), object); !stored)
             emit failed(stored.error());
-    m_binder->change([&](model::Setup& setup) { setup = dialog.setup(); });
+    m_binder->change([&](model::Setup& setup) { dialog.applyTo(setup); });
 }
 
 void AskedColumn::askKindLimits()

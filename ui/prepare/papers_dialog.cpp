@@ -127,18 +127,9 @@ void PapersDialog::addInstruments(QVBoxLayout& column)
     }
 }
 
-model::Setup PapersDialog::setup() const
+std::vector<model::Instrument> PapersDialog::instruments() const
 {
-    model::Setup setup = m_setup;
-    setup.customer = typed(m_customer);
-    setup.witness = typed(m_witness);
-    setup.procedure = typed(m_procedure);
-    setup.excluded = typed(m_excluded);
-    setup.heliumBottle = typed(m_bottle);
-    setup.noCheckAfterReason = typed(m_noCheckAfter);
-    setup.dried = m_dried->isChecked();
-    setup.zeroOn = m_zero->isChecked();
-    setup.instruments.clear();
+    std::vector<model::Instrument> all;
     for (std::size_t i = 0; i < m_instruments.size(); ++i) {
         const InstrumentRow& row = m_instruments[i];
         model::Instrument instrument{typed(row.what), typed(row.identity), std::nullopt};
@@ -151,16 +142,32 @@ model::Setup PapersDialog::setup() const
                                                             : std::nullopt;
         }
         if (instrument != model::Instrument{})
-            setup.instruments.push_back(std::move(instrument));
+            all.push_back(std::move(instrument));
     }
-    return setup;
+    return all;
 }
 
-model::TestObject PapersDialog::object() const
+void PapersDialog::applyTo(model::Setup& setup) const
 {
-    model::TestObject object = m_object;
-    object.note = typed(m_drawing);
-    return object;
+    const auto put = [&](auto model::Setup::*member, auto value) {
+        if (value != m_setup.*member)
+            setup.*member = std::move(value);
+    };
+    put(&model::Setup::customer, typed(m_customer));
+    put(&model::Setup::witness, typed(m_witness));
+    put(&model::Setup::procedure, typed(m_procedure));
+    put(&model::Setup::excluded, typed(m_excluded));
+    put(&model::Setup::heliumBottle, typed(m_bottle));
+    put(&model::Setup::noCheckAfterReason, typed(m_noCheckAfter));
+    put(&model::Setup::dried, m_dried->isChecked());
+    put(&model::Setup::zeroOn, m_zero->isChecked());
+    put(&model::Setup::instruments, instruments());
+}
+
+void PapersDialog::applyTo(model::TestObject& object) const
+{
+    if (const std::string note = typed(m_drawing); note != m_object.note)
+        object.note = note;
 }
 
 void PapersDialog::tryAccept()

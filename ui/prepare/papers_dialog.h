@@ -24,9 +24,10 @@ class PapersDialog : public QDialog
 public:
     PapersDialog(const model::Setup& setup, const model::TestObject& object, QWidget* parent = nullptr);
 
-    /// As it came, with what was typed here.
-    [[nodiscard]] model::Setup setup() const;
-    [[nodiscard]] model::TestObject object() const;
+    /// Writes what was changed here, and only that: the rest may have been changed elsewhere while this was
+    /// open.
+    void applyTo(model::Setup& setup) const;
+    void applyTo(model::TestObject& object) const;
 
 private:
     struct InstrumentRow
@@ -39,9 +40,10 @@ private:
     QLineEdit* addLine(QVBoxLayout& column, const QString& label, const QString& name,
                        const std::string& kept, const QString& example);
     void addInstruments(QVBoxLayout& column);
+    [[nodiscard]] std::vector<model::Instrument> instruments() const;
     void tryAccept();
 
-    model::Setup m_setup;
+    model::Setup m_setup; ///< as it came
     model::TestObject m_object;
     QLineEdit* m_customer = nullptr;
     QLineEdit* m_witness = nullptr;

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The side charts: stacked level bars with limits and whiskers, in a window or on paper.
+// The side charts: stacked level bars with limits and whiskers, in a window.
 #pragma once
 
 #include "core/report/bars.h"
@@ -32,9 +32,5 @@ private:
     report::BarFigure m_figure;
     QChartView* m_view;
 };
-
-/// Paints a side chart; stays vector in PDF and SVG. Needs a QApplication.
-void paintBars(QPainter& painter, const Theme& theme, const report::BarFigure& figure, const QRectF& where,
-               const FigureStyle& style = {});
 
 } // namespace sealwalk::render

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Words, maps, plots, photos and signatures of a report.
-#include "ui/render/bar_chart.h"
+#include "ui/render/bar_painter.h"
 #include "ui/render/decade_ruler.h"
 #include "ui/render/figure_painter.h"
 #include "ui/render/map_export.h"

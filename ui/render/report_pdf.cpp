@@ -23,7 +23,7 @@ int printReport(const report::ReportContent& content, QPagedPaintDevice& device,
     const detail::Pages pages(content, options);
     QPainter painter(&device);
     const double factor = device.logicalDpiX() / kPixelsPerInch;
-    for (std::size_t page = 0; page < pages.count(); ++page) {
+    for (std::size_t page = 0; page < pages.count() && !options.stop.stop_requested(); ++page) {
         if (page > 0)
             device.newPage();
         painter.save();

@@ -10,6 +10,7 @@
 
 #include <filesystem>
 #include <functional>
+#include <stop_token>
 #include <string>
 
 class QPagedPaintDevice;
@@ -27,6 +28,7 @@ struct PdfOptions
     Paper paper = Paper::A4;
     /// Finds a picture by its SHA-256; photos that are not found are named instead. May be empty.
     std::function<Result<model::Picture>(const std::string& sha256)> pictures;
+    std::stop_token stop; ///< asked between pages; what is given after a stop is not the whole report
 };
 
 /// The report as a PDF document.

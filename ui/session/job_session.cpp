@@ -17,7 +17,9 @@ constexpr int kLookForOthersMilliseconds = 1000;
 constexpr const char* kLoggerSetting = "logger"; // of files written before the window kept the name itself
 /// For another program's lock: as long as nobody takes the window for standing still. Other windows of ours
 /// are done in a few milliseconds.
-constexpr std::chrono::milliseconds kPatience(250);
+constexpr std::chrono::milliseconds kPatience(1500);
+/// An entry is tried again by the page that took it: the window must not stand still under it.
+constexpr std::chrono::milliseconds kEntryPatience(250);
 
 template <class T>
 void giveIdentity(T& record, const QString& logger)
@@ -330,7 +332,7 @@ Result<model::Reading> JobSession::store(const ReadingDraft& draft, Waiting wait
         return noJob();
     if (currentRound() == nullptr)
         return fail(ErrorCode::NotAllowed, "no round is open; open one before the first reading");
-    history().setPatience(waiting == Waiting::Shortly ? kPatience : std::chrono::milliseconds(0));
+    history().setPatience(waiting == Waiting::Shortly ? kEntryPatience : std::chrono::milliseconds(0));
     model::Reading reading = readingOf(draft);
     reading.id = model::ReadingId::create();
     auto stored = history().addReading(m_job->id, reading, draft.samples);

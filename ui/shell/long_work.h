@@ -6,6 +6,8 @@
 #include "ui/shell/main_window.h"
 #include "ui/widgets/note_line.h"
 
+#include <QPointer>
+
 #include <functional>
 #include <stop_token>
 #include <utility>
@@ -25,17 +27,19 @@ bool runLong(MainWindow& window, const QString& what, std::function<Answer(std::
         return false;
     }
     line.showProgress(what, -1.0);
-    auto* cancelling = new QObject(&window); // lives as long as Cancel means this work
+    const QPointer<QObject> cancelling = new QObject(&window); // lives as long as Cancel means this work
     const std::stop_source stop;
-    QObject::connect(&line, &NoteLine::cancelled, cancelling, [&window, stop]() mutable {
+    QObject::connect(&line, &NoteLine::cancelled, cancelling, [&window, cancelling, stop]() mutable {
         stop.request_stop();
+        cancelling->deleteLater(); // this work may go on for a while, beside the next one
         window.noteLine().endProgress();
         window.say(Severity::News, MainWindow::tr("Cancelled; nothing was written."));
     });
     runBeside<Answer>(
         &window, [work = std::move(work), token = stop.get_token()] { return work(token); },
         [&window, cancelling, stop, done = std::move(done)](Answer answer) {
-            delete cancelling;
+            if (cancelling)
+                cancelling->deleteLater();
             if (stop.stop_requested())
                 return;
             window.noteLine().endProgress();

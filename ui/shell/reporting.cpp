@@ -119,7 +119,9 @@ void chooseAndReport(MainWindow& window)
             if (stop.stop_requested())
                 return fail(ErrorCode::Cancelled, "the report was not drawn");
             const render::PaintingThread thread;
-            return render::reportPdf((*prepared)->content, optionsFor(*prepared));
+            render::PdfOptions options = optionsFor(*prepared);
+            options.stop = stop;
+            return render::reportPdf((*prepared)->content, options);
         },
         [&window, file](const Bytes& bytes) {
             announce(window,

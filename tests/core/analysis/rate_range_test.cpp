@@ -92,6 +92,9 @@ TEST(RateRange, WidensByIndependentUncertainty)
     const double up = std::log(widened(once, rate, 0.4).high / rate) / 2.0;
     EXPECT_NEAR(up, std::hypot(logSpread(two[0]), logSpread(two[1])), 1e-12);
     EXPECT_EQ(widened(between(0.0, 0.0, 1e-8, 2e-8), rate, 0.4).low, LeakRate());
+    const RateRange same = widened(range, rate, 0.0);
+    EXPECT_EQ(same.low, range.low);
+    EXPECT_EQ(same.high, range.high);
 }
 
 // Property: a range that reaches down to nothing never says over, and has no probability to be below.

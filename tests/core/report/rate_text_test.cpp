@@ -34,6 +34,16 @@ TEST(RateText, WritesMantissaAndDecade)
     }
 }
 
+// Regression: names of things that look like numbers were respelt, and one with ten digits ended the program.
+TEST(RateText, LeavesNamesOfThingsAlone)
+{
+    for (const char* name :
+         {"Reference leak A7e512", "RL-4e07", "SN 5e12345678901", "valve 12e3b", "hose 3/4e02", "row 2e3100"})
+        EXPECT_EQ(onScreen(name), name);
+    EXPECT_EQ(onScreen("from 2.3e-08 (1e-8 to 5e+02)."), "from 2.3e\u22128 (1e\u22128 to 5e2).");
+    EXPECT_EQ(onScreen("limit 5e-07 mbar l/s"), "limit 5e\u22127 mbar\u00B7l/s");
+}
+
 struct RangeRow
 {
     double number;

@@ -188,7 +188,7 @@ TEST_F(PreparePageTest, WhatWasMeasuredEarlierKeepsItsDay)
     EXPECT_EQ(session.job().backgrounds.back().at.date(), Timestamp::now().date()) << "nothing typed: now";
 }
 
-// wrong date keeps the dialog open.
+// Property: what is asked beside the measurement is kept; a wrong date keeps the dialog open.
 TEST_F(PreparePageTest, PartiesPapersAndInstrumentsCanBeSaid)
 {
     inDialog("papers", [](QDialog& dialog) {
@@ -225,6 +225,26 @@ TEST_F(PreparePageTest, PartiesPapersAndInstrumentsCanBeSaid)
     const model::Setup before = setup;
     inDialog("papers", [](QDialog& dialog) { store(dialog); });
     EXPECT_EQ(session.job().setup, before) << "looking changes nothing";
+}
+
+// Regression: what another window changed while the papers were open was put back as it had been.
+TEST_F(PreparePageTest, PapersLeaveAloneWhatWasChangedElsewhereMeanwhile)
+{
+    inDialog("papers", [this](QDialog& dialog) {
+        model::Setup theirs = session.job().setup;
+        theirs.pointLimit = millibarLitresPerSecond(5e-6);
+        theirs.customer = "Fennick Optics";
+        ASSERT_TRUE(session.changeSetup(theirs));
+        model::TestObject object = session.object();
+        object.volume = litres(510);
+        ASSERT_TRUE(session.changeObject(session.object(), object));
+        typeIn(dialog, "witness", QStringLiteral("Jo Marsh"));
+        store(dialog);
+    });
+    EXPECT_EQ(session.job().setup.pointLimit, millibarLitresPerSecond(5e-6));
+    EXPECT_EQ(session.job().setup.customer, "Fennick Optics");
+    EXPECT_EQ(session.job().setup.witness, "Jo Marsh");
+    EXPECT_EQ(session.object().volume, litres(510));
 }
 
 // Property: the set-up is drawn while it is typed, in words too, and is in sight on a page of 1366 by 644.

@@ -2,6 +2,7 @@
 #include "tests/ui/render/picture_support.h"
 #include "ui/render/axis_ticks.h"
 #include "ui/render/bar_chart.h"
+#include "ui/render/bar_painter.h"
 #include "ui/render/figure_painter.h"
 #include "ui/render/plot_view.h"
 
