@@ -2996,6 +2996,10 @@ Fingerabdruck %2 …</translation>
         <source>The limit on the scale and on the course is that of job %1.</source>
         <translation>Der Grenzwert an der Skala und im Verlauf ist der von Auftrag %1.</translation>
     </message>
+    <message>
+        <source>All leaks together are judged by another limit: job %1 by %2, job %3 by %4.</source>
+        <translation>Alle Lecks zusammen sind nach einem anderen Grenzwert beurteilt: Auftrag %1 nach %2, Auftrag %3 nach %4.</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::AdviceCard</name>
@@ -8448,10 +8452,6 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>&lt;b&gt;%1&lt;/b&gt;&amp;nbsp; sheet %2 of %3 · %4 He, on the chamber</source>
         <translation>&lt;b&gt;%1&lt;/b&gt;&amp;nbsp; Blatt %2 von %3 · %4 He, an der Kammer</translation>
-    </message>
-    <message>
-        <source>%1 s</source>
-        <translation>%1 s</translation>
     </message>
     <message>
         <source>over the limit</source>
