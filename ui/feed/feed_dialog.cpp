@@ -11,6 +11,7 @@
 #include "ui/feed/source_form.h"
 #include "ui/render/core_words.h"
 #include "ui/widgets/below_field.h"
+#include "ui/widgets/fit_screen.h"
 #include "ui/widgets/heading.h"
 
 #include <QComboBox>
@@ -71,8 +72,10 @@ FeedDialog::FeedDialog(FeedSession& feed, QSettings& settings, QWidget* parent)
 {
     setObjectName(QStringLiteral("feedDialog"));
     setWindowTitle(tr("Detector feed"));
-    setMinimumSize(kWidth, kHeight);
-    auto* halves = new QHBoxLayout;
+    // On a small or much enlarged screen what comes stands below how it is read.
+    const bool isNarrow = roomOn(*this).width() < kWidth;
+    setMinimumSize(isNarrow ? kFormWidth : kWidth, kHeight);
+    auto* halves = new QBoxLayout(isNarrow ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
     halves->setSpacing(24);
     halves->addWidget(makeForms());
     halves->addWidget(makePreview(), 1);

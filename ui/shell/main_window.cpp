@@ -15,6 +15,7 @@
 #include "ui/shell/stage_progress.h"
 #include "ui/shell/stage_strip.h"
 #include "ui/shell/temporary_repairs.h"
+#include "ui/widgets/fit_screen.h"
 #include "ui/widgets/note_line.h"
 #include "ui/widgets/spoken_parts.h"
 #include "ui/widgets/wheel_guard.h"
@@ -72,6 +73,7 @@ MainWindow::MainWindow(JobSession& session, ShellSettings& settings, QWidget* pa
 {
     qApp->installEventFilter(new SpokenParts(this));
     qApp->installEventFilter(new WheelGuard(this));
+    qApp->installEventFilter(new FitScreen(this));
     if (m_session.logger().isEmpty())
         m_session.setLogger(m_settings.logger());
     build();
@@ -106,7 +108,9 @@ void MainWindow::build()
     m_menus = new Menus(*this);
     m_corner = new Corner(m_session, this);
     menuBar()->setCornerWidget(m_corner, Qt::TopRightCorner);
-    m_settings.restoreGeometry(*this);
+    m_settings.restoreGeometry(*this); // perhaps of another screen, or another scaling
+    if (boundToScreen(*this))
+        setWindowState(windowState() | Qt::WindowMaximized);
 }
 
 void MainWindow::listen()

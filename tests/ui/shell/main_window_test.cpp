@@ -86,6 +86,24 @@ TEST_F(WindowTest, LeadsFromAnEmptyHistoryToAnOpenJobByKeysAlone)
     EXPECT_EQ(again.history().jobs()->size(), 1U);
 }
 
+// Regression: on a screen enlarged to 683 x 384 the window opened as designed, far beyond it; so did one
+// whose place was kept at another scaling.
+TEST_F(WindowTest, OpensWithinTheScreen)
+{
+    const QSize screen = window->screen()->availableSize();
+    ASSERT_LT(screen.width(), 1366) << "the offscreen display";
+    JobSession again;
+    const MainWindow first(again, *settings);
+    EXPECT_LE(first.width(), screen.width());
+    EXPECT_LE(first.height(), screen.height());
+    window->resize(2732, 1480);
+    window->close(); // keeps its place
+    const MainWindow next(again, *settings);
+    EXPECT_LE(next.width(), screen.width());
+    EXPECT_LE(next.height(), screen.height());
+    EXPECT_TRUE(next.windowState().testFlag(Qt::WindowMaximized));
+}
+
 // Property: who was logging is known at the next start.
 TEST_F(WindowTest, KeepsWhoWasLogging)
 {

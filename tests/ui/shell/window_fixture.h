@@ -34,6 +34,8 @@ protected:
         window = std::make_unique<MainWindow>(*session, *settings);
         composePages(*window);
         openHistory(*window, historyFile(), true);
+        window->setWindowState(Qt::WindowNoState); // the offscreen display is smaller, but has no edge
+        window->resize(1366, 740);
         window->show();
         window->activateWindow();
         ASSERT_TRUE(QTest::qWaitForWindowExposed(window.get()));
