@@ -2355,10 +2355,600 @@ Fingerabdruck %2 …</translation>
     </message>
 </context>
 <context>
+    <name>SketchEdits</name>
+    <message>
+        <source>%1 drawn</source>
+        <translation>%1 gezeichnet</translation>
+    </message>
+    <message>
+        <source>%1 drawn, %2 point laid</source>
+        <translation>%1 gezeichnet, %2 Punkt gelegt</translation>
+    </message>
+    <message>
+        <source>%1 drawn, %2 points laid</source>
+        <translation>%1 gezeichnet, %2 Punkte gelegt</translation>
+    </message>
+    <message>
+        <source>%1 drawn with its flange</source>
+        <translation>%1 mit Flansch gezeichnet</translation>
+    </message>
+    <message>
+        <source>%1 drawn with its door</source>
+        <translation>%1 mit Tür gezeichnet</translation>
+    </message>
+    <message>
+        <source>row of %1 ports drawn</source>
+        <translation>Reihe von %1 Stutzen gezeichnet</translation>
+    </message>
+    <message>
+        <source>%1 pasted</source>
+        <translation>%1 eingefügt</translation>
+    </message>
+    <message>
+        <source>%1 moved</source>
+        <translation>%1 verschoben</translation>
+    </message>
+    <message>
+        <source>%1 turned</source>
+        <translation>%1 gedreht</translation>
+    </message>
+    <message>
+        <source>%1 mirrored</source>
+        <translation>%1 gespiegelt</translation>
+    </message>
+    <message>
+        <source>%1 copied to %2 in all</source>
+        <translation>%1 vervielfältigt, %2 im Ganzen</translation>
+    </message>
+    <message>
+        <source>%1 changed</source>
+        <translation>%1 geändert</translation>
+    </message>
+    <message>
+        <source>%1 grouped</source>
+        <translation>%1 zur Gruppe gemacht</translation>
+    </message>
+    <message>
+        <source>%1 ungrouped</source>
+        <translation>%1 aus der Gruppe gelöst</translation>
+    </message>
+    <message>
+        <source>%1 locked</source>
+        <translation>%1 gesperrt</translation>
+    </message>
+    <message>
+        <source>%1 unlocked</source>
+        <translation>%1 entsperrt</translation>
+    </message>
+    <message>
+        <source>%1 deleted</source>
+        <translation>%1 gelöscht</translation>
+    </message>
+    <message>
+        <source>%1 retired</source>
+        <translation>%1 stillgelegt</translation>
+    </message>
+    <message>
+        <source>%1 point laid on %2</source>
+        <translation>%1 Punkt auf %2 gelegt</translation>
+    </message>
+    <message>
+        <source>%1 points laid on %2</source>
+        <translation>%1 Punkte auf %2 gelegt</translation>
+    </message>
+    <message>
+        <source>point %1 added on %2</source>
+        <translation>Punkt %1 auf %2 hinzugefügt</translation>
+    </message>
+    <message>
+        <source>stretch of point %1 split, point %2 added</source>
+        <translation>Abschnitt von Punkt %1 geteilt, Punkt %2 hinzugefügt</translation>
+    </message>
+    <message>
+        <source>point %1 moved</source>
+        <translation>Punkt %1 verschoben</translation>
+    </message>
+    <message>
+        <source>point %1 moved; &quot;%2&quot; was said of its old place</source>
+        <translation>Punkt %1 verschoben; „%2“ galt für den alten Ort</translation>
+    </message>
+    <message>
+        <source>place of point %1 described</source>
+        <translation>Ort von Punkt %1 beschrieben</translation>
+    </message>
+    <message>
+        <source>point %1 retired</source>
+        <translation>Punkt %1 stillgelegt</translation>
+    </message>
+    <message>
+        <source>point %1 deleted</source>
+        <translation>Punkt %1 gelöscht</translation>
+    </message>
+    <message>
+        <source>point %1 brought back</source>
+        <translation>Punkt %1 zurückgeholt</translation>
+    </message>
+    <message>
+        <source>points numbered from 1 to %1</source>
+        <translation>Punkte von 1 bis %1 nummeriert</translation>
+    </message>
+    <message>
+        <source>%1 numbered along its walk</source>
+        <translation>%1 seinem Lauf nach nummeriert</translation>
+    </message>
+    <message>
+        <source>%1 numbered the other way</source>
+        <translation>%1 andersherum nummeriert</translation>
+    </message>
+    <message>
+        <source>%1 numbered from another start</source>
+        <translation>%1 von anderem Anfang nummeriert</translation>
+    </message>
+    <message>
+        <source>sheet &quot;%1&quot; added</source>
+        <translation>Blatt „%1“ hinzugefügt</translation>
+    </message>
+    <message>
+        <source>sheet &quot;%1&quot; changed</source>
+        <translation>Blatt „%1“ geändert</translation>
+    </message>
+    <message>
+        <source>sheet &quot;%1&quot; taken out</source>
+        <translation>Blatt „%1“ herausgenommen</translation>
+    </message>
+    <message>
+        <source>%1 joints</source>
+        <translation>%1 Fügestellen</translation>
+    </message>
+    <message>
+        <source>valve seat, tested across with the valve shut</source>
+        <translation>Ventilsitz, bei geschlossenem Ventil über ihn geprüft</translation>
+    </message>
+    <message>
+        <source>bonnet of the valve</source>
+        <translation>Haube des Ventils</translation>
+    </message>
+    <message>
+        <source>bellows inside the valve&apos;s stem</source>
+        <translation>Balg in der Ventilspindel</translation>
+    </message>
+    <message>
+        <source>inner bellows or shaft seal of the feedthrough</source>
+        <translation>innerer Balg oder Wellendichtung der Durchführung</translation>
+    </message>
+    <message>
+        <source>each pin or ceramic, apart from the flange</source>
+        <translation>jeder Stift oder jede Keramik, neben dem Flansch</translation>
+    </message>
+    <message>
+        <source>gland or shaft near the door: hinge side, handle</source>
+        <translation>Stopfbuchse oder Welle nahe der Tür: Scharnierseite, Griff</translation>
+    </message>
+    <message>
+        <source>leak-check port between double seals</source>
+        <translation>Prüfanschluss zwischen Doppeldichtungen</translation>
+    </message>
+    <message>
+        <source>clamp ring of the view glass</source>
+        <translation>Spannring des Schauglases</translation>
+    </message>
+    <message>
+        <source>ferrules at both ends of the hose</source>
+        <translation>Hülsen an beiden Enden des Schlauchs</translation>
+    </message>
+    <message>
+        <source>end cuffs of the bellows</source>
+        <translation>Endstücke des Balgs</translation>
+    </message>
+    <message>
+        <source>water circuit: helium inside it, drained and dried</source>
+        <translation>Wasserkreis: Helium hinein, entleert und getrocknet</translation>
+    </message>
+    <message>
+        <source>crater ends and stops of the weld</source>
+        <translation>Endkrater und Ansätze der Naht</translation>
+    </message>
+    <message>
+        <source>relief valve or burst disc</source>
+        <translation>Sicherheitsventil oder Berstscheibe</translation>
+    </message>
+    <message>
+        <source>gauge and vent fittings, caps and blanks</source>
+        <translation>Anschlüsse für Messröhre und Belüftung, Kappen und Blindstopfen</translation>
+    </message>
+    <message>
+        <source>test hose of the detector</source>
+        <translation>Prüfschlauch des Lecksuchers</translation>
+    </message>
+    <message>
+        <source>set-up connections: tee, clamps, detector inlet</source>
+        <translation>Verbindungen des Aufbaus: T-Stück, Klammern, Eingang des Lecksuchers</translation>
+    </message>
+</context>
+<context>
     <name>SketchPainter</name>
     <message>
         <source> (locked)</source>
         <translation> (gesperrt)</translation>
+    </message>
+</context>
+<context>
+    <name>SketchWords</name>
+    <message>
+        <source>Ring with its flange</source>
+        <translation>Ring mit Flansch</translation>
+    </message>
+    <message>
+        <source>Ring</source>
+        <translation>Ring</translation>
+    </message>
+    <message>
+        <source>drag</source>
+        <translation>ziehen</translation>
+    </message>
+    <message>
+        <source>middle to rim</source>
+        <translation>von der Mitte zum Rand</translation>
+    </message>
+    <message>
+        <source>type the diameter</source>
+        <translation>Durchmesser tippen</translation>
+    </message>
+    <message>
+        <source>without flange</source>
+        <translation>ohne Flansch</translation>
+    </message>
+    <message>
+        <source>with its flange</source>
+        <translation>mit Flansch</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Enter</translation>
+    </message>
+    <message>
+        <source>lay points</source>
+        <translation>Punkte legen</translation>
+    </message>
+    <message>
+        <source>Esc</source>
+        <translation>Esc</translation>
+    </message>
+    <message>
+        <source>leave it</source>
+        <translation>lassen</translation>
+    </message>
+    <message>
+        <source>Rounded rectangle with its door</source>
+        <translation>Rechteck mit Tür</translation>
+    </message>
+    <message>
+        <source>Rounded rectangle</source>
+        <translation>Rechteck mit Ecken</translation>
+    </message>
+    <message>
+        <source>corner to corner</source>
+        <translation>von Ecke zu Ecke</translation>
+    </message>
+    <message>
+        <source>Shift</source>
+        <translation>Umschalt</translation>
+    </message>
+    <message>
+        <source>square</source>
+        <translation>quadratisch</translation>
+    </message>
+    <message>
+        <source>type a size</source>
+        <translation>Maß tippen</translation>
+    </message>
+    <message>
+        <source>without door</source>
+        <translation>ohne Tür</translation>
+    </message>
+    <message>
+        <source>with its door</source>
+        <translation>mit Tür</translation>
+    </message>
+    <message>
+        <source>Hose</source>
+        <translation>Schlauch</translation>
+    </message>
+    <message>
+        <source>Closed path</source>
+        <translation>Geschlossene Linie</translation>
+    </message>
+    <message>
+        <source>Open path</source>
+        <translation>Offene Linie</translation>
+    </message>
+    <message>
+        <source>click</source>
+        <translation>klicken</translation>
+    </message>
+    <message>
+        <source>node after node</source>
+        <translation>Knoten für Knoten</translation>
+    </message>
+    <message>
+        <source>straight and 45°</source>
+        <translation>gerade und 45°</translation>
+    </message>
+    <message>
+        <source>length, Tab, angle</source>
+        <translation>Länge, Tab, Winkel</translation>
+    </message>
+    <message>
+        <source>Backspace</source>
+        <translation>Rücktaste</translation>
+    </message>
+    <message>
+        <source>last node away</source>
+        <translation>letzten Knoten weg</translation>
+    </message>
+    <message>
+        <source>finish</source>
+        <translation>fertig</translation>
+    </message>
+    <message>
+        <source>A closed path needs at least three nodes; click the next one.</source>
+        <translation>Eine geschlossene Linie braucht mindestens drei Knoten; den nächsten klicken.</translation>
+    </message>
+    <message>
+        <source>An open path needs at least two nodes; click the next one.</source>
+        <translation>Eine offene Linie braucht mindestens zwei Knoten; den nächsten klicken.</translation>
+    </message>
+    <message>
+        <source>length</source>
+        <translation>Länge</translation>
+    </message>
+    <message>
+        <source>angle</source>
+        <translation>Winkel</translation>
+    </message>
+    <message>
+        <source>There is no joint under the cursor; put it on a joint.</source>
+        <translation>Unter dem Zeiger ist keine Fügestelle; ihn auf eine setzen.</translation>
+    </message>
+    <message>
+        <source>Spot</source>
+        <translation>Stelle</translation>
+    </message>
+    <message>
+        <source>place it with its point</source>
+        <translation>mit ihrem Punkt setzen</translation>
+    </message>
+    <message>
+        <source>Add a point</source>
+        <translation>Punkt hinzufügen</translation>
+    </message>
+    <message>
+        <source>on a joint</source>
+        <translation>auf eine Fügestelle</translation>
+    </message>
+    <message>
+        <source>Split a stretch</source>
+        <translation>Abschnitt teilen</translation>
+    </message>
+    <message>
+        <source>where the stretch is to be cut</source>
+        <translation>wo der Abschnitt geteilt wird</translation>
+    </message>
+    <message>
+        <source>Circle of the chosen joint</source>
+        <translation>Kreis der gewählten Fügestelle</translation>
+    </message>
+    <message>
+        <source>Row of the chosen joint</source>
+        <translation>Reihe der gewählten Fügestelle</translation>
+    </message>
+    <message>
+        <source>move</source>
+        <translation>bewegen</translation>
+    </message>
+    <message>
+        <source>middle of the circle</source>
+        <translation>Mitte des Kreises</translation>
+    </message>
+    <message>
+        <source>place of the next one</source>
+        <translation>Ort der nächsten</translation>
+    </message>
+    <message>
+        <source>how many</source>
+        <translation>wie viele</translation>
+    </message>
+    <message>
+        <source>how many, Tab, spacing</source>
+        <translation>wie viele, Tab, Abstand</translation>
+    </message>
+    <message>
+        <source>a row instead</source>
+        <translation>Reihe stattdessen</translation>
+    </message>
+    <message>
+        <source>a circle instead</source>
+        <translation>Kreis stattdessen</translation>
+    </message>
+    <message>
+        <source>draw them</source>
+        <translation>zeichnen</translation>
+    </message>
+    <message>
+        <source>Choose the joint to be repeated first (V), then press P again.</source>
+        <translation>Zuerst die Fügestelle wählen (V), die wiederholt wird, dann noch einmal P.</translation>
+    </message>
+    <message>
+        <source>spacing</source>
+        <translation>Abstand</translation>
+    </message>
+    <message>
+        <source>Select</source>
+        <translation>Auswählen</translation>
+    </message>
+    <message>
+        <source>move along the joint</source>
+        <translation>entlang der Fügestelle schieben</translation>
+    </message>
+    <message>
+        <source>split</source>
+        <translation>teilen</translation>
+    </message>
+    <message>
+        <source>Del</source>
+        <translation>Entf</translation>
+    </message>
+    <message>
+        <source>retire</source>
+        <translation>stilllegen</translation>
+    </message>
+    <message>
+        <source>a joint or point</source>
+        <translation>eine Fügestelle oder einen Punkt</translation>
+    </message>
+    <message>
+        <source>a frame round several</source>
+        <translation>einen Rahmen um mehrere</translation>
+    </message>
+    <message>
+        <source>wheel</source>
+        <translation>Rad</translation>
+    </message>
+    <message>
+        <source>zoom</source>
+        <translation>größer, kleiner</translation>
+    </message>
+    <message>
+        <source>Space+drag</source>
+        <translation>Leertaste+ziehen</translation>
+    </message>
+    <message>
+        <source>pan</source>
+        <translation>Blatt schieben</translation>
+    </message>
+    <message>
+        <source>arrows</source>
+        <translation>Pfeile</translation>
+    </message>
+    <message>
+        <source>1 mm, Shift 10 mm</source>
+        <translation>1 mm, Umschalt 10 mm</translation>
+    </message>
+    <message>
+        <source>turn</source>
+        <translation>drehen</translation>
+    </message>
+    <message>
+        <source>mirror</source>
+        <translation>spiegeln</translation>
+    </message>
+    <message>
+        <source>There are points on it already; the panel at the right lays them anew.</source>
+        <translation>Es liegen schon Punkte darauf; das Feld rechts legt sie neu.</translation>
+    </message>
+    <message>
+        <source>diameter</source>
+        <translation>Durchmesser</translation>
+    </message>
+    <message>
+        <source>width</source>
+        <translation>Breite</translation>
+    </message>
+    <message>
+        <source>height</source>
+        <translation>Höhe</translation>
+    </message>
+    <message>
+        <source>corner radius</source>
+        <translation>Eckenradius</translation>
+    </message>
+    <message>
+        <source>Choose a point or a joint first; Del then retires it.</source>
+        <translation>Zuerst einen Punkt oder eine Fügestelle wählen; Entf legt sie dann still.</translation>
+    </message>
+    <message>
+        <source>Choose the joint first; D then numbers it the other way.</source>
+        <translation>Zuerst die Fügestelle wählen; D nummeriert sie dann andersherum.</translation>
+    </message>
+    <message>
+        <source>Choose the joint first; Shift+D then starts numbering under the cursor.</source>
+        <translation>Zuerst die Fügestelle wählen; Umschalt+D beginnt dann unter dem Zeiger zu zählen.</translation>
+    </message>
+    <message>
+        <source>Choose joints first; then they can be copied.</source>
+        <translation>Zuerst Fügestellen wählen; dann lassen sie sich kopieren.</translation>
+    </message>
+    <message>
+        <source>Copied; Ctrl+V puts it on this or another sheet.</source>
+        <translation>Kopiert; Strg+V setzt es auf dieses oder ein anderes Blatt.</translation>
+    </message>
+    <message>
+        <source>Picture underneath</source>
+        <translation>Bild unterlegen</translation>
+    </message>
+    <message>
+        <source>move it</source>
+        <translation>verschieben</translation>
+    </message>
+    <message>
+        <source>another picture</source>
+        <translation>anderes Bild</translation>
+    </message>
+    <message>
+        <source>scale it</source>
+        <translation>Maßstab setzen</translation>
+    </message>
+    <message>
+        <source>take it away</source>
+        <translation>wegnehmen</translation>
+    </message>
+    <message>
+        <source>Scale of the picture</source>
+        <translation>Maßstab des Bildes</translation>
+    </message>
+    <message>
+        <source>type the true length between the clicks, mm</source>
+        <translation>wahre Länge zwischen den Klicks tippen, mm</translation>
+    </message>
+    <message>
+        <source>set the scale</source>
+        <translation>Maßstab setzen</translation>
+    </message>
+    <message>
+        <source>the other end of the length</source>
+        <translation>das andere Ende der Länge</translation>
+    </message>
+    <message>
+        <source>one end of a length you know</source>
+        <translation>ein Ende einer bekannten Länge</translation>
+    </message>
+    <message>
+        <source>There is no picture under this sheet; press U to choose one.</source>
+        <translation>Unter diesem Blatt liegt kein Bild; mit U eins wählen.</translation>
+    </message>
+    <message>
+        <source>The two clicks lie on one place; click the ends of a length you know, far apart.</source>
+        <translation>Beide Klicks liegen auf einer Stelle; die Enden einer bekannten Länge klicken, weit auseinander.</translation>
+    </message>
+    <message>
+        <source>Type the true length in millimetres, then Enter.</source>
+        <translation>Die wahre Länge in Millimetern tippen, dann Eingabe.</translation>
+    </message>
+    <message>
+        <source>true length</source>
+        <translation>wahre Länge</translation>
+    </message>
+    <message>
+        <source>scale of the picture set</source>
+        <translation>Maßstab des Bildes gesetzt</translation>
+    </message>
+    <message>
+        <source>Type the true length between the two clicks first.</source>
+        <translation>Zuerst die wahre Länge zwischen den beiden Klicks tippen.</translation>
+    </message>
+    <message>
+        <source>Click both ends of a length you know first.</source>
+        <translation>Zuerst beide Enden einer bekannten Länge klicken.</translation>
     </message>
 </context>
 <context>
@@ -5929,6 +6519,18 @@ Fingerabdruck %2 …</translation>
         <source>&amp;Look at the report, print …</source>
         <translation>Bericht &amp;ansehen, drucken …</translation>
     </message>
+    <message>
+        <source>Undone: %1.</source>
+        <translation>Zurückgenommen: %1.</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+Z brings it again</source>
+        <translation>Strg+Umschalt+Z bringt es wieder</translation>
+    </message>
+    <message>
+        <source>Done again: %1.</source>
+        <translation>Wieder getan: %1.</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::MomentField</name>
@@ -7910,16 +8512,16 @@ Fingerabdruck %2 …</translation>
         <translation>Strg+Z nimmt die ganze Bewegung zurück</translation>
     </message>
     <message>
-        <source>Taken back: %1.</source>
-        <translation>Zurückgenommen: %1.</translation>
-    </message>
-    <message>
         <source>Ctrl+Shift+Z brings it again</source>
         <translation>Strg+Umschalt+Z bringt es wieder</translation>
     </message>
     <message>
         <source>Done again: %1.</source>
         <translation>Wieder getan: %1.</translation>
+    </message>
+    <message>
+        <source>Undone: %1.</source>
+        <translation>Zurückgenommen: %1.</translation>
     </message>
 </context>
 <context>

@@ -2,6 +2,7 @@
 #include "ui/shell/menus.h"
 
 #include "ui/history/history_page.h"
+#include "ui/render/core_words.h"
 #include "ui/session/job_session.h"
 #include "ui/shell/corner.h"
 #include "ui/shell/destinations.h"
@@ -15,6 +16,7 @@
 #include "ui/shell/sheets.h"
 #include "ui/signoff/people_dialog.h"
 #include "ui/signoff/signoff_page.h"
+#include "ui/sketch/edit_words.h"
 #include "ui/sketch/sketch_page.h"
 #include "ui/spray/presenter_dialog.h"
 #include "ui/spray/spray_page.h"
@@ -98,14 +100,22 @@ void Menus::buildFile()
 void Menus::buildEdit()
 {
     QMenu* menu = m_window.menuBar()->addMenu(tr("&Edit"));
-    const auto answer = [this](const Status& status) {
-        if (!status)
-            m_window.report(status.error());
-    };
-    m_needOpenJob.push_back(add(menu, tr("&Undo"), QKeySequence(Qt::CTRL | Qt::Key_Z),
-                                [this, answer] { answer(m_window.session().undo()); }));
-    m_needOpenJob.push_back(add(menu, tr("&Redo"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z),
-                                [this, answer] { answer(m_window.session().redo()); }));
+    // Said also when it went well: the note of the edit itself would still stand, and offer what has been
+    // done.
+    m_needOpenJob.push_back(add(menu, tr("&Undo"), QKeySequence(Qt::CTRL | Qt::Key_Z), [this] {
+        const QString what = editWords(m_window.session().edits().undoText());
+        const Status done = m_window.session().undo();
+        m_window.say(done ? Severity::News : Severity::Caution,
+                     done ? tr("Undone: %1.").arg(what) + QStringLiteral("   ") +
+                                tr("Ctrl+Shift+Z brings it again")
+                          : render::inSentence(done.error().message));
+    }));
+    m_needOpenJob.push_back(add(menu, tr("&Redo"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z), [this] {
+        const QString what = editWords(m_window.session().edits().redoText());
+        const Status done = m_window.session().redo();
+        m_window.say(done ? Severity::News : Severity::Caution,
+                     done ? tr("Done again: %1.").arg(what) : render::inSentence(done.error().message));
+    }));
     menu->addSeparator();
     add(menu, tr("&Find in the list"), QKeySequence(Qt::CTRL | Qt::Key_F), [this] {
         QWidget* page = m_window.page(m_window.stage());

@@ -4,8 +4,7 @@
 #include "core/editing/body.h"
 #include "core/editing/gestures.h"
 #include "ui/sketch/sketch_desk.h"
-
-#include <QCoreApplication>
+#include "ui/sketch/sketch_words.h"
 
 #include <algorithm>
 #include <cmath>
@@ -17,11 +16,6 @@ namespace {
 constexpr double kUsualRing = 50.0;   ///< mm
 constexpr double kUsualBox = 300.0;   ///< mm
 constexpr double kCornerShare = 0.12; ///< of the shorter side, until it is typed or dragged
-
-QString words(const char* text)
-{
-    return QCoreApplication::translate("SketchTools", text);
-}
 
 } // namespace
 
@@ -169,16 +163,17 @@ Verdict DrawTool::key(const QKeyEvent& event, const Hand&)
 
 QString RingTool::title() const
 {
-    return withBody() ? words("Ring with its flange") : words("Ring");
+    return withBody() ? SketchWords::tr("Ring with its flange") : SketchWords::tr("Ring");
 }
 
 std::vector<KeyHint> RingTool::hints() const
 {
-    return {{words("drag"), words("middle to rim")},
-            {QStringLiteral("0–9"), words("type the diameter")},
-            {QStringLiteral("F"), withBody() ? words("without flange") : words("with its flange")},
-            {words("Enter"), words("lay points")},
-            {words("Esc"), words("leave it")}};
+    return {{SketchWords::tr("drag"), SketchWords::tr("middle to rim")},
+            {QStringLiteral("0–9"), SketchWords::tr("type the diameter")},
+            {QStringLiteral("F"),
+             withBody() ? SketchWords::tr("without flange") : SketchWords::tr("with its flange")},
+            {SketchWords::tr("Enter"), SketchWords::tr("lay points")},
+            {SketchWords::tr("Esc"), SketchWords::tr("leave it")}};
 }
 
 geometry::Shape RingTool::dragged(geometry::Point from, const Hand& to)
@@ -215,17 +210,19 @@ Result<editing::Edit> RingTool::drawing(const model::Joint& joint, bool body) co
 
 QString BoxTool::title() const
 {
-    return withBody() ? words("Rounded rectangle with its door") : words("Rounded rectangle");
+    return withBody() ? SketchWords::tr("Rounded rectangle with its door")
+                      : SketchWords::tr("Rounded rectangle");
 }
 
 std::vector<KeyHint> BoxTool::hints() const
 {
-    return {{words("drag"), words("corner to corner")},
-            {words("Shift"), words("square")},
-            {QStringLiteral("0–9"), words("type a size")},
-            {QStringLiteral("F"), withBody() ? words("without door") : words("with its door")},
-            {words("Enter"), words("lay points")},
-            {words("Esc"), words("leave it")}};
+    return {{SketchWords::tr("drag"), SketchWords::tr("corner to corner")},
+            {SketchWords::tr("Shift"), SketchWords::tr("square")},
+            {QStringLiteral("0–9"), SketchWords::tr("type a size")},
+            {QStringLiteral("F"),
+             withBody() ? SketchWords::tr("without door") : SketchWords::tr("with its door")},
+            {SketchWords::tr("Enter"), SketchWords::tr("lay points")},
+            {SketchWords::tr("Esc"), SketchWords::tr("leave it")}};
 }
 
 geometry::Shape BoxTool::dragged(geometry::Point from, const Hand& to)

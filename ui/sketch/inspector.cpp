@@ -4,6 +4,7 @@
 #include "core/editing/reminders.h"
 #include "ui/render/icon.h"
 #include "ui/session/job_session.h"
+#include "ui/sketch/edit_words.h"
 #include "ui/sketch/joint_list.h"
 #include "ui/sketch/joint_panel.h"
 #include "ui/sketch/points_panel.h"
@@ -96,8 +97,7 @@ void Inspector::refreshReminder()
     const std::vector<editing::Reminder> all = editing::reminders(m_desk.sketch());
     QStringList missing;
     const auto add = [&](const editing::Reminder& reminder) {
-        const QString what =
-            QString::fromUtf8(reminder.what.data(), static_cast<qsizetype>(reminder.what.size()));
+        const QString what = reminderWords(reminder.what);
         if (!reminder.onSketch && missing.size() < 2 && !missing.contains(what))
             missing.append(what);
     };

@@ -4,8 +4,7 @@
 #include "core/editing/joints.h"
 #include "ui/sketch/draw_tool.h"
 #include "ui/sketch/sketch_desk.h"
-
-#include <QCoreApplication>
+#include "ui/sketch/sketch_words.h"
 
 #include <cmath>
 #include <numbers>
@@ -14,11 +13,6 @@ namespace sealwalk::ui {
 
 namespace {
 
-QString words(const char* text)
-{
-    return QCoreApplication::translate("SketchTools", text);
-}
-
 constexpr double kDegree = std::numbers::pi / 180.0;
 
 } // namespace
@@ -26,18 +20,19 @@ constexpr double kDegree = std::numbers::pi / 180.0;
 QString PathTool::title() const
 {
     if (m_line == Line::Hose)
-        return words("Hose");
-    return m_line == Line::Closed ? words("Closed path") : words("Open path");
+        return SketchWords::tr("Hose");
+    return m_line == Line::Closed ? SketchWords::tr("Closed path") : SketchWords::tr("Open path");
 }
 
 std::vector<KeyHint> PathTool::hints() const
 {
-    return {{words("click"), words("node after node")},
-            {words("Shift"), words("straight and 45°")},
-            {QStringLiteral("0–9"), words("length, Tab, angle")},
-            {words("Backspace"), words("last node away")},
-            {words("Enter"), m_nodes.empty() ? words("lay points") : words("finish")},
-            {words("Esc"), words("leave it")}};
+    return {{SketchWords::tr("click"), SketchWords::tr("node after node")},
+            {SketchWords::tr("Shift"), SketchWords::tr("straight and 45°")},
+            {QStringLiteral("0–9"), SketchWords::tr("length, Tab, angle")},
+            {SketchWords::tr("Backspace"), SketchWords::tr("last node away")},
+            {SketchWords::tr("Enter"),
+             m_nodes.empty() ? SketchWords::tr("lay points") : SketchWords::tr("finish")},
+            {SketchWords::tr("Esc"), SketchWords::tr("leave it")}};
 }
 
 geometry::Point PathTool::taken(const Hand& hand)
@@ -136,8 +131,8 @@ Verdict PathTool::finish()
     if (m_nodes.size() < least) {
         desk().say(Severity::Caution,
                    m_line == Line::Closed
-                       ? words("A closed path needs at least three nodes; click the next one.")
-                       : words("An open path needs at least two nodes; click the next one."));
+                       ? SketchWords::tr("A closed path needs at least three nodes; click the next one.")
+                       : SketchWords::tr("An open path needs at least two nodes; click the next one."));
         return changed();
     }
     m_pending = drawing(m_nodes);
@@ -177,7 +172,8 @@ std::vector<Size> PathTool::sizes() const
         return {};
     const geometry::Vector way = m_next - m_nodes.back();
     const double angle = way.length() > 0.0 ? std::atan2(way.y, way.x) / kDegree : 0.0;
-    return {{words("length"), {}, way.length()}, {words("angle"), QStringLiteral("∠"), angle, true}};
+    return {{SketchWords::tr("length"), {}, way.length()},
+            {SketchWords::tr("angle"), QStringLiteral("∠"), angle, true}};
 }
 
 Verdict PathTool::typed(const std::vector<double>& values, const SizeEntry&, const Hand&)

@@ -5,24 +5,18 @@
 #include "ui/sketch/draw_tool.h"
 #include "ui/sketch/hit.h"
 #include "ui/sketch/sketch_desk.h"
-
-#include <QCoreApplication>
+#include "ui/sketch/sketch_words.h"
 
 namespace sealwalk::ui {
 
 namespace {
-
-QString words(const char* text)
-{
-    return QCoreApplication::translate("SketchTools", text);
-}
 
 Result<JointHit> under(const SketchDesk& desk, const Hand& hand)
 {
     if (const auto found = jointNear(desk.sketch(), desk.sheet(), hand.place, 2.0 * hand.reach))
         return *found;
     return fail(ErrorCode::BadInput,
-                words("There is no joint under the cursor; put it on a joint.").toStdString());
+                SketchWords::tr("There is no joint under the cursor; put it on a joint.").toStdString());
 }
 
 } // namespace
@@ -45,12 +39,13 @@ Result<editing::Edit> splitAt(const SketchDesk& desk, const Hand& hand)
 
 QString SpotTool::title() const
 {
-    return words("Spot");
+    return SketchWords::tr("Spot");
 }
 
 std::vector<KeyHint> SpotTool::hints() const
 {
-    return {{words("click"), words("place it with its point")}, {words("Esc"), words("leave it")}};
+    return {{SketchWords::tr("click"), SketchWords::tr("place it with its point")},
+            {SketchWords::tr("Esc"), SketchWords::tr("leave it")}};
 }
 
 Result<editing::Edit> SpotTool::drawing(const Hand& hand)
@@ -90,12 +85,13 @@ Verdict SpotTool::confirm(const Hand& hand)
 
 QString AddPointTool::title() const
 {
-    return words("Add a point");
+    return SketchWords::tr("Add a point");
 }
 
 std::vector<KeyHint> AddPointTool::hints() const
 {
-    return {{words("click"), words("on a joint")}, {words("Esc"), words("leave it")}};
+    return {{SketchWords::tr("click"), SketchWords::tr("on a joint")},
+            {SketchWords::tr("Esc"), SketchWords::tr("leave it")}};
 }
 
 Verdict AddPointTool::press(const Hand& hand)
@@ -112,12 +108,13 @@ Verdict AddPointTool::move(const Hand& hand, bool)
 
 QString SplitTool::title() const
 {
-    return words("Split a stretch");
+    return SketchWords::tr("Split a stretch");
 }
 
 std::vector<KeyHint> SplitTool::hints() const
 {
-    return {{words("click"), words("where the stretch is to be cut")}, {words("Esc"), words("leave it")}};
+    return {{SketchWords::tr("click"), SketchWords::tr("where the stretch is to be cut")},
+            {SketchWords::tr("Esc"), SketchWords::tr("leave it")}};
 }
 
 Verdict SplitTool::press(const Hand& hand)

@@ -5,6 +5,7 @@
 #include "core/editing/sheets.h"
 #include "ui/render/icon.h"
 #include "ui/session/job_session.h"
+#include "ui/sketch/edit_words.h"
 #include "ui/sketch/number_field.h"
 #include "ui/sketch/overlay_painter.h"
 #include "ui/sketch/sketch_desk.h"
@@ -262,7 +263,7 @@ void PointsPanel::refresh()
                                 : (count.value_or(0) == 1 ? tr("Lay 1 point anew")
                                                           : tr("Lay %1 points anew").arg(count.value_or(0))));
     m_undo->setEnabled(m_desk.session().hasJob() && m_desk.session().edits().canUndo());
-    m_undo->setToolTip(QString::fromStdString(m_desk.session().edits().undoText()));
+    m_undo->setToolTip(editWords(m_desk.session().edits().undoText()));
     refreshPoint();
 }
 

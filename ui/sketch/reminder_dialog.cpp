@@ -2,6 +2,7 @@
 #include "ui/sketch/reminder_dialog.h"
 
 #include "ui/render/icon.h"
+#include "ui/sketch/edit_words.h"
 #include "ui/sketch/joint_painter.h"
 #include "ui/sketch/sketch_desk.h"
 #include "ui/widgets/heading.h"
@@ -39,8 +40,7 @@ ReminderDialog::ReminderDialog(SketchDesk& desk, QWidget* parent)
     for (const editing::Reminder& reminder : m_reminders) {
         auto* item = new QTreeWidgetItem(m_list);
         item->setIcon(0, render::icon(iconOf(reminder.kind)));
-        item->setText(0,
-                      QString::fromUtf8(reminder.what.data(), static_cast<qsizetype>(reminder.what.size())));
+        item->setText(0, reminderWords(reminder.what));
         item->setText(1, reminder.onSketch ? tr("drawn") : QString());
         item->setSizeHint(0, QSize(0, 30));
     }

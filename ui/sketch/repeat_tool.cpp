@@ -3,35 +3,29 @@
 
 #include "core/editing/joints.h"
 #include "ui/sketch/sketch_desk.h"
-
-#include <QCoreApplication>
+#include "ui/sketch/sketch_words.h"
 
 #include <algorithm>
 #include <cmath>
 
 namespace sealwalk::ui {
 
-namespace {
-
-QString words(const char* text)
-{
-    return QCoreApplication::translate("SketchTools", text);
-}
-
-} // namespace
-
 QString RepeatTool::title() const
 {
-    return m_circle ? words("Circle of the chosen joint") : words("Row of the chosen joint");
+    return m_circle ? SketchWords::tr("Circle of the chosen joint")
+                    : SketchWords::tr("Row of the chosen joint");
 }
 
 std::vector<KeyHint> RepeatTool::hints() const
 {
-    return {{words("move"), m_circle ? words("middle of the circle") : words("place of the next one")},
-            {QStringLiteral("0–9"), m_circle ? words("how many") : words("how many, Tab, spacing")},
-            {QStringLiteral("O"), m_circle ? words("a row instead") : words("a circle instead")},
-            {words("Enter"), words("draw them")},
-            {words("Esc"), words("leave it")}};
+    return {{SketchWords::tr("move"),
+             m_circle ? SketchWords::tr("middle of the circle") : SketchWords::tr("place of the next one")},
+            {QStringLiteral("0–9"),
+             m_circle ? SketchWords::tr("how many") : SketchWords::tr("how many, Tab, spacing")},
+            {QStringLiteral("O"),
+             m_circle ? SketchWords::tr("a row instead") : SketchWords::tr("a circle instead")},
+            {SketchWords::tr("Enter"), SketchWords::tr("draw them")},
+            {SketchWords::tr("Esc"), SketchWords::tr("leave it")}};
 }
 
 geometry::Point RepeatTool::middle() const
@@ -57,7 +51,7 @@ Verdict RepeatTool::press(const Hand& hand)
 {
     if (desk().chosen().empty()) {
         desk().say(Severity::Caution,
-                   words("Choose the joint to be repeated first (V), then press P again."));
+                   SketchWords::tr("Choose the joint to be repeated first (V), then press P again."));
         return {VerdictKind::Done, std::nullopt, {}};
     }
     m_held = false;
@@ -116,9 +110,11 @@ Verdict RepeatTool::cancel()
 
 std::vector<Size> RepeatTool::sizes() const
 {
-    std::vector<Size> sizes{{words("how many"), QStringLiteral("×"), static_cast<double>(m_count), true}};
+    std::vector<Size> sizes{
+        {SketchWords::tr("how many"), QStringLiteral("×"), static_cast<double>(m_count), true}};
     if (!m_circle)
-        sizes.push_back({words("spacing"), {}, m_next ? geometry::distance(middle(), *m_next) : 100.0});
+        sizes.push_back(
+            {SketchWords::tr("spacing"), {}, m_next ? geometry::distance(middle(), *m_next) : 100.0});
     return sizes;
 }
 

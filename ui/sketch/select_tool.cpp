@@ -4,8 +4,7 @@
 #include "core/editing/body.h"
 #include "core/editing/points.h"
 #include "ui/sketch/sketch_desk.h"
-
-#include <QCoreApplication>
+#include "ui/sketch/sketch_words.h"
 
 #include <algorithm>
 #include <cmath>
@@ -14,11 +13,6 @@
 namespace sealwalk::ui {
 
 namespace {
-
-QString words(const char* text)
-{
-    return QCoreApplication::translate("SketchTools", text);
-}
 
 constexpr double kDegree = std::numbers::pi / 180.0;
 constexpr double kTurnStep = 15.0 * kDegree;
@@ -35,27 +29,27 @@ geometry::Point heldPlace(const geometry::Shape& shape)
 
 QString SelectTool::title() const
 {
-    return words("Select");
+    return SketchWords::tr("Select");
 }
 
 std::vector<KeyHint> SelectTool::hints() const
 {
     if (!desk().chosenPoint().isNil())
-        return {{words("drag"), words("move along the joint")},
-                {QStringLiteral("X"), words("split")},
-                {words("Del"), words("retire")},
-                {words("Esc"), words("leave it")}};
+        return {{SketchWords::tr("drag"), SketchWords::tr("move along the joint")},
+                {QStringLiteral("X"), SketchWords::tr("split")},
+                {SketchWords::tr("Del"), SketchWords::tr("retire")},
+                {SketchWords::tr("Esc"), SketchWords::tr("leave it")}};
     if (desk().chosen().empty())
-        return {{words("click"), words("a joint or point")},
-                {words("drag"), words("a frame round several")},
-                {words("wheel"), words("zoom")},
-                {words("Space+drag"), words("pan")}};
-    return {{words("drag"), words("move")},
-            {words("arrows"), words("1 mm, Shift 10 mm")},
-            {QStringLiteral("0–9"), words("type a size")},
-            {QStringLiteral("[ ]"), words("turn")},
-            {QStringLiteral("M"), words("mirror")},
-            {words("Enter"), words("lay points")}};
+        return {{SketchWords::tr("click"), SketchWords::tr("a joint or point")},
+                {SketchWords::tr("drag"), SketchWords::tr("a frame round several")},
+                {SketchWords::tr("wheel"), SketchWords::tr("zoom")},
+                {SketchWords::tr("Space+drag"), SketchWords::tr("pan")}};
+    return {{SketchWords::tr("drag"), SketchWords::tr("move")},
+            {SketchWords::tr("arrows"), SketchWords::tr("1 mm, Shift 10 mm")},
+            {QStringLiteral("0–9"), SketchWords::tr("type a size")},
+            {QStringLiteral("[ ]"), SketchWords::tr("turn")},
+            {QStringLiteral("M"), SketchWords::tr("mirror")},
+            {SketchWords::tr("Enter"), SketchWords::tr("lay points")}};
 }
 
 std::optional<Handle> SelectTool::handleUnder(const Hand& hand) const
@@ -357,7 +351,7 @@ Verdict SelectTool::confirm(const Hand&)
         return {};
     if (!desk().sketch().pointsOn(joint->id).empty()) {
         desk().say(Severity::News,
-                   words("There are points on it already; the panel at the right lays them anew."));
+                   SketchWords::tr("There are points on it already; the panel at the right lays them anew."));
         return changed();
     }
     m_pending = editing::layPoints(desk().sketch(), joint->id, desk().laying(), desk().withReadings());

@@ -1,30 +1,22 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/sketch/sizes.h"
 
-#include <QCoreApplication>
+#include "ui/sketch/sketch_words.h"
+
 #include <QLocale>
 
 #include <algorithm>
 
 namespace sealwalk::ui {
 
-namespace {
-
-QString words(const char* text)
-{
-    return QCoreApplication::translate("SketchSizes", text);
-}
-
-} // namespace
-
 std::vector<Size> sizesOf(const geometry::Shape& shape)
 {
     if (const auto* ring = std::get_if<geometry::Ring>(&shape))
-        return {{words("diameter"), QStringLiteral("⌀"), 2.0 * ring->radius}};
+        return {{SketchWords::tr("diameter"), QStringLiteral("⌀"), 2.0 * ring->radius}};
     if (const auto* box = std::get_if<geometry::RoundedRectangle>(&shape))
-        return {{words("width"), {}, box->width},
-                {words("height"), {}, box->height},
-                {words("corner radius"), QStringLiteral("r"), box->cornerRadius}};
+        return {{SketchWords::tr("width"), {}, box->width},
+                {SketchWords::tr("height"), {}, box->height},
+                {SketchWords::tr("corner radius"), QStringLiteral("r"), box->cornerRadius}};
     return {};
 }
 

@@ -7,21 +7,11 @@
 #include "ui/sketch/hit.h"
 #include "ui/sketch/place_tools.h"
 #include "ui/sketch/sketch_desk.h"
-
-#include <QCoreApplication>
+#include "ui/sketch/sketch_words.h"
 
 #include <algorithm>
 
 namespace sealwalk::ui {
-
-namespace {
-
-QString words(const char* text)
-{
-    return QCoreApplication::translate("SketchCommands", text);
-}
-
-} // namespace
 
 void SketchCommands::retireChosen()
 {
@@ -30,7 +20,8 @@ void SketchCommands::retireChosen()
     else if (!m_desk.chosen().empty())
         m_desk.commit(editing::removeJoints(m_desk.sketch(), m_desk.chosen(), m_desk.withReadings()));
     else
-        m_desk.say(Severity::Caution, words("Choose a point or a joint first; Del then retires it."));
+        m_desk.say(Severity::Caution,
+                   SketchWords::tr("Choose a point or a joint first; Del then retires it."));
 }
 
 void SketchCommands::renumber()
@@ -46,15 +37,17 @@ void SketchCommands::reverseSense()
     if (const model::Joint* joint = m_desk.chosenJoint())
         m_desk.commit(editing::reverseSense(m_desk.sketch(), joint->id, m_desk.withReadings()));
     else
-        m_desk.say(Severity::Caution, words("Choose the joint first; D then numbers it the other way."));
+        m_desk.say(Severity::Caution,
+                   SketchWords::tr("Choose the joint first; D then numbers it the other way."));
 }
 
 void SketchCommands::startHere(const Hand& hand)
 {
     const model::Joint* joint = m_desk.chosenJoint();
     if (joint == nullptr) {
-        m_desk.say(Severity::Caution,
-                   words("Choose the joint first; Shift+D then starts numbering under the cursor."));
+        m_desk.say(
+            Severity::Caution,
+            SketchWords::tr("Choose the joint first; Shift+D then starts numbering under the cursor."));
         return;
     }
     double along = 0.0;
@@ -88,11 +81,11 @@ void SketchCommands::split(const Hand& hand)
 void SketchCommands::copy()
 {
     if (m_desk.chosen().empty()) {
-        m_desk.say(Severity::Caution, words("Choose joints first; then they can be copied."));
+        m_desk.say(Severity::Caution, SketchWords::tr("Choose joints first; then they can be copied."));
         return;
     }
     m_desk.setClip(editing::copyOf(m_desk.sketch(), m_desk.chosen()));
-    m_desk.say(Severity::News, words("Copied; Ctrl+V puts it on this or another sheet."));
+    m_desk.say(Severity::News, SketchWords::tr("Copied; Ctrl+V puts it on this or another sheet."));
 }
 
 void SketchCommands::cut()

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/sketch/sketch_desk.h"
 
+#include "ui/render/core_words.h"
 #include "ui/session/job_session.h"
+#include "ui/sketch/edit_words.h"
 
 #include <algorithm>
 
@@ -174,19 +176,16 @@ void SketchDesk::setNextName(std::string name, bool isSetup)
 bool SketchDesk::commit(const Result<editing::Edit>& edit)
 {
     if (!edit) {
-        say(Severity::Caution, QString::fromStdString(edit.error().message));
+        say(Severity::Caution, render::inSentence(edit.error().message));
         return false;
     }
     if (edit->isEmpty())
         return true;
     if (const Status done = m_session.edit(*edit); !done) {
-        say(Severity::Error, QString::fromStdString(done.error().message));
+        say(Severity::Error, render::inSentence(done.error().message));
         return false;
     }
-    QString what = QString::fromStdString(edit->what);
-    if (!what.isEmpty())
-        what[0] = what[0].toUpper();
-    say(Severity::News, what + QLatin1Char('.'), tr("Ctrl+Z takes the whole gesture back"));
+    say(Severity::News, editSentence(edit->what), tr("Ctrl+Z takes the whole gesture back"));
     return true;
 }
 
@@ -194,19 +193,18 @@ void SketchDesk::undo()
 {
     const std::string what = m_session.edits().undoText();
     if (const Status done = m_session.undo(); !done)
-        say(Severity::Caution, QString::fromStdString(done.error().message));
+        say(Severity::Caution, render::inSentence(done.error().message));
     else
-        say(Severity::News, tr("Taken back: %1.").arg(QString::fromStdString(what)),
-            tr("Ctrl+Shift+Z brings it again"));
+        say(Severity::News, tr("Undone: %1.").arg(editWords(what)), tr("Ctrl+Shift+Z brings it again"));
 }
 
 void SketchDesk::redo()
 {
     const std::string what = m_session.edits().redoText();
     if (const Status done = m_session.redo(); !done)
-        say(Severity::Caution, QString::fromStdString(done.error().message));
+        say(Severity::Caution, render::inSentence(done.error().message));
     else
-        say(Severity::News, tr("Done again: %1.").arg(QString::fromStdString(what)));
+        say(Severity::News, tr("Done again: %1.").arg(editWords(what)));
 }
 
 void SketchDesk::setShowsRetired(bool shows)

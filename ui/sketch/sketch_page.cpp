@@ -148,7 +148,10 @@ void SketchPage::addShortcuts()
 void SketchPage::showEvent(QShowEvent* event)
 {
     QWidget::showEvent(event);
-    m_canvas->setFocus();
+    if (m_desk->sheetInView() != nullptr)
+        m_canvas->setFocus();
+    else if (QWidget* first = m_noSheet->nextInFocusChain()) // without a sheet: what gives one
+        first->setFocus();
 }
 
 QString SketchPage::progressText() const

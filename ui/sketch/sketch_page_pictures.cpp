@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The parts of the page that open dialogs: pictures, reminders, print.
 #include "core/editing/sheets.h"
+#include "ui/render/core_words.h"
 #include "ui/render/picture_file.h"
 #include "ui/session/beside.h"
 #include "ui/session/job_session.h"
@@ -32,7 +33,7 @@ void SketchPage::choosePicture(bool onNewSheet)
         return;
     const Result<int> pages = render::pagesOf(file);
     if (!pages) {
-        m_desk->say(Severity::Caution, QString::fromStdString(pages.error().message));
+        m_desk->say(Severity::Caution, render::inSentence(pages.error().message));
         return;
     }
     int page = 1;
@@ -51,13 +52,13 @@ void SketchPage::usePicture(const QString& file, int page, bool onNewSheet)
     using Read = Result<render::PictureFile>;
     const auto lay = [this, onNewSheet, file](const Read& read) {
         if (!read) {
-            m_desk->say(Severity::Caution, QString::fromStdString(read.error().message));
+            m_desk->say(Severity::Caution, render::inSentence(read.error().message));
             return;
         }
         const render::PictureFile& picture = *read;
         const Result<std::string> kept = m_desk->session().addPicture(picture.bytes, picture.extension);
         if (!kept) {
-            m_desk->say(Severity::Error, QString::fromStdString(kept.error().message));
+            m_desk->say(Severity::Error, render::inSentence(kept.error().message));
             return;
         }
         model::Sheet sheet =

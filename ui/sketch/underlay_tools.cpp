@@ -3,17 +3,11 @@
 
 #include "core/editing/sheets.h"
 #include "ui/sketch/sketch_desk.h"
-
-#include <QCoreApplication>
+#include "ui/sketch/sketch_words.h"
 
 namespace sealwalk::ui {
 
 namespace {
-
-QString words(const char* text)
-{
-    return QCoreApplication::translate("SketchTools", text);
-}
 
 bool hasUnderlay(const SketchDesk& desk)
 {
@@ -24,17 +18,17 @@ bool hasUnderlay(const SketchDesk& desk)
 
 QString UnderlayTool::title() const
 {
-    return words("Picture underneath");
+    return SketchWords::tr("Picture underneath");
 }
 
 std::vector<KeyHint> UnderlayTool::hints() const
 {
-    return {{words("drag"), words("move it")},
-            {words("arrows"), words("1 mm, Shift 10 mm")},
-            {QStringLiteral("U"), words("another picture")},
-            {QStringLiteral("K"), words("scale it")},
-            {words("Del"), words("take it away")},
-            {words("Esc"), words("leave it")}};
+    return {{SketchWords::tr("drag"), SketchWords::tr("move it")},
+            {SketchWords::tr("arrows"), SketchWords::tr("1 mm, Shift 10 mm")},
+            {QStringLiteral("U"), SketchWords::tr("another picture")},
+            {QStringLiteral("K"), SketchWords::tr("scale it")},
+            {SketchWords::tr("Del"), SketchWords::tr("take it away")},
+            {SketchWords::tr("Esc"), SketchWords::tr("leave it")}};
 }
 
 Verdict UnderlayTool::shifted(geometry::Vector by)
@@ -98,24 +92,25 @@ Verdict UnderlayTool::cancel()
 
 QString ScaleTool::title() const
 {
-    return words("Scale of the picture");
+    return SketchWords::tr("Scale of the picture");
 }
 
 std::vector<KeyHint> ScaleTool::hints() const
 {
     if (m_both)
-        return {{QStringLiteral("0–9"), words("type the true length between the clicks, mm")},
-                {words("Enter"), words("set the scale")},
-                {words("Esc"), words("leave it")}};
-    return {
-        {words("click"), m_a ? words("the other end of the length") : words("one end of a length you know")},
-        {words("Esc"), words("leave it")}};
+        return {{QStringLiteral("0–9"), SketchWords::tr("type the true length between the clicks, mm")},
+                {SketchWords::tr("Enter"), SketchWords::tr("set the scale")},
+                {SketchWords::tr("Esc"), SketchWords::tr("leave it")}};
+    return {{SketchWords::tr("click"), m_a ? SketchWords::tr("the other end of the length")
+                                           : SketchWords::tr("one end of a length you know")},
+            {SketchWords::tr("Esc"), SketchWords::tr("leave it")}};
 }
 
 Verdict ScaleTool::press(const Hand& hand)
 {
     if (!hasUnderlay(desk())) {
-        desk().say(Severity::Caution, words("There is no picture under this sheet; press U to choose one."));
+        desk().say(Severity::Caution,
+                   SketchWords::tr("There is no picture under this sheet; press U to choose one."));
         return {VerdictKind::Done, std::nullopt, {}};
     }
     if (!m_a || m_both) {
@@ -123,12 +118,12 @@ Verdict ScaleTool::press(const Hand& hand)
         m_both = false;
     } else if (geometry::distance(*m_a, hand.place) < hand.reach) {
         desk().say(Severity::Caution,
-                   words("The two clicks lie on one place; click the ends of a length you know, "
-                         "far apart."));
+                   SketchWords::tr("The two clicks lie on one place; click the ends of a length you know, "
+                                   "far apart."));
     } else {
         m_b = hand.place;
         m_both = true;
-        desk().say(Severity::News, words("Type the true length in millimetres, then Enter."));
+        desk().say(Severity::News, SketchWords::tr("Type the true length in millimetres, then Enter."));
     }
     return changed();
 }
@@ -147,7 +142,7 @@ std::vector<Size> ScaleTool::sizes() const
 {
     if (!m_both)
         return {};
-    return {{words("true length"), {}, geometry::distance(*m_a, *m_b)}};
+    return {{SketchWords::tr("true length"), {}, geometry::distance(*m_a, *m_b)}};
 }
 
 Verdict ScaleTool::typed(const std::vector<double>& values, const SizeEntry&, const Hand&)
@@ -163,15 +158,16 @@ Verdict ScaleTool::typed(const std::vector<double>& values, const SizeEntry&, co
     sheet.underlay = *underlay;
     m_pending = editing::changeSheet(desk().sketch(), sheet);
     if (*m_pending)
-        (*m_pending)->what = words("scale of the picture set").toStdString();
+        (*m_pending)->what = SketchWords::tr("scale of the picture set").toStdString();
     return changed();
 }
 
 Verdict ScaleTool::confirm(const Hand&)
 {
     if (!m_pending) {
-        desk().say(Severity::Caution, m_both ? words("Type the true length between the two clicks first.")
-                                             : words("Click both ends of a length you know first."));
+        desk().say(Severity::Caution,
+                   m_both ? SketchWords::tr("Type the true length between the two clicks first.")
+                          : SketchWords::tr("Click both ends of a length you know first."));
         return changed();
     }
     m_a.reset();

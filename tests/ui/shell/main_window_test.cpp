@@ -291,6 +291,25 @@ TEST_F(WindowTest, NamesEverythingThatTakesTheFocus)
     }
 }
 
+// Regression: after Del and Ctrl+Z the note still said that point 1 was retired and offered what had just
+// been done; with nothing to take back the note advised to look the name up in History.
+TEST_F(WindowTest, SaysWhatWasUndone)
+{
+    makeObject(QStringLiteral("Furnace"));
+    ASSERT_TRUE(session->createJob(objectId, "check"));
+    window->showStage(Stage::Sketch);
+    key(Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_EQ(window->noteLine().text(), QStringLiteral("There is nothing to undo."));
+    key(Qt::Key_T, Qt::ControlModifier); // a new sheet
+    ASSERT_EQ(session->job().sketch.sheets.size(), 1U);
+    key(Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_TRUE(session->job().sketch.sheets.empty());
+    EXPECT_TRUE(window->noteLine().text().startsWith(QLatin1String("Undone: sheet \"Sheet 1\" added.")))
+        << window->noteLine().text().toStdString();
+    key(Qt::Key_Z, Qt::ControlModifier | Qt::ShiftModifier);
+    EXPECT_EQ(window->noteLine().text(), QStringLiteral("Done again: sheet \"Sheet 1\" added."));
+}
+
 // Property: no two commands share a key.
 TEST_F(WindowTest, GivesEachKeyOneMeaning)
 {

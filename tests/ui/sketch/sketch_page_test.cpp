@@ -320,7 +320,7 @@ TEST(SketchPage, NumbersWithReadingsStayAndAreRetired)
     ASSERT_TRUE(table.session().store(draft).has_value());
     table.canvas().setFocus();
     table.key(Qt::Key_D);
-    EXPECT_TRUE(table.note().contains(QStringLiteral("point 1"))) << table.note().toStdString();
+    EXPECT_TRUE(table.note().contains(QStringLiteral("Point 1"))) << table.note().toStdString();
     EXPECT_TRUE(table.sketch().joints[0].clockwise);
     table.key(Qt::Key_N);
     EXPECT_TRUE(table.note().contains(QStringLiteral("has readings"))) << table.note().toStdString();
@@ -351,7 +351,7 @@ TEST(SketchPage, NumbersReadInAnEarlierJobStayInTheNextOne)
     table.canvas().setFocus();
     table.page().desk().choose({table.sketch().joints[0].id});
     table.key(Qt::Key_D);
-    EXPECT_TRUE(table.note().contains(QStringLiteral("point 3"))) << table.note().toStdString();
+    EXPECT_TRUE(table.note().contains(QStringLiteral("Point 3"))) << table.note().toStdString();
     table.page().desk().choosePoint(draft.point);
     table.key(Qt::Key_Delete);
     EXPECT_TRUE(table.sketch().pointNumbered(3)->retired);

@@ -1,0 +1,19 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What the core says of edits of the sketch and of what is often forgotten, in the window's language.
+#pragma once
+
+#include <QString>
+
+#include <string_view>
+
+namespace sealwalk::ui {
+
+/// "Port 3 moved" as the window says it. What no pattern knows stays as it is; names of joints do always.
+QString editWords(std::string_view what);
+/// The same as a sentence: with a capital in front and a full stop behind.
+QString editSentence(std::string_view what);
+
+/// A reminder's "what": "valve seat, tested across with the valve shut".
+QString reminderWords(std::string_view what);
+
+} // namespace sealwalk::ui
