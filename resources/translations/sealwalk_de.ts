@@ -9017,6 +9017,10 @@ Fingerabdruck %2 …</translation>
         <source>First rise after %1 s.</source>
         <translation>Erster Anstieg nach %1 s.</translation>
     </message>
+    <message>
+        <source>Not stored: %1. It waited for another program, and something else was begun.</source>
+        <translation>Nicht gespeichert: %1. Der Eintrag wartete auf ein anderes Programm, und es wurde etwas anderes begonnen.</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::SprayPage</name>
@@ -9126,6 +9130,10 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>Reason</source>
         <translation>Grund</translation>
+    </message>
+    <message>
+        <source>“%1” was not kept: point %2 is called no more.</source>
+        <translation>„%1“ wurde nicht behalten: Punkt %2 ist nicht mehr gerufen.</translation>
     </message>
 </context>
 <context>

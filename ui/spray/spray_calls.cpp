@@ -37,6 +37,7 @@ void SprayController::toggleSpray()
                    : tr("Helium of the last point is still clearing; wait, or press I to go on anyway."));
         return;
     }
+    ++m_doings;
     if (m_feed && starts)
         m_feed->sprayStarted(m_call->number);
     else if (m_feed)
@@ -269,6 +270,7 @@ void SprayController::remark(const QString& text)
 
 void SprayController::escape()
 {
+    ++m_doings;
     if (m_prompt != Prompt::None)
         m_prompt = Prompt::None;
     else if (!m_typed.empty())
@@ -312,6 +314,7 @@ std::optional<analysis::WalkStep> SprayController::callAfter(model::PointId poin
 /// A round begins, or another one is walked from now on.
 void SprayController::startRound()
 {
+    ++m_doings;
     m_round = m_session.currentRound() == nullptr ? model::RoundId() : m_session.currentRound()->id;
     m_storedBefore = 0;
     if (m_session.hasJob())
@@ -378,6 +381,7 @@ void SprayController::setCall(std::optional<analysis::WalkStep> step)
     }
     const bool another = !step || !m_call || step->point != m_call->point;
     if (another) {
+        ++m_doings;
         if (!m_remark.empty() && m_call)
             emit said(
                 Weight::Warning,

@@ -6,6 +6,7 @@
 #include "core/analysis/walk.h"
 #include "core/quantities/entered_number.h"
 #include "ui/session/job_session.h"
+#include "ui/spray/entry_under_way.h"
 #include "ui/spray/spray_advice.h"
 #include "ui/spray/spray_machine.h"
 #include "ui/spray/spray_sound.h"
@@ -60,6 +61,8 @@ public:
         Background,
         PaperTime ///< when the reading on the paper was taken
     };
+    /// Asked beside the entry, and back to it afterwards.
+    static constexpr bool isSideQuestion(Field field) { return field == Field::Background; }
     enum class Weight
     {
         News,
@@ -114,9 +117,13 @@ public:
     [[nodiscard]] QString targetInWords() const;
     /// The last try to store failed, and what it was about still stands.
     [[nodiscard]] bool isNotStored() const { return m_notStored; }
-    /// Not stored because another program holds the history; stored as soon as it lets go, unless what is
-    /// entered changes before.
+    /// Not stored because another program holds the history; stored as soon as it lets go, with what is said
+    /// about it meanwhile, unless something else is begun before.
     [[nodiscard]] bool isTryingAgain() const { return m_waiting.has_value(); }
+    /// What is being entered; the same again as long as only the clock moved.
+    [[nodiscard]] EntryUnderWay underWay() const;
+    /// A dialog asks something about the entry: one that waits is not stored before it is answered.
+    void setDialogOpen(bool isOpen);
     /// The reading that comes confirms an earlier response of the point.
     [[nodiscard]] bool isConfirming() const { return m_confirms; }
     /// What the round advises now, unless it was answered; none: go on in order.
@@ -200,6 +207,8 @@ private:
     void keep(ReadingDraft draft, JobSession::Waiting waiting);
     void waitForHistory(ReadingDraft draft);
     void tryAgain();
+    void dropWaiting();
+    [[nodiscard]] bool isBeingAsked() const;
     [[nodiscard]] ReadingDraft draftOf(model::Outcome outcome) const;
     void enterNumber();
     void enterBackground();
@@ -226,18 +235,16 @@ private:
     std::optional<model::ReadingId> m_target;
     bool m_isCalledAgain = false; ///< the call had its reading when it was asked for
     bool m_notStored = false;
-    /// Waits for another program to let go of the history, and what it was entered in.
+    /// Waits for another program to let go of the history, and what was under way when it was given.
     struct Waiting
     {
         ReadingDraft draft;
-        std::string typed;
-        CallState state = CallState::Go;
-        std::optional<model::PointId> called;
-        std::optional<model::ReadingId> corrects;
-        model::RoundId round;
+        EntryUnderWay entry;
+        QString words; ///< "7, 3.2e−6"
     };
-    [[nodiscard]] bool stillMeant(const Waiting& waiting) const;
     std::optional<Waiting> m_waiting;
+    int m_doings = 0;
+    int m_dialogs = 0; ///< open about the entry
     QTimer m_retry;
     bool m_confirms = false;
     /// The call that a correction put aside, with what was said about it.

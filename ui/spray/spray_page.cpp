@@ -341,26 +341,43 @@ void SprayPage::changeOrder()
     m_call->setFocus();
 }
 
+std::optional<QString> SprayPage::askAbout(const QString& title, const QString& question)
+{
+    const auto call = m_controller->call();
+    const EntryUnderWay before = m_controller->underWay();
+    m_controller->setDialogOpen(true);
+    bool taken = false;
+    const QString text =
+        QInputDialog::getText(this, title, question, QLineEdit::Normal, {}, &taken).trimmed();
+    m_controller->setDialogOpen(false);
+    m_call->setFocus();
+    if (!taken)
+        return std::nullopt;
+    const EntryUnderWay now = m_controller->underWay();
+    if (now.about.called == before.about.called && now.about.corrects == before.about.corrects &&
+        now.about.round == before.about.round)
+        return text;
+    if (!text.isEmpty())
+        m_controller->refuse(
+            tr("“%1” was not kept: point %2 is called no more.").arg(text).arg(call ? call->number : 0));
+    return std::nullopt;
+}
+
 void SprayPage::askRemark()
 {
-    bool taken = false;
-    const QString text = QInputDialog::getText(
-        this, tr("Remark"),
-        m_controller->isCorrecting() ? tr("Why it is corrected:") : tr("Remark on the reading that comes:"),
-        QLineEdit::Normal, {}, &taken);
-    if (taken)
-        m_controller->remark(text);
-    m_call->setFocus();
+    const auto text =
+        askAbout(tr("Remark"), m_controller->isCorrecting() ? tr("Why it is corrected:")
+                                                            : tr("Remark on the reading that comes:"));
+    if (text)
+        m_controller->remark(*text);
 }
 
 /// "Other" alone tells a reviewer nothing; left empty the question stands as it was.
 void SprayPage::askWords()
 {
-    const QString question = m_call->caption();
-    const QString text = QInputDialog::getText(this, tr("Reason"), question).trimmed();
-    if (!text.isEmpty())
-        m_controller->chooseInWords(text);
-    m_call->setFocus();
+    const auto text = askAbout(tr("Reason"), m_call->caption());
+    if (text && !text->isEmpty())
+        m_controller->chooseInWords(*text);
 }
 
 void SprayPage::setTouchStrip(bool on)

@@ -6,7 +6,10 @@
 #include "ui/spray/spray_controller.h"
 #include "ui/widgets/note.h"
 
+#include <QString>
 #include <QWidget>
+
+#include <optional>
 
 class QLabel;
 class QPushButton;
@@ -59,6 +62,8 @@ private:
     void refreshClock();
     void startRound();
     void toggleDistance();
+    /// None: cancelled, or what it was asked about is called no more.
+    [[nodiscard]] std::optional<QString> askAbout(const QString& title, const QString& question);
     void askRemark();
     void askWords();
     void changeOrder();

@@ -32,6 +32,7 @@ Timestamp stampOf(const QDateTime& at)
 
 void SprayController::setTranscribing(bool on, QDate day)
 {
+    ++m_doings;
     m_paper = {};
     m_paper.isOn = on;
     m_paper.day = day.isValid() ? day : QDate::currentDate();
@@ -103,16 +104,9 @@ void SprayController::enterPaperTime()
     }
     ReadingDraft draft = *m_paper.pending;
     draft.sprayedAt = at;
-    const std::size_t before = m_session.job().readings.size();
     m_paper.hasTime = true;
-    storeDraft(std::move(draft));
+    storeDraft(std::move(draft)); // at once or later; what was typed stands until then
     m_paper.hasTime = false;
-    if (m_session.job().readings.size() == before)
-        return; // the sentence stands; what was typed too
-    m_paper.last = at;
-    m_paper.pending.reset();
-    m_field = Field::Peak;
-    emit changed();
 }
 
 } // namespace sealwalk::ui

@@ -163,36 +163,6 @@ void SprayController::storeDraft(ReadingDraft draft)
     keep(std::move(draft), JobSession::Waiting::Shortly);
 }
 
-/// Until the other program lets go; the window goes on meanwhile.
-void SprayController::waitForHistory(ReadingDraft draft)
-{
-    if (!draft.sprayedAt)
-        draft.sprayedAt = Timestamp::now(); // when Enter was pressed, not when the lock was gone
-    m_waiting = Waiting{std::move(draft),  m_typed,
-                        m_machine.state(), m_call ? std::optional(m_call->point) : std::nullopt,
-                        m_corrects,        m_round};
-    m_retry.start();
-}
-
-/// Whoever types, calls or begins something else meanwhile no longer means what waits.
-bool SprayController::stillMeant(const Waiting& waiting) const
-{
-    return m_notStored && m_session.hasJob() && waiting.typed == m_typed &&
-           waiting.state == m_machine.state() && waiting.corrects == m_corrects && waiting.round == m_round &&
-           waiting.called == (m_call ? std::optional(m_call->point) : std::nullopt);
-}
-
-void SprayController::tryAgain()
-{
-    if (m_waiting && stillMeant(*m_waiting)) {
-        keep(m_waiting->draft, JobSession::Waiting::NotAtAll);
-        return;
-    }
-    m_waiting.reset();
-    m_retry.stop();
-    emit changed();
-}
-
 void SprayController::keep(ReadingDraft draft, JobSession::Waiting waiting)
 {
     const bool correction = draft.corrects.has_value();
@@ -221,6 +191,11 @@ void SprayController::keep(ReadingDraft draft, JobSession::Waiting waiting)
     if (correction) {
         leaveCorrection();
         return;
+    }
+    if (m_paper.isOn) { // the next one on the sheet is counted from here
+        m_paper.last = stored->at;
+        m_paper.pending.reset();
+        m_field = Field::Peak;
     }
     const bool heliumWasOn = m_machine.sprayed(now()).has_value();
     clearReading();
