@@ -4420,6 +4420,18 @@ Fingerabdruck %2 …</translation>
         <source>Called point %1</source>
         <translation>Gerufener Punkt %1</translation>
     </message>
+    <message>
+        <source>Stands on every reading; a click or Ctrl+L changes it</source>
+        <translation>Steht an jedem Messwert; ein Klick oder Strg+L ändert es</translation>
+    </message>
+    <message>
+        <source>Nobody is logging: Ctrl+L</source>
+        <translation>Niemand schreibt: Strg+L</translation>
+    </message>
+    <message>
+        <source>Logging: %1</source>
+        <translation>Schreibt: %1</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::CallPanel</name>
@@ -5034,6 +5046,14 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>as air</source>
         <translation>als Luft</translation>
+    </message>
+    <message>
+        <source>feed lost</source>
+        <translation>Leitung weg</translation>
+    </message>
+    <message>
+        <source>not on disk</source>
+        <translation>nicht auf der Platte</translation>
     </message>
 </context>
 <context>
@@ -6242,6 +6262,10 @@ Fingerabdruck %2 …</translation>
         <source>Drawing the map</source>
         <translation>Karte wird gezeichnet</translation>
     </message>
+    <message>
+        <source>%1 is logging.</source>
+        <translation>%1 schreibt.</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::MapPanel</name>
@@ -6406,10 +6430,6 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>Who is &amp;logging …</source>
         <translation>Wer sch&amp;reibt …</translation>
-    </message>
-    <message>
-        <source>%1 is logging.</source>
-        <translation>%1 schreibt.</translation>
     </message>
     <message>
         <source>&amp;Unit shown</source>

@@ -42,6 +42,7 @@ QMainWindow, QDialog { background: @panel; }
 QLineEdit QToolButton { min-height: 0; min-width: 0; padding: 0; margin: 0; border: 0; background: transparent; }
 QMenuBar { background: @window; border: 0; padding: 0 8px; }
 QMenuBar::item { padding: 4px 10px; background: transparent; }
+QMenuBar[isNarrow="true"]::item { padding: 4px 6px; }
 QMenuBar::item:selected { background: @accentWash; }
 QMenu { background: @field; border: 1px solid @edge; padding: 4px 0; }
 QMenu::item { padding: 4px 24px 4px 24px; }
@@ -110,6 +111,9 @@ QToolButton[kind="flat"] { background: transparent; border-color: transparent; }
 QToolButton[kind="flat"]:hover { background: @accentWash; }
 QToolButton[kind="flat"]:checked { background: @ink; color: @field; }
 QToolButton[kind="flat"]:focus { border: 2px solid @accent; }
+QToolButton[kind="caption"] { background: transparent; border-color: transparent; min-height: 16px; padding: 0 2px; color: @inkSoft; }
+QToolButton[kind="caption"]:hover { background: @accentWash; }
+QToolButton[kind="caption"][isMissing="true"] { color: @unsure; font-weight: 700; }
 QCheckBox, QRadioButton { spacing: 6px; }
 QCheckBox::indicator, QTableView::indicator, QListView::indicator { width: 12px; height: 12px; border: 1px solid @edge; border-radius: 2px; background: @field; }
 QCheckBox::indicator:focus { border: 2px solid @accent; }

@@ -75,6 +75,7 @@ void composePages(MainWindow& window)
     });
     QObject::connect(spray, &SprayPage::sketchWanted, &window,
                      [&window] { window.showStage(Stage::Sketch); });
+    QObject::connect(spray, &SprayPage::loggerWanted, &window, [&window] { askWhoIsLogging(window); });
     QObject::connect(spray, &SprayPage::prepareWanted, &window,
                      [&window] { window.showStage(Stage::Prepare); });
 

@@ -19,6 +19,7 @@ namespace sealwalk::ui {
 namespace {
 
 constexpr int kIcon = 15;
+constexpr int kNarrowChoice = 84; // the rest is seen when it opens
 
 } // namespace
 
@@ -87,17 +88,36 @@ Corner::Corner(JobSession& session, QWidget* parent)
 
 void Corner::setNarrow(bool isNarrow)
 {
-    m_feed->setVisible(!isNarrow);
+    m_isNarrow = isNarrow;
     m_feed->parentWidget()->setMinimumWidth(isNarrow ? kIcon : m_feedRoom);
     m_disk->setMinimumWidth(isNarrow ? 0 : m_diskRoom);
-    m_feedIcon->setToolTip(isNarrow ? m_feed->text() : QString());
+    for (QComboBox* choice : {m_unit, m_gas})
+        choice->setMaximumWidth(isNarrow ? kNarrowChoice : QWIDGETSIZE_MAX);
+    showFeed();
+    showDisk();
+}
+
+/// In a narrow window without its time, and a feed that is live as its sign alone.
+void Corner::showFeed()
+{
+    m_feed->setVisible(!m_isNarrow || m_feedIsGone);
+    m_feed->setText(m_isNarrow && m_feedIsGone ? tr("feed lost") : m_feedState);
+    m_feedIcon->setToolTip(m_isNarrow ? m_feedState : QString());
+}
+
+void Corner::showDisk()
+{
+    m_disk->setText(m_isNarrow && !m_diskBriefly.isEmpty() ? m_diskBriefly : m_diskState);
+    m_disk->setToolTip(m_isNarrow ? m_diskState : QString());
 }
 
 void Corner::setFeed(const QString& state, const QString& sentence, bool isGone)
 {
     // The style first: its bold letters need more room, which is found when the text is set.
     setStyleProperty(m_feed, "role", isGone ? QStringLiteral("corner-wrong") : QStringLiteral("corner"));
-    m_feed->setText(state);
+    m_feedState = state;
+    m_feedIsGone = isGone;
+    showFeed();
     m_feed->setToolTip(sentence);
     m_feed->setAccessibleDescription(sentence);
 }
@@ -106,7 +126,9 @@ void Corner::onStored(const Timestamp& at)
 {
     m_failing = false;
     m_stored = true;
-    m_disk->setText(tr("on disk %1").arg(QString::fromStdString(at.timeOfDay())));
+    m_diskState = tr("on disk %1").arg(QString::fromStdString(at.timeOfDay()));
+    m_diskBriefly = tr("on disk");
+    showDisk();
     setStyleProperty(m_disk, "role", QStringLiteral("corner"));
 }
 
@@ -115,7 +137,9 @@ void Corner::onNotStored(const Timestamp& since)
     if (m_failing)
         return;
     m_failing = true;
-    m_disk->setText(tr("not on disk since %1").arg(QString::fromStdString(since.timeOfDay()).left(5)));
+    m_diskState = tr("not on disk since %1").arg(QString::fromStdString(since.timeOfDay()).left(5));
+    m_diskBriefly = tr("not on disk");
+    showDisk();
     setStyleProperty(m_disk, "role", QStringLiteral("corner-wrong"));
 }
 
@@ -130,8 +154,10 @@ void Corner::refresh()
     m_gas->setCurrentIndex(m_gas->findData(
         static_cast<int>(m_session.hasJob() ? m_session.job().setup.gasBasis : model::GasBasis::Helium)));
     m_gas->setEnabled(m_session.hasJob());
-    if (!m_stored && !m_failing)
-        m_disk->setText(m_session.hasHistory() ? tr("on disk") : tr("no history open"));
+    if (!m_stored && !m_failing) {
+        m_diskState = m_session.hasHistory() ? tr("on disk") : tr("no history open");
+        showDisk();
+    }
     refreshIcon();
 }
 

@@ -32,7 +32,7 @@ public:
     void onNotStored(const Timestamp& since);
     void refresh();
     void openUnits();
-    /// In a narrow window the feed's state is its sign alone.
+    /// In a narrow window a live feed is its sign alone, and states stand without their time.
     void setNarrow(bool isNarrow);
     void refreshIcon();
 
@@ -43,6 +43,8 @@ private:
     void onUnitChosen(int index);
     void onGasChosen(int index);
     void show(const std::string& unit, model::GasBasis gas);
+    void showFeed();
+    void showDisk();
 
     JobSession& m_session;
     QLabel* m_feedIcon = nullptr;
@@ -52,6 +54,11 @@ private:
     QComboBox* m_gas = nullptr;
     int m_diskRoom = 0; ///< likewise
     int m_feedRoom = 0; ///< for the longest state, px
+    QString m_feedState;
+    QString m_diskState;
+    QString m_diskBriefly; ///< empty: the state is brief
+    bool m_feedIsGone = false;
+    bool m_isNarrow = false;
     bool m_stored = false;
     bool m_failing = false;
 };

@@ -2,6 +2,7 @@
 #include "ui/shell/logger_dialog.h"
 
 #include "ui/session/job_session.h"
+#include "ui/shell/main_window.h"
 #include "ui/widgets/heading.h"
 #include "ui/widgets/person_field.h"
 
@@ -44,6 +45,13 @@ LoggerDialog::LoggerDialog(JobSession& session, QWidget* parent)
         m_session.setLogger(m_field->person());
         accept();
     });
+}
+
+void askWhoIsLogging(MainWindow& window)
+{
+    LoggerDialog dialog(window.session(), &window);
+    if (dialog.exec() == QDialog::Accepted)
+        window.say(Severity::News, MainWindow::tr("%1 is logging.").arg(window.session().logger()));
 }
 
 } // namespace sealwalk::ui

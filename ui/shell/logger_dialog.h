@@ -7,6 +7,7 @@
 namespace sealwalk::ui {
 
 class JobSession;
+class MainWindow;
 class PersonField;
 
 class LoggerDialog : public QDialog
@@ -20,5 +21,8 @@ private:
     JobSession& m_session;
     PersonField* m_field = nullptr;
 };
+
+/// Asks who is logging, and says who it is now.
+void askWhoIsLogging(MainWindow& window);
 
 } // namespace sealwalk::ui

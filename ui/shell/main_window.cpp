@@ -15,6 +15,7 @@
 #include "ui/shell/stage_progress.h"
 #include "ui/shell/stage_strip.h"
 #include "ui/shell/temporary_repairs.h"
+#include "ui/widgets/below_field.h"
 #include "ui/widgets/fit_screen.h"
 #include "ui/widgets/note_line.h"
 #include "ui/widgets/spoken_parts.h"
@@ -292,6 +293,7 @@ void MainWindow::resizeEvent(QResizeEvent* event)
     if (const bool narrow = width() < render::kPartsNeed; narrow != m_narrow) {
         m_narrow = narrow;
         m_corner->setNarrow(narrow);
+        setStyleProperty(menuBar(), "isNarrow", narrow ? QStringLiteral("true") : QString());
         menuBar()->setCornerWidget(m_corner, Qt::TopRightCorner); // measures it anew
     }
     QMainWindow::resizeEvent(event);

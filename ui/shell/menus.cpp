@@ -194,11 +194,8 @@ void Menus::buildSheets(QMenu* menu)
 void Menus::buildJob()
 {
     QMenu* menu = m_window.menuBar()->addMenu(tr("&Job"));
-    add(menu, tr("Who is &logging …"), QKeySequence(Qt::CTRL | Qt::Key_L), [this] {
-        LoggerDialog dialog(m_window.session(), &m_window);
-        if (dialog.exec() == QDialog::Accepted)
-            m_window.say(Severity::News, tr("%1 is logging.").arg(m_window.session().logger()));
-    });
+    add(menu, tr("Who is &logging …"), QKeySequence(Qt::CTRL | Qt::Key_L),
+        [this] { askWhoIsLogging(m_window); });
     m_needOpenJob.push_back(add(menu, tr("&Unit shown"), QKeySequence(Qt::CTRL | Qt::Key_U),
                                 [this] { m_window.corner().openUnits(); }));
     m_transcribe = add(menu, tr("Readings from a &paper sheet …"), {}, [this] {

@@ -2,9 +2,11 @@
 #include "ui/spray/call_head.h"
 
 #include "ui/render/theme.h"
+#include "ui/widgets/below_field.h"
 
 #include <QFontMetricsF>
 #include <QPainter>
+#include <QToolButton>
 
 #include <algorithm>
 
@@ -16,7 +18,8 @@ using render::Role;
 using render::TextSize;
 
 constexpr int kHeight = 104;
-constexpr int kLowHeight = 58; // in a low window: half as large, all in two lines
+constexpr int kLowHeight = 50; // in a low window: half as large, all in two lines
+constexpr int kLoggerHeight = 20;
 constexpr double kNumberWidth = 150.0;
 constexpr double kChipHeight = 20.0;
 constexpr double kLeastChip = 60.0; // less of a chip says nothing
@@ -25,9 +28,40 @@ constexpr double kLeastChip = 60.0; // less of a chip says nothing
 
 CallHead::CallHead(QWidget* parent)
     : QWidget(parent)
+    , m_logger(new QToolButton(this))
 {
     setFixedHeight(kHeight);
     setAccessibleName(tr("Called point"));
+    m_logger->setObjectName(QStringLiteral("logger"));
+    m_logger->setProperty("kind", QStringLiteral("caption"));
+    m_logger->setFocusPolicy(Qt::NoFocus); // the keys belong to the field; Ctrl+L is the key for it
+    m_logger->setToolTip(tr("Stands on every reading; a click or Ctrl+L changes it"));
+    m_logger->setCursor(Qt::PointingHandCursor);
+    connect(m_logger, &QToolButton::clicked, this, &CallHead::loggerWanted);
+    setLogger({});
+}
+
+void CallHead::setLogger(const QString& name)
+{
+    m_logger->setText(name.isEmpty() ? tr("Nobody is logging: Ctrl+L") : tr("Logging: %1").arg(name));
+    m_logger->setAccessibleName(m_logger->text());
+    setStyleProperty(m_logger, "isMissing", name.isEmpty() ? QStringLiteral("true") : QString());
+    placeLogger();
+}
+
+/// In the corner, above the joint's name; in a low window at the end of the second line.
+void CallHead::placeLogger()
+{
+    m_logger->ensurePolished();
+    const QSize wanted(std::min(m_logger->sizeHint().width(), width()), kLoggerHeight);
+    m_logger->setGeometry(width() - wanted.width(), height() < kHeight ? height() - kLoggerHeight - 2 : 0,
+                          wanted.width(), wanted.height());
+}
+
+void CallHead::resizeEvent(QResizeEvent* event)
+{
+    QWidget::resizeEvent(event);
+    placeLogger();
 }
 
 QSize CallHead::sizeHint() const
@@ -38,6 +72,7 @@ QSize CallHead::sizeHint() const
 void CallHead::setLow(bool isLow)
 {
     setFixedHeight(isLow ? kLowHeight : kHeight);
+    placeLogger();
     update();
 }
 
@@ -73,15 +108,17 @@ void CallHead::paintEvent(QPaintEvent*)
     painter.drawText(QRectF(0, 0, most, height()), Qt::AlignLeft | Qt::AlignVCenter, m_number);
 
     const double room = this->width() - right;
-    const auto line = [&](TextSize size, render::Weight weight, Role role, double top, const QString& text) {
+    const auto line = [&](TextSize size, render::Weight weight, double top, double wide,
+                          const QString& text) {
         painter.setFont(render::font(size, weight));
-        painter.setPen(theme.colour(role));
-        const QString fitted = QFontMetricsF(painter.font()).elidedText(text, Qt::ElideRight, room);
-        painter.drawText(QRectF(right, top, room, 26), Qt::AlignLeft | Qt::AlignVCenter, fitted);
+        painter.setPen(theme.colour(Role::Ink));
+        const QString fitted = QFontMetricsF(painter.font()).elidedText(text, Qt::ElideRight, wide);
+        painter.drawText(QRectF(right, top, wide, 26), Qt::AlignLeft | Qt::AlignVCenter, fitted);
     };
     const bool isLow = height() < kHeight;
-    line(TextSize::Head, render::Weight::Bold, Role::Ink, isLow ? 2 : 10, m_joint);
-    line(TextSize::Title, render::Weight::Normal, Role::Ink, isLow ? 28 : 36, m_place);
+    line(TextSize::Head, render::Weight::Bold, isLow ? 0 : 20, room, m_joint);
+    line(TextSize::Title, render::Weight::Normal, isLow ? 24 : 44,
+         isLow ? room - m_logger->width() - render::kGapNear : room, m_place);
 
     double left = right + 0.5;
     if (isLow) // beside the joint's name
@@ -95,7 +132,7 @@ void CallHead::paintEvent(QPaintEvent*)
         const QString fitted = metrics.elidedText(chip, Qt::ElideRight, inside);
         if (metrics.horizontalAdvance(chip) > inside && inside < kLeastChip)
             break;
-        const QRectF box(left, isLow ? 5.5 : 68.5, metrics.horizontalAdvance(fitted) + 2 * render::kGapNear,
+        const QRectF box(left, isLow ? 3.5 : 75.5, metrics.horizontalAdvance(fitted) + 2 * render::kGapNear,
                          kChipHeight);
         painter.setPen(theme.colour(Role::Ink));
         painter.setBrush(theme.colour(Role::Field));

@@ -6,6 +6,8 @@
 #include <QStringList>
 #include <QWidget>
 
+class QToolButton;
+
 namespace sealwalk::ui {
 
 class CallHead : public QWidget
@@ -16,14 +18,23 @@ public:
     explicit CallHead(QWidget* parent = nullptr);
 
     void setCall(const QString& number, const QString& joint, const QString& place, const QStringList& chips);
-    /// Two lines instead of three, for a low window.
+    /// Who is logging; empty: nobody said so yet.
+    void setLogger(const QString& name);
+    /// Two lines instead of four, for a low window.
     void setLow(bool isLow);
     [[nodiscard]] QSize sizeHint() const override;
 
+signals:
+    void loggerWanted(); ///< to be changed
+
 protected:
     void paintEvent(QPaintEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
+    void placeLogger();
+
+    QToolButton* m_logger;
     QString m_number;
     QString m_joint;
     QString m_place;

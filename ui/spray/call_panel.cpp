@@ -39,6 +39,7 @@ CallPanel::CallPanel(JobSession& session, SprayController& controller, QWidget* 
     , m_session(session)
     , m_controller(controller)
     , m_head(new CallHead(this))
+    , m_gap(new QSpacerItem(0, render::kGapBlock))
     , m_state(new StateBar(this))
     , m_caption(new QLabel(this))
     , m_unit(new QLabel(this))
@@ -53,7 +54,7 @@ CallPanel::CallPanel(JobSession& session, SprayController& controller, QWidget* 
     column->setContentsMargins(render::kGapBlock, render::kGapNear, render::kGapBlock, render::kGapNear);
     column->setSpacing(0);
     column->addWidget(m_head);
-    column->addSpacing(render::kGapBlock);
+    column->addItem(m_gap);
     column->addWidget(m_state);
     column->addSpacing(render::kGapNear);
     auto* over = new QHBoxLayout;
@@ -87,6 +88,10 @@ CallPanel::CallPanel(JobSession& session, SprayController& controller, QWidget* 
     connect(m_field, &EntryField::command, this, &CallPanel::runCommand);
     connect(m_field, &EntryField::lettersRefused, &m_controller,
             [this] { m_controller.refuse(tr("Esc clears the number first.")); });
+    connect(m_head, &CallHead::loggerWanted, this, &CallPanel::loggerWanted);
+    const auto showLogger = [this] { m_head->setLogger(m_session.logger()); };
+    connect(&m_session, &JobSession::loggerChanged, this, showLogger);
+    showLogger();
     connect(m_trace, &LiveTrace::feedWanted, this, &CallPanel::feedWanted);
     connect(m_legend, &KeyLegend::pressed, this, &CallPanel::runKey);
     connect(&m_controller, &SprayController::changed, this, &CallPanel::refresh);
@@ -109,12 +114,21 @@ void CallPanel::fitHeight()
     const auto least = [](const QWidget* widget) {
         return std::max(widget->minimumHeight(), widget->sizeHint().height());
     };
-    m_head->setLow(false);
+    const auto setLow = [this](bool isLow) {
+        m_head->setLow(isLow);
+        m_state->setLow(isLow);
+        m_field->setLow(isLow);
+        m_gap->changeSize(0, isLow ? render::kGapTight : render::kGapBlock);
+        const int edge = isLow ? render::kGapTight : render::kGapNear;
+        layout()->setContentsMargins(render::kGapBlock, edge, render::kGapBlock, edge);
+        layout()->invalidate();
+    };
+    setLow(false);
     int kept = 3 * render::kGapBlock + 4 * render::kGapNear;
     for (const QWidget* always :
          std::initializer_list<const QWidget*>{m_head, m_state, m_caption, m_field, m_readBack})
         kept += least(always);
-    m_head->setLow(height() < kept);
+    setLow(height() < kept);
     m_ruler->setVisible(height() >= kept + least(m_ruler));
     kept += least(m_ruler);
     const int legend = m_legend->sizeHint().height();

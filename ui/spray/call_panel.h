@@ -8,6 +8,7 @@
 #include <QWidget>
 
 class QLabel;
+class QSpacerItem;
 
 namespace sealwalk::render {
 class DecadeRuler;
@@ -47,6 +48,7 @@ signals:
     void distanceWanted();
     void feedWanted();   ///< to set one up
     void repeatWanted(); ///< the call aloud
+    void loggerWanted(); ///< who is logging is to be changed
 
 public slots:
     /// As if the key had been pressed in the field.
@@ -75,6 +77,7 @@ private:
     JobSession& m_session;
     SprayController& m_controller;
     CallHead* m_head;
+    QSpacerItem* m_gap; ///< between head and state
     StateBar* m_state;
     QLabel* m_caption;
     QLabel* m_unit;

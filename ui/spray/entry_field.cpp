@@ -15,6 +15,8 @@ using render::Role;
 using render::TextSize;
 
 constexpr int kHeight = 60;
+constexpr int kLowHeight = 44; // in a low window
+constexpr double kLowText = 30.0;
 constexpr QChar kTrueMinus(0x2212);
 
 struct Piece
@@ -61,7 +63,15 @@ EntryField::EntryField(QWidget* parent)
 
 QSize EntryField::sizeHint() const
 {
-    return {440, kHeight};
+    return {440, height()};
+}
+
+void EntryField::setLow(bool isLow)
+{
+    if (isLow == (height() < kHeight))
+        return;
+    setFixedHeight(isLow ? kLowHeight : kHeight);
+    setFont(isLow ? render::fontOfPixels(kLowText) : render::font(TextSize::Entry));
 }
 
 void EntryField::setPlain(bool plain)

@@ -18,6 +18,8 @@ class EntryField : public QLineEdit
 public:
     explicit EntryField(QWidget* parent = nullptr);
 
+    /// Three quarters as high, for a low window.
+    void setLow(bool isLow);
     /// Digits are choices or a point number: they are shown as typed, without reading them as a rate.
     void setPlain(bool plain);
     /// The exponent offered in faint behind a mantissa; none: nothing is offered.

@@ -118,6 +118,7 @@ SprayPage::SprayPage(JobSession& session, QWidget* parent)
     });
     connect(m_call, &CallPanel::distanceWanted, this, &SprayPage::toggleDistance);
     connect(m_call, &CallPanel::feedWanted, this, &SprayPage::feedWanted);
+    connect(m_call, &CallPanel::loggerWanted, this, &SprayPage::loggerWanted);
     connect(m_call, &CallPanel::orderWanted, this, &SprayPage::changeOrder);
     connect(m_walk, &WalkPanel::orderWanted, this, &SprayPage::changeOrder);
     connect(m_walkLine, &WalkLine::orderWanted, this, &SprayPage::changeOrder);

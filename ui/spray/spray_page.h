@@ -49,6 +49,7 @@ signals:
     void sketchWanted();  ///< no points yet
     void prepareWanted(); ///< no limit yet
     void feedWanted();    ///< to set one up
+    void loggerWanted();  ///< who is logging is to be changed
 
 protected:
     void resizeEvent(QResizeEvent* event) override;

@@ -3,6 +3,7 @@
 
 #include "ui/render/theme.h"
 
+#include <QFontMetricsF>
 #include <QPainter>
 #include <QPainterPath>
 #include <QTimer>
@@ -17,7 +18,9 @@ using render::Role;
 using render::TextSize;
 
 constexpr int kHeight = 78;
+constexpr int kLowHeight = 54; // in a low window
 constexpr double kStripe = 12.0;
+constexpr double kHintGap = 12.0; // between the two small texts
 
 struct Look
 {
@@ -132,6 +135,11 @@ void StateBar::show(const StateShown& shown)
     update();
 }
 
+void StateBar::setLow(bool isLow)
+{
+    setFixedHeight(isLow ? kLowHeight : kHeight);
+}
+
 void StateBar::flash()
 {
     m_flashes = true;
@@ -151,18 +159,27 @@ void StateBar::paintEvent(QPaintEvent*)
     paintStateFilling(painter, *this, all, m_shown.state, m_shown.progress);
     if (m_flashes)
         painter.fillRect(all.adjusted(2, 2, -2, -2), theme.colour(Role::Accent));
-    paintStateSign(painter, *this, QRectF(12, all.center().y() - 20, 40, 40), m_shown.state);
+    const bool isLow = height() < kHeight;
+    const double sign = isLow ? 32 : 40;
+    paintStateSign(painter, *this, QRectF(12, all.center().y() - sign / 2, sign, sign), m_shown.state);
 
     const Look look = lookOf(m_shown.state);
     painter.setPen(theme.colour(look.ink));
     const double left = 60;
     const double room = all.width() - left - render::kGapApart;
-    painter.setFont(render::fontOfPixels(34, render::Weight::Bold));
-    painter.drawText(QRectF(left, 6, room, 40), Qt::AlignLeft | Qt::AlignVCenter, m_shown.word);
-    painter.drawText(QRectF(left, 6, room, 40), Qt::AlignRight | Qt::AlignVCenter, m_shown.figure);
+    const QRectF upper(left, isLow ? 2 : 6, room, isLow ? 30 : 40);
+    painter.setFont(render::fontOfPixels(isLow ? 26 : 34, render::Weight::Bold));
+    painter.drawText(upper, Qt::AlignLeft | Qt::AlignVCenter, m_shown.word);
+    painter.drawText(upper, Qt::AlignRight | Qt::AlignVCenter, m_shown.figure);
+    // What it is of stands whole; the hint has the rest.
+    const QRectF lower(left, upper.bottom(), room, isLow ? 18 : 22);
     painter.setFont(render::font(TextSize::Strong));
-    painter.drawText(QRectF(left, 46, room, 22), Qt::AlignLeft | Qt::AlignVCenter, m_shown.hint);
-    painter.drawText(QRectF(left, 46, room, 22), Qt::AlignRight | Qt::AlignVCenter, m_shown.figureHint);
+    painter.drawText(lower, Qt::AlignRight | Qt::AlignVCenter, m_shown.figureHint);
+    const QFontMetricsF metrics(painter.font());
+    const double taken = metrics.horizontalAdvance(m_shown.figureHint);
+    painter.drawText(
+        lower, Qt::AlignLeft | Qt::AlignVCenter,
+        metrics.elidedText(m_shown.hint, Qt::ElideRight, room - (taken > 0.0 ? taken + kHintGap : 0.0)));
 }
 
 } // namespace sealwalk::ui

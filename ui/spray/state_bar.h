@@ -39,6 +39,8 @@ public:
     void show(const StateShown& shown);
     /// Once, for 150 ms, with each sound.
     void flash();
+    /// Two thirds as high, for a low window.
+    void setLow(bool isLow);
     [[nodiscard]] const StateShown& shown() const { return m_shown; }
 
 protected:

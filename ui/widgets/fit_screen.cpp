@@ -113,10 +113,14 @@ void FitScreen::fit(QDialog& dialog, QSize room)
             dialog.resize(wanted.boundedTo(room));
         return;
     }
-    dialog.setMinimumSize(0, 0);
+    QWidget* focused = dialog.focusWidget();
     letScroll(dialog);
+    if (focused != nullptr)
+        focused->setFocus();
     const int bar = dialog.style()->pixelMetric(QStyle::PM_ScrollBarExtent, nullptr, &dialog);
-    dialog.resize((wanted + QSize(bar, 0)).boundedTo(room));
+    const QSize size = (wanted + QSize(bar, 0)).boundedTo(room);
+    dialog.setMinimumSize(0, size.height()); // else two thirds of the screen is all it gets
+    dialog.resize(size);
 }
 
 bool FitScreen::eventFilter(QObject* watched, QEvent* event)
