@@ -1816,6 +1816,2122 @@ Fingerabdruck %2 …</translation>
         <comment>more points</comment>
         <translation> weitere</translation>
     </message>
+    <message>
+        <source>the volume must be above 0</source>
+        <translation>das Volumen muss über 0 liegen</translation>
+    </message>
+    <message>
+        <source>the relative uncertainty of the volume must be from 0 to 0.5</source>
+        <translation>die relative Unsicherheit des Volumens muss 0 bis 0,5 sein</translation>
+    </message>
+    <message>
+        <source>the gas temperature must be from -123 to 327 degC</source>
+        <translation>die Gastemperatur muss -123 bis 327 °C sein</translation>
+    </message>
+    <message>
+        <source>times, pressures and temperatures must be equally many</source>
+        <translation>Zeiten, Drücke und Temperaturen müssen gleich viele sein</translation>
+    </message>
+    <message>
+        <source>a pressure-rise record needs at least %1 samples, this one has %2</source>
+        <translation>eine Aufzeichnung des Druckanstiegs braucht mindestens %1 Werte, diese hat %2</translation>
+    </message>
+    <message>
+        <source>sample %1: time and pressure must be finite numbers</source>
+        <translation>Wert %1: Zeit und Druck müssen endliche Zahlen sein</translation>
+    </message>
+    <message>
+        <source>sample %1: times must increase, %2 s follows %3 s</source>
+        <translation>Wert %1: die Zeiten müssen zunehmen, %2 s folgt auf %3 s</translation>
+    </message>
+    <message>
+        <source>sample %1: the temperature must be from -123 to 327 degC</source>
+        <translation>Wert %1: die Temperatur muss -123 bis 327 °C sein</translation>
+    </message>
+    <message>
+        <source>the pressure is the same in all samples, so the gauge does not resolve the rise; run on longer or use a finer gauge</source>
+        <translation>der Druck ist in allen Werten gleich, das Messgerät löst den Anstieg also nicht auf; länger messen oder ein feineres Messgerät nehmen</translation>
+    </message>
+    <message>
+        <source>the pressure falls over the record, which no gas coming in can do: the gauge drifts, the chamber cools or a valve to the pump is open</source>
+        <translation>der Druck fällt während der Aufzeichnung, was einströmendes Gas nicht kann: das Messgerät driftet, die Kammer kühlt ab oder ein Ventil zur Pumpe ist offen</translation>
+    </message>
+    <message>
+        <source>the numbers of this record lie outside what can be computed with</source>
+        <translation>die Zahlen dieser Aufzeichnung liegen außerhalb dessen, womit sich rechnen lässt</translation>
+    </message>
+    <message>
+        <source>the certified rate of the reference leak must be above zero</source>
+        <translation>die zertifizierte Rate des Prüflecks muss über null liegen</translation>
+    </message>
+    <message>
+        <source>the temperature of a reference leak must be between -73 degC and 127 degC</source>
+        <translation>die Temperatur eines Prüflecks muss zwischen -73 °C und 127 °C liegen</translation>
+    </message>
+    <message>
+        <source>the temperature coefficient of a reference leak must be between -10 % and 10 % per kelvin</source>
+        <translation>der Temperaturkoeffizient eines Prüflecks muss zwischen -10 % und 10 % je Kelvin liegen</translation>
+    </message>
+    <message>
+        <source>the yearly loss of a reference leak must be between 0 and 100 %</source>
+        <translation>der jährliche Verlust eines Prüflecks muss zwischen 0 und 100 % liegen</translation>
+    </message>
+    <message>
+        <source>the certificate of a reference leak must not be dated after its use, nor a century before</source>
+        <translation>das Zertifikat eines Prüflecks darf nicht nach seinem Gebrauch datiert sein und nicht ein Jahrhundert davor</translation>
+    </message>
+    <message>
+        <source>the uncertainties of a reference leak must be zero or above</source>
+        <translation>die Unsicherheiten eines Prüflecks müssen null oder darüber sein</translation>
+    </message>
+    <message>
+        <source>so far from its certificate temperature a linear coefficient leaves nothing of the reference leak; bring it nearer to its certificate temperature</source>
+        <translation>so weit von seiner Zertifikatstemperatur lässt ein linearer Koeffizient nichts vom Prüfleck übrig; es näher an diese Temperatur bringen</translation>
+    </message>
+    <message>
+        <source>there are fewer samples than parameters to fit</source>
+        <translation>es gibt weniger Werte als anzupassende Größen</translation>
+    </message>
+    <message>
+        <source>no time constant fits the record</source>
+        <translation>keine Zeitkonstante passt zur Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>the rate of the reference leak must be above zero</source>
+        <translation>die Rate des Prüflecks muss über null liegen</translation>
+    </message>
+    <message>
+        <source>the display with the reference leak open must be above the background with it closed</source>
+        <translation>die Anzeige mit offenem Prüfleck muss über dem Untergrund mit geschlossenem liegen</translation>
+    </message>
+    <message>
+        <source>noise and uncertainty must be zero or above</source>
+        <translation>Rauschen und Unsicherheit müssen null oder darüber sein</translation>
+    </message>
+    <message>
+        <source>the system factor must be above zero</source>
+        <translation>der Systemfaktor muss über null liegen</translation>
+    </message>
+    <message>
+        <source>the noise factor must be between 1 and 10; 3 is usual</source>
+        <translation>der Rauschfaktor muss zwischen 1 und 10 liegen; 3 ist üblich</translation>
+    </message>
+    <message>
+        <source>the dwell must show between 20 % and 100 % of the signal</source>
+        <translation>die Sprühzeit muss zwischen 20 % und 100 % des Signals zeigen</translation>
+    </message>
+    <message>
+        <source>the helium share must be above 0 and at most 100 %</source>
+        <translation>der Heliumanteil muss über 0 und höchstens 100 % sein</translation>
+    </message>
+    <message>
+        <source>%1 has %2 numbers; right is a value, or seconds and a value</source>
+        <translation>%1 hat %2 Zahlen; richtig ist ein Wert oder Sekunden und ein Wert</translation>
+    </message>
+    <message>
+        <source>every line needs a time, or none</source>
+        <translation>jede Zeile braucht eine Zeit oder keine</translation>
+    </message>
+    <message>
+        <source>times must increase</source>
+        <translation>die Zeiten müssen zunehmen</translation>
+    </message>
+    <message>
+        <source>the time between two values must be above 0 s</source>
+        <translation>die Zeit zwischen zwei Werten muss über 0 s liegen</translation>
+    </message>
+    <message>
+        <source>a background needs at least 5 values, better 20 over a minute; there are %1</source>
+        <translation>ein Untergrund braucht mindestens 5 Werte, besser 20 über eine Minute; da sind %1</translation>
+    </message>
+    <message>
+        <source>line %1</source>
+        <translation>Zeile %1</translation>
+    </message>
+    <message>
+        <source>line %1, column %2</source>
+        <translation>Zeile %1, Spalte %2</translation>
+    </message>
+    <message>
+        <source>column &quot;%1&quot;</source>
+        <translation>Spalte &quot;%1&quot;</translation>
+    </message>
+    <message>
+        <source>%1 is no column known here; %2</source>
+        <translation>%1 ist keine hier bekannte Spalte; %2</translation>
+    </message>
+    <message>
+        <source>the first line must name the columns, as in &quot;time_s,pressure_mbar&quot;</source>
+        <translation>die erste Zeile muss die Spalten nennen, wie in &quot;time_s,pressure_mbar&quot;</translation>
+    </message>
+    <message>
+        <source>the column %1 comes twice</source>
+        <translation>die Spalte für %1 kommt doppelt vor</translation>
+    </message>
+    <message>
+        <source>pressure</source>
+        <translation>den Druck</translation>
+    </message>
+    <message>
+        <source>temperature</source>
+        <translation>die Temperatur</translation>
+    </message>
+    <message>
+        <source>a column for time or pressure is missing; %1</source>
+        <translation>eine Spalte für Zeit oder Druck fehlt; %1</translation>
+    </message>
+    <message>
+        <source>%1 is not a number such as %2</source>
+        <translation>%1 ist keine Zahl wie %2</translation>
+    </message>
+    <message>
+        <source>%1 is not a number such as 0.25 or 0,25</source>
+        <translation>%1 ist keine Zahl wie 0.25 oder 0,25</translation>
+    </message>
+    <message>
+        <source>%1 values where the header names %2 columns</source>
+        <translation>%1 Werte, wo die Kopfzeile %2 Spalten nennt</translation>
+    </message>
+    <message>
+        <source>%1 values where the header names %2 columns; decimal commas need semicolons between the columns</source>
+        <translation>%1 Werte, wo die Kopfzeile %2 Spalten nennt; Dezimalkommas brauchen Semikolons zwischen den Spalten</translation>
+    </message>
+    <message>
+        <source>the time does not lie after that of the line before; times must increase</source>
+        <translation>die Zeit liegt nicht nach der der Zeile davor; Zeiten müssen zunehmen</translation>
+    </message>
+    <message>
+        <source>the temperature must be from -123 to 327 degC</source>
+        <translation>die Temperatur muss -123 bis 327 °C sein</translation>
+    </message>
+    <message>
+        <source>the record is empty; its first line must name the columns, as in &quot;time_s,pressure_mbar&quot;</source>
+        <translation>die Aufzeichnung ist leer; die erste Zeile muss die Spalten nennen, wie in &quot;time_s,pressure_mbar&quot;</translation>
+    </message>
+    <message>
+        <source>the record has a header but no samples; at least 3 lines of numbers must follow</source>
+        <translation>die Aufzeichnung hat eine Kopfzeile, aber keine Werte; mindestens 3 Zeilen mit Zahlen müssen folgen</translation>
+    </message>
+    <message>
+        <source>the serial port is missing, such as ttyUSB0</source>
+        <translation>die serielle Schnittstelle fehlt, etwa ttyUSB0</translation>
+    </message>
+    <message>
+        <source>%1 baud is no speed of a serial port; right is for instance 9600</source>
+        <translation>%1 Baud ist keine Geschwindigkeit einer seriellen Schnittstelle; richtig ist etwa 9600</translation>
+    </message>
+    <message>
+        <source>%1 data bits do not exist; right is 5 to 8</source>
+        <translation>%1 Datenbits gibt es nicht; richtig ist 5 bis 8</translation>
+    </message>
+    <message>
+        <source>%1 stop bits do not exist; right is 1 or 2</source>
+        <translation>%1 Stoppbits gibt es nicht; richtig ist 1 oder 2</translation>
+    </message>
+    <message>
+        <source>the recorded file is missing</source>
+        <translation>die aufgezeichnete Datei fehlt</translation>
+    </message>
+    <message>
+        <source>a file is played 0.01 to %1 times as fast as recorded</source>
+        <translation>eine Datei wird 0,01- bis %1-mal so schnell abgespielt wie aufgezeichnet</translation>
+    </message>
+    <message>
+        <source>a file without times is played at up to %1 lines per second</source>
+        <translation>eine Datei ohne Zeiten wird mit höchstens %1 Zeilen je Sekunde abgespielt</translation>
+    </message>
+    <message>
+        <source>the network address is missing, such as 192.0.2.7</source>
+        <translation>die Netzwerkadresse fehlt, etwa 192.0.2.7</translation>
+    </message>
+    <message>
+        <source>%1 is no port of a network address; right is 1 to %2</source>
+        <translation>%1 ist kein Port einer Netzwerkadresse; richtig ist 1 bis %2</translation>
+    </message>
+    <message>
+        <source>the pipe is missing, such as /tmp/detector</source>
+        <translation>die Pipe fehlt, etwa /tmp/detector</translation>
+    </message>
+    <message>
+        <source>the kind of source is not known</source>
+        <translation>die Art der Quelle ist nicht bekannt</translation>
+    </message>
+    <message>
+        <source>the feed needs a name, such as the detector&apos;s</source>
+        <translation>die Leitung braucht einen Namen, etwa den des Lecksuchers</translation>
+    </message>
+    <message>
+        <source>the column of the %1 is %2; right is 1 to %3</source>
+        <translation>die Spalte für %1 ist %2; richtig ist 1 bis %3</translation>
+    </message>
+    <message>
+        <source>value</source>
+        <translation>den Wert</translation>
+    </message>
+    <message>
+        <source>time</source>
+        <translation>die Zeit</translation>
+    </message>
+    <message>
+        <source>the factor must say how much leak rate a volt is, such as 1e-6</source>
+        <translation>der Faktor muss sagen, wie viel Leckrate ein Volt ist, etwa 1e-6</translation>
+    </message>
+    <message>
+        <source>the leak rate at 0 V must be a number, such as 0</source>
+        <translation>die Leckrate bei 0 V muss eine Zahl sein, etwa 0</translation>
+    </message>
+    <message>
+        <source>the decades per volt must not be 0 and at most %1, such as 1</source>
+        <translation>die Dekaden je Volt dürfen nicht 0 und höchstens %1 sein, etwa 1</translation>
+    </message>
+    <message>
+        <source>the decade at 0 V must lie between -%1 and %2, such as -12 for 1e-12</source>
+        <translation>die Dekade bei 0 V muss zwischen -%1 und %2 liegen, etwa -12 für 1e-12</translation>
+    </message>
+    <message>
+        <source>value and time stand in the same column; each needs its own</source>
+        <translation>Wert und Zeit stehen in derselben Spalte; jedes braucht seine eigene</translation>
+    </message>
+    <message>
+        <source>the pattern has %1 characters; right is at most %2</source>
+        <translation>das Muster hat %1 Zeichen; richtig sind höchstens %2</translation>
+    </message>
+    <message>
+        <source>the pattern &quot;%1&quot; must hold one # where the number stands, as in &quot;now # mbar*&quot;</source>
+        <translation>das Muster &quot;%1&quot; muss ein # enthalten, wo die Zahl steht, wie in &quot;now # mbar*&quot;</translation>
+    </message>
+    <message>
+        <source>no column %1</source>
+        <translation>keine Spalte %1</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a time</source>
+        <translation>&quot;%1&quot; ist keine Zeit</translation>
+    </message>
+    <message>
+        <source>does not fit the pattern</source>
+        <translation>passt nicht zum Muster</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is damaged</source>
+        <translation>&quot;%1&quot; ist beschädigt</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a number</source>
+        <translation>&quot;%1&quot; ist keine Zahl</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not one number</source>
+        <translation>&quot;%1&quot; ist nicht eine Zahl</translation>
+    </message>
+    <message>
+        <source>%1 is written, volts are set up</source>
+        <translation>%1 steht da, Volt ist eingestellt</translation>
+    </message>
+    <message>
+        <source>%1 is written, %2 is set up</source>
+        <translation>%1 steht da, %2 ist eingestellt</translation>
+    </message>
+    <message>
+        <source>%1 is too much for a leak rate</source>
+        <translation>%1 ist zu viel für eine Leckrate</translation>
+    </message>
+    <message>
+        <source>the file is empty, so it is not a job file</source>
+        <translation>die Datei ist leer, also keine Auftragsdatei</translation>
+    </message>
+    <message>
+        <source>no memory is left to read the zip</source>
+        <translation>kein Speicher mehr, um das Zip zu lesen</translation>
+    </message>
+    <message>
+        <source>this is not a zip, so it is not a job file</source>
+        <translation>das ist kein Zip, also keine Auftragsdatei</translation>
+    </message>
+    <message>
+        <source>the zip is truncated or its directory is damaged</source>
+        <translation>das Zip ist abgeschnitten oder sein Verzeichnis beschädigt</translation>
+    </message>
+    <message>
+        <source>entry %1 of the zip&apos;s directory is damaged</source>
+        <translation>Eintrag %1 im Verzeichnis des Zips ist beschädigt</translation>
+    </message>
+    <message>
+        <source>the zip&apos;s member %1 has a name that job files do not use (lower-case letters, digits, . - _ and /)</source>
+        <translation>der Teil %1 des Zips hat einen Namen, den Auftragsdateien nicht verwenden (Kleinbuchstaben, Ziffern, . - _ und /)</translation>
+    </message>
+    <message>
+        <source>the zip&apos;s member %1 is encrypted; job files are not</source>
+        <translation>der Teil %1 des Zips ist verschlüsselt; Auftragsdateien sind es nicht</translation>
+    </message>
+    <message>
+        <source>the zip&apos;s member %1 is packed by method %2; stored or deflated is right</source>
+        <translation>der Teil %1 des Zips ist nach Verfahren %2 gepackt; richtig ist ungepackt oder Deflate</translation>
+    </message>
+    <message>
+        <source>the zip&apos;s member %1 is %2 bytes long; at most %3 are read</source>
+        <translation>der Teil %1 des Zips ist %2 Bytes lang; höchstens %3 werden gelesen</translation>
+    </message>
+    <message>
+        <source>%1 is damaged: its bytes do not match its checksum or length</source>
+        <translation>%1 ist beschädigt: die Bytes passen nicht zu Prüfsumme oder Länge</translation>
+    </message>
+    <message>
+        <source>the zip has %1 members; at most %2 are read</source>
+        <translation>das Zip hat %1 Teile; höchstens %2 werden gelesen</translation>
+    </message>
+    <message>
+        <source>the zip&apos;s members are longer than %1 bytes together</source>
+        <translation>die Teile des Zips sind zusammen länger als %1 Bytes</translation>
+    </message>
+    <message>
+        <source>the zip has two members named %1</source>
+        <translation>das Zip hat zwei Teile namens %1</translation>
+    </message>
+    <message>
+        <source>job.%1[%2].id: this identity is empty or used twice in the job</source>
+        <translation>job.%1[%2].id: diese Identität ist leer oder im Auftrag doppelt</translation>
+    </message>
+    <message>
+        <source>job.%1[%2]: point %3 is not in the sketch</source>
+        <translation>job.%1[%2]: Punkt %3 ist nicht in der Skizze</translation>
+    </message>
+    <message>
+        <source>job.%1[%2]: round %3 is not in the job</source>
+        <translation>job.%1[%2]: Runde %3 ist nicht im Auftrag</translation>
+    </message>
+    <message>
+        <source>job.id: a job needs an identity</source>
+        <translation>job.id: ein Auftrag braucht eine Identität</translation>
+    </message>
+    <message>
+        <source>job.object: the job belongs to another object than the one beside it</source>
+        <translation>job.object: der Auftrag gehört zu einem anderen Objekt als dem daneben</translation>
+    </message>
+    <message>
+        <source>object.name: an object needs a name</source>
+        <translation>object.name: ein Objekt braucht einen Namen</translation>
+    </message>
+    <message>
+        <source>job.number: a job&apos;s number is not negative</source>
+        <translation>job.number: die Nummer eines Auftrags ist nicht negativ</translation>
+    </message>
+    <message>
+        <source>%1: %2 is outside %3 to %4</source>
+        <translation>%1: %2 liegt außerhalb von %3 bis %4</translation>
+    </message>
+    <message>
+        <source>%1: %2 is below zero</source>
+        <translation>%1: %2 liegt unter null</translation>
+    </message>
+    <message>
+        <source>job.rounds[%1]: the repair it proves is not in the job</source>
+        <translation>job.rounds[%1]: die Reparatur, die sie nachweist, ist nicht im Auftrag</translation>
+    </message>
+    <message>
+        <source>job.readings[%1]: it corrects a reading that is not before it</source>
+        <translation>job.readings[%1]: er berichtigt einen Messwert, der nicht davor steht</translation>
+    </message>
+    <message>
+        <source>job.voids[%1]: the reading it names is not in the job</source>
+        <translation>job.voids[%1]: der genannte Messwert ist nicht im Auftrag</translation>
+    </message>
+    <message>
+        <source>job.backgrounds[%1]: %2 times but %3 values</source>
+        <translation>job.backgrounds[%1]: %2 Zeiten, aber %3 Werte</translation>
+    </message>
+    <message>
+        <source>job.rise_tests[%1]: %2 times but %3 pressures and %4 temperatures</source>
+        <translation>job.rise_tests[%1]: %2 Zeiten, aber %3 Drücke und %4 Temperaturen</translation>
+    </message>
+    <message>
+        <source>%1 lower-case hexadecimal digits are expected here</source>
+        <translation>hier werden %1 hexadezimale Ziffern in Kleinbuchstaben erwartet</translation>
+    </message>
+    <message>
+        <source>the folder to write to does not exist</source>
+        <translation>der Ordner, in den geschrieben werden soll, fehlt</translation>
+    </message>
+    <message>
+        <source>this is a folder; give the name of a file</source>
+        <translation>das ist ein Ordner; den Namen einer Datei angeben</translation>
+    </message>
+    <message>
+        <source>cannot be written: %1</source>
+        <translation>lässt sich nicht schreiben: %1</translation>
+    </message>
+    <message>
+        <source>there is no such file</source>
+        <translation>eine solche Datei gibt es nicht</translation>
+    </message>
+    <message>
+        <source>cannot be read: %1</source>
+        <translation>lässt sich nicht lesen: %1</translation>
+    </message>
+    <message>
+        <source>the file is longer than %1 bytes</source>
+        <translation>die Datei ist länger als %1 Bytes</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a shape; known are ring, rounded rectangle, path, spot</source>
+        <translation>&quot;%1&quot; ist keine Form; bekannt sind ring, rounded rectangle, path, spot</translation>
+    </message>
+    <message>
+        <source>a picture&apos;s name is its SHA-256 and .png, .jpg, .svg or .pdf</source>
+        <translation>ein Bild heißt nach seiner SHA-256 und .png, .jpg, .svg oder .pdf</translation>
+    </message>
+    <message>
+        <source>%1 was changed: its bytes do not match its name</source>
+        <translation>%1 wurde geändert: die Bytes passen nicht zum Namen</translation>
+    </message>
+    <message>
+        <source>the picture %1 is there twice</source>
+        <translation>das Bild %1 ist doppelt da</translation>
+    </message>
+    <message>
+        <source>the picture %1 that job.json refers to is missing</source>
+        <translation>das Bild %1, auf das job.json verweist, fehlt</translation>
+    </message>
+    <message>
+        <source>job.json does not refer to the picture %1</source>
+        <translation>job.json verweist nicht auf das Bild %1</translation>
+    </message>
+    <message>
+        <source>there is no job.json in this zip, so it is not a job file</source>
+        <translation>in diesem Zip ist keine job.json, also ist es keine Auftragsdatei</translation>
+    </message>
+    <message>
+        <source>signatures.json is missing; every job file has one</source>
+        <translation>signatures.json fehlt; jede Auftragsdatei hat eine</translation>
+    </message>
+    <message>
+        <source>%1 does not belong in a job file</source>
+        <translation>%1 gehört nicht in eine Auftragsdatei</translation>
+    </message>
+    <message>
+        <source>the picture %1 that the job refers to is missing</source>
+        <translation>das Bild %1, auf das der Auftrag verweist, fehlt</translation>
+    </message>
+    <message>
+        <source>the picture %1 is named wrongly; its SHA-256 and png, jpg, svg or pdf are right</source>
+        <translation>das Bild %1 ist falsch benannt; richtig sind seine SHA-256 und png, jpg, svg oder pdf</translation>
+    </message>
+    <message>
+        <source>the picture %1 was changed since it was added</source>
+        <translation>das Bild %1 wurde seit dem Zufügen geändert</translation>
+    </message>
+    <message>
+        <source>&quot;format&quot; is missing; &quot;%1&quot; is right</source>
+        <translation>&quot;format&quot; fehlt; richtig ist &quot;%1&quot;</translation>
+    </message>
+    <message>
+        <source>this was written by a newer Sealwalk (format &quot;%1&quot;); this one reads up to &quot;%2&quot;, so use the newer program</source>
+        <translation>das schrieb ein neueres Sealwalk (Format &quot;%1&quot;); dieses liest bis &quot;%2&quot;, also das neuere Programm verwenden</translation>
+    </message>
+    <message>
+        <source>&quot;format&quot; is &quot;%1&quot;; &quot;%2&quot; is right</source>
+        <translation>&quot;format&quot; ist &quot;%1&quot;; richtig ist &quot;%2&quot;</translation>
+    </message>
+    <message>
+        <source>&quot;format&quot; is &quot;%1&quot;; &quot;%2&quot; is right for what is in it</source>
+        <translation>&quot;format&quot; ist &quot;%1&quot;; richtig für den Inhalt ist &quot;%2&quot;</translation>
+    </message>
+    <message>
+        <source>must be an object in braces</source>
+        <translation>muss ein Objekt in geschweiften Klammern sein</translation>
+    </message>
+    <message>
+        <source>must be text in quotes</source>
+        <translation>muss Text in Anführungszeichen sein</translation>
+    </message>
+    <message>
+        <source>must be true or false</source>
+        <translation>muss true oder false sein</translation>
+    </message>
+    <message>
+        <source>must be a number</source>
+        <translation>muss eine Zahl sein</translation>
+    </message>
+    <message>
+        <source>must be a whole number</source>
+        <translation>muss eine ganze Zahl sein</translation>
+    </message>
+    <message>
+        <source>the whole number is too large</source>
+        <translation>die ganze Zahl ist zu groß</translation>
+    </message>
+    <message>
+        <source>a time is written with milliseconds and offset, %1</source>
+        <translation>eine Zeit wird mit Millisekunden und Zeitzone geschrieben, %1</translation>
+    </message>
+    <message>
+        <source>must be a place [x, y] in millimetres</source>
+        <translation>muss ein Ort [x, y] in Millimetern sein</translation>
+    </message>
+    <message>
+        <source>a UUID is written in lower case here</source>
+        <translation>eine UUID wird hier in Kleinbuchstaben geschrieben</translation>
+    </message>
+    <message>
+        <source>must be a list in square brackets</source>
+        <translation>muss eine Liste in eckigen Klammern sein</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is missing</source>
+        <translation>&quot;%1&quot; fehlt</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not known; known are %2</source>
+        <translation>&quot;%1&quot; ist nicht bekannt; bekannt sind %2</translation>
+    </message>
+    <message>
+        <source>is left out when it is empty</source>
+        <translation>entfällt, wenn es leer ist</translation>
+    </message>
+    <message>
+        <source>the document</source>
+        <translation>das Dokument</translation>
+    </message>
+    <message>
+        <source>%1 members are too many for a job file; %2 may be in one</source>
+        <translation>%1 Teile sind zu viele für eine Auftragsdatei; %2 dürfen darin sein</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; cannot be a job file&apos;s member: wrong characters, or there already</source>
+        <translation>&quot;%1&quot; kann kein Teil einer Auftragsdatei sein: falsche Zeichen oder schon da</translation>
+    </message>
+    <message>
+        <source>%1 makes the job file too large; a member may have %2 bytes, all together %3</source>
+        <translation>%1 macht die Auftragsdatei zu groß; ein Teil darf %2 Bytes haben, alle zusammen %3</translation>
+    </message>
+    <message>
+        <source>it holds more than %1 values</source>
+        <translation>es enthält mehr als %1 Werte</translation>
+    </message>
+    <message>
+        <source>it is nested deeper than %1 levels</source>
+        <translation>es ist tiefer als %1 Stufen verschachtelt</translation>
+    </message>
+    <message>
+        <source>the name &quot;%1&quot; stands twice in one object</source>
+        <translation>der Name &quot;%1&quot; steht zweimal in einem Objekt</translation>
+    </message>
+    <message>
+        <source>the JSON is %1 bytes long; at most %2 are read</source>
+        <translation>das JSON ist %1 Bytes lang; höchstens %2 werden gelesen</translation>
+    </message>
+    <message>
+        <source>the text ends in the middle of the JSON</source>
+        <translation>der Text endet mitten im JSON</translation>
+    </message>
+    <message>
+        <source>this is not JSON (RFC 8259, UTF-8)</source>
+        <translation>das ist kein JSON (RFC 8259, UTF-8)</translation>
+    </message>
+    <message>
+        <source>the machine has no memory left for this JSON</source>
+        <translation>der Rechner hat keinen Speicher mehr für dieses JSON</translation>
+    </message>
+    <message>
+        <source>a number is too large; JSON numbers end at 1.797e308</source>
+        <translation>eine Zahl ist zu groß; JSON-Zahlen enden bei 1.797e308</translation>
+    </message>
+    <message>
+        <source>the job belongs to another test object than the one it came with</source>
+        <translation>der Auftrag gehört zu einem anderen Prüfobjekt als dem, mit dem er kam</translation>
+    </message>
+    <message>
+        <source>the readings are not in the order of storing: %1 follows %2</source>
+        <translation>die Messwerte stehen nicht in der Reihenfolge des Speicherns: %1 folgt auf %2</translation>
+    </message>
+    <message>
+        <source>this job is in the history already, as number %1</source>
+        <translation>dieser Auftrag ist schon in der Historie, als Nummer %1</translation>
+    </message>
+    <message>
+        <source>this job is in the history already, as number %1, and differs: %2 readings, %3 turns of review and %4 signatures here, %5, %6 and %7 in the file; nothing was changed</source>
+        <translation>dieser Auftrag ist schon in der Historie, als Nummer %1, und weicht ab: %2 Messwerte, %3 Schritte der Durchsicht und %4 Unterschriften hier, %5, %6 und %7 in der Datei; nichts wurde geändert</translation>
+    </message>
+    <message>
+        <source>this job is in the history already, as number %1; nothing was added</source>
+        <translation>dieser Auftrag ist schon in der Historie, als Nummer %1; nichts kam hinzu</translation>
+    </message>
+    <message>
+        <source>job %1 was not taken in</source>
+        <translation>Auftrag %1 wurde nicht übernommen</translation>
+    </message>
+    <message>
+        <source>point numbers %1 mean other places in this job than in job %2; points are compared by identity, not by number</source>
+        <translation>die Punktnummern %1 meinen in diesem Auftrag andere Orte als in Auftrag %2; verglichen wird nach Identität, nicht nach Nummer</translation>
+    </message>
+    <message>
+        <source>another object here is called &quot;%1&quot; too; they are kept apart</source>
+        <translation>ein anderes Objekt heißt hier auch &quot;%1&quot;; sie bleiben getrennt</translation>
+    </message>
+    <message>
+        <source>number %1 is taken here; the job is number %2 in this history</source>
+        <translation>Nummer %1 ist hier vergeben; der Auftrag hat in dieser Historie Nummer %2</translation>
+    </message>
+    <message>
+        <source>the object&apos;s %1 is &quot;%2&quot; here and &quot;%3&quot; in the file; it stays as it is here</source>
+        <translation>Prüfobjekt, %1: hier &quot;%2&quot;, in der Datei &quot;%3&quot;; es bleibt wie hier</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>tag</source>
+        <translation>Kennung</translation>
+    </message>
+    <message>
+        <source>place</source>
+        <translation>Ort</translation>
+    </message>
+    <message>
+        <source>the object&apos;s volume, limits, pumps or note differ between here and the file; they stay as they are here</source>
+        <translation>Volumen, Grenzwerte, Pumpen oder Bemerkung des Prüfobjekts sind hier und in der Datei verschieden; sie bleiben wie hier</translation>
+    </message>
+    <message>
+        <source>picture %1 is missing: %2</source>
+        <translation>Bild %1 fehlt: %2</translation>
+    </message>
+    <message>
+        <source>picture %1 was changed: its bytes do not match its name</source>
+        <translation>Bild %1 wurde geändert: die Bytes passen nicht zum Namen</translation>
+    </message>
+    <message>
+        <source>open or make a history first; the job is taken into it</source>
+        <translation>erst eine Historie öffnen oder anlegen; der Auftrag wird in sie übernommen</translation>
+    </message>
+    <message>
+        <source>Permission denied</source>
+        <translation>keine Berechtigung</translation>
+    </message>
+    <message>
+        <source>No such file or directory</source>
+        <translation>Datei oder Ordner fehlt</translation>
+    </message>
+    <message>
+        <source>No space left on device</source>
+        <translation>der Datenträger ist voll</translation>
+    </message>
+    <message>
+        <source>Read-only file system</source>
+        <translation>der Datenträger ist schreibgeschützt</translation>
+    </message>
+    <message>
+        <source>Input/output error</source>
+        <translation>Lese- oder Schreibfehler</translation>
+    </message>
+    <message>
+        <source>Is a directory</source>
+        <translation>das ist ein Ordner</translation>
+    </message>
+    <message>
+        <source>the length of the leak channel is %1 m; right is 0.1 um to 10 m</source>
+        <translation>die Länge des Leckkanals ist %1 m; richtig ist 0,1 µm bis 10 m</translation>
+    </message>
+    <message>
+        <source>the upstream pressure is %1 Pa; right is 1 Pa to 20 bar</source>
+        <translation>der Druck vor dem Leck ist %1 Pa; richtig ist 1 Pa bis 20 bar</translation>
+    </message>
+    <message>
+        <source>the downstream pressure is %1 Pa; right is 0 to below the upstream pressure, %2 Pa</source>
+        <translation>der Druck hinter dem Leck ist %1 Pa; richtig ist 0 bis unter den Druck davor, %2 Pa</translation>
+    </message>
+    <message>
+        <source>a leak rate of %1 Pa m3/s has no channel; right is a rate above zero</source>
+        <translation>eine Leckrate von %1 Pa m3/s hat keinen Kanal; richtig ist eine Rate über null</translation>
+    </message>
+    <message>
+        <source>no round channel of %1 mm length passes %2 mbar l/s; channels from 0.1 nm to 50 mm pass %3 to %4</source>
+        <translation>kein runder Kanal von %1 mm Länge lässt %2 mbar l/s durch; Kanäle von 0,1 nm bis 50 mm lassen %3 bis %4 durch</translation>
+    </message>
+    <message>
+        <source>a hole can be worked out for a leak rate above zero only</source>
+        <translation>ein Loch lässt sich nur für eine Leckrate über null berechnen</translation>
+    </message>
+    <message>
+        <source>the upstream pressure must be above zero</source>
+        <translation>der Druck vor dem Leck muss über null liegen</translation>
+    </message>
+    <message>
+        <source>no hole between 0.1 nm and 50 mm passes this leak rate</source>
+        <translation>kein Loch zwischen 0,1 nm und 50 mm lässt diese Leckrate durch</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a gas known here; known are %2</source>
+        <translation>&quot;%1&quot; ist kein hier bekanntes Gas; bekannt sind %2</translation>
+    </message>
+    <message>
+        <source>a gas temperature of %1 degC is outside -23 degC to 77 degC, where the viscosities hold</source>
+        <translation>eine Gastemperatur von %1 °C liegt außerhalb von -23 °C bis 77 °C, wo die Zähigkeiten gelten</translation>
+    </message>
+    <message>
+        <source>the pumping speed must be above zero</source>
+        <translation>das Saugvermögen muss über null liegen</translation>
+    </message>
+    <message>
+        <source>the pressure must be zero or above</source>
+        <translation>der Druck muss null oder darüber sein</translation>
+    </message>
+    <message>
+        <source>the inner diameter of the hose must be between 0.1 mm and 1 m</source>
+        <translation>der Innendurchmesser des Schlauchs muss zwischen 0,1 mm und 1 m liegen</translation>
+    </message>
+    <message>
+        <source>the length of the hose must be between 1 mm and 1 km</source>
+        <translation>die Länge des Schlauchs muss zwischen 1 mm und 1 km liegen</translation>
+    </message>
+    <message>
+        <source>the dwell must be above zero</source>
+        <translation>die Sprühzeit muss über null liegen</translation>
+    </message>
+    <message>
+        <source>the dwell of %1 s is too short for a response time of %2 s; at least %3 s is needed to size a leak</source>
+        <translation>die Sprühzeit von %1 s ist zu kurz für eine Ansprechzeit von %2 s; mindestens %3 s sind nötig, um die Größe eines Lecks zu bestimmen</translation>
+    </message>
+    <message>
+        <source>the volume must be above zero</source>
+        <translation>das Volumen muss über null liegen</translation>
+    </message>
+    <message>
+        <source>the pumping speed of the detector must be above zero</source>
+        <translation>das Saugvermögen des Lecksuchers muss über null liegen</translation>
+    </message>
+    <message>
+        <source>the pumping speed of the auxiliary pump must be zero or above</source>
+        <translation>das Saugvermögen der Hilfspumpe muss null oder darüber sein</translation>
+    </message>
+    <message>
+        <source>a hose needs both its inner diameter and its length</source>
+        <translation>ein Schlauch braucht Innendurchmesser und Länge</translation>
+    </message>
+    <message>
+        <source>the pressure in the hose must be zero or above</source>
+        <translation>der Druck im Schlauch muss null oder darüber sein</translation>
+    </message>
+    <message>
+        <source>the share of the signal to wait for must be between 20 % and 99.9 %</source>
+        <translation>der Anteil des Signals, auf den gewartet wird, muss zwischen 20 % und 99,9 % liegen</translation>
+    </message>
+    <message>
+        <source>the share of the last signal that may be left must be between 0.1 % and 80 %</source>
+        <translation>der Anteil des letzten Signals, der bleiben darf, muss zwischen 0,1 % und 80 % liegen</translation>
+    </message>
+    <message>
+        <source>the background has %1 times and %2 values; right is one time for each value</source>
+        <translation>der Untergrund hat %1 Zeiten und %2 Werte; richtig ist eine Zeit je Wert</translation>
+    </message>
+    <message>
+        <source>the background has %1 readings; at least %2 are needed, 20 are usual</source>
+        <translation>der Untergrund hat %1 Ablesungen; mindestens %2 sind nötig, 20 üblich</translation>
+    </message>
+    <message>
+        <source>background reading %1 is not a finite number</source>
+        <translation>Untergrundablesung %1 ist keine endliche Zahl</translation>
+    </message>
+    <message>
+        <source>background reading %1 is not later than the one before it</source>
+        <translation>Untergrundablesung %1 ist nicht später als die davor</translation>
+    </message>
+    <message>
+        <source>peak and background must be finite numbers</source>
+        <translation>Höchstwert und Untergrund müssen endliche Zahlen sein</translation>
+    </message>
+    <message>
+        <source>noise and drift of the background must be zero or above</source>
+        <translation>Rauschen und Drift des Untergrunds müssen null oder darüber sein</translation>
+    </message>
+    <message>
+        <source>the dwell must be zero or above</source>
+        <translation>die Sprühzeit muss null oder darüber sein</translation>
+    </message>
+    <message>
+        <source>the repeatability must be zero or above</source>
+        <translation>die Wiederholbarkeit muss null oder darüber sein</translation>
+    </message>
+    <message>
+        <source>the %1 must be above zero, with an uncertainty of zero or above</source>
+        <translation>%1: der Faktor muss über null liegen, mit einer Unsicherheit von null oder darüber</translation>
+    </message>
+    <message>
+        <source>the leak rate must be a finite number</source>
+        <translation>die Leckrate muss eine endliche Zahl sein</translation>
+    </message>
+    <message>
+        <source>the uncertainty of a leak rate must be zero or above</source>
+        <translation>die Unsicherheit einer Leckrate muss null oder darüber sein</translation>
+    </message>
+    <message>
+        <source>the limit must be above zero</source>
+        <translation>der Grenzwert muss über null liegen</translation>
+    </message>
+    <message>
+        <source>the risk of a wrong decision must be between 0 and 50 %</source>
+        <translation>das Risiko einer falschen Entscheidung muss zwischen 0 und 50 % liegen</translation>
+    </message>
+    <message>
+        <source>a point that is not in the sketch cannot be ticked for repair</source>
+        <translation>ein Punkt, der nicht in der Skizze ist, lässt sich nicht zur Reparatur ankreuzen</translation>
+    </message>
+    <message>
+        <source>a pressure rise says nothing without the volume; type it under Object and purpose</source>
+        <translation>ein Druckanstieg sagt ohne das Volumen nichts; es unter „Objekt und Zweck“ eintragen</translation>
+    </message>
+    <message>
+        <source>the total of the pressure-rise test and its range must be finite, in order and not below zero</source>
+        <translation>das Gesamt der Druckanstiegsprüfung und sein Bereich müssen endlich, geordnet und nicht unter null sein</translation>
+    </message>
+    <message>
+        <source>the uncertainty must be zero or above</source>
+        <translation>die Unsicherheit muss null oder darüber sein</translation>
+    </message>
+    <message>
+        <source>there are fewer observations than parameters to fit</source>
+        <translation>es gibt weniger Beobachtungen als anzupassende Größen</translation>
+    </message>
+    <message>
+        <source>the data do not determine all parameters of the fit</source>
+        <translation>die Daten bestimmen nicht alle Größen der Anpassung</translation>
+    </message>
+    <message>
+        <source>the fit cannot begin at its starting values</source>
+        <translation>die Anpassung kann bei ihren Anfangswerten nicht beginnen</translation>
+    </message>
+    <message>
+        <source>the fit did not settle within its allowed number of steps</source>
+        <translation>die Anpassung kam in der erlaubten Zahl von Schritten nicht zur Ruhe</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not one of the located leaks</source>
+        <translation>&quot;%1&quot; ist keines der gefundenen Lecks</translation>
+    </message>
+    <message>
+        <source>point %1: its place must be finite</source>
+        <translation>Punkt %1: sein Ort muss endlich sein</translation>
+    </message>
+    <message>
+        <source>point %1 is there twice</source>
+        <translation>Punkt %1 ist doppelt da</translation>
+    </message>
+    <message>
+        <source>a reading names point %1, which does not exist</source>
+        <translation>ein Messwert nennt Punkt %1, den es nicht gibt</translation>
+    </message>
+    <message>
+        <source>reading %1 (point %2): rates and times must be finite, the dwell above 0</source>
+        <translation>Messwert %1 (Punkt %2): Raten und Zeiten müssen endlich sein, die Sprühzeit über 0</translation>
+    </message>
+    <message>
+        <source>reading %1 (point %2) starts before the one above it</source>
+        <translation>Messwert %1 (Punkt %2) beginnt vor dem darüber</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a time with its offset; write 2026-03-01T14:05:09+01:00</source>
+        <translation>&quot;%1&quot; ist kein Zeitpunkt mit Zeitzone; zu schreiben wie 2026-03-01T14:05:09+01:00</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a date; write year-month-day, such as 2026-03-01</source>
+        <translation>&quot;%1&quot; ist kein Datum; zu schreiben als Jahr-Monat-Tag, etwa 2026-03-01</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a UUID; it has 32 hexadecimal digits in five groups, such as 1b4e28ba-2fa1-41d2-883f-0016d3cca427</source>
+        <translation>&quot;%1&quot; ist keine UUID; sie hat 32 hexadezimale Ziffern in fünf Gruppen, etwa 1b4e28ba-2fa1-41d2-883f-0016d3cca427</translation>
+    </message>
+    <message>
+        <source>%1 in %2 cannot be converted to %3 (%4)</source>
+        <translation>%1 in %2 lässt sich nicht in %4 (%3) umrechnen</translation>
+    </message>
+    <message>
+        <source>a leak rate must be a finite number</source>
+        <translation>eine Leckrate muss eine endliche Zahl sein</translation>
+    </message>
+    <message>
+        <source>%1 %2 is too large to be written in %3</source>
+        <translation>%1 %2 ist zu groß, um in %3 geschrieben zu werden</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is the unit of %2, but a leak rate is asked for, such as &quot;1e-9 mbar l/s&quot;</source>
+        <translation>&quot;%1&quot; ist die Einheit einer anderen Größe (%2); gefragt ist eine Leckrate, etwa &quot;1e-9 mbar l/s&quot;</translation>
+    </message>
+    <message>
+        <source>the gas and standard temperatures must be above 0 K</source>
+        <translation>die Gastemperatur und die Normtemperatur müssen über 0 K liegen</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is a mass flow and needs the gas named, such as helium</source>
+        <translation>&quot;%1&quot; ist ein Massenstrom; dazu muss das Gas genannt sein, etwa Helium</translation>
+    </message>
+    <message>
+        <source>the molar mass of the gas must be above zero</source>
+        <translation>die molare Masse des Gases muss über null liegen</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is a unit of leak rate, but not one a job can report in; right would be for instance &quot;mbar l/s&quot;, &quot;Pa m3/s&quot; or &quot;sccm&quot;</source>
+        <translation>&quot;%1&quot; ist eine Einheit der Leckrate, aber keine, in der ein Auftrag berichten kann; richtig wäre etwa &quot;mbar l/s&quot;, &quot;Pa m3/s&quot; oder &quot;sccm&quot;</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a number; right would be for instance 2.5e-7 or 120</source>
+        <translation>&quot;%1&quot; ist keine Zahl; richtig wäre etwa 2,5e-7 oder 120</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; has more than one decimal mark; write it without thousands separators</source>
+        <translation>&quot;%1&quot; hat mehr als ein Dezimalzeichen; ohne Tausendertrennzeichen schreiben</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is outside the numbers a computer can hold; about 1e-300 to 1e300 is right</source>
+        <translation>&quot;%1&quot; liegt außerhalb der Zahlen, die ein Rechner fasst; richtig ist etwa 1e-300 bis 1e300</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a share; right is 0 to 100 %, written &quot;25 %&quot; or &quot;0.25&quot;</source>
+        <translation>&quot;%1&quot; ist kein Anteil; richtig ist 0 bis 100 %, geschrieben &quot;25 %&quot; oder &quot;0,25&quot;</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; does not start with a number; right would be for instance &quot;2.5e-7 mbar l/s&quot;</source>
+        <translation>&quot;%1&quot; beginnt nicht mit einer Zahl; richtig wäre etwa &quot;2,5e-7 mbar l/s&quot;</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; does not hold one number and its unit; right would be for instance &quot;2.5e-7 mbar l/s&quot;</source>
+        <translation>&quot;%1&quot; enthält nicht eine Zahl mit ihrer Einheit; richtig wäre etwa &quot;2,5e-7 mbar l/s&quot;</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; has no unit; right would be for instance &quot;%2 mbar l/s&quot;</source>
+        <translation>&quot;%1&quot; hat keine Einheit; richtig wäre etwa &quot;%2 mbar l/s&quot;</translation>
+    </message>
+    <message>
+        <source>%1 must be a finite number</source>
+        <translation>%1 muss eine endliche Zahl sein</translation>
+    </message>
+    <message>
+        <source>%1 %2 is below absolute zero; a temperature is at least 0 K (-273.15 degC)</source>
+        <translation>%1 %2 liegt unter dem absoluten Nullpunkt; eine Temperatur ist mindestens 0 K (-273,15 °C)</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; has no unit; %2 is asked for, such as &quot;%3&quot;</source>
+        <translation>&quot;%1&quot; hat keine Einheit; gefragt ist %2, etwa &quot;%3&quot;</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is %2, but %3 is asked for, such as &quot;%4&quot;</source>
+        <translation>&quot;%1&quot; ist %2, gefragt ist aber %3, etwa &quot;%4&quot;</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is %2, but a leak rate is asked for, such as &quot;%3&quot;</source>
+        <translation>&quot;%1&quot; ist %2, gefragt ist aber eine Leckrate, etwa &quot;%3&quot;</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a unit known here; right would be for instance &quot;mbar l/s&quot;, &quot;Pa m3/s&quot;, &quot;sccm&quot;, &quot;mbar&quot;, &quot;l&quot;, &quot;mm&quot; or &quot;degC&quot;</source>
+        <translation>&quot;%1&quot; ist keine hier bekannte Einheit; richtig wäre etwa &quot;mbar l/s&quot;, &quot;Pa m3/s&quot;, &quot;sccm&quot;, &quot;mbar&quot;, &quot;l&quot;, &quot;mm&quot; oder &quot;degC&quot;</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is the unit of %2, but %3 is asked for, such as &quot;%4&quot;</source>
+        <translation>&quot;%1&quot; ist die Einheit einer anderen Größe (%2); gefragt ist %3, etwa &quot;%4&quot;</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a %2; known are %3</source>
+        <translation>&quot;%1&quot; ist kein bekanntes Wort (%2); bekannt sind %3</translation>
+    </message>
+    <message>
+        <source>%1 %2 is below zero; %3 is at least 0 %4</source>
+        <translation>%1 %2 liegt unter null; %3 ist mindestens 0 %4</translation>
+    </message>
+    <message>
+        <source>%1 %2 is below zero; %3 is at least 0 %4, counted from vacuum</source>
+        <translation>%1 %2 liegt unter null; %3 ist mindestens 0 %4, gezählt ab Vakuum</translation>
+    </message>
+    <message>
+        <source>a leak rate</source>
+        <translation>eine Leckrate</translation>
+    </message>
+    <message>
+        <source>a pressure</source>
+        <translation>ein Druck</translation>
+    </message>
+    <message>
+        <source>a volume</source>
+        <translation>ein Volumen</translation>
+    </message>
+    <message>
+        <source>a volume flow</source>
+        <translation>ein Volumenstrom</translation>
+    </message>
+    <message>
+        <source>a length</source>
+        <translation>eine Länge</translation>
+    </message>
+    <message>
+        <source>a time</source>
+        <translation>eine Zeit</translation>
+    </message>
+    <message>
+        <source>a temperature</source>
+        <translation>eine Temperatur</translation>
+    </message>
+    <message>
+        <source>a temperature difference</source>
+        <translation>eine Temperaturdifferenz</translation>
+    </message>
+    <message>
+        <source>a share</source>
+        <translation>ein Anteil</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; can be read as %2 or as %3; write %4 or %5</source>
+        <translation>&quot;%1&quot; lässt sich als %2 oder als %3 lesen; zu schreiben %4 oder %5</translation>
+    </message>
+    <message>
+        <source>%1 of the %2 signatures before that of %3 are missing</source>
+        <translation>%1 der %2 Unterschriften vor der von %3 fehlen</translation>
+    </message>
+    <message>
+        <source>the approval by %1 of %2 is covered by no valid signature</source>
+        <translation>die Freigabe durch %1 von %2 ist durch keine gültige Unterschrift gedeckt</translation>
+    </message>
+    <message>
+        <source>%1 is no longer active here and cannot sign</source>
+        <translation>%1 ist hier nicht mehr aktiv und kann nicht unterschreiben</translation>
+    </message>
+    <message>
+        <source>%1 has no signing key yet</source>
+        <translation>%1 hat noch keinen Unterschriftsschlüssel</translation>
+    </message>
+    <message>
+        <source>signing key of %1: its public half is not the one this person is known by</source>
+        <translation>Unterschriftsschlüssel von %1: die öffentliche Hälfte ist nicht die, unter der diese Person bekannt ist</translation>
+    </message>
+    <message>
+        <source>name, role or statement is not UTF-8 text</source>
+        <translation>Name, Rolle oder Erklärung ist kein UTF-8-Text</translation>
+    </message>
+    <message>
+        <source>the job is marked &quot;%1&quot;, but after its review it is &quot;%2&quot;</source>
+        <translation>der Auftrag ist als &quot;%1&quot; vermerkt, nach seiner Durchsicht ist er aber &quot;%2&quot;</translation>
+    </message>
+    <message>
+        <source>the machine offers no random numbers for signing keys</source>
+        <translation>der Rechner liefert keine Zufallszahlen für Unterschriftsschlüssel</translation>
+    </message>
+    <message>
+        <source>the signing key asks for a passphrase check outside 1 to 16 passes over 8 KiB to 1 GiB; it is damaged or not ours</source>
+        <translation>der Unterschriftsschlüssel verlangt eine Kennsatzprüfung außerhalb von 1 bis 16 Durchgängen über 8 KiB bis 1 GiB; er ist beschädigt oder nicht von uns</translation>
+    </message>
+    <message>
+        <source>the passphrase check needs %1 MiB of free memory</source>
+        <translation>die Prüfung des Kennsatzes braucht %1 MiB freien Speicher</translation>
+    </message>
+    <message>
+        <source>the passphrase does not open this signing key</source>
+        <translation>der Kennsatz öffnet diesen Unterschriftsschlüssel nicht</translation>
+    </message>
+    <message>
+        <source>the passphrase is too short; use at least %1 characters</source>
+        <translation>der Kennsatz ist zu kurz; mindestens %1 Zeichen nehmen</translation>
+    </message>
+    <message>
+        <source>the stored signing key is damaged or of another kind; sealwalk-key-1 is right</source>
+        <translation>der gespeicherte Unterschriftsschlüssel ist beschädigt oder anderer Art; richtig ist sealwalk-key-1</translation>
+    </message>
+    <message>
+        <source>a person needs a name</source>
+        <translation>eine Person braucht einen Namen</translation>
+    </message>
+    <message>
+        <source>%1 has a signing key already; to sign with another one, add the person anew under a name that tells the two apart</source>
+        <translation>%1 hat schon einen Unterschriftsschlüssel; um mit einem anderen zu unterschreiben, die Person neu anlegen, mit einem Namen, der beide unterscheidet</translation>
+    </message>
+    <message>
+        <source>job %1 is %2: %3</source>
+        <translation>Auftrag %1 ist %2: %3</translation>
+    </message>
+    <message>
+        <source>submitted</source>
+        <translation>eingereicht</translation>
+    </message>
+    <message>
+        <source>returned</source>
+        <translation>zurückgegeben</translation>
+    </message>
+    <message>
+        <source>signed</source>
+        <translation>unterschrieben</translation>
+    </message>
+    <message>
+        <source>it cannot be submitted again</source>
+        <translation>er kann nicht noch einmal eingereicht werden</translation>
+    </message>
+    <message>
+        <source>only a submitted job can be sent back</source>
+        <translation>nur ein eingereichter Auftrag kann zurückgegeben werden</translation>
+    </message>
+    <message>
+        <source>only a submitted job can be approved</source>
+        <translation>nur ein eingereichter Auftrag kann freigegeben werden</translation>
+    </message>
+    <message>
+        <source>amendments are for signed jobs; change the record itself</source>
+        <translation>Nachträge sind für unterschriebene Aufträge; die Aufzeichnung selbst ändern</translation>
+    </message>
+    <message>
+        <source>what is known since goes in as an amendment, which is signed too</source>
+        <translation>was seither bekannt ist, kommt als Nachtrag dazu, der auch unterschrieben wird</translation>
+    </message>
+    <message>
+        <source>job %1 has no signature yet; an approval is signed</source>
+        <translation>Auftrag %1 hat noch keine Unterschrift; eine Freigabe wird unterschrieben</translation>
+    </message>
+    <message>
+        <source>a signature that closes a job goes with an approval</source>
+        <translation>eine Unterschrift, die einen Auftrag schließt, gehört zu einer Freigabe</translation>
+    </message>
+    <message>
+        <source>something was stored in the history since job %1 was looked at; look again</source>
+        <translation>in der Historie wurde etwas gespeichert, seit Auftrag %1 angesehen wurde; noch einmal ansehen</translation>
+    </message>
+    <message>
+        <source>a signed job takes amendments and their signatures only</source>
+        <translation>ein unterschriebener Auftrag nimmt nur Nachträge und deren Unterschriften an</translation>
+    </message>
+    <message>
+        <source>an amendment says what is known now</source>
+        <translation>ein Nachtrag sagt, was jetzt bekannt ist</translation>
+    </message>
+    <message>
+        <source>this person is not known in this history; add them first</source>
+        <translation>diese Person ist in dieser Historie nicht bekannt; sie erst zufügen</translation>
+    </message>
+    <message>
+        <source>another history was opened meanwhile; nothing of %1 was kept</source>
+        <translation>inzwischen wurde eine andere Historie geöffnet; von %1 wurde nichts behalten</translation>
+    </message>
+    <message>
+        <source>signing key of %1</source>
+        <translation>Unterschriftsschlüssel von %1</translation>
+    </message>
+    <message>
+        <source>public key</source>
+        <translation>öffentlicher Schlüssel</translation>
+    </message>
+    <message>
+        <source>signature</source>
+        <translation>Unterschrift</translation>
+    </message>
+    <message>
+        <source>no job is open</source>
+        <translation>kein Auftrag ist offen</translation>
+    </message>
+    <message>
+        <source>the findings are still being worked out; wait until they are shown</source>
+        <translation>die Befunde werden noch berechnet; warten, bis sie gezeigt werden</translation>
+    </message>
+    <message>
+        <source>signed by %1, key %2</source>
+        <translation>unterschrieben von %1, Schlüssel %2</translation>
+    </message>
+    <message>
+        <source>nobody has signed this job</source>
+        <translation>niemand hat diesen Auftrag unterschrieben</translation>
+    </message>
+    <message>
+        <source>the signature of %1 is broken: who, when, the statement, the digest, the key or the signature itself was changed</source>
+        <translation>die Unterschrift von %1 ist gebrochen: wer, wann, die Erklärung, die Prüfsumme, der Schlüssel oder die Unterschrift selbst wurde geändert</translation>
+    </message>
+    <message>
+        <source>the job, its object or its pictures were changed after %1 signed</source>
+        <translation>der Auftrag, sein Objekt oder seine Bilder wurden nach der Unterschrift von %1 geändert</translation>
+    </message>
+    <message>
+        <source>the amendment by %1 of %2 is not signed</source>
+        <translation>der Nachtrag von %1 vom %2 ist nicht unterschrieben</translation>
+    </message>
+    <message>
+        <source>the last %1 of %2 turns of the review came after the last signature</source>
+        <translation>die letzten %1 von %2 Schritten der Durchsicht kamen nach der letzten Unterschrift</translation>
+    </message>
+    <message>
+        <source>%1 is not among the people of this history; ask them whether their key is %2</source>
+        <translation>%1 gehört nicht zu den Personen dieser Historie; dort nachfragen, ob der Schlüssel %2 ist</translation>
+    </message>
+    <message>
+        <source>the signature of %1 was made with another key than %2 has in this history</source>
+        <translation>die Unterschrift von %1 entstand mit einem anderen Schlüssel, als %2 in dieser Historie hat</translation>
+    </message>
+    <message>
+        <source>when this was signed the object was called &quot;%1&quot;; now it is &quot;%2&quot;</source>
+        <translation>bei der Unterschrift hieß das Objekt &quot;%1&quot;; jetzt heißt es &quot;%2&quot;</translation>
+    </message>
+    <message>
+        <source>“%1” is no point number; write numbers and ranges such as 6-8, 12</source>
+        <translation>„%1“ ist keine Punktnummer; Nummern und Bereiche schreiben wie 6-8, 12</translation>
+    </message>
+    <message>
+        <source>there is no point %1 in this object</source>
+        <translation>es gibt keinen Punkt %1 an diesem Objekt</translation>
+    </message>
+    <message>
+        <source>sheet &quot;%1&quot; has no identity of its own</source>
+        <translation>Blatt &quot;%1&quot; hat keine eigene Identität</translation>
+    </message>
+    <message>
+        <source>joint &quot;%1&quot; has no identity of its own</source>
+        <translation>Fügestelle &quot;%1&quot; hat keine eigene Identität</translation>
+    </message>
+    <message>
+        <source>joint &quot;%1&quot; lies on no sheet</source>
+        <translation>Fügestelle &quot;%1&quot; liegt auf keinem Blatt</translation>
+    </message>
+    <message>
+        <source>joint &quot;%1&quot;: %2</source>
+        <translation>Fügestelle &quot;%1&quot;: %2</translation>
+    </message>
+    <message>
+        <source>point number %1 lies outside 1 … %2</source>
+        <translation>Punktnummer %1 liegt außerhalb von 1 … %2</translation>
+    </message>
+    <message>
+        <source>point number %1 is given twice</source>
+        <translation>Punktnummer %1 ist doppelt vergeben</translation>
+    </message>
+    <message>
+        <source>point %1 has no identity of its own</source>
+        <translation>Punkt %1 hat keine eigene Identität</translation>
+    </message>
+    <message>
+        <source>point %1 lies on no joint</source>
+        <translation>Punkt %1 liegt auf keiner Fügestelle</translation>
+    </message>
+    <message>
+        <source>point %1 lies off its joint</source>
+        <translation>Punkt %1 liegt neben seiner Fügestelle</translation>
+    </message>
+    <message>
+        <source>a ring needs a radius above 0 mm</source>
+        <translation>ein Ring braucht einen Radius über 0 mm</translation>
+    </message>
+    <message>
+        <source>a rounded rectangle needs a width and a height above 0 mm</source>
+        <translation>ein abgerundetes Rechteck braucht eine Breite und eine Höhe über 0 mm</translation>
+    </message>
+    <message>
+        <source>the corner radius must lie between 0 and half of the shorter side</source>
+        <translation>der Eckenradius muss zwischen 0 und der Hälfte der kürzeren Seite liegen</translation>
+    </message>
+    <message>
+        <source>a node lies nowhere</source>
+        <translation>ein Knoten liegt nirgends</translation>
+    </message>
+    <message>
+        <source>the nodes of a line must not all lie on one place</source>
+        <translation>die Knoten einer Linie dürfen nicht alle auf einer Stelle liegen</translation>
+    </message>
+    <message>
+        <source>a spot needs a place</source>
+        <translation>eine Einzelstelle braucht einen Ort</translation>
+    </message>
+    <message>
+        <source>a closed line needs at least three nodes</source>
+        <translation>eine geschlossene Linie braucht mindestens drei Knoten</translation>
+    </message>
+    <message>
+        <source>an open line needs at least two nodes</source>
+        <translation>eine offene Linie braucht mindestens zwei Knoten</translation>
+    </message>
+    <message>
+        <source>nothing was copied yet; choose joints and copy them first</source>
+        <translation>noch nichts kopiert; erst Fügestellen wählen und kopieren</translation>
+    </message>
+    <message>
+        <source>the sketch was changed elsewhere meanwhile; this step no longer fits it</source>
+        <translation>die Skizze wurde inzwischen anderswo geändert; dieser Schritt passt nicht mehr dazu</translation>
+    </message>
+    <message>
+        <source>point %1 has readings and stays; retire it instead</source>
+        <translation>Punkt %1 hat Messwerte und bleibt; ihn stattdessen stilllegen</translation>
+    </message>
+    <message>
+        <source>point %1 has readings and keeps its number and joint</source>
+        <translation>Punkt %1 hat Messwerte und behält seine Nummer und seine Fügestelle</translation>
+    </message>
+    <message>
+        <source>there is nothing to undo</source>
+        <translation>es gibt nichts zurückzunehmen</translation>
+    </message>
+    <message>
+        <source>there is nothing to redo</source>
+        <translation>es gibt nichts wiederherzustellen</translation>
+    </message>
+    <message>
+        <source>a flange must be wider than the ring that seals it</source>
+        <translation>ein Flansch muss breiter sein als der Ring, der ihn dichtet</translation>
+    </message>
+    <message>
+        <source>a flange has 0 to 64 bolts</source>
+        <translation>ein Flansch hat 0 bis 64 Schrauben</translation>
+    </message>
+    <message>
+        <source>a door must be larger than the seal that closes it</source>
+        <translation>eine Tür muss größer sein als die Dichtung, die sie schließt</translation>
+    </message>
+    <message>
+        <source>the seal of a door is a rounded rectangle</source>
+        <translation>die Dichtung einer Tür ist ein abgerundetes Rechteck</translation>
+    </message>
+    <message>
+        <source>%1 ports are asked for; a row has 1 to %2</source>
+        <translation>%1 Anschlüsse sind verlangt; eine Reihe hat 1 bis %2</translation>
+    </message>
+    <message>
+        <source>the ports of a row must not lie on one place</source>
+        <translation>die Anschlüsse einer Reihe dürfen nicht auf einer Stelle liegen</translation>
+    </message>
+    <message>
+        <source>%1 joints are asked for; a row or circle has 2 to %2</source>
+        <translation>%1 Fügestellen sind verlangt; eine Reihe oder ein Kreis hat 2 bis %2</translation>
+    </message>
+    <message>
+        <source>%1 starts off its own line</source>
+        <translation>%1 beginnt neben der eigenen Linie</translation>
+    </message>
+    <message>
+        <source>a cord thickness must be above 0 mm</source>
+        <translation>eine Schnurdicke muss über 0 mm liegen</translation>
+    </message>
+    <message>
+        <source>%1 is locked; unlock it first</source>
+        <translation>%1 ist gesperrt; erst entsperren</translation>
+    </message>
+    <message>
+        <source>the copies of a row must not lie on one place; drag the next one off</source>
+        <translation>die Kopien einer Reihe dürfen nicht auf einer Stelle liegen; die nächste wegziehen</translation>
+    </message>
+    <message>
+        <source>the pitch must be above 0 mm</source>
+        <translation>der Abstand muss über 0 mm liegen</translation>
+    </message>
+    <message>
+        <source>%1 points are asked for; a joint can be given 1 to %2</source>
+        <translation>%1 Punkte sind verlangt; eine Fügestelle kann 1 bis %2 bekommen</translation>
+    </message>
+    <message>
+        <source>point %1 on %2 has readings, so its points cannot be laid anew; add a point or split a stretch instead</source>
+        <translation>Punkt %1 auf %2 hat Messwerte, ihre Punkte lassen sich nicht neu legen; stattdessen einen Punkt zufügen oder eine Strecke teilen</translation>
+    </message>
+    <message>
+        <source>number %1 was given already; the next free one is %2</source>
+        <translation>Nummer %1 ist schon vergeben; die nächste freie ist %2</translation>
+    </message>
+    <message>
+        <source>that joint is not in the sketch</source>
+        <translation>diese Fügestelle ist nicht in der Skizze</translation>
+    </message>
+    <message>
+        <source>that point is not in the sketch</source>
+        <translation>dieser Punkt ist nicht in der Skizze</translation>
+    </message>
+    <message>
+        <source>that sheet is not in the sketch</source>
+        <translation>dieses Blatt ist nicht in der Skizze</translation>
+    </message>
+    <message>
+        <source>point %1 on %2 has readings, so the numbers there stay; add a point or split a stretch instead</source>
+        <translation>Punkt %1 auf %2 hat Messwerte, die Nummern dort bleiben; stattdessen einen Punkt zufügen oder eine Strecke teilen</translation>
+    </message>
+    <message>
+        <source>the place lies off %1</source>
+        <translation>die Stelle liegt neben %1</translation>
+    </message>
+    <message>
+        <source>%1 is a single place and has its point</source>
+        <translation>%1 ist eine Einzelstelle und hat ihren Punkt</translation>
+    </message>
+    <message>
+        <source>the place lies %1 mm off %2; put the cursor on the joint</source>
+        <translation>die Stelle liegt %1 mm neben %2; den Zeiger auf die Fügestelle setzen</translation>
+    </message>
+    <message>
+        <source>%1 is a single place and cannot be split</source>
+        <translation>%1 ist eine Einzelstelle und lässt sich nicht teilen</translation>
+    </message>
+    <message>
+        <source>%1 has no stretch to split yet; lay points first</source>
+        <translation>%1 hat noch keine Strecke zum Teilen; erst Punkte legen</translation>
+    </message>
+    <message>
+        <source>the place lies off the joint of point %1</source>
+        <translation>die Stelle liegt neben der Fügestelle von Punkt %1</translation>
+    </message>
+    <message>
+        <source>point %1 has readings, so numbers stay; add a point or split a stretch instead</source>
+        <translation>Punkt %1 hat Messwerte, die Nummern bleiben; stattdessen einen Punkt zufügen oder eine Strecke teilen</translation>
+    </message>
+    <message>
+        <source>%1 has two ends and starts at one of them; reverse its sense instead</source>
+        <translation>%1 hat zwei Enden und beginnt an einem davon; stattdessen den Sinn umkehren</translation>
+    </message>
+    <message>
+        <source>a sheet needs a name, such as &quot;Door&quot;</source>
+        <translation>ein Blatt braucht einen Namen, etwa &quot;Tür&quot;</translation>
+    </message>
+    <message>
+        <source>there is a sheet &quot;%1&quot; already; give this one another name</source>
+        <translation>es gibt schon ein Blatt &quot;%1&quot;; diesem einen anderen Namen geben</translation>
+    </message>
+    <message>
+        <source>sheet &quot;%1&quot; needs a width and a height above 0 mm and up to 1000 m</source>
+        <translation>Blatt &quot;%1&quot; braucht eine Breite und eine Höhe über 0 mm und bis 1000 m</translation>
+    </message>
+    <message>
+        <source>sheet &quot;%1&quot; needs an up direction</source>
+        <translation>Blatt &quot;%1&quot; braucht eine Richtung nach oben</translation>
+    </message>
+    <message>
+        <source>the picture under sheet &quot;%1&quot; needs a scale above 0</source>
+        <translation>das Bild unter Blatt &quot;%1&quot; braucht einen Maßstab über 0</translation>
+    </message>
+    <message>
+        <source>sheet &quot;%1&quot; stays, because point %2 on it has readings</source>
+        <translation>Blatt &quot;%1&quot; bleibt, weil Punkt %2 darauf Messwerte hat</translation>
+    </message>
+    <message>
+        <source>the two clicks lie on one place; click the ends of a length you know, far apart</source>
+        <translation>die zwei Klicks liegen auf einer Stelle; die Enden einer bekannten Länge anklicken, weit auseinander</translation>
+    </message>
+    <message>
+        <source>the length between the two clicks must be above 0 mm</source>
+        <translation>die Länge zwischen den zwei Klicks muss über 0 mm liegen</translation>
+    </message>
+    <message>
+        <source>O-ring seal</source>
+        <translation>O-Ring-Dichtung</translation>
+    </message>
+    <message>
+        <source>metal-gasket flange</source>
+        <translation>Flansch mit Metalldichtung</translation>
+    </message>
+    <message>
+        <source>clamped flange</source>
+        <translation>Klammerflansch</translation>
+    </message>
+    <message>
+        <source>weld seam</source>
+        <translation>Schweißnaht</translation>
+    </message>
+    <message>
+        <source>brazed joint</source>
+        <translation>Lötstelle</translation>
+    </message>
+    <message>
+        <source>threaded fitting</source>
+        <translation>Verschraubung</translation>
+    </message>
+    <message>
+        <source>feedthrough</source>
+        <translation>Durchführung</translation>
+    </message>
+    <message>
+        <source>valve</source>
+        <translation>Ventil</translation>
+    </message>
+    <message>
+        <source>bellows</source>
+        <translation>Faltenbalg</translation>
+    </message>
+    <message>
+        <source>hose</source>
+        <translation>Schlauch</translation>
+    </message>
+    <message>
+        <source>viewport</source>
+        <translation>Schauglas</translation>
+    </message>
+    <message>
+        <source>there is no file %1</source>
+        <translation>es gibt keine Datei %1</translation>
+    </message>
+    <message>
+        <source>%1 is a folder; a photo, an SVG or a PDF is needed</source>
+        <translation>%1 ist ein Ordner; nötig ist ein Foto, ein SVG oder ein PDF</translation>
+    </message>
+    <message>
+        <source>%1 is larger than 200 MB; save it smaller first</source>
+        <translation>%1 ist größer als 200 MB; erst kleiner speichern</translation>
+    </message>
+    <message>
+        <source>%1 cannot be read: %2</source>
+        <translation>%1 lässt sich nicht lesen: %2</translation>
+    </message>
+    <message>
+        <source>%1 is empty; a photo, an SVG or a PDF is needed</source>
+        <translation>%1 ist leer; nötig ist ein Foto, ein SVG oder ein PDF</translation>
+    </message>
+    <message>
+        <source>%1 is not a PDF that can be opened; it may be damaged or locked with a password</source>
+        <translation>%1 ist kein PDF, das sich öffnen lässt; vielleicht beschädigt oder mit Kennwort gesperrt</translation>
+    </message>
+    <message>
+        <source>%1 has pages 1 to %2 only</source>
+        <translation>%1 hat nur die Seiten 1 bis %2</translation>
+    </message>
+    <message>
+        <source>page %1 of %2 cannot be drawn</source>
+        <translation>Seite %1 von %2 lässt sich nicht zeichnen</translation>
+    </message>
+    <message>
+        <source>%1 is not plain SVG or names other files or style sheets; save it with everything inside</source>
+        <translation>%1 ist kein reines SVG oder nennt andere Dateien oder Stilvorlagen; mit allem Inhalt darin speichern</translation>
+    </message>
+    <message>
+        <source>%1 is not an SVG that can be drawn</source>
+        <translation>%1 ist kein SVG, das sich zeichnen lässt</translation>
+    </message>
+    <message>
+        <source>%1 is neither a photo, an SVG nor a PDF</source>
+        <translation>%1 ist weder Foto noch SVG noch PDF</translation>
+    </message>
+    <message>
+        <source>%1 breaks off before its end; copy it again</source>
+        <translation>%1 bricht vor dem Ende ab; noch einmal kopieren</translation>
+    </message>
+    <message>
+        <source>%1 cannot be read as a picture; it may be damaged</source>
+        <translation>%1 lässt sich nicht als Bild lesen; vielleicht beschädigt</translation>
+    </message>
+    <message>
+        <source>the drawing under the sheet names other files; it is not drawn</source>
+        <translation>die Zeichnung unter dem Blatt nennt andere Dateien; sie wird nicht gezeichnet</translation>
+    </message>
+    <message>
+        <source>the picture under the sheet cannot be drawn</source>
+        <translation>das Bild unter dem Blatt lässt sich nicht zeichnen</translation>
+    </message>
+    <message>
+        <source>the picture under the sheet cannot be read</source>
+        <translation>das Bild unter dem Blatt lässt sich nicht lesen</translation>
+    </message>
+    <message>
+        <source>the picture has no content</source>
+        <translation>das Bild hat keinen Inhalt</translation>
+    </message>
+    <message>
+        <source>the picture has more than 100 MiB; make it smaller</source>
+        <translation>das Bild hat mehr als 100 MiB; es kleiner machen</translation>
+    </message>
+    <message>
+        <source>has no picture %1</source>
+        <translation>darin gibt es kein Bild %1</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; could not be written: %2</source>
+        <translation>&quot;%1&quot; ließ sich nicht schreiben: %2</translation>
+    </message>
+    <message>
+        <source>the picture is too large for this machine&apos;s memory; ask for fewer dots per inch</source>
+        <translation>das Bild ist zu groß für den Speicher dieses Rechners; weniger Bildpunkte je Zoll wählen</translation>
+    </message>
+    <message>
+        <source>the picture could not be packed as PNG</source>
+        <translation>das Bild ließ sich nicht als PNG packen</translation>
+    </message>
+    <message>
+        <source>no photo is chosen</source>
+        <translation>kein Foto ist gewählt</translation>
+    </message>
+    <message>
+        <source>no picture %1</source>
+        <translation>kein Bild %1</translation>
+    </message>
+    <message>
+        <source>the job has no sheet to draw</source>
+        <translation>der Auftrag hat kein Blatt zum Zeichnen</translation>
+    </message>
+    <message>
+        <source>the map was not drawn</source>
+        <translation>die Karte wurde nicht gezeichnet</translation>
+    </message>
+    <message>
+        <source>the report was not drawn</source>
+        <translation>der Bericht wurde nicht gezeichnet</translation>
+    </message>
+    <message>
+        <source>job %1 has no point %2</source>
+        <translation>Auftrag %1 hat keinen Punkt %2</translation>
+    </message>
+    <message>
+        <source>job %1 has no round %2</source>
+        <translation>Auftrag %1 hat keine Runde %2</translation>
+    </message>
+    <message>
+        <source>the sketch of job %1 was changed in another window (revision %2 there, %3 here); take that one over first</source>
+        <translation>die Skizze von Auftrag %1 wurde in einem anderen Fenster geändert (dort Stand %2, hier %3); diese erst übernehmen</translation>
+    </message>
+    <message>
+        <source>point %1 of job %2 has readings or remarks and cannot be taken out; retire it</source>
+        <translation>Punkt %1 von Auftrag %2 hat Messwerte oder Bemerkungen und lässt sich nicht entfernen; ihn stilllegen</translation>
+    </message>
+    <message>
+        <source>what job %1 was set up with was changed in another window meanwhile; look again</source>
+        <translation>der Aufbau von Auftrag %1 wurde inzwischen in einem anderen Fenster geändert; noch einmal ansehen</translation>
+    </message>
+    <message>
+        <source>round %1 of job %2 is closed; open another</source>
+        <translation>Runde %1 von Auftrag %2 ist geschlossen; eine neue öffnen</translation>
+    </message>
+    <message>
+        <source>a repair names no point; name at least one</source>
+        <translation>eine Reparatur nennt keinen Punkt; mindestens einen nennen</translation>
+    </message>
+    <message>
+        <source>a temporary repair needs somebody who owns it and a due date</source>
+        <translation>eine vorläufige Reparatur braucht jemanden, der zuständig ist, und einen Termin</translation>
+    </message>
+    <message>
+        <source>this repair was changed in another window meanwhile; look again</source>
+        <translation>diese Reparatur wurde inzwischen in einem anderen Fenster geändert; noch einmal ansehen</translation>
+    </message>
+    <message>
+        <source>the file is damaged: %1</source>
+        <translation>die Datei ist beschädigt: %1</translation>
+    </message>
+    <message>
+        <source>a row of &quot;%1&quot; belongs to a &quot;%2&quot; that is not there</source>
+        <translation>eine Zeile von &quot;%1&quot; gehört zu &quot;%2&quot;, das es nicht gibt</translation>
+    </message>
+    <message>
+        <source>the %1 of the history was taken out of the file</source>
+        <translation>%1: wurde aus der Historie entfernt</translation>
+    </message>
+    <message>
+        <source>the %1 of the history was changed in the file</source>
+        <translation>%1: wurde in der Historie geändert</translation>
+    </message>
+    <message>
+        <source>the %1 does not belong into a history</source>
+        <translation>%1: gehört nicht in eine Historie</translation>
+    </message>
+    <message>
+        <source>picture %1 does not hold what its name says</source>
+        <translation>Bild %1 enthält nicht, was sein Name sagt</translation>
+    </message>
+    <message>
+        <source>job %1: reading %2 corrects one that was not stored before it</source>
+        <translation>Auftrag %1: Messwert %2 berichtigt einen, der nicht davor gespeichert wurde</translation>
+    </message>
+    <message>
+        <source>job %1: reading %2 has no value</source>
+        <translation>Auftrag %1: Messwert %2 hat keinen Wert</translation>
+    </message>
+    <message>
+        <source>job %1: is marked as signed without an approval and a signature</source>
+        <translation>Auftrag %1: ist als unterschrieben vermerkt, ohne Freigabe und Unterschrift</translation>
+    </message>
+    <message>
+        <source>job %1: was approved but is not marked as signed</source>
+        <translation>Auftrag %1: wurde freigegeben, ist aber nicht als unterschrieben vermerkt</translation>
+    </message>
+    <message>
+        <source>job %1: is missing from the list that searches use</source>
+        <translation>Auftrag %1: fehlt in der Liste, nach der gesucht wird</translation>
+    </message>
+    <message>
+        <source>job %1: the list that searches use counts wrongly</source>
+        <translation>Auftrag %1: die Liste, nach der gesucht wird, zählt falsch</translation>
+    </message>
+    <message>
+        <source>a job cannot be read: %1</source>
+        <translation>ein Auftrag lässt sich nicht lesen: %1</translation>
+    </message>
+    <message>
+        <source>opened to be read only; nothing can be stored in it</source>
+        <translation>nur zum Lesen geöffnet; darin lässt sich nichts speichern</translation>
+    </message>
+    <message>
+        <source>moved, deleted or replaced by another file while it was open; nothing was stored; put it back under this name, or back up what is shown and open that</source>
+        <translation>wurde verschoben, gelöscht oder durch eine andere Datei ersetzt, während es offen war; nichts wurde gespeichert; es unter diesem Namen zurücklegen, oder das Gezeigte sichern und die Sicherung öffnen</translation>
+    </message>
+    <message>
+        <source>has no job %1</source>
+        <translation>darin gibt es keinen Auftrag %1</translation>
+    </message>
+    <message>
+        <source>job %1 is signed and stays as it is; add an amendment to it</source>
+        <translation>Auftrag %1 ist unterschrieben und bleibt, wie er ist; einen Nachtrag dazu schreiben</translation>
+    </message>
+    <message>
+        <source>job %1 is submitted and waits for its review; have it sent back first</source>
+        <translation>Auftrag %1 ist eingereicht und wartet auf die Durchsicht; ihn erst zurückgeben lassen</translation>
+    </message>
+    <message>
+        <source>has no test object %1</source>
+        <translation>darin gibt es kein Prüfobjekt %1</translation>
+    </message>
+    <message>
+        <source>is there already; name a new file</source>
+        <translation>ist schon da; eine neue Datei nennen</translation>
+    </message>
+    <message>
+        <source>its folder does not exist; name one that does</source>
+        <translation>der Ordner dazu fehlt; einen vorhandenen nennen</translation>
+    </message>
+    <message>
+        <source>its folder may not be written</source>
+        <translation>in den Ordner darf nicht geschrieben werden</translation>
+    </message>
+    <message>
+        <source>the disk did not take the copy</source>
+        <translation>der Datenträger nahm die Kopie nicht an</translation>
+    </message>
+    <message>
+        <source>not written</source>
+        <translation>nicht geschrieben</translation>
+    </message>
+    <message>
+        <source>may not be read; give it read permission</source>
+        <translation>darf nicht gelesen werden; Leserecht geben</translation>
+    </message>
+    <message>
+        <source>the test object has no identity</source>
+        <translation>das Prüfobjekt hat keine Identität</translation>
+    </message>
+    <message>
+        <source>the test object has no name; give it one</source>
+        <translation>das Prüfobjekt hat keinen Namen; ihm einen geben</translation>
+    </message>
+    <message>
+        <source>%1 was changed in another window meanwhile; look again</source>
+        <translation>%1 wurde inzwischen in einem anderen Fenster geändert; noch einmal ansehen</translation>
+    </message>
+    <message>
+        <source>the test object is no longer there</source>
+        <translation>das Prüfobjekt ist nicht mehr da</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a job; give its number or its UUID</source>
+        <translation>&quot;%1&quot; ist kein Auftrag; seine Nummer oder UUID angeben</translation>
+    </message>
+    <message>
+        <source>the job is no longer there</source>
+        <translation>der Auftrag ist nicht mehr da</translation>
+    </message>
+    <message>
+        <source>a job of the history has lost its set-up</source>
+        <translation>ein Auftrag der Historie hat seinen Aufbau verloren</translation>
+    </message>
+    <message>
+        <source>the safety copy cannot be written: %1</source>
+        <translation>die Sicherheitskopie lässt sich nicht schreiben: %1</translation>
+    </message>
+    <message>
+        <source>the new version would leave a row of &quot;%1&quot; without what it belongs to</source>
+        <translation>die neue Version ließe eine Zeile von &quot;%1&quot; ohne das, wozu sie gehört</translation>
+    </message>
+    <message>
+        <source>the database of another program is no place for a history</source>
+        <translation>die Datenbank eines anderen Programms ist kein Ort für eine Historie</translation>
+    </message>
+    <message>
+        <source>the disk did not take the safety copy</source>
+        <translation>der Datenträger nahm die Sicherheitskopie nicht an</translation>
+    </message>
+    <message>
+        <source>may not be written; give the file and its folder write permission, or open it to read only</source>
+        <translation>darf nicht beschrieben werden; der Datei und ihrem Ordner Schreibrecht geben oder sie nur zum Lesen öffnen</translation>
+    </message>
+    <message>
+        <source>cannot be looked at: %1</source>
+        <translation>lässt sich nicht ansehen: %1</translation>
+    </message>
+    <message>
+        <source>there is no such file; name a history that exists</source>
+        <translation>eine solche Datei gibt es nicht; eine vorhandene Historie nennen</translation>
+    </message>
+    <message>
+        <source>is a folder; name the history file in it</source>
+        <translation>ist ein Ordner; die Datei der Historie darin nennen</translation>
+    </message>
+    <message>
+        <source>is not an ordinary file; name a history file</source>
+        <translation>ist keine gewöhnliche Datei; die Datei einer Historie nennen</translation>
+    </message>
+    <message>
+        <source>is empty; name a history, or let a new one be made</source>
+        <translation>ist leer; eine Historie nennen oder eine neue anlegen lassen</translation>
+    </message>
+    <message>
+        <source>is not a Sealwalk history; name a file that Sealwalk made</source>
+        <translation>ist keine Historie von Sealwalk; eine Datei nennen, die Sealwalk gemacht hat</translation>
+    </message>
+    <message>
+        <source>is a database of another program, not a Sealwalk history; name a file that Sealwalk made</source>
+        <translation>ist die Datenbank eines anderen Programms, keine Historie von Sealwalk; eine Datei nennen, die Sealwalk gemacht hat</translation>
+    </message>
+    <message>
+        <source>was written by a newer Sealwalk (version %1 of the file, this program knows %2); open it with that one</source>
+        <translation>schrieb ein neueres Sealwalk (Version %1 der Datei, dieses Programm kennt %2); mit jenem öffnen</translation>
+    </message>
+    <message>
+        <source>is cut short: %1 of %2 bytes are there; go back to its last backup</source>
+        <translation>ist abgeschnitten: %1 von %2 Bytes sind da; die letzte Sicherung nehmen</translation>
+    </message>
+    <message>
+        <source>its folder cannot be made: %1</source>
+        <translation>der Ordner dazu lässt sich nicht anlegen: %1</translation>
+    </message>
+    <message>
+        <source>its folder may not be written; choose another, or give permission</source>
+        <translation>in den Ordner dazu darf nicht geschrieben werden; einen anderen wählen oder das Recht geben</translation>
+    </message>
+    <message>
+        <source>cannot be kept safely where it is (%1 is %2 instead of %3); move it to a local disk</source>
+        <translation>lässt sich hier nicht sicher aufbewahren (%1 ist %2 statt %3); auf einen lokalen Datenträger verschieben</translation>
+    </message>
+    <message>
+        <source>is of the older version %1 and must be brought up to date; open it where it may be written</source>
+        <translation>ist von der älteren Version %1 und muss auf den neuen Stand gebracht werden; dort öffnen, wo geschrieben werden darf</translation>
+    </message>
+    <message>
+        <source>a series of numbers in the history is cut short</source>
+        <translation>eine Zahlenreihe in der Historie ist abgeschnitten</translation>
+    </message>
+    <message>
+        <source>a trace in the history is cut short</source>
+        <translation>ein Verlauf in der Historie ist abgeschnitten</translation>
+    </message>
+    <message>
+        <source>an identity in the history does not have 16 bytes</source>
+        <translation>eine Identität in der Historie hat nicht 16 Bytes</translation>
+    </message>
+    <message>
+        <source>a word of a list has a line break: &quot;%1&quot;</source>
+        <translation>ein Wort einer Liste enthält einen Zeilenumbruch: &quot;%1&quot;</translation>
+    </message>
+    <message>
+        <source>a list of words in the history is cut short</source>
+        <translation>eine Wortliste in der Historie ist abgeschnitten</translation>
+    </message>
+    <message>
+        <source>job %1 has no %2 %3</source>
+        <translation>Auftrag %1 hat das nicht: %2 %3</translation>
+    </message>
+    <message>
+        <source>job %1: that reading was corrected meanwhile by reading %2; correct that one</source>
+        <translation>Auftrag %1: dieser Messwert wurde inzwischen durch Messwert %2 berichtigt; jenen berichtigen</translation>
+    </message>
+    <message>
+        <source>a void mark needs a reason</source>
+        <translation>eine Ungültigerklärung braucht einen Grund</translation>
+    </message>
+    <message>
+        <source>the background has %1 times and %2 values</source>
+        <translation>der Untergrund hat %1 Zeiten und %2 Werte</translation>
+    </message>
+    <message>
+        <source>the pressure-rise test has %1 times, %2 pressures and %3 temperatures</source>
+        <translation>die Druckanstiegsprüfung hat %1 Zeiten, %2 Drücke und %3 Temperaturen</translation>
+    </message>
+    <message>
+        <source>a verdict over the computed one needs a reason</source>
+        <translation>ein Urteil gegen das berechnete braucht einen Grund</translation>
+    </message>
+    <message>
+        <source>the trace has %1 times and %2 values</source>
+        <translation>der Verlauf hat %1 Zeiten und %2 Werte</translation>
+    </message>
+    <message>
+        <source>job %1 has no trace &quot;%2&quot;</source>
+        <translation>Auftrag %1 hat keinen Verlauf &quot;%2&quot;</translation>
+    </message>
+    <message>
+        <source>a shape in the history reads &quot;%1&quot;</source>
+        <translation>eine Form in der Historie lautet &quot;%1&quot;</translation>
+    </message>
+    <message>
+        <source>a sheet in the history has half an underlay</source>
+        <translation>ein Blatt in der Historie hat ein halbes Unterlagebild</translation>
+    </message>
+    <message>
+        <source>%1; what it says can only be added to by an amendment</source>
+        <translation>%1; was er sagt, lässt sich nur durch einen Nachtrag ergänzen</translation>
+    </message>
+    <message>
+        <source>%1; add one that corrects it</source>
+        <translation>%1; einen berichtigenden Eintrag zufügen</translation>
+    </message>
+    <message>
+        <source>the record names a joint, point, round or reading that the job does not have</source>
+        <translation>der Eintrag nennt eine Fügestelle, einen Punkt, eine Runde oder einen Messwert, den der Auftrag nicht hat</translation>
+    </message>
+    <message>
+        <source>a record with this identity is stored already</source>
+        <translation>ein Eintrag mit dieser Identität ist schon gespeichert</translation>
+    </message>
+    <message>
+        <source>the record breaks a rule of the history (%1)</source>
+        <translation>der Eintrag verletzt eine Regel der Historie (%1)</translation>
+    </message>
+    <message>
+        <source>the disk is full; nothing of this was stored, and everything before is safe</source>
+        <translation>der Datenträger ist voll; hiervon wurde nichts gespeichert, und alles vorher ist sicher</translation>
+    </message>
+    <message>
+        <source>the disk refused to write or read; nothing of this was stored (%1)</source>
+        <translation>der Datenträger verweigerte das Schreiben oder Lesen; hiervon wurde nichts gespeichert (%1)</translation>
+    </message>
+    <message>
+        <source>in use by another program; close it there, or try again</source>
+        <translation>von einem anderen Programm belegt; dort schließen oder noch einmal versuchen</translation>
+    </message>
+    <message>
+        <source>the file is damaged; go back to its last backup (%1)</source>
+        <translation>die Datei ist beschädigt; die letzte Sicherung nehmen (%1)</translation>
+    </message>
+    <message>
+        <source>may not be written; give it and its folder write permission</source>
+        <translation>darf nicht beschrieben werden; der Datei und ihrem Ordner Schreibrecht geben</translation>
+    </message>
+    <message>
+        <source>cannot be opened; the file and its folder need read and write permission</source>
+        <translation>lässt sich nicht öffnen; Datei und Ordner brauchen Lese- und Schreibrecht</translation>
+    </message>
+    <message>
+        <source>no memory left for this</source>
+        <translation>kein Speicher mehr dafür</translation>
+    </message>
+    <message>
+        <source>the database failed (%1)</source>
+        <translation>die Datenbank versagte (%1)</translation>
+    </message>
+    <message>
+        <source>%1 is not UTF-8; give it in UTF-8</source>
+        <translation>%1 ist nicht UTF-8; in UTF-8 angeben</translation>
+    </message>
+    <message>
+        <source>%1 to store is not a finite number</source>
+        <translation>%1: das zu Speichernde ist keine endliche Zahl</translation>
+    </message>
+    <message>
+        <source>%1 to store hold a number that is not finite</source>
+        <translation>%1: das zu Speichernde enthält eine Zahl, die nicht endlich ist</translation>
+    </message>
+    <message>
+        <source>a yes or no in the history is neither</source>
+        <translation>ein Ja oder Nein in der Historie ist keines von beiden</translation>
+    </message>
+    <message>
+        <source>a whole number in the history is out of range</source>
+        <translation>eine ganze Zahl in der Historie liegt außerhalb des Bereichs</translation>
+    </message>
+    <message>
+        <source>in the history, %1</source>
+        <translation>in der Historie: %1</translation>
+    </message>
+    <message>
+        <source>a time in the history has lost its moment</source>
+        <translation>eine Zeit in der Historie hat ihren Zeitpunkt verloren</translation>
+    </message>
+    <message>
+        <source>no job is open; open or start one first</source>
+        <translation>kein Auftrag ist offen; erst einen öffnen oder beginnen</translation>
+    </message>
+    <message>
+        <source>no round is open; open one in Spray first</source>
+        <translation>keine Runde ist offen; erst beim Sprühen eine öffnen</translation>
+    </message>
+    <message>
+        <source>no round is open; open one before the first reading</source>
+        <translation>keine Runde ist offen; vor dem ersten Messwert eine öffnen</translation>
+    </message>
+    <message>
+        <source>the job was changed in another window since it was shown here; look again</source>
+        <translation>der Auftrag wurde in einem anderen Fenster geändert, seit er hier gezeigt wurde; noch einmal ansehen</translation>
+    </message>
+    <message>
+        <source>%1. Open the job again and repeat it</source>
+        <translation>%1. Den Auftrag neu öffnen und es wiederholen</translation>
+    </message>
+    <message>
+        <source>the job is signed</source>
+        <translation>der Auftrag ist unterschrieben</translation>
+    </message>
+    <message>
+        <source>%1 is never changed</source>
+        <translation>%1 wird nie geändert</translation>
+    </message>
+    <message>
+        <source>%1 is never removed</source>
+        <translation>%1 wird nie entfernt</translation>
+    </message>
+    <message>
+        <source>%1 is never replaced</source>
+        <translation>%1 wird nie ersetzt</translation>
+    </message>
+    <message>
+        <source>a reading</source>
+        <translation>ein Messwert</translation>
+    </message>
+    <message>
+        <source>a void mark</source>
+        <translation>eine Ungültigerklärung</translation>
+    </message>
+    <message>
+        <source>a calibration</source>
+        <translation>eine Kalibrierung</translation>
+    </message>
+    <message>
+        <source>a background watch</source>
+        <translation>eine Untergrundmessung</translation>
+    </message>
+    <message>
+        <source>a pressure-rise test</source>
+        <translation>eine Druckanstiegsprüfung</translation>
+    </message>
+    <message>
+        <source>a judgement</source>
+        <translation>eine Beurteilung</translation>
+    </message>
+    <message>
+        <source>a concession</source>
+        <translation>eine Sonderfreigabe</translation>
+    </message>
+    <message>
+        <source>a review entry</source>
+        <translation>ein Eintrag der Durchsicht</translation>
+    </message>
+    <message>
+        <source>a signature</source>
+        <translation>eine Unterschrift</translation>
+    </message>
+    <message>
+        <source>a trace</source>
+        <translation>ein Verlauf</translation>
+    </message>
+    <message>
+        <source>a picture</source>
+        <translation>ein Bild</translation>
+    </message>
+    <message>
+        <source>a job</source>
+        <translation>ein Auftrag</translation>
+    </message>
+    <message>
+        <source>an object</source>
+        <translation>ein Prüfobjekt</translation>
+    </message>
+    <message>
+        <source>a person</source>
+        <translation>eine Person</translation>
+    </message>
+    <message>
+        <source>a round</source>
+        <translation>eine Runde</translation>
+    </message>
+    <message>
+        <source>a repair</source>
+        <translation>eine Reparatur</translation>
+    </message>
+    <message>
+        <source>a row</source>
+        <translation>eine Zeile</translation>
+    </message>
 </context>
 <context>
     <name>FindingWords</name>

@@ -53,7 +53,7 @@ QString readAs(const feed::FeedLine& line, const feed::LineReader& reader, const
         return FeedDialog::tr("refused: too long, or cut off");
     const auto value = reader.read(line.text);
     if (!value)
-        return FeedDialog::tr("refused: %1").arg(QString::fromStdString(value.error().message));
+        return FeedDialog::tr("refused: %1").arg(render::inWords(value.error()));
     const auto unit = leakRateUnit(reader.format().unit);
     const auto number = unit ? numberIn(value->rate, *unit, basis) : Result<double>(fail({}));
     return number ? render::inFigures(report::screenRate(*number, 3) + " " + unitOf(*unit).symbol)
@@ -207,7 +207,7 @@ void FeedDialog::listen()
 {
     feed::FeedProfile wanted = profile();
     if (const Status source = feed::checkSource(wanted.source); !source) {
-        showComplaint(m_says, m_source, QString::fromStdString(source.error().message));
+        showComplaint(m_says, m_source, render::inWords(source.error()));
         return;
     }
     if (m_feed.isOn() && isSamePlace(m_feed.profile().source, wanted.source)) {
@@ -225,7 +225,7 @@ void FeedDialog::use()
     const feed::FeedProfile wanted = profile();
     if (const Status good = feed::checkProfile(wanted); !good) {
         showComplaint(m_says, wanted.name.empty() ? static_cast<QWidget*>(m_name) : m_format,
-                      QString::fromStdString(good.error().message));
+                      render::inWords(good.error()));
         return;
     }
     const auto known =
@@ -275,7 +275,7 @@ void FeedDialog::refresh()
 {
     const feed::FeedProfile wanted = profile();
     const Status format = feed::checkFormat(wanted.format);
-    showComplaint(m_says, m_format, format ? QString() : QString::fromStdString(format.error().message));
+    showComplaint(m_says, m_format, format ? QString() : render::inWords(format.error()));
     m_remove->setEnabled(std::any_of(m_profiles.begin(), m_profiles.end(),
                                      [&](const auto& profile) { return profile.name == wanted.name; }));
     // Lines of another source than the one shown would mislead.

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/judge/photo_strip.h"
 
+#include "ui/render/core_words.h"
 #include "ui/render/picture_file.h"
 #include "ui/render/theme.h"
 #include "ui/session/beside.h"
@@ -202,7 +203,7 @@ void PhotoStrip::lookAtChosen()
 
 void PhotoStrip::say(const Error& error)
 {
-    m_complaint->setText(QString::fromStdString(error.message));
+    m_complaint->setText(render::inWords(error));
     m_complaint->show();
 }
 

@@ -235,7 +235,7 @@ void RepairDialog::refresh()
         complaint = tr("A temporary repair needs an owner and a date.");
     else if (const auto again = model::readPointNumbers(m_job.sketch, m_disturbed->text().toStdString());
              !again)
-        complaint = tr("Spray again too: %1.").arg(QString::fromStdString(again.error().message));
+        complaint = tr("Spray again too: %1.").arg(render::inWords(again.error()));
     m_complaint->setText(complaint);
     m_buttons->button(QDialogButtonBox::Ok)->setEnabled(complaint.isEmpty());
     fit();

@@ -4,6 +4,7 @@
 #include "core/analysis/background_series.h"
 #include "core/exchange/background_file.h"
 #include "ui/prepare/shown.h"
+#include "ui/render/core_words.h"
 #include "ui/widgets/below_field.h"
 #include "ui/widgets/choose_file.h"
 #include "ui/widgets/heading.h"
@@ -89,7 +90,8 @@ void BackgroundDialog::read()
     m_keep->setEnabled(series.has_value());
     if (!series) {
         showComplaint(m_says, m_values,
-                      m_values->toPlainText().trimmed().isEmpty() ? QString() : text(series.error().message));
+                      m_values->toPlainText().trimmed().isEmpty() ? QString()
+                                                                  : render::inWords(series.error()));
         return;
     }
     m_watch.times = series->times;
@@ -99,7 +101,7 @@ void BackgroundDialog::read()
     const auto summary = analysis::summariseBackground(m_watch.times, m_watch.values);
     m_keep->setEnabled(summary.has_value());
     if (!summary)
-        showComplaint(m_says, m_values, text(summary.error().message));
+        showComplaint(m_says, m_values, render::inWords(summary.error()));
     else
         showHint(m_says, m_values,
                  tr("%n value(s) over %1: level %2, noise %3", nullptr, static_cast<int>(summary->count))

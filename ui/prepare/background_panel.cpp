@@ -73,7 +73,7 @@ void BackgroundPanel::refresh()
                             .arg(text(watch.source), text(watch.at.timeOfDay()).left(5), text(unit.symbol)));
     const auto summary = analysis::summariseBackground(watch.times, watch.values);
     if (!summary) {
-        m_notes->setText(text(summary.error().message));
+        m_notes->setText(render::inWords(summary.error()));
         m_notes->show();
         return;
     }

@@ -3,6 +3,7 @@
 
 #include "core/exchange/rise_file.h"
 #include "ui/prepare/shown.h"
+#include "ui/render/core_words.h"
 #include "ui/widgets/below_field.h"
 #include "ui/widgets/choose_file.h"
 #include "ui/widgets/heading.h"
@@ -98,7 +99,8 @@ void RiseDialog::read()
     const auto record = exchange::parseRise(typed.toStdString());
     m_keep->setEnabled(record.has_value());
     if (!record) {
-        showComplaint(m_says, m_values, typed.trimmed().isEmpty() ? QString() : text(record.error().message));
+        showComplaint(m_says, m_values,
+                      typed.trimmed().isEmpty() ? QString() : render::inWords(record.error()));
         return;
     }
     m_test.times = record->time;

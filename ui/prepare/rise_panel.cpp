@@ -143,7 +143,7 @@ void RisePanel::deliver(const Answer& answer)
     if (!m_session.hasJob())
         return;
     if (!answer) {
-        m_verdict->setText(text(answer.error().message));
+        m_verdict->setText(render::inWords(answer.error()));
         m_figures->clear();
         m_plot->hide();
         m_advice->clear();

@@ -13,4 +13,15 @@ std::span<const char* const> outcomePatterns();
 std::span<const char* const> reviewPatterns();
 std::span<const char* const> labelPatterns();
 
+// Refusals: the messages of Error, and the words they are put together of.
+std::span<const char* const> numberRefusals();
+std::span<const char* const> typedRefusals();
+std::span<const char* const> sketchRefusals();
+std::span<const char* const> feedRefusals();
+std::span<const char* const> flowRefusals();
+std::span<const char* const> checkRefusals();
+std::span<const char* const> fileRefusals();
+std::span<const char* const> storageRefusals();
+std::span<const char* const> signingRefusals();
+
 } // namespace sealwalk::render

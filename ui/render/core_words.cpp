@@ -3,15 +3,14 @@
 
 #include "core/report/rate_text.h"
 #include "ui/render/core_patterns.h"
+#include "ui/render/pattern_set.h"
 
 #include <QCoreApplication>
 #include <QHash>
 #include <QLocale>
 #include <QRegularExpression>
 
-#include <algorithm>
 #include <optional>
-#include <vector>
 
 namespace sealwalk::render {
 
@@ -24,76 +23,35 @@ QString translated(const char* source)
     return QCoreApplication::translate("Core", source);
 }
 
-/// One pattern, ready to be held against a text.
-struct Pattern
+/// Sentences, phrases and labels.
+const PatternSet& ordinary()
 {
-    const char* source = nullptr;
-    QRegularExpression match;
-    std::vector<int> places; ///< the number of each %n, as they stand in the source
-    bool isLabel =
-        false; ///< so short that somebody's own words may begin like it: takes figures and words only
-    qsizetype fixed = 0; ///< letters that must be there: the more, the surer the match
-};
-
-Pattern patternOf(const char* source)
-{
-    static const QRegularExpression place(QStringLiteral("%([1-9])"));
-    Pattern pattern{source, {}, {}, 0};
-    const QString text = QString::fromUtf8(source);
-    QString expression;
-    qsizetype done = 0;
-    for (auto at = place.globalMatch(text); at.hasNext();) {
-        const QRegularExpressionMatch found = at.next();
-        const QString before = text.mid(done, found.capturedStart() - done);
-        expression += QRegularExpression::escape(before) + QStringLiteral("(.+?)");
-        pattern.fixed += before.size();
-        pattern.places.push_back(found.captured(1).toInt());
-        done = found.capturedEnd();
-    }
-    expression += QRegularExpression::escape(text.mid(done));
-    pattern.fixed += text.size() - done;
-    constexpr qsizetype kShort = 12;
-    pattern.isLabel = pattern.places.size() == 1 && pattern.fixed < kShort &&
-                      text.startsWith(text[0].toLower()) && !text.contains(QLatin1Char(':'));
-    pattern.match.setPattern(QRegularExpression::anchoredPattern(expression));
-    pattern.match.setPatternOptions(QRegularExpression::DotMatchesEverythingOption);
-    return pattern;
-}
-
-/// Every pattern there is: those without places by their text, the others with the surest first.
-class Patterns
-{
-public:
-    static const Patterns& all()
-    {
-        static const Patterns made;
-        return made;
-    }
-
-    [[nodiscard]] const char* plain(const QString& text) const { return m_plain.value(text, nullptr); }
-    [[nodiscard]] const std::vector<Pattern>& withPlaces() const { return m_withPlaces; }
-
-private:
-    Patterns()
-    {
+    static const PatternSet made = [] {
+        PatternSet set;
         for (const auto& some :
              {findingPatterns(), stepPatterns(), outcomePatterns(), reviewPatterns(), labelPatterns()})
-            for (const char* source : some)
-                add(source);
-        std::ranges::stable_sort(m_withPlaces, std::greater<>(), &Pattern::fixed);
-    }
-    void add(const char* source)
-    {
-        Pattern pattern = patternOf(source);
-        if (pattern.places.empty())
-            m_plain.insert(QString::fromUtf8(source), source);
-        else
-            m_withPlaces.push_back(std::move(pattern));
-    }
+            set.add(some);
+        set.sort();
+        return set;
+    }();
+    return made;
+}
 
-    QHash<QString, const char*> m_plain;
-    std::vector<Pattern> m_withPlaces;
-};
+/// Apart from the sentences: what is quoted in a refusal is shown as it was typed, and the short words that
+/// refusals are put together of stand for themselves elsewhere.
+const PatternSet& refusals()
+{
+    static const PatternSet made = [] {
+        PatternSet set;
+        for (const auto& some : {numberRefusals(), sketchRefusals(), feedRefusals(), flowRefusals(),
+                                 checkRefusals(), fileRefusals(), storageRefusals(), signingRefusals()})
+            set.add(some);
+        set.add(typedRefusals(), true);
+        set.sort();
+        return set;
+    }();
+    return made;
+}
 
 std::optional<QString> known(const QString& text);
 
@@ -113,40 +71,63 @@ QString figure(QString text)
     return text;
 }
 
+std::optional<QString> refusal(const QString& text);
+std::optional<QString> refusalBehindPlace(const QString& text);
+
 /// What stands in a place of a pattern is a piece of the core's own words, a figure, or somebody's own text.
 QString piece(const QString& text)
 {
-    return known(text).value_or(figure(text));
-}
-
-bool goesWithLabel(const QString& text)
-{
-    return text[0].isDigit() || Patterns::all().plain(text) != nullptr;
+    if (auto said = known(text))
+        return *said;
+    if (auto said = refusalBehindPlace(text))
+        return *said;
+    return figure(text);
 }
 
 std::optional<QString> known(const QString& text)
 {
-    if (const char* source = Patterns::all().plain(text))
-        return translated(source);
-    for (const Pattern& pattern : Patterns::all().withPlaces()) {
-        const QRegularExpressionMatch found = pattern.match.match(text);
-        if (!found.hasMatch() || (pattern.isLabel && !goesWithLabel(found.captured(1))))
-            continue;
-        QString said = translated(pattern.source);
-        // All at once: a text put in may hold a %2 of its own.
-        QString filled;
-        for (qsizetype i = 0; i < said.size(); ++i) {
-            const auto at = said[i] == QLatin1Char('%') && i + 1 < said.size()
-                                ? std::ranges::find(pattern.places, said[i + 1].digitValue())
-                                : pattern.places.end();
-            if (at == pattern.places.end()) {
-                filled += said[i];
-                continue;
-            }
-            filled += piece(found.captured(static_cast<int>(at - pattern.places.begin()) + 1));
-            ++i;
-        }
-        return filled;
+    return ordinary().said(text, [](const QString& found, bool /*verbatim*/) { return piece(found); });
+}
+
+/// A word or phrase in a refusal, or several with colons between: "line 3: column \"time_s\"".
+QString refusalPiece(const QString& text)
+{
+    const auto word = [](const QString& one) {
+        if (auto said = refusal(one))
+            return *said;
+        return known(one).value_or(figure(one));
+    };
+    const QString colon = QStringLiteral(": ");
+    if (!text.contains(colon))
+        return word(text);
+    if (auto said = refusalBehindPlace(text))
+        return *said;
+    QStringList said;
+    for (const QString& one : text.split(colon))
+        said << word(one);
+    return said.join(colon);
+}
+
+std::optional<QString> refusal(const QString& text)
+{
+    return refusals().said(
+        text, [](const QString& found, bool verbatim) { return verbatim ? found : refusalPiece(found); });
+}
+
+/// Callers put the file, line or field in front: "not stored: jobs.csv: line 3: …". Short words are no
+/// refusals: they may be somebody's own.
+std::optional<QString> refusalBehindPlace(const QString& text)
+{
+    constexpr qsizetype kFewestBlanks = 2;
+    if (text.count(QLatin1Char(' ')) < kFewestBlanks)
+        return std::nullopt;
+    if (auto said = refusal(text))
+        return said;
+    for (qsizetype at = text.indexOf(QLatin1String(": ")); at > 0;
+         at = text.indexOf(QLatin1String(": "), at + 1)) {
+        const QString behind = text.mid(at + 2);
+        if (auto said = refusal(behind); said && behind.contains(QLatin1Char(' ')))
+            return refusalPiece(text.left(at)) + QStringLiteral(": ") + *said;
     }
     return std::nullopt;
 }
@@ -173,7 +154,17 @@ QString sayWhole(const QString& text)
         if (const auto said = known(withFirst(open, false)))
             return withFirst(*said, true) + QLatin1Char('.');
     }
+    if (const auto said = refusalBehindPlace(text))
+        return *said;
     return figure(text);
+}
+
+QString sentenceOf(const QString& words)
+{
+    const QString text = withFirst(words.trimmed(), true);
+    const bool isClosed =
+        text.isEmpty() || text.endsWith(QLatin1Char('.')) || text.endsWith(QLatin1Char('?'));
+    return isClosed ? text : text + QLatin1Char('.');
 }
 
 bool isEnglish()
@@ -204,6 +195,16 @@ QString inWords(const std::string& text)
     return *remembered.insert(onScreen, sayWhole(onScreen));
 }
 
+QString inWords(const Error& error)
+{
+    const QString message = QString::fromStdString(error.message);
+    if (t_recordWords > 0 || message.isEmpty() || isEnglish())
+        return message;
+    if (const auto said = refusalBehindPlace(message))
+        return *said;
+    return refusal(message).value_or(sayWhole(message));
+}
+
 QString inFigures(const std::string& figures)
 {
     const QString text = QString::fromStdString(figures);
@@ -214,8 +215,12 @@ QString inFigures(const std::string& figures)
 
 QString inSentence(const std::string& phrase)
 {
-    QString text = withFirst(inWords(phrase).trimmed(), true);
-    return text.isEmpty() || text.endsWith(QLatin1Char('.')) ? text : text + QLatin1Char('.');
+    return sentenceOf(inWords(phrase));
+}
+
+QString inSentence(const Error& error)
+{
+    return sentenceOf(inWords(error));
 }
 
 report::Figure inWords(report::Figure figure)

@@ -4,6 +4,7 @@
 // here.
 #pragma once
 
+#include "core/base/error.h"
 #include "core/report/bars.h"
 #include "core/report/figure.h"
 
@@ -16,8 +17,12 @@ namespace sealwalk::render {
 /// A sentence, phrase or label of the core as the screen writes it: rates with a true minus, in the window's
 /// language and with its decimal sign. What no pattern of core_patterns.h knows stays as it is.
 QString inWords(const std::string& text);
-/// The same, with a capital in front and a full stop behind.
+/// Why something was refused, in the window's language. What was typed is quoted as it was typed; the file,
+/// line or field in front (Error::in) stays in front.
+QString inWords(const Error& error);
+/// A sentence, phrase or label with a capital in front and a full stop behind.
 QString inSentence(const std::string& phrase);
+QString inSentence(const Error& error);
 
 /// Figures the core wrote, with the decimal sign of the window: "4,6e−7", "2,6–11".
 QString inFigures(const std::string& figures);

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/error_text.h"
 
+#include "ui/render/core_words.h"
+
 #include <QCoreApplication>
 
 namespace sealwalk::ui {
@@ -45,23 +47,11 @@ QString remedyOf(ErrorCode code)
     return {};
 }
 
-/// The core writes sentences without the first capital and the full stop, to be put after a file's name.
-QString asSentence(const std::string& message)
-{
-    QString text = QString::fromStdString(message).trimmed();
-    if (text.isEmpty())
-        return text;
-    text[0] = text[0].toUpper();
-    if (!text.endsWith(QLatin1Char('.')) && !text.endsWith(QLatin1Char('?')))
-        text += QLatin1Char('.');
-    return text;
-}
-
 } // namespace
 
 ErrorText errorText(const Error& error)
 {
-    return {asSentence(error.message), remedyOf(error.code), error.code == ErrorCode::MachineFailed};
+    return {render::inSentence(error), remedyOf(error.code), error.code == ErrorCode::MachineFailed};
 }
 
 QString errorSentence(const Error& error)

@@ -5,6 +5,7 @@
 #include "core/transfer/hand_out.h"
 #include "demo/history/demo_history.h"
 #include "ui/history/history_page.h"
+#include "ui/render/core_words.h"
 #include "ui/session/job_files.h"
 #include "ui/session/job_session.h"
 #include "ui/shell/long_work.h"
@@ -97,7 +98,7 @@ void takeIn(MainWindow& window, const QString& file, Result<transfer::Checked> c
                                         "since it was written cannot be told.")
                                          .arg(number));
     for (const std::string& note : taken->notes)
-        window.say(Severity::Caution, QString::fromStdString(note));
+        window.say(Severity::Caution, render::inWords(note));
 }
 
 } // namespace
@@ -247,7 +248,7 @@ void tellProblems(MainWindow& window, const Problems& problems)
         // In one message: one line after the other would leave only the last to be read.
         QStringList lines;
         for (const std::string& problem : *problems)
-            lines.append(QString::fromStdString(problem));
+            lines.append(render::inWords(problem));
         window.say(Severity::Error,
                    tr("The history is not sound, %n problem(s): %1.", nullptr, static_cast<int>(lines.size()))
                        .arg(lines.join(QStringLiteral("; "))));

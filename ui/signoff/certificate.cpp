@@ -3,6 +3,7 @@
 
 #include "core/storage/history_store.h"
 #include "core/transfer/hand_out.h"
+#include "ui/render/core_words.h"
 
 #include <QCoreApplication>
 
@@ -37,12 +38,13 @@ Certificate readCertificate(const std::filesystem::path& history, model::JobId j
     certificate.job = job;
     const auto checked = check(history, job);
     if (!checked) {
-        certificate.says = text(checked.error().message);
+        certificate.says = render::inWords(checked.error());
         return certificate;
     }
     certificate.holds = checked->ok();
     if (!certificate.holds) {
-        certificate.says = Words::tr("Changed since it was signed: %1").arg(text(checked->problems.front()));
+        certificate.says =
+            Words::tr("Changed since it was signed: %1").arg(render::inWords(checked->problems.front()));
         return certificate;
     }
     for (const exchange::CheckedSignature& one : checked->signatures) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/signoff/people_dialog.h"
 
+#include "ui/render/core_words.h"
 #include "ui/render/theme.h"
 #include "ui/session/job_session.h"
 #include "ui/signoff/passphrase_dialog.h"
@@ -122,13 +123,13 @@ void PeopleDialog::fill()
     const int row = std::max(0, m_table->currentRow());
     auto people = m_session.people();
     if (!people) {
-        say(QString::fromStdString(people.error().message), true);
+        say(render::inWords(people.error()), true);
         return;
     }
     m_people = std::move(*people);
     const auto entries = m_session.personEntries();
     if (!entries) {
-        say(QString::fromStdString(entries.error().message), true);
+        say(render::inWords(entries.error()), true);
         return;
     }
     m_table->setRowCount(static_cast<int>(m_people.size()));
@@ -205,7 +206,7 @@ void PeopleDialog::changeLeft()
     person.active = !person.active;
     const QString name = QString::fromStdString(person.name);
     if (const Status stored = m_session.putPerson(person); !stored)
-        say(QString::fromStdString(stored.error().message), true);
+        say(render::inWords(stored.error()), true);
     else
         say(person.active ? tr("%1 signs here again.").arg(name)
                           : tr("%1 signs here no more; what was signed stays valid.").arg(name),
@@ -216,7 +217,7 @@ void PeopleDialog::changeLeft()
 void PeopleDialog::changeOnePerson(bool one)
 {
     if (const Status stored = m_signing.setOnePersonHistory(one); !stored)
-        say(QString::fromStdString(stored.error().message), true);
+        say(render::inWords(stored.error()), true);
     else
         say(one ? tr("Who tests may approve too; the signed statement says so.")
                 : tr("Who tested does not approve: a second person does."),

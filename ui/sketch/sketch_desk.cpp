@@ -176,13 +176,13 @@ void SketchDesk::setNextName(std::string name, bool isSetup)
 bool SketchDesk::commit(const Result<editing::Edit>& edit)
 {
     if (!edit) {
-        say(Severity::Caution, render::inSentence(edit.error().message));
+        say(Severity::Caution, render::inSentence(edit.error()));
         return false;
     }
     if (edit->isEmpty())
         return true;
     if (const Status done = m_session.edit(*edit); !done) {
-        say(Severity::Error, render::inSentence(done.error().message));
+        say(Severity::Error, render::inSentence(done.error()));
         return false;
     }
     say(Severity::News, editSentence(edit->what), tr("Ctrl+Z takes the whole gesture back"));
@@ -193,7 +193,7 @@ void SketchDesk::undo()
 {
     const std::string what = m_session.edits().undoText();
     if (const Status done = m_session.undo(); !done)
-        say(Severity::Caution, render::inSentence(done.error().message));
+        say(Severity::Caution, render::inSentence(done.error()));
     else
         say(Severity::News, tr("Undone: %1.").arg(editWords(what)), tr("Ctrl+Shift+Z brings it again"));
 }
@@ -202,7 +202,7 @@ void SketchDesk::redo()
 {
     const std::string what = m_session.edits().redoText();
     if (const Status done = m_session.redo(); !done)
-        say(Severity::Caution, render::inSentence(done.error().message));
+        say(Severity::Caution, render::inSentence(done.error()));
     else
         say(Severity::News, tr("Done again: %1.").arg(editWords(what)));
 }

@@ -33,7 +33,7 @@ void SketchPage::choosePicture(bool onNewSheet)
         return;
     const Result<int> pages = render::pagesOf(file);
     if (!pages) {
-        m_desk->say(Severity::Caution, render::inSentence(pages.error().message));
+        m_desk->say(Severity::Caution, render::inSentence(pages.error()));
         return;
     }
     int page = 1;
@@ -52,13 +52,13 @@ void SketchPage::usePicture(const QString& file, int page, bool onNewSheet)
     using Read = Result<render::PictureFile>;
     const auto lay = [this, onNewSheet, file](const Read& read) {
         if (!read) {
-            m_desk->say(Severity::Caution, render::inSentence(read.error().message));
+            m_desk->say(Severity::Caution, render::inSentence(read.error()));
             return;
         }
         const render::PictureFile& picture = *read;
         const Result<std::string> kept = m_desk->session().addPicture(picture.bytes, picture.extension);
         if (!kept) {
-            m_desk->say(Severity::Error, render::inSentence(kept.error().message));
+            m_desk->say(Severity::Error, render::inSentence(kept.error()));
             return;
         }
         model::Sheet sheet =

@@ -113,7 +113,7 @@ void SprayController::voidRun(const QString& reason)
     m_advice.reset();
     if (const Status status = m_session.voidReadings(advice.readings, reason.toStdString()); !status) {
         m_advice = advice;
-        refuse(QString::fromStdString(status.error().message));
+        refuse(render::inWords(status.error()));
         return;
     }
     reload();

@@ -3,6 +3,7 @@
 
 #include "core/quantities/entered_number.h"
 #include "core/quantities/quantity_text.h"
+#include "ui/render/core_words.h"
 #include "ui/widgets/below_field.h"
 #include "ui/widgets/number_display.h"
 
@@ -179,7 +180,7 @@ QString QuantityEdit::explained(const QString& typed, const Error& error) const
     if (m_unit && numberLength(typed.toStdString()) == 0)
         return tr("“%1” does not start with a number; right would be %2")
             .arg(typed, localised(std::string(exampleOf(m_unit->kind))));
-    return QString::fromStdString(error.message);
+    return render::inWords(error);
 }
 
 QString QuantityEdit::shown(double si) const
