@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/underlay/underlay_images.h"
 
+#include "ui/render/core_words.h"
 #include "ui/render/sheet_view.h"
 #include "ui/session/beside.h"
 #include "ui/session/job_session.h"
@@ -57,8 +58,7 @@ const render::UnderlayPicture* UnderlayImages::find(const std::string& picture)
     if (!stored) {
         // Asked for while something is painted: what listens may not be called from there.
         QMetaObject::invokeMethod(
-            this, [this, why = QString::fromStdString(stored.error().message)] { emit failed(why); },
-            Qt::QueuedConnection);
+            this, [this, why = render::inWords(stored.error())] { emit failed(why); }, Qt::QueuedConnection);
         return nullptr;
     }
     using Ready = Result<render::UnderlayPicture>;
@@ -72,7 +72,7 @@ const render::UnderlayPicture* UnderlayImages::find(const std::string& picture)
         },
         [this, picture](Ready ready) {
             if (!ready) {
-                emit failed(QString::fromStdString(ready.error().message));
+                emit failed(render::inWords(ready.error()));
                 return;
             }
             m_requested.erase(picture);
