@@ -105,16 +105,16 @@ void Menus::buildEdit()
     m_needOpenJob.push_back(add(menu, tr("&Undo"), QKeySequence(Qt::CTRL | Qt::Key_Z), [this] {
         const QString what = editWords(m_window.session().edits().undoText());
         const Status done = m_window.session().undo();
-        m_window.say(done ? Severity::News : Severity::Caution,
-                     done ? tr("Undone: %1.").arg(what) + QStringLiteral("   ") +
-                                tr("Ctrl+Shift+Z brings it again")
-                          : render::inSentence(done.error().message));
+        m_window.say(done ? Severity::News : Severity::Caution, done ? tr("Undone: %1.").arg(what) +
+                                                                           QStringLiteral("   ") +
+                                                                           tr("Ctrl+Shift+Z brings it again")
+                                                                     : render::inSentence(done.error()));
     }));
     m_needOpenJob.push_back(add(menu, tr("&Redo"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z), [this] {
         const QString what = editWords(m_window.session().edits().redoText());
         const Status done = m_window.session().redo();
         m_window.say(done ? Severity::News : Severity::Caution,
-                     done ? tr("Done again: %1.").arg(what) : render::inSentence(done.error().message));
+                     done ? tr("Done again: %1.").arg(what) : render::inSentence(done.error()));
     }));
     menu->addSeparator();
     add(menu, tr("&Find in the list"), QKeySequence(Qt::CTRL | Qt::Key_F), [this] {
