@@ -5066,6 +5066,62 @@ Fingerabdruck %2 …</translation>
         <source>Click both ends of a length you know first.</source>
         <translation>Zuerst beide Enden einer bekannten Länge klicken.</translation>
     </message>
+    <message>
+        <source>Point %1 is there already.</source>
+        <translation>Dort ist schon Punkt %1.</translation>
+    </message>
+    <message>
+        <source>done</source>
+        <translation>fertig</translation>
+    </message>
+    <message>
+        <source>%1 is there already; put this one beside it.</source>
+        <translation>Dort ist schon %1; diese daneben setzen.</translation>
+    </message>
+    <message>
+        <source>Node %1 of %2, at %3 across, %4 up</source>
+        <translation>Knoten %1 von %2, bei %3 quer, %4 hoch</translation>
+    </message>
+    <message>
+        <source>next node</source>
+        <translation>nächster Knoten</translation>
+    </message>
+    <message>
+        <source>type its place</source>
+        <translation>Ort tippen</translation>
+    </message>
+    <message>
+        <source>Ins</source>
+        <translation>Einfg</translation>
+    </message>
+    <message>
+        <source>a node more</source>
+        <translation>ein Knoten mehr</translation>
+    </message>
+    <message>
+        <source>take it out</source>
+        <translation>herausnehmen</translation>
+    </message>
+    <message>
+        <source>across</source>
+        <translation>quer</translation>
+    </message>
+    <message>
+        <source>up</source>
+        <translation>oben</translation>
+    </message>
+    <message>
+        <source>Choose a free line or a hose that is not locked first; E then steps through its nodes.</source>
+        <translation>Zuerst eine freie Linie oder einen Schlauch wählen, nicht gesperrt; E geht dann seine Knoten durch.</translation>
+    </message>
+    <message>
+        <source>A closed line keeps at least three nodes.</source>
+        <translation>Eine geschlossene Linie behält mindestens drei Knoten.</translation>
+    </message>
+    <message>
+        <source>An open line keeps at least two nodes.</source>
+        <translation>Eine offene Linie behält mindestens zwei Knoten.</translation>
+    </message>
 </context>
 <context>
     <name>SprayWords</name>

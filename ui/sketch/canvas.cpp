@@ -9,6 +9,7 @@
 #include <QMouseEvent>
 #include <QWheelEvent>
 
+#include <algorithm>
 #include <cmath>
 
 namespace sealwalk::ui {
@@ -83,7 +84,9 @@ void SketchCanvas::setTool(std::unique_ptr<Tool> tool)
 Hand SketchCanvas::hand() const
 {
     const QPointF at = m_handKnown ? m_at : QRectF(rect()).center();
-    return {m_view.toSheet(at), m_view.toMillimetres(kReach), gridAt(m_view.scale()), m_keys};
+    // By keys the hand is as fine as the figures; by mouse as fine as can be seen.
+    const double grid = m_handByKeys ? 1.0 : gridAt(m_view.scale());
+    return {m_view.toSheet(at), m_view.toMillimetres(kReach), grid, m_keys, m_handByKeys};
 }
 
 void SketchCanvas::handOver(QPointF at, Qt::KeyboardModifiers keys)
@@ -119,6 +122,7 @@ void SketchCanvas::take(Verdict verdict)
     case VerdictKind::Changed:
         break;
     }
+    describe();
     emit hintsChanged();
     update();
 }
@@ -222,8 +226,13 @@ bool SketchCanvas::typeSize(const QKeyEvent& event)
     const QString text = event.text();
     const bool digit = text.size() == 1 && text.at(0).isDigit();
     const bool mark = text == QLatin1String(".") || text == QLatin1String(",");
-    const bool minus =
-        text == QLatin1String("-") && m_entry.isActive() && m_entry.text(m_entry.current()).isEmpty();
+    const auto takesSign = [&] {
+        if (m_entry.isActive())
+            return m_entry.text(m_entry.current()).isEmpty();
+        const std::vector<Size> sizes = m_tool->sizes();
+        return !sizes.empty() && sizes.front().isSigned;
+    };
+    const bool minus = text == QLatin1String("-") && takesSign();
     if (event.key() == Qt::Key_Backspace && m_entry.isActive()) {
         m_entry.erase();
     } else if (digit || minus || (mark && m_entry.isActive())) {
@@ -268,6 +277,20 @@ void SketchCanvas::tapAtHand()
         take(m_tool->release(hand()));
 }
 
+void SketchCanvas::keepHandInView()
+{
+    constexpr double kMargin = 24.0;
+    const QRectF room =
+        QRectF(rect()).adjusted(rulerWidth() + kMargin, rulerWidth() + kMargin, -kMargin, -kMargin);
+    const QPointF inside(std::clamp(m_at.x(), room.left(), std::max(room.left(), room.right())),
+                         std::clamp(m_at.y(), room.top(), std::max(room.top(), room.bottom())));
+    if (inside == m_at)
+        return;
+    m_view.pan(inside - m_at);
+    m_at = inside;
+    viewChanged();
+}
+
 bool SketchCanvas::moveHandBy(const QKeyEvent& event)
 {
     geometry::Vector by;
@@ -290,12 +313,11 @@ bool SketchCanvas::moveHandBy(const QKeyEvent& event)
     if (!m_handKnown)
         m_at = QRectF(rect()).center();
     m_handByKeys = true;
-    // Steps of ten millimetres that keep their size on the screen: fine with Shift.
-    const double step = gridAt(m_view.scale()) * (event.modifiers().testFlag(Qt::ShiftModifier) ? 1.0 : 10.0);
+    const double step = stepOf(event.modifiers());
     const geometry::Point place = m_view.toSheet(m_at);
-    const auto even = [&](double v) { return std::round(v / step) * step; };
-    const geometry::Point to{even(place.x) + by.x * step, even(place.y) + by.y * step};
+    const geometry::Point to{std::round(place.x) + by.x * step, std::round(place.y) + by.y * step};
     handOver(m_view.toScreen(to), {});
+    keepHandInView();
     if (m_tool)
         take(m_tool->move(hand(), m_pressed));
     update();
@@ -333,7 +355,7 @@ void SketchCanvas::keyPressEvent(QKeyEvent* event)
             return;
         }
     }
-    if (!event->modifiers().testFlag(Qt::ControlModifier) && moveHandBy(*event))
+    if (moveHandBy(*event))
         return;
     if (m_commands && m_commands(*event))
         return;
@@ -452,6 +474,8 @@ void SketchCanvas::describe()
                     .arg(QString::fromStdString(model::placeText(m_desk.sketch(), *point)));
     else if (joint != nullptr)
         text += tr(" Chosen: %1.").arg(QString::fromStdString(joint->name));
+    if (const QString own = m_tool ? m_tool->spoken() : QString(); !own.isEmpty())
+        text += QLatin1Char(' ') + own;
     if (text == accessibleDescription())
         return;
     setAccessibleDescription(text);

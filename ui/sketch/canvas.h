@@ -72,6 +72,7 @@ private:
     bool typeSize(const QKeyEvent& event);
     void sizesTyped();
     bool moveHandBy(const QKeyEvent& event);
+    void keepHandInView();
     void tapAtHand();
     void handOver(QPointF at, Qt::KeyboardModifiers keys);
     void sketchChanged();

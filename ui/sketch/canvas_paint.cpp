@@ -191,12 +191,15 @@ void SketchCanvas::paintOverlay(QPainter& painter, const model::Sketch& shown,
     else if (chosen != nullptr)
         paintChosen(painter, shown, *chosen);
     if (m_entry.isActive() && m_plates.empty() && m_tool)
-        overlay.typedBeside(m_at, m_tool->sizes(), m_entry);
+        overlay.typedBeside(m_tool->sizesPlace() ? m_view.toScreen(*m_tool->sizesPlace()) : m_at,
+                            m_tool->sizes(), m_entry);
     if (const auto* select = dynamic_cast<const SelectTool*>(m_tool.get())) {
         if (const auto frame = select->frame())
             overlay.frame(*frame);
         if (const auto old = select->oldPlace())
             overlay.ringAt(*old);
+        if (const auto node = select->nodePlace())
+            overlay.nodeAt(*node);
     }
     if (const model::TestPoint* point = shown.point(m_desk.chosenPoint())) {
         if (const auto place = model::placeOf(shown, point->id)) {

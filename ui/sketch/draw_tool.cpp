@@ -51,7 +51,7 @@ Verdict DrawTool::press(const Hand& hand)
     SnapWish wish;
     wish.reach = hand.reach;
     wish.grid = hand.grid;
-    wish.off = hand.alt();
+    wish.off = hand.alt() || hand.byKeys;
     m_from = m_snapper.snap(hand.place, wish).place;
     m_joint = model::JointId::create();
     m_dragging = false;
@@ -100,11 +100,14 @@ Verdict DrawTool::confirm(const Hand&)
     }
     if (m_pending) // sizes typed over what was just drawn
         return commitPending();
-    if (const model::Joint* joint = fresh(); joint != nullptr && desk().sketch().pointsOn(joint->id).empty())
-        return {VerdictKind::Commit,
-                editing::layPoints(desk().sketch(), joint->id, desk().laying(), desk().withReadings()),
-                {}};
-    return {};
+    const model::Joint* joint = fresh();
+    if (joint == nullptr)
+        return {};
+    if (!desk().sketch().pointsOn(joint->id).empty())
+        return {VerdictKind::Done, std::nullopt, {}};
+    return {VerdictKind::Commit,
+            editing::layPoints(desk().sketch(), joint->id, desk().laying(), desk().withReadings()),
+            {}};
 }
 
 Verdict DrawTool::cancel()
@@ -181,7 +184,7 @@ geometry::Shape RingTool::dragged(geometry::Point from, const Hand& to)
     SnapWish wish;
     wish.reach = to.reach;
     wish.grid = 0.0;
-    wish.off = to.alt();
+    wish.off = to.alt() || to.byKeys;
     const Snapped snapped = snapper().snap(to.place, wish);
     setSnapped(snapped);
     double radius = geometry::distance(from, snapped.place);
@@ -230,7 +233,7 @@ geometry::Shape BoxTool::dragged(geometry::Point from, const Hand& to)
     SnapWish wish;
     wish.reach = to.reach;
     wish.grid = to.grid;
-    wish.off = to.alt();
+    wish.off = to.alt() || to.byKeys;
     const Snapped snapped = snapper().snap(to.place, wish);
     setSnapped(snapped);
     geometry::Vector way = snapped.place - from;

@@ -224,6 +224,15 @@ void OverlayPainter::ringAt(geometry::Point place)
     m_painter.drawEllipse(m_view.toScreen(place), 6.0, 6.0);
 }
 
+void OverlayPainter::nodeAt(geometry::Point place)
+{
+    const QPointF at = m_view.toScreen(place);
+    m_painter.setPen(QPen(m_theme.colour(Role::Accent), 2.0));
+    m_painter.setBrush(Qt::NoBrush);
+    m_painter.drawEllipse(at, 9.0, 9.0);
+    m_painter.fillRect(QRectF(at - QPointF(4.0, 4.0), QSizeF(8.0, 8.0)), m_theme.colour(Role::Accent));
+}
+
 void OverlayPainter::crossHair(geometry::Point place)
 {
     const QPointF at = m_view.toScreen(place);

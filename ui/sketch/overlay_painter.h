@@ -45,6 +45,8 @@ public:
     void guides(const std::vector<Guide>& guides);
     void frame(const geometry::Box& box);
     void ringAt(geometry::Point place);
+    /// The node that the keys act on.
+    void nodeAt(geometry::Point place);
     void crossHair(geometry::Point place);
 
 private:

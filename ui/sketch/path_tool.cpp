@@ -40,7 +40,7 @@ geometry::Point PathTool::taken(const Hand& hand)
     SnapWish wish;
     wish.reach = hand.reach;
     wish.grid = hand.grid;
-    wish.off = hand.alt();
+    wish.off = hand.alt() || hand.byKeys;
     wish.onlyStraight = hand.shift();
     if (!m_nodes.empty())
         wish.anchor = m_nodes.back();
@@ -149,11 +149,13 @@ Verdict PathTool::confirm(const Hand&)
     if (!m_nodes.empty())
         return finish();
     const model::Joint* joint = desk().sketch().joint(m_fresh);
-    if (joint != nullptr && desk().sketch().pointsOn(joint->id).empty())
-        return {VerdictKind::Commit,
-                editing::layPoints(desk().sketch(), joint->id, desk().laying(), desk().withReadings()),
-                {}};
-    return {};
+    if (joint == nullptr)
+        return {};
+    if (!desk().sketch().pointsOn(joint->id).empty())
+        return {VerdictKind::Done, std::nullopt, {}};
+    return {VerdictKind::Commit,
+            editing::layPoints(desk().sketch(), joint->id, desk().laying(), desk().withReadings()),
+            {}};
 }
 
 Verdict PathTool::cancel()

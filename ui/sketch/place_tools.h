@@ -20,6 +20,7 @@ private:
     [[nodiscard]] Result<editing::Edit> drawing(const Hand& hand);
     Snapper m_snapper;
     model::JointId m_joint = model::JointId::create();
+    bool m_placed = false;
 };
 
 class AddPointTool final : public Tool
@@ -30,7 +31,11 @@ public:
     [[nodiscard]] std::vector<KeyHint> hints() const override;
     Verdict press(const Hand& hand) override;
     Verdict move(const Hand& hand, bool pressed) override;
-    Verdict confirm(const Hand& hand) override { return press(hand); }
+    /// Places one; after that, lays the tool down.
+    Verdict confirm(const Hand& hand) override;
+
+private:
+    bool m_placed = false;
 };
 
 class SplitTool final : public Tool
@@ -41,7 +46,11 @@ public:
     [[nodiscard]] std::vector<KeyHint> hints() const override;
     Verdict press(const Hand& hand) override;
     Verdict move(const Hand& hand, bool pressed) override;
-    Verdict confirm(const Hand& hand) override { return press(hand); }
+    /// Places one; after that, lays the tool down.
+    Verdict confirm(const Hand& hand) override;
+
+private:
+    bool m_placed = false;
 };
 
 /// A point added, or a stretch split, where the hand is.

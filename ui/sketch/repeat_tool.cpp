@@ -71,7 +71,7 @@ Verdict RepeatTool::move(const Hand& hand, bool pressed)
     wish.grid = hand.grid;
     wish.anchor = from;
     wish.onlyStraight = hand.shift();
-    wish.off = hand.alt();
+    wish.off = hand.alt() || hand.byKeys;
     const Snapped snapped = snapper.snap(hand.place, wish);
     m_guides = snapped.guides;
     m_next = snapped.place;

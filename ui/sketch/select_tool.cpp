@@ -3,6 +3,7 @@
 
 #include "core/editing/body.h"
 #include "core/editing/points.h"
+#include "ui/sketch/overlay_painter.h"
 #include "ui/sketch/sketch_desk.h"
 #include "ui/sketch/sketch_words.h"
 
@@ -29,7 +30,13 @@ geometry::Point heldPlace(const geometry::Shape& shape)
 
 QString SelectTool::title() const
 {
-    return SketchWords::tr("Select");
+    const auto place = nodePlace();
+    if (!place)
+        return SketchWords::tr("Select");
+    return SketchWords::tr("Node %1 of %2, at %3 across, %4 up")
+        .arg(*node() + 1)
+        .arg(nodeLine()->nodes.size())
+        .arg(millimetresText(place->x), millimetresText(place->y));
 }
 
 std::vector<KeyHint> SelectTool::hints() const
@@ -38,6 +45,13 @@ std::vector<KeyHint> SelectTool::hints() const
         return {{SketchWords::tr("drag"), SketchWords::tr("move along the joint")},
                 {QStringLiteral("X"), SketchWords::tr("split")},
                 {SketchWords::tr("Del"), SketchWords::tr("retire")},
+                {SketchWords::tr("Esc"), SketchWords::tr("leave it")}};
+    if (node())
+        return {{QStringLiteral("E"), SketchWords::tr("next node")},
+                {SketchWords::tr("arrows"), SketchWords::tr("1 mm, Shift 10 mm")},
+                {QStringLiteral("0–9 −"), SketchWords::tr("type its place")},
+                {SketchWords::tr("Ins"), SketchWords::tr("a node more")},
+                {SketchWords::tr("Del"), SketchWords::tr("take it out")},
                 {SketchWords::tr("Esc"), SketchWords::tr("leave it")}};
     if (desk().chosen().empty())
         return {{SketchWords::tr("click"), SketchWords::tr("a joint or point")},
@@ -110,8 +124,13 @@ Verdict SelectTool::press(const Hand& hand)
     m_pending.reset();
     m_oldPlace.reset();
     m_doing = Doing::Nothing;
+    m_nodeOf = {};
     if (const auto handle = handleUnder(hand)) {
         m_handle = *handle;
+        if (handle->what == Handle::What::Node) { // the keys go on with it
+            m_nodeOf = desk().chosenJoint()->id;
+            m_node = handle->node;
+        }
         m_doing = handle->what == Handle::What::Turn ? Doing::Turning : Doing::Reshaping;
         m_snapper = Snapper(desk().sketch(), desk().sheet(), desk().chosen());
         return changed();
@@ -315,7 +334,12 @@ Verdict SelectTool::nudge(geometry::Vector by)
 
 Verdict SelectTool::key(const QKeyEvent& event, const Hand& hand)
 {
-    const double step = hand.shift() ? 10.0 : 1.0;
+    const double step = stepOf(hand.keys);
+    if (event.key() == Qt::Key_E && !hand.control())
+        return stepNode(hand.shift() ? -1 : 1);
+    if (node())
+        if (Verdict verdict = nodeKey(event, step); verdict.kind != VerdictKind::Nothing)
+            return verdict;
     switch (event.key()) {
     case Qt::Key_Left:
         return nudge({-step, 0.0});
@@ -365,6 +389,10 @@ Verdict SelectTool::cancel()
         m_oldPlace.reset();
         return revert();
     }
+    if (node()) {
+        m_nodeOf = {};
+        return changed();
+    }
     if (!desk().chosenPoint().isNil()) {
         desk().choose(std::vector<model::JointId>(desk().chosen()));
         return changed();
@@ -378,12 +406,19 @@ Verdict SelectTool::cancel()
 
 std::vector<Size> SelectTool::sizes() const
 {
+    if (const auto at = node()) {
+        const geometry::Point place = nodeLine()->nodes[*at];
+        return {{SketchWords::tr("across"), QStringLiteral("x"), place.x, false, true},
+                {SketchWords::tr("up"), QStringLiteral("y"), place.y, false, true}};
+    }
     const model::Joint* joint = desk().chosenJoint();
     return joint == nullptr || !desk().chosenPoint().isNil() ? std::vector<Size>{} : sizesOf(joint->shape);
 }
 
 Verdict SelectTool::typed(const std::vector<double>& values, const SizeEntry& entry, const Hand&)
 {
+    if (node() && values.size() == 2)
+        return placeNode({values[0], values[1]});
     const model::Joint* joint = desk().chosenJoint();
     if (joint == nullptr)
         return {};

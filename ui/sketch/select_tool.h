@@ -24,12 +24,17 @@ public:
     Verdict cancel() override;
     [[nodiscard]] std::vector<Size> sizes() const override;
     [[nodiscard]] bool sizesAreOfChosen() const override { return true; }
+    [[nodiscard]] std::optional<geometry::Point> sizesPlace() const override { return nodePlace(); }
+    [[nodiscard]] QString spoken() const override { return node() ? title() : QString(); }
     Verdict typed(const std::vector<double>& values, const SizeEntry& entry, const Hand& hand) override;
 
     /// The frame being drawn round joints to choose them.
     [[nodiscard]] std::optional<geometry::Box> frame() const;
     /// Where the point being moved was before.
     [[nodiscard]] std::optional<geometry::Point> oldPlace() const;
+
+    /// The node of the chosen free line that the keys act on.
+    [[nodiscard]] std::optional<geometry::Point> nodePlace() const;
 
     /// How far the frame of handles stands off its joint, in hand's breadths.
     static double air(const Hand& hand) { return 1.4 * hand.reach; }
@@ -54,6 +59,16 @@ private:
     [[nodiscard]] geometry::Point pivot() const;
     Verdict nudge(geometry::Vector by);
 
+    // Nodes by keys; in select_tool_nodes.cpp.
+    [[nodiscard]] const geometry::FreePath* nodeLine() const;
+    [[nodiscard]] std::optional<std::size_t> node() const;
+    Verdict stepNode(int by);
+    Verdict nodeKey(const QKeyEvent& event, double step);
+    Verdict placeNode(geometry::Point to);
+    Verdict addNodeAfter();
+    Verdict removeNode();
+    void reshapeTo(const geometry::FreePath& line);
+
     Doing m_doing = Doing::Nothing;
     bool m_moved = false;
     geometry::Point m_from;
@@ -61,6 +76,8 @@ private:
     Handle m_handle;
     Snapper m_snapper;
     std::optional<geometry::Point> m_oldPlace;
+    model::JointId m_nodeOf; ///< nil: no node is in hand
+    std::size_t m_node = 0;
 };
 
 } // namespace sealwalk::ui

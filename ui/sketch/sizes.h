@@ -17,7 +17,8 @@ struct Size
     QString name; ///< for the gesture line and screen readers
     QString sign; ///< in front of the figure on its plate: "r", "⌀"
     double value = 0.0;
-    bool isCount = false; ///< a number of things, not millimetres
+    bool isCount = false;  ///< a number of things, not millimetres
+    bool isSigned = false; ///< may be below zero: a place
 };
 
 std::vector<Size> sizesOf(const geometry::Shape& shape);

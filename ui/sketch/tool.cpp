@@ -5,6 +5,11 @@
 
 namespace sealwalk::ui {
 
+double stepOf(Qt::KeyboardModifiers keys)
+{
+    return keys.testFlag(Qt::ControlModifier) ? 100.0 : keys.testFlag(Qt::ShiftModifier) ? 10.0 : 1.0;
+}
+
 Verdict Tool::commitPending(std::vector<model::JointId> choose)
 {
     Verdict verdict{VerdictKind::Commit, std::move(m_pending), std::move(choose)};

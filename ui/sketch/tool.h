@@ -25,6 +25,7 @@ struct Hand
     double reach = 5.0;    ///< mm that a finger's breadth of the screen covers
     double grid = 1.0;     ///< mm, of whole sizes at this zoom
     Qt::KeyboardModifiers keys;
+    bool byKeys = false; ///< stands where the arrows put it, to the millimetre: nothing draws it aside
     [[nodiscard]] bool shift() const { return keys.testFlag(Qt::ShiftModifier); }
     [[nodiscard]] bool control() const { return keys.testFlag(Qt::ControlModifier); }
     [[nodiscard]] bool alt() const { return keys.testFlag(Qt::AltModifier); }
@@ -51,6 +52,9 @@ struct KeyHint
     QString keys;
     QString does;
 };
+
+/// What an arrow key moves by, mm.
+double stepOf(Qt::KeyboardModifiers keys);
 
 class Tool
 {
@@ -86,6 +90,10 @@ public:
     /// The edit the gesture would make if it ended now; none: nothing to show.
     [[nodiscard]] const std::optional<Result<editing::Edit>>& pending() const { return m_pending; }
     [[nodiscard]] const std::vector<Guide>& guides() const { return m_guides; }
+    /// Where figures being typed that stand on no dimension line are shown; none: at the hand.
+    [[nodiscard]] virtual std::optional<geometry::Point> sizesPlace() const { return std::nullopt; }
+    /// What a screen reader hears of the tool's own choice, such as a node.
+    [[nodiscard]] virtual QString spoken() const { return {}; }
     /// Whether the sizes are those of the chosen joint, and stand on its dimension lines.
     [[nodiscard]] virtual bool sizesAreOfChosen() const { return false; }
     /// The shape the sizes belong to, when it is not the chosen joint's.
