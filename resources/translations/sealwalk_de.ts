@@ -4142,10 +4142,6 @@ Fingerabdruck %2 …</translation>
         <translation>Stelle, Schlauch</translation>
     </message>
     <message>
-        <source>row or circle of the chosen joint</source>
-        <translation>Reihe oder Kreis der gewählten Fügestelle</translation>
-    </message>
-    <message>
         <source>picture underneath, scale by two clicks</source>
         <translation>Bild unterlegen, Maßstab aus zwei Klicks</translation>
     </message>
@@ -4278,14 +4274,6 @@ Fingerabdruck %2 …</translation>
         <translation>Blatt größer, kleiner, ganz</translation>
     </message>
     <message>
-        <source>type a size while a tool is in hand</source>
-        <translation>ein Maß tippen, solange ein Werkzeug in der Hand ist</translation>
-    </message>
-    <message>
-        <source>move 1 mm, 10 mm</source>
-        <translation>um 1 mm, 10 mm verschieben</translation>
-    </message>
-    <message>
         <source>move the sheet, zoom at the cursor</source>
         <translation>Blatt verschieben, am Zeiger zoomen</translation>
     </message>
@@ -4348,6 +4336,142 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>comparing: a proposed match, or two marked rows, are the same place, or not</source>
         <translation>Vergleich: ein Vorschlag oder zwei markierte Zeilen sind dieselbe Stelle, oder nicht</translation>
+    </message>
+    <message>
+        <source>drawing one: with its flange or door, or without</source>
+        <translation>beim Zeichnen: mit Flansch oder Tür, oder ohne</translation>
+    </message>
+    <message>
+        <source>row of the chosen joint; O: circle, or row again</source>
+        <translation>Reihe der gewählten Fügestelle; O: Kreis, wieder Reihe</translation>
+    </message>
+    <message>
+        <source>type a size while a tool is in hand, the next size</source>
+        <translation>Maß tippen, solange ein Werkzeug in der Hand ist, das nächste Maß</translation>
+    </message>
+    <message>
+        <source>take the size, lay points, finish the tool</source>
+        <translation>Maß übernehmen, Punkte legen, Werkzeug beenden</translation>
+    </message>
+    <message>
+        <source>move 1 mm; with Shift 10 mm, with Ctrl 100 mm</source>
+        <translation>1 mm bewegen; mit Umschalt 10 mm, mit Strg 100 mm</translation>
+    </message>
+    <message>
+        <source>a click where the hand is: sets a node, takes a joint</source>
+        <translation>ein Klick, wo die Hand ist: setzt Knoten, nimmt Fügestellen</translation>
+    </message>
+    <message>
+        <source>previous, next joint; with Shift its points</source>
+        <translation>vorige, nächste Fügestelle; mit Umschalt ihre Punkte</translation>
+    </message>
+    <message>
+        <source>next, previous node of a free line: arrows move it, digits place it</source>
+        <translation>nächster, voriger Knoten einer freien Linie: Pfeile bewegen, Ziffern setzen ihn</translation>
+    </message>
+    <message>
+        <source>with a node: a node more, take it out</source>
+        <translation>mit einem Knoten: einer mehr, ihn herausnehmen</translation>
+    </message>
+    <message>
+        <source>lock or unlock, mirror</source>
+        <translation>sperren oder entsperren, spiegeln</translation>
+    </message>
+    <message>
+        <source>turn by 15°</source>
+        <translation>um 15° drehen</translation>
+    </message>
+    <message>
+        <source>copy, cut, paste</source>
+        <translation>kopieren, ausschneiden, einfügen</translation>
+    </message>
+    <message>
+        <source>select all of the sheet</source>
+        <translation>alles auf dem Blatt wählen</translation>
+    </message>
+    <message>
+        <source>group, ungroup</source>
+        <translation>zur Gruppe machen, lösen</translation>
+    </message>
+    <message>
+        <source>new sheet</source>
+        <translation>neues Blatt</translation>
+    </message>
+    <message>
+        <source>previous, next sheet</source>
+        <translation>voriges, nächstes Blatt</translation>
+    </message>
+    <message>
+        <source>rulers on or off</source>
+        <translation>Lineale ein oder aus</translation>
+    </message>
+    <message>
+        <source>Ctrl</source>
+        <translation>Strg</translation>
+    </message>
+    <message>
+        <source>Shift</source>
+        <translation>Umschalt</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Enter</translation>
+    </message>
+    <message>
+        <source>Esc</source>
+        <translation>Esc</translation>
+    </message>
+    <message>
+        <source>Space</source>
+        <translation>Leer</translation>
+    </message>
+    <message>
+        <source>Del</source>
+        <translation>Entf</translation>
+    </message>
+    <message>
+        <source>Ins</source>
+        <translation>Einfg</translation>
+    </message>
+    <message>
+        <source>PgUp</source>
+        <translation>Bild↑</translation>
+    </message>
+    <message>
+        <source>PgDn</source>
+        <translation>Bild↓</translation>
+    </message>
+    <message>
+        <source>Up</source>
+        <translation>Hoch</translation>
+    </message>
+    <message>
+        <source>Down</source>
+        <translation>Runter</translation>
+    </message>
+    <message>
+        <source>Left</source>
+        <translation>Links</translation>
+    </message>
+    <message>
+        <source>Right</source>
+        <translation>Rechts</translation>
+    </message>
+    <message>
+        <source>arrows</source>
+        <translation>Pfeile</translation>
+    </message>
+    <message>
+        <source>drag</source>
+        <translation>ziehen</translation>
+    </message>
+    <message>
+        <source>wheel</source>
+        <translation>Rad</translation>
+    </message>
+    <message>
+        <source>type</source>
+        <translation>tippen</translation>
     </message>
 </context>
 <context>
@@ -4679,6 +4803,65 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>set-up connections: tee, clamps, detector inlet</source>
         <translation>Verbindungen des Aufbaus: T-Stück, Klammern, Eingang des Lecksuchers</translation>
+    </message>
+</context>
+<context>
+    <name>SketchMenu</name>
+    <message>
+        <source>&amp;Copy</source>
+        <translation>&amp;Kopieren</translation>
+    </message>
+    <message>
+        <source>Cu&amp;t</source>
+        <translation>&amp;Ausschneiden</translation>
+    </message>
+    <message>
+        <source>&amp;Paste</source>
+        <translation>&amp;Einfügen</translation>
+    </message>
+    <message>
+        <source>Select &amp;all</source>
+        <translation>A&amp;lles wählen</translation>
+    </message>
+    <message>
+        <source>&amp;Group</source>
+        <translation>Zur &amp;Gruppe machen</translation>
+    </message>
+    <message>
+        <source>U&amp;ngroup</source>
+        <translation>Gruppe l&amp;ösen</translation>
+    </message>
+    <message>
+        <source>&amp;Lock or unlock</source>
+        <translation>&amp;Sperren oder entsperren</translation>
+    </message>
+    <message>
+        <source>&amp;Mirror</source>
+        <translation>S&amp;piegeln</translation>
+    </message>
+    <message>
+        <source>Turn l&amp;eft</source>
+        <translation>&amp;Links drehen</translation>
+    </message>
+    <message>
+        <source>Turn r&amp;ight</source>
+        <translation>&amp;Rechts drehen</translation>
+    </message>
+    <message>
+        <source>Retire or &amp;delete</source>
+        <translation>S&amp;tilllegen oder löschen</translation>
+    </message>
+    <message>
+        <source>Renum&amp;ber</source>
+        <translation>&amp;Neu nummerieren</translation>
+    </message>
+    <message>
+        <source>Reverse the &amp;sense</source>
+        <translation>An&amp;dersherum</translation>
+    </message>
+    <message>
+        <source>Number from &amp;here</source>
+        <translation>Von &amp;hier an zählen</translation>
     </message>
 </context>
 <context>

@@ -10,11 +10,15 @@
 #include <QLabel>
 #include <QVBoxLayout>
 
+#include <span>
+
 namespace sealwalk::ui {
 
 namespace {
 
-QWidget* column(const QString& title, const std::vector<KeyLine>& lines, QWidget* parent)
+constexpr std::size_t kRowsOfAColumn = 16; ///< more would not go into a page of 640 px
+
+QWidget* column(const QString& title, std::span<const KeyLine> lines, QWidget* parent)
 {
     auto* widget = new QWidget(parent);
     auto* grid = new QGridLayout(widget);
@@ -28,13 +32,28 @@ QWidget* column(const QString& title, const std::vector<KeyLine>& lines, QWidget
     for (const KeyLine& line : lines) {
         auto* keys = new QLabel(line.keys, widget);
         keys->setProperty("role", QStringLiteral("strong"));
-        grid->addWidget(keys, row, 0);
-        grid->addWidget(quietLabel(line.does, widget, QString()), row, 1);
+        grid->addWidget(keys, row, 0, Qt::AlignTop);
+        QLabel* does = quietLabel(line.does, widget, QString());
+        does->setWordWrap(true);
+        grid->addWidget(does, row, 1, Qt::AlignTop);
         ++row;
     }
     grid->setRowStretch(row, 1);
     grid->setColumnStretch(1, 1);
     return widget;
+}
+
+/// A long list goes into two columns.
+void addColumns(QHBoxLayout* row, const QString& title, const std::vector<KeyLine>& lines, QWidget* parent)
+{
+    const std::span all(lines);
+    if (all.size() <= kRowsOfAColumn + 4) {
+        row->addWidget(column(title, all, parent), 1);
+        return;
+    }
+    const std::size_t half = (all.size() + 1) / 2;
+    row->addWidget(column(title, all.first(half), parent), 1);
+    row->addWidget(column(QStringLiteral(" "), all.subspan(half), parent), 1);
 }
 
 } // namespace
@@ -50,9 +69,9 @@ KeyCard::KeyCard(Stage stage, QWidget* page)
     setFocusPolicy(Qt::StrongFocus);
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(48, 32, 48, 32);
-    row->setSpacing(64);
-    row->addWidget(column(stageTitle(stage), keysOf(stage), this), 1);
-    row->addWidget(column(tr("Everywhere"), keysEverywhere(), this), 1);
+    row->setSpacing(40);
+    addColumns(row, stageTitle(stage), keysOf(stage), this);
+    addColumns(row, tr("Everywhere"), keysEverywhere(), this);
     setGeometry(page->rect());
     raise();
     show();

@@ -2,6 +2,10 @@
 #include "ui/shell/key_table.h"
 
 #include <QCoreApplication>
+#include <QRegularExpression>
+
+#include <algorithm>
+#include <iterator>
 
 namespace sealwalk::ui {
 
@@ -46,17 +50,32 @@ constexpr Row kPrepare[] = {
 constexpr Row kSketch[] = {
     {"V", QT_TRANSLATE_NOOP("KeyTable", "select")},
     {"R, B", QT_TRANSLATE_NOOP("KeyTable", "ring, rounded rectangle")},
+    {"F", QT_TRANSLATE_NOOP("KeyTable", "drawing one: with its flange or door, or without")},
     {"C, W", QT_TRANSLATE_NOOP("KeyTable", "closed path, open path (weld)")},
     {"S, H", QT_TRANSLATE_NOOP("KeyTable", "spot, hose")},
-    {"P", QT_TRANSLATE_NOOP("KeyTable", "row or circle of the chosen joint")},
+    {"P, O", QT_TRANSLATE_NOOP("KeyTable", "row of the chosen joint; O: circle, or row again")},
     {"U, K", QT_TRANSLATE_NOOP("KeyTable", "picture underneath, scale by two clicks")},
     {"A, X", QT_TRANSLATE_NOOP("KeyTable", "add a point, split the stretch")},
-    {"1…9", QT_TRANSLATE_NOOP("KeyTable", "type a size while a tool is in hand")},
-    {"arrows, Shift+arrows", QT_TRANSLATE_NOOP("KeyTable", "move 1 mm, 10 mm")},
+    {"1…9, Tab", QT_TRANSLATE_NOOP("KeyTable", "type a size while a tool is in hand, the next size")},
+    {"Enter", QT_TRANSLATE_NOOP("KeyTable", "take the size, lay points, finish the tool")},
+    {"arrows", QT_TRANSLATE_NOOP("KeyTable", "move 1 mm; with Shift 10 mm, with Ctrl 100 mm")},
+    {"Space", QT_TRANSLATE_NOOP("KeyTable", "a click where the hand is: sets a node, takes a joint")},
     {"Space+drag, wheel", QT_TRANSLATE_NOOP("KeyTable", "move the sheet, zoom at the cursor")},
+    {"PgUp, PgDn", QT_TRANSLATE_NOOP("KeyTable", "previous, next joint; with Shift its points")},
+    {"E, Shift+E",
+     QT_TRANSLATE_NOOP("KeyTable", "next, previous node of a free line: arrows move it, digits place it")},
+    {"Ins, Del", QT_TRANSLATE_NOOP("KeyTable", "with a node: a node more, take it out")},
     {"Del", QT_TRANSLATE_NOOP("KeyTable", "retire; without readings: delete")},
     {"N", QT_TRANSLATE_NOOP("KeyTable", "renumber, before the first reading")},
     {"D, Shift+D", QT_TRANSLATE_NOOP("KeyTable", "reverse the sense, start here")},
+    {"L, M", QT_TRANSLATE_NOOP("KeyTable", "lock or unlock, mirror")},
+    {"[, ]", QT_TRANSLATE_NOOP("KeyTable", "turn by 15°")},
+    {"Ctrl+C, Ctrl+X, Ctrl+V", QT_TRANSLATE_NOOP("KeyTable", "copy, cut, paste")},
+    {"Ctrl+A", QT_TRANSLATE_NOOP("KeyTable", "select all of the sheet")},
+    {"Ctrl+G, Ctrl+Shift+G", QT_TRANSLATE_NOOP("KeyTable", "group, ungroup")},
+    {"Ctrl+T", QT_TRANSLATE_NOOP("KeyTable", "new sheet")},
+    {"Ctrl+PgUp, Ctrl+PgDn", QT_TRANSLATE_NOOP("KeyTable", "previous, next sheet")},
+    {"Ctrl+R", QT_TRANSLATE_NOOP("KeyTable", "rulers on or off")},
 };
 
 constexpr Row kSpray[] = {
@@ -111,12 +130,45 @@ constexpr Row kHistory[] = {
                  "KeyTable", "comparing: a proposed match, or two marked rows, are the same place, or not")},
 };
 
+/// Keys that are called by a word.
+constexpr const char* kKeyWords[] = {
+    QT_TRANSLATE_NOOP("KeyTable", "Ctrl"),  QT_TRANSLATE_NOOP("KeyTable", "Shift"),
+    QT_TRANSLATE_NOOP("KeyTable", "Enter"), QT_TRANSLATE_NOOP("KeyTable", "Esc"),
+    QT_TRANSLATE_NOOP("KeyTable", "Space"), QT_TRANSLATE_NOOP("KeyTable", "Del"),
+    QT_TRANSLATE_NOOP("KeyTable", "Ins"),   QT_TRANSLATE_NOOP("KeyTable", "PgUp"),
+    QT_TRANSLATE_NOOP("KeyTable", "PgDn"),  QT_TRANSLATE_NOOP("KeyTable", "Up"),
+    QT_TRANSLATE_NOOP("KeyTable", "Down"),  QT_TRANSLATE_NOOP("KeyTable", "Left"),
+    QT_TRANSLATE_NOOP("KeyTable", "Right"), QT_TRANSLATE_NOOP("KeyTable", "arrows"),
+    QT_TRANSLATE_NOOP("KeyTable", "drag"),  QT_TRANSLATE_NOOP("KeyTable", "wheel"),
+    QT_TRANSLATE_NOOP("KeyTable", "type"),
+};
+
+/// "Ctrl+Shift+G" with the words that stand on this keyboard.
+QString keysInWords(const char* keys)
+{
+    static const QRegularExpression word(QStringLiteral("[A-Za-z]{2,}"));
+    const QString text = QString::fromUtf8(keys);
+    QString said;
+    qsizetype done = 0;
+    for (auto at = word.globalMatch(text); at.hasNext();) {
+        const QRegularExpressionMatch found = at.next();
+        said += text.mid(done, found.capturedStart() - done);
+        const auto known = std::find_if(std::begin(kKeyWords), std::end(kKeyWords), [&](const char* name) {
+            return found.captured() == QLatin1String(name);
+        });
+        said +=
+            known == std::end(kKeyWords) ? found.captured() : QCoreApplication::translate("KeyTable", *known);
+        done = found.capturedEnd();
+    }
+    return said + text.mid(done);
+}
+
 template <std::size_t count>
 std::vector<KeyLine> lines(const Row (&rows)[count])
 {
     std::vector<KeyLine> result;
     for (const Row& row : rows)
-        result.push_back({QString::fromUtf8(row.keys), QCoreApplication::translate("KeyTable", row.does)});
+        result.push_back({keysInWords(row.keys), QCoreApplication::translate("KeyTable", row.does)});
     return result;
 }
 

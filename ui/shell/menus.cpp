@@ -37,7 +37,8 @@ constexpr double kZoomStep = 1.25;
 
 QString plain(const QAction& action)
 {
-    return action.text().remove(QLatin1Char('&')).remove(QStringLiteral(" …"));
+    const QString text = action.text().section(QLatin1Char('\t'), 0, 0); // behind it stands a key
+    return QString(text).remove(QLatin1Char('&')).remove(QStringLiteral(" …"));
 }
 
 } // namespace
@@ -116,7 +117,7 @@ void Menus::buildEdit()
         m_window.say(done ? Severity::News : Severity::Caution,
                      done ? tr("Done again: %1.").arg(what) : render::inSentence(done.error()));
     }));
-    menu->addSeparator();
+    buildSketch(menu);
     add(menu, tr("&Find in the list"), QKeySequence(Qt::CTRL | Qt::Key_F), [this] {
         QWidget* page = m_window.page(m_window.stage());
         auto* field = page == nullptr ? nullptr : page->findChild<QLineEdit*>(QStringLiteral("search"));
@@ -274,6 +275,9 @@ void Menus::refresh()
         action->setEnabled(session.hasJob());
     for (QAction* action : m_needOpenJob)
         action->setEnabled(session.hasJob() && session.job().isOpenForWork());
+    for (QAction* action : m_needSketch)
+        action->setEnabled(session.hasJob() && session.job().isOpenForWork() &&
+                           m_window.stage() == Stage::Sketch);
     for (QAction* action : m_needSignedJob)
         action->setEnabled(session.hasJob() && session.job().state == model::JobState::Signed);
     for (QAction* action : m_actions)

@@ -35,6 +35,7 @@ private:
     QAction* add(QMenu* menu, const QString& text, const QKeySequence& key, std::function<void()> does);
     void buildFile();
     void buildEdit();
+    void buildSketch(QMenu* menu);
     void buildView();
     void buildSheets(QMenu* menu);
     void buildJob();
@@ -47,6 +48,7 @@ private:
     std::vector<QAction*> m_needJob;
     std::vector<QAction*> m_needOpenJob;
     std::vector<QAction*> m_needSignedJob;
+    std::vector<QAction*> m_needSketch; ///< that stage in view, and its job open for work
     std::map<int, QAction*> m_themes;
     QAction* m_sounds = nullptr;
     QAction* m_fullScreen = nullptr;

@@ -20,9 +20,11 @@
 #include "ui/underlay/underlay_images.h"
 #include "ui/widgets/page_tabs.h"
 
+#include <QApplication>
 #include <QFrame>
 #include <QHBoxLayout>
 #include <QKeyEvent>
+#include <QLineEdit>
 #include <QShortcut>
 #include <QStackedWidget>
 #include <QVBoxLayout>
@@ -235,6 +237,16 @@ void SketchPage::takeTool(ToolId id)
     m_canvas->setFocus();
     if (pictureWanted)
         choosePicture(false);
+}
+
+void SketchPage::press(Qt::Key key, Qt::KeyboardModifiers modifiers)
+{
+    auto* text = qobject_cast<QLineEdit*>(QApplication::focusWidget());
+    const bool ofText = modifiers == Qt::ControlModifier &&
+                        (key == Qt::Key_C || key == Qt::Key_X || key == Qt::Key_V || key == Qt::Key_A) &&
+                        text != nullptr;
+    QKeyEvent event(QEvent::KeyPress, key, modifiers);
+    QApplication::sendEvent(ofText ? static_cast<QWidget*>(text) : m_canvas, &event);
 }
 
 void SketchPage::refreshHints()

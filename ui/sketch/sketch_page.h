@@ -38,6 +38,8 @@ public:
     /// "29 points so far", for the strip.
     [[nodiscard]] QString progressText() const;
     void takeTool(ToolId id);
+    /// What the key does on the sheet; a text that is being typed in keeps copy, cut, paste and select all.
+    void press(Qt::Key key, Qt::KeyboardModifiers modifiers);
     /// The sheet in view without findings, to write on.
     void printSheet();
     /// Puts a picture under the sheet in view, or under a new one; page (from 0) of a PDF.

@@ -310,6 +310,42 @@ TEST_F(WindowTest, SaysWhatWasUndone)
     EXPECT_EQ(window->noteLine().text(), QStringLiteral("Done again: sheet \"Sheet 1\" added."));
 }
 
+// Property: what the sheet's keys do stands in the menu, for that stage only, and does it.
+TEST_F(WindowTest, TellsTheKeysOfTheSheetInTheMenu)
+{
+    makeObject(QStringLiteral("Furnace"));
+    ASSERT_TRUE(session->createJob(objectId, "check"));
+    window->showStage(Stage::Sketch);
+    const auto command = [&](const char* text) {
+        for (QAction* action : window->findChildren<QAction*>())
+            if (action->text().remove(QLatin1Char('&')).section(QLatin1Char('\t'), 0, 0) ==
+                QLatin1String(text))
+                return action;
+        return static_cast<QAction*>(nullptr);
+    };
+    for (const char* text :
+         {"Copy", "Cut", "Paste", "Select all", "Group", "Ungroup", "Lock or unlock", "Mirror", "Turn left",
+          "Turn right", "Retire or delete", "Renumber", "Reverse the sense", "Number from here"}) {
+        window->showStage(Stage::Sketch);
+        ASSERT_NE(command(text), nullptr) << text;
+        EXPECT_TRUE(command(text)->isEnabled()) << text;
+        window->showStage(Stage::Judge);
+        EXPECT_FALSE(command(text)->isEnabled()) << text;
+    }
+    window->showStage(Stage::Sketch);
+    key(Qt::Key_T, Qt::ControlModifier);
+    key(Qt::Key_S);
+    key(Qt::Key_Space);
+    key(Qt::Key_V);
+    command("Select all")->trigger();
+    command("Lock or unlock")->trigger();
+    ASSERT_EQ(session->job().sketch.joints.size(), 1U);
+    EXPECT_TRUE(session->job().sketch.joints.front().locked);
+    command("Copy")->trigger();
+    command("Paste")->trigger();
+    EXPECT_EQ(session->job().sketch.joints.size(), 2U);
+}
+
 // Property: no two commands share a key.
 TEST_F(WindowTest, GivesEachKeyOneMeaning)
 {
