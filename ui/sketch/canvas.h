@@ -30,6 +30,8 @@ public:
     ~SketchCanvas() override;
 
     void setTool(std::unique_ptr<Tool> tool);
+    /// What the key does here, wherever the keyboard is.
+    void press(QKeyEvent& event) { keyPressEvent(&event); }
     [[nodiscard]] Tool* tool() const { return m_tool.get(); }
     [[nodiscard]] const SizeEntry& entry() const { return m_entry; }
     [[nodiscard]] const SheetView& view() const { return m_view; }

@@ -242,11 +242,23 @@ void SketchPage::takeTool(ToolId id)
 void SketchPage::press(Qt::Key key, Qt::KeyboardModifiers modifiers)
 {
     auto* text = qobject_cast<QLineEdit*>(QApplication::focusWidget());
-    const bool ofText = modifiers == Qt::ControlModifier &&
-                        (key == Qt::Key_C || key == Qt::Key_X || key == Qt::Key_V || key == Qt::Key_A) &&
-                        text != nullptr;
+    if (text != nullptr && modifiers == Qt::ControlModifier) {
+        switch (key) {
+        case Qt::Key_C:
+            return text->copy();
+        case Qt::Key_X:
+            return text->cut();
+        case Qt::Key_V:
+            return text->paste();
+        case Qt::Key_A:
+            return text->selectAll();
+        default:
+            break;
+        }
+    }
+    // Not as an event: that would look for the shortcut that may have brought it here.
     QKeyEvent event(QEvent::KeyPress, key, modifiers);
-    QApplication::sendEvent(ofText ? static_cast<QWidget*>(text) : m_canvas, &event);
+    m_canvas->press(event);
 }
 
 void SketchPage::refreshHints()

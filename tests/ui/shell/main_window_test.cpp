@@ -358,8 +358,18 @@ TEST_F(WindowTest, GivesEachKeyOneMeaning)
     }
     EXPECT_GE(taken.size(), 15U);
     // Regression: Ctrl+P of the sketch page and of the menu silenced each other.
-    for (const QShortcut* shortcut : window->findChildren<QShortcut*>())
-        EXPECT_FALSE(taken.contains(shortcut->key().toString())) << shortcut->key().toString().toStdString();
+    makeObject(QStringLiteral("Furnace"));
+    ASSERT_TRUE(session->createJob(objectId, "check"));
+    for (const Stage stage : kStages) {
+        window->showStage(stage);
+        std::set<QString> here;
+        for (const QAction* action : window->findChildren<QAction*>())
+            if (action->isEnabled() && action->isVisible() && !action->shortcut().isEmpty())
+                here.insert(action->shortcut().toString());
+        for (const QShortcut* shortcut : window->page(stage)->findChildren<QShortcut*>())
+            EXPECT_FALSE(here.contains(shortcut->key().toString()))
+                << stageKey(stage).toStdString() << " " << shortcut->key().toString().toStdString();
+    }
 }
 
 // Property: F6 leads through the parts of the window and comes round.
