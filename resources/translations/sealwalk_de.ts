@@ -3932,6 +3932,122 @@ Fingerabdruck %2 …</translation>
         <source>a row</source>
         <translation>eine Zeile</translation>
     </message>
+    <message>
+        <source>nothing seen</source>
+        <translation>nichts zu sehen</translation>
+    </message>
+    <message>
+        <source>nick</source>
+        <translation>Kerbe</translation>
+    </message>
+    <message>
+        <source>scratch across the seal</source>
+        <translation>Kratzer quer zur Dichtung</translation>
+    </message>
+    <message>
+        <source>scratch along the seal</source>
+        <translation>Kratzer längs der Dichtung</translation>
+    </message>
+    <message>
+        <source>flat</source>
+        <translation>Abplattung</translation>
+    </message>
+    <message>
+        <source>dirt</source>
+        <translation>Schmutz</translation>
+    </message>
+    <message>
+        <source>fibre or hair</source>
+        <translation>Faser oder Haar</translation>
+    </message>
+    <message>
+        <source>crack</source>
+        <translation>Riss</translation>
+    </message>
+    <message>
+        <source>pore</source>
+        <translation>Pore</translation>
+    </message>
+    <message>
+        <source>over-tightened</source>
+        <translation>zu fest angezogen</translation>
+    </message>
+    <message>
+        <source>loose</source>
+        <translation>lose</translation>
+    </message>
+    <message>
+        <source>hardened seal</source>
+        <translation>verhärtete Dichtung</translation>
+    </message>
+    <message>
+        <source>wrong size</source>
+        <translation>falsche Größe</translation>
+    </message>
+    <message>
+        <source>cracked ceramic</source>
+        <translation>gerissene Keramik</translation>
+    </message>
+    <message>
+        <source>cracked weld</source>
+        <translation>gerissene Schweißnaht</translation>
+    </message>
+    <message>
+        <source>clean and re-seat seal</source>
+        <translation>Dichtung reinigen und neu einlegen</translation>
+    </message>
+    <message>
+        <source>replace seal</source>
+        <translation>Dichtung ersetzen</translation>
+    </message>
+    <message>
+        <source>replace metal gasket</source>
+        <translation>Metalldichtung ersetzen</translation>
+    </message>
+    <message>
+        <source>re-tighten</source>
+        <translation>nachziehen</translation>
+    </message>
+    <message>
+        <source>polish seat along the seal</source>
+        <translation>Sitz längs der Dichtung polieren</translation>
+    </message>
+    <message>
+        <source>grease thinly</source>
+        <translation>dünn fetten</translation>
+    </message>
+    <message>
+        <source>replace clamp</source>
+        <translation>Klammer ersetzen</translation>
+    </message>
+    <message>
+        <source>replace hose</source>
+        <translation>Schlauch ersetzen</translation>
+    </message>
+    <message>
+        <source>re-weld</source>
+        <translation>nachschweißen</translation>
+    </message>
+    <message>
+        <source>re-braze</source>
+        <translation>nachlöten</translation>
+    </message>
+    <message>
+        <source>fill with epoxy</source>
+        <translation>mit Epoxidharz füllen</translation>
+    </message>
+    <message>
+        <source>tape or putty</source>
+        <translation>Klebeband oder Kitt</translation>
+    </message>
+    <message>
+        <source>blank off</source>
+        <translation>blind verschließen</translation>
+    </message>
+    <message>
+        <source>lock valve</source>
+        <translation>Ventil verriegeln</translation>
+    </message>
 </context>
 <context>
     <name>FindingWords</name>

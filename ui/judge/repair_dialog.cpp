@@ -49,25 +49,24 @@ std::vector<model::PointId> inOrderOfNumber(const model::Job& job, std::vector<m
     return points;
 }
 
-QStringList texts(std::span<const std::string_view> words)
+/// In the window's language; the record keeps the core's word.
+void addWords(QComboBox* box, std::span<const std::string_view> words)
 {
-    QStringList result;
     for (const std::string_view word : words)
-        result << QString::fromUtf8(word.data(), static_cast<qsizetype>(word.size()));
-    return result;
+        box->addItem(render::repairInWords(std::string(word)),
+                     QString::fromUtf8(word.data(), static_cast<qsizetype>(word.size())));
+}
+
+/// The core's word where one was chosen, otherwise what was typed.
+std::string wordOf(const QComboBox* box)
+{
+    const QString shown = box->currentText().trimmed();
+    const int chosen = box->findText(shown);
+    const QString word = chosen < 0 ? QString() : box->itemData(chosen).toString();
+    return (word.isEmpty() ? shown : word).toStdString();
 }
 
 } // namespace
-
-QStringList RepairDialog::defects()
-{
-    return texts(analysis::defectWords());
-}
-
-QStringList RepairDialog::actions()
-{
-    return texts(analysis::actionWords());
-}
 
 RepairDialog::RepairDialog(JobSession& session, const model::Repair& known, QWidget* parent)
     : RepairDialog(session, known.points, parent)
@@ -102,8 +101,8 @@ RepairDialog::RepairDialog(JobSession& session, const std::vector<model::PointId
         box->setEditable(true);
         box->addItem(QString());
     }
-    m_defect->addItems(defects());
-    m_action->addItems(actions());
+    addWords(m_defect, analysis::defectWords());
+    addWords(m_action, analysis::actionWords());
     m_defect->setObjectName(QStringLiteral("defect"));
     m_action->setObjectName(QStringLiteral("action"));
     m_permanent->setChecked(true);
@@ -196,8 +195,8 @@ void RepairDialog::resizeEvent(QResizeEvent* event)
 void RepairDialog::fill()
 {
     const auto text = [](const std::string& words) { return QString::fromStdString(words); };
-    m_defect->setCurrentText(text(m_known->defect));
-    m_action->setCurrentText(text(m_known->action));
+    m_defect->setCurrentText(render::repairInWords(m_known->defect));
+    m_action->setCurrentText(render::repairInWords(m_known->action));
     m_material->setText(text(m_known->material));
     m_permanent->setChecked(m_known->permanent);
     m_temporary->setChecked(!m_known->permanent);
@@ -215,7 +214,7 @@ void RepairDialog::fill()
 
 void RepairDialog::refresh()
 {
-    const std::string action = m_action->currentText().trimmed().toStdString();
+    const std::string action = wordOf(m_action);
     QStringList cautions;
     for (const std::string& sentence : analysis::repairCautions(action))
         cautions << render::inWords(sentence);
@@ -255,8 +254,8 @@ model::Repair RepairDialog::repair() const
                                           .value_or(std::vector<model::PointId>()))
         if (std::find(m_points.begin(), m_points.end(), point) == m_points.end())
             repair.disturbed.push_back(point);
-    repair.defect = m_defect->currentText().trimmed().toStdString();
-    repair.action = m_action->currentText().trimmed().toStdString();
+    repair.defect = wordOf(m_defect);
+    repair.action = wordOf(m_action);
     repair.material = m_material->text().trimmed().toStdString();
     repair.permanent = m_permanent->isChecked();
     if (!repair.permanent) {

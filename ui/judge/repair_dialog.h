@@ -30,8 +30,6 @@ public:
     /// One that is on record, to be looked at, completed or given photos.
     RepairDialog(JobSession& session, const model::Repair& known, QWidget* parent = nullptr);
     [[nodiscard]] model::Repair repair() const;
-    [[nodiscard]] static QStringList defects();
-    [[nodiscard]] static QStringList actions();
 
 protected:
     void resizeEvent(QResizeEvent* event) override;

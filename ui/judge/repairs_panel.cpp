@@ -225,7 +225,7 @@ void RepairsPanel::addRow(const model::Repair& repair)
                                      : tr("no date");
     if (!repair.permanent && repair.due && isPast(*repair.due, now))
         until = tr("overdue, %1").arg(until);
-    QString done = text(repair.action);
+    QString done = render::repairInWords(repair.action);
     if (!repair.pictures.empty())
         done += tr(", %n photo(s)", nullptr, static_cast<int>(repair.pictures.size()));
     const int row = m_table->rowCount();
@@ -249,7 +249,7 @@ void RepairsPanel::addCarried()
         m_table->insertRow(row);
         m_table->setItem(row, Points,
                          new QTableWidgetItem(numbers(m_session.job().sketch, left.repair.points)));
-        m_table->setItem(row, Done, new QTableWidgetItem(text(left.repair.action)));
+        m_table->setItem(row, Done, new QTableWidgetItem(render::repairInWords(left.repair.action)));
         m_table->setItem(row, State, new QTableWidgetItem(tr("temporary, from job %1").arg(left.jobNumber)));
         m_table->setItem(row, Before, new QTableWidgetItem);
         m_table->setItem(

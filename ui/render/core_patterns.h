@@ -12,6 +12,7 @@ std::span<const char* const> stepPatterns();
 std::span<const char* const> outcomePatterns();
 std::span<const char* const> reviewPatterns();
 std::span<const char* const> labelPatterns();
+std::span<const char* const> repairPatterns();
 
 // Refusals: the messages of Error, and the words they are put together of.
 std::span<const char* const> numberRefusals();

@@ -53,6 +53,17 @@ const PatternSet& refusals()
     return made;
 }
 
+/// Apart as well: what is said of a repair may be somebody's own words and "flat" a name elsewhere.
+const PatternSet& repairWords()
+{
+    static const PatternSet made = [] {
+        PatternSet set;
+        set.add(repairPatterns());
+        return set;
+    }();
+    return made;
+}
+
 std::optional<QString> known(const QString& text);
 
 /// "17, 38 and 60", and "4.6e−7 mbar·l/s" with the locale's decimal sign. Nothing else is touched: it may be
@@ -203,6 +214,12 @@ QString inWords(const Error& error)
     if (const auto said = refusalBehindPlace(message))
         return *said;
     return refusal(message).value_or(sayWhole(message));
+}
+
+QString repairInWords(const std::string& stored)
+{
+    const QString text = QString::fromStdString(stored);
+    return t_recordWords == 0 && repairWords().plain(text) != nullptr ? translated(stored.c_str()) : text;
 }
 
 QString inFigures(const std::string& figures)

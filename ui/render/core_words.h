@@ -24,6 +24,10 @@ QString inWords(const Error& error);
 QString inSentence(const std::string& phrase);
 QString inSentence(const Error& error);
 
+/// The defect or action of a repair: a word of the core's lists in the window's language, somebody's own
+/// words as they are.
+QString repairInWords(const std::string& stored);
+
 /// Figures the core wrote, with the decimal sign of the window: "4,6e−7", "2,6–11".
 QString inFigures(const std::string& figures);
 /// Phrases with commas between, each by itself and its figures plain: what a map's point says to a screen

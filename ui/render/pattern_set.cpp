@@ -88,6 +88,10 @@ void PatternSet::sort()
 
 bool PatternSet::takes(const Pattern& pattern, const QStringList& found) const
 {
+    // A quotation that closes before a colon is a place, with the sentence behind it.
+    for (qsizetype i = 0; i < found.size(); ++i)
+        if (pattern.quoted[static_cast<std::size_t>(i)] && found[i].contains(QLatin1String("\": ")))
+            return false;
     return !found.isEmpty() &&
            (!pattern.isLabel || found.first()[0].isDigit() || plain(found.first()) != nullptr);
 }

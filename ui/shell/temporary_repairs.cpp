@@ -3,6 +3,7 @@
 
 #include "core/base/calendar_day.h"
 #include "core/storage/history_store.h"
+#include "ui/render/core_words.h"
 #include "ui/session/job_session.h"
 
 #include <QCoreApplication>
@@ -78,7 +79,7 @@ QString overdueRepairsNote(const JobSession& session)
             parts.append(tr("%1, job %2: %3, was due %4")
                              .arg(QString::fromStdString(object.name))
                              .arg(each.jobNumber)
-                             .arg(QString::fromStdString(each.repair.action),
+                             .arg(render::repairInWords(each.repair.action),
                                   QString::fromStdString(each.repair.due->date())));
         }
     }

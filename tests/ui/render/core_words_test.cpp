@@ -97,8 +97,8 @@ TEST_F(CoreWords, KeepTheirPlaces)
     int patterns = 0;
     for (const auto& some :
          {findingPatterns(), stepPatterns(), outcomePatterns(), reviewPatterns(), labelPatterns(),
-          numberRefusals(), typedRefusals(), sketchRefusals(), feedRefusals(), flowRefusals(),
-          checkRefusals(), fileRefusals(), storageRefusals(), signingRefusals()}) {
+          repairPatterns(), numberRefusals(), typedRefusals(), sketchRefusals(), feedRefusals(),
+          flowRefusals(), checkRefusals(), fileRefusals(), storageRefusals(), signingRefusals()}) {
         for (const char* source : some) {
             const QString text = QString::fromUtf8(source);
             ASSERT_TRUE(german.core().contains(text)) << source;
