@@ -5716,6 +5716,10 @@ Fingerabdruck %2 …</translation>
         <source>last value %1 %2, %3 sprays in view</source>
         <translation>letzter Wert %1 %2, %3 Besprühungen im Bild</translation>
     </message>
+    <message>
+        <source>the display shows zero or below</source>
+        <translation>die Anzeige steht auf null oder darunter</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::render::DecadeRuler</name>
@@ -7171,6 +7175,14 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>another program writes; tried again</source>
         <translation>ein anderes Programm schreibt; wird wiederholt</translation>
+    </message>
+    <message>
+        <source>feed saw %1, then was lost · Enter</source>
+        <translation>%1 gesehen, dann Leitung weg · Enter</translation>
+    </message>
+    <message>
+        <source>zeroed? no background</source>
+        <translation>genullt? kein Untergrund</translation>
     </message>
 </context>
 <context>
@@ -11511,6 +11523,22 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>Not stored: %1. It waited for another program, and something else was begun.</source>
         <translation>Nicht gespeichert: %1. Der Eintrag wartete auf ein anderes Programm, und es wurde etwas anderes begonnen.</translation>
+    </message>
+    <message>
+        <source>The detector shows zero or below. If it was zeroed, its background cannot be told: B takes it typed, else the reading is marked.</source>
+        <translation>Der Lecksucher zeigt null oder weniger. Wurde er auf null gestellt, ist sein Untergrund unbekannt: B nimmt ihn getippt an, sonst wird der Messwert vermerkt.</translation>
+    </message>
+    <message>
+        <source>The feed was lost before it saw a rise; type the value.</source>
+        <translation>Die Leitung fiel aus, bevor ein Anstieg kam; den Wert eintippen.</translation>
+    </message>
+    <message>
+        <source>the display showed zero or below before: no background</source>
+        <translation>die Anzeige stand vorher auf null oder darunter: kein Untergrund</translation>
+    </message>
+    <message>
+        <source>the feed was lost during the spray: the highest it saw</source>
+        <translation>die Leitung fiel beim Sprühen aus: der Höchstwert bis dahin</translation>
     </message>
 </context>
 <context>

@@ -235,16 +235,24 @@ private:
     }
 
     /// Long series: an upright stroke from least to greatest per column, joined last to first.
-    [[nodiscard]] QPolygonF thinnedLine(const report::LongSeries& samples, const Axis& axis,
-                                        const QRectF& area) const
+    /// One line for each stretch without a step longer than the series has.
+    [[nodiscard]] std::vector<QPolygonF> thinnedLines(const Series& series, const Axis& axis,
+                                                      const QRectF& area) const
     {
-        QPolygonF line;
+        std::vector<QPolygonF> lines(1);
         const auto columns = static_cast<std::size_t>(std::max(1.0, area.width() * m_style.devicePixelRatio));
+        std::optional<double> last;
         for (const report::LongSeries::Column& column :
-             samples.thinned(m_figure.x.low, m_figure.x.high, columns)) {
+             series.samples->thinned(m_figure.x.low, m_figure.x.high, columns)) {
+            // What has no logarithm runs along the foot.
             const auto at = [&](double time, float value) {
-                return QPointF(px(time), yOn(axis, area, static_cast<double>(value)));
+                const auto y = static_cast<double>(value);
+                return QPointF(px(time), yOn(axis, area, axis.logarithmic ? std::max(y, axis.low) : y));
             };
+            if (last && series.longestStep > 0.0 && column.from - *last > series.longestStep)
+                lines.emplace_back();
+            last = column.to;
+            QPolygonF& line = lines.back();
             line.append(at(column.from, column.first));
             if (column.least != column.greatest) {
                 const double middle = (column.from + column.to) / 2.0;
@@ -253,31 +261,37 @@ private:
                 line.append(at(column.to, column.last));
             }
         }
-        return line;
+        return lines;
+    }
+
+    void stroke(const QPolygonF& line, const Series& series, const QColor& ink)
+    {
+        if (series.line == Line::None || line.size() < 2)
+            return;
+        m_painter.setPen(penOf(ink, series.width * m_style.unit, series.line));
+        // Thousands of short joined strokes are drawn far quicker without antialiased joins.
+        const bool many = line.size() > 2000;
+        m_painter.setRenderHint(QPainter::Antialiasing, !many);
+        if (many)
+            m_painter.setPen(QPen(ink, 0));
+        m_painter.drawPolyline(line);
+        m_painter.setRenderHint(QPainter::Antialiasing, true);
     }
 
     void curve(const Series& series, const Axis& axis, const QRectF& area)
     {
         const double u = m_style.unit;
         const QColor ink = inkOf(m_theme, series.tone);
-        QPolygonF line;
-        if (series.samples) {
-            line = thinnedLine(*series.samples, axis, area);
-        } else {
-            for (std::size_t i = 0; i < std::min(series.x.size(), series.y.size()); ++i)
-                line.append(QPointF(px(series.x[i]), yOn(axis, area, series.y[i])));
-        }
         m_painter.setBrush(Qt::NoBrush);
-        if (series.line != Line::None && line.size() > 1) {
-            m_painter.setPen(penOf(ink, series.width * u, series.line));
-            // Thousands of short joined strokes are drawn far quicker without antialiased joins.
-            const bool many = line.size() > 2000;
-            m_painter.setRenderHint(QPainter::Antialiasing, !many);
-            if (many)
-                m_painter.setPen(QPen(ink, 0));
-            m_painter.drawPolyline(line);
-            m_painter.setRenderHint(QPainter::Antialiasing, true);
+        if (series.samples) {
+            for (const QPolygonF& line : thinnedLines(series, axis, area))
+                stroke(line, series, ink);
+            return;
         }
+        QPolygonF line;
+        for (std::size_t i = 0; i < std::min(series.x.size(), series.y.size()); ++i)
+            line.append(QPointF(px(series.x[i]), yOn(axis, area, series.y[i])));
+        stroke(line, series, ink);
         m_painter.setPen(QPen(ink, 1.2 * u, Qt::SolidLine, Qt::FlatCap));
         for (std::size_t i = 0; i < std::min(series.ranges.size(), series.x.size()); ++i)
             range(px(series.x[i]), series.ranges[i], axis, area);

@@ -42,7 +42,8 @@ QMainWindow, QDialog { background: @panel; }
 QLineEdit QToolButton { min-height: 0; min-width: 0; padding: 0; margin: 0; border: 0; background: transparent; }
 QMenuBar { background: @window; border: 0; padding: 0 8px; }
 QMenuBar::item { padding: 4px 10px; background: transparent; }
-QMenuBar[isNarrow="true"]::item { padding: 4px 6px; }
+QMenuBar[isNarrow="true"] { padding: 0 2px; }
+QMenuBar[isNarrow="true"]::item { padding: 4px; }
 QMenuBar::item:selected { background: @accentWash; }
 QMenu { background: @field; border: 1px solid @edge; padding: 4px 0; }
 QMenu::item { padding: 4px 24px 4px 24px; }

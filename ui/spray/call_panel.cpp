@@ -392,6 +392,8 @@ QString CallPanel::rateText(std::optional<LeakRate> rate) const
 /// What the feed saw, in the empty field: Enter stores it.
 QString CallPanel::feedHint() const
 {
+    if (const auto rate = m_controller.offered(); rate && m_controller.offer().wasLost)
+        return tr("feed saw %1, then was lost · Enter").arg(rateText(rate));
     if (const auto rate = m_controller.offered())
         return tr("feed saw %1 · Enter stores it").arg(rateText(rate));
     if (m_controller.offer().sawNoRise && m_controller.machine().state() == CallState::Read &&
@@ -414,7 +416,9 @@ void CallPanel::refreshClock()
     case CallState::Go: {
         const auto level = rateText(feedLevel());
         shown.figure = level.isEmpty() ? rateText(m_controller.background()) : level;
-        shown.figureHint = !level.isEmpty()            ? tr("background now")
+        shown.figureHint = m_controller.feed() != nullptr && m_controller.feed()->isAtZero()
+                               ? tr("zeroed? no background")
+                           : !level.isEmpty()          ? tr("background now")
                            : m_controller.background() ? tr("background")
                                                        : tr("no background typed: B");
         break;

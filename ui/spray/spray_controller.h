@@ -35,6 +35,8 @@ struct FeedOffer
     std::optional<Duration> delay;
     std::optional<Duration> cleanUp;
     bool sawNoRise = false; ///< it looked, and nothing came above the background
+    bool wasLost = false;   ///< values are missing; the peak is the highest of those that came
+    bool atZero = false;    ///< the display showed zero or below before: there is no background to tell
     bool operator==(const FeedOffer&) const = default;
 };
 
@@ -220,6 +222,7 @@ private:
     void onFeedState();
     void lookAtFeed();
     void addFeed(ReadingDraft& draft);
+    void warnOfZero();
     void clearEntry();
     [[nodiscard]] QString exponentQuestion() const;
     void keepTrackOfSpray(bool running);
@@ -275,8 +278,9 @@ private:
     bool m_questionAnswered = false;
     std::unique_ptr<SprayFeed> m_feed;
     FeedOffer m_offer;
-    bool m_typedByFeed = false;      ///< what stands in the field is the feed's, unchanged
-    bool m_backgroundByHand = false; ///< typed for this reading: the feed's does not replace it
+    std::optional<double> m_zeroSaid; ///< when it was last said that the display shows zero
+    bool m_typedByFeed = false;       ///< what stands in the field is the feed's, unchanged
+    bool m_backgroundByHand = false;  ///< typed for this reading: the feed's does not replace it
     bool m_feedWasLive = false;
     bool m_heldByFeed = false; ///< HOLD because the feed was lost
     std::optional<SprayAdvice> m_advice;

@@ -25,7 +25,13 @@ void SprayFeed::sprayStarted(int number)
     if (m_marks.size() > kMarksKept)
         m_marks.erase(m_marks.begin());
     m_open = true;
-    m_broken = !m_feed.isLive();
+    m_lostAt = m_feed.isLive() ? std::nullopt : std::optional(now);
+}
+
+void SprayFeed::interrupt()
+{
+    if (!m_lostAt)
+        m_lostAt = m_feed.now();
 }
 
 void SprayFeed::sprayEnded(bool byHand)
@@ -46,13 +52,22 @@ void SprayFeed::close(bool isStored)
 
 std::optional<feed::ResponseFigures> SprayFeed::figures() const
 {
-    if (!m_open || m_broken)
+    if (!m_open)
         return std::nullopt;
     const Mark& mark = m_marks.back();
     const double until = mark.end ? *mark.end + kHighestWithin : m_feed.now();
     const auto samples = m_feed.samples(mark.start - feed::kLongestBackgroundWindow, until);
     const feed::ResponseFigures figures = feed::responseFigures(samples, mark.start, mark.end);
-    return figures.highest ? std::optional(figures) : std::nullopt;
+    if (!figures.highest || !m_lostAt)
+        return figures.highest ? std::optional(figures) : std::nullopt;
+    const auto after = std::find_if(samples.begin(), samples.end(),
+                                    [this](const feed::Sample& sample) { return sample.time > *m_lostAt; });
+    feed::ResponseFigures seen =
+        feed::responseFigures(std::span(samples.begin(), after), mark.start, std::nullopt);
+    if (!seen.delay)
+        return std::nullopt;
+    seen.highest = figures.highest;
+    return seen;
 }
 
 bool SprayFeed::knowsCleanUp() const
@@ -77,6 +92,12 @@ bool SprayFeed::isBackgroundBack() const
 {
     const auto level = levelNow();
     return !level || !m_before || feed::isBack(*m_before, level->rate);
+}
+
+bool SprayFeed::isAtZero() const
+{
+    const auto level = levelNow();
+    return level && !(level->rate > 0.0);
 }
 
 bool SprayFeed::isBackgroundRising() const

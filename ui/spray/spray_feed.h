@@ -34,13 +34,15 @@ public:
     void sprayEnded(bool byHand);
     /// The spray that ran counts no more: its reading is stored, or another point is called.
     void close(bool isStored);
-    /// Values are missing in the open spray: nothing is worked out of what is left.
-    void interrupt() { m_broken = true; }
+    /// Values are missing in the open spray from now on.
+    void interrupt();
+    [[nodiscard]] bool wasInterrupted() const { return m_open && m_lostAt.has_value(); }
     /// Helium goes onto a point whose reading is not stored yet.
     [[nodiscard]] bool isOpen() const { return m_open; }
 
-    /// What the trace says about the open spray so far; none without one, when no value came since, or when
-    /// some are missing.
+    /// What the trace says about the open spray so far; none without one, or when no value came since. When
+    /// some are missing: none unless a rise was seen before; then that rise, the highest of all that came,
+    /// and nothing of what followed.
     [[nodiscard]] std::optional<feed::ResponseFigures> figures() const;
     /// Clean-up is only known when helium was turned off by hand.
     [[nodiscard]] bool knowsCleanUp() const;
@@ -49,6 +51,8 @@ public:
     [[nodiscard]] std::optional<feed::Level> levelNow() const;
     /// The background is as before the last spray, as far as the feed can tell.
     [[nodiscard]] bool isBackgroundBack() const;
+    /// The display shows zero or below: of a detector that was zeroed the background cannot be told.
+    [[nodiscard]] bool isAtZero() const;
     /// The level climbs although no helium is given.
     [[nodiscard]] bool isBackgroundRising() const;
 
@@ -60,7 +64,7 @@ private:
     FeedSession& m_feed;
     std::vector<Mark> m_marks;
     bool m_open = false;
-    bool m_broken = false;
+    std::optional<double> m_lostAt; ///< since when values are missing in the open spray
     double m_cutUntil = 0.0;
     std::optional<feed::Level> m_before; ///< background before the last spray
 };

@@ -9,6 +9,8 @@ namespace sealwalk::ui {
 
 namespace {
 
+constexpr double kSayZeroEvery = 120.0; // s
+
 /// Three digits, as a detector shows them: "2.93e-4", and "2.50e+1": an exponent without its plus is taken
 /// as negative.
 std::string asTyped(double number)
@@ -74,11 +76,13 @@ void SprayController::lookAtFeed()
         m_machine.quiet();
         emit changed();
     }
+    warnOfZero();
     FeedOffer offer;
     const auto figures = m_feed->figures();
     const bool isAsked = m_machine.state() == CallState::Read || m_machine.state() == CallState::Spray;
     if (figures && isAsked && m_session.hasJob() && !m_corrects) {
-        if (figures->background)
+        offer.atZero = figures->background && !(figures->background->rate > 0.0);
+        if (figures->background && !offer.atZero)
             offer.background = LeakRate::fromSi(figures->background->rate);
         if (figures->delay)
             offer.delay = seconds(*figures->delay);
@@ -88,10 +92,26 @@ void SprayController::lookAtFeed()
         if (!offer.sawNoRise && figures->highest->rate > 0.0)
             offer.peak = LeakRate::fromSi(figures->highest->rate);
     }
+    offer.wasLost = isAsked && m_feed->wasInterrupted();
     if (offer == m_offer)
         return;
     m_offer = offer;
     emit offerChanged();
+}
+
+/// A detector that was zeroed shows what comes above its background, and no background: nobody would find
+/// that in the record later. Said once in a while, as noise swings about zero.
+void SprayController::warnOfZero()
+{
+    if (m_machine.state() != CallState::Go || !m_feed->isAtZero() || !m_session.hasJob())
+        return;
+    if (m_zeroSaid && now() - *m_zeroSaid < kSayZeroEvery)
+        return;
+    m_zeroSaid = now();
+    emit said(Weight::Warning,
+              tr("The detector shows zero or below. If it was zeroed, its background cannot be "
+                 "told: B takes it typed, else the reading is marked."));
+    emit changed();
 }
 
 std::optional<LeakRate> SprayController::offered() const
@@ -108,6 +128,7 @@ bool SprayController::takeHighest()
         refuse(!hasFeed()          ? tr("There is no feed; type the highest value.")
                : offer.sawNoRise   ? tr("The feed saw no rise: press N for no response, or type the value.")
                : !m_feed->isOpen() ? tr("The feed's highest is taken after a spray.")
+               : offer.wasLost     ? tr("The feed was lost before it saw a rise; type the value.")
                                    : tr("The feed gave no value during this spray; type it."));
         return false;
     }
@@ -133,8 +154,15 @@ void SprayController::addFeed(ReadingDraft& draft)
                           draft.outcome == model::Outcome::AboveRange;
     if (!answered)
         return;
+    const auto mark = [&draft](const QString& words) {
+        draft.remark += (draft.remark.empty() ? "" : "; ") + words.toStdString();
+    };
     if (m_offer.background && !m_backgroundByHand)
         draft.background = m_offer.background;
+    if (m_offer.atZero && !m_backgroundByHand)
+        mark(tr("the display showed zero or below before: no background"));
+    if (m_offer.wasLost && m_typedByFeed)
+        mark(tr("the feed was lost during the spray: the highest it saw"));
     if (!draft.delay && draft.outcome != model::Outcome::NoResponse)
         draft.delay = m_offer.delay;
     if (draft.outcome != model::Outcome::NoResponse)

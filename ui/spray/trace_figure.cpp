@@ -18,6 +18,7 @@ constexpr int kTicksAtMost = 5;
 constexpr double kShortestGap = 2.0;    // s without a value that are a gap …
 constexpr double kGapInIntervals = 5.0; // … and at least so many of the usual intervals
 constexpr double kSmallest = 1e-16;     // Pa·m³/s; zero and below have no place on a logarithmic axis
+constexpr double kMostDecades = 1e7;    // noise around zero has values of any smallness
 
 std::string words(const char* text)
 {
@@ -56,10 +57,9 @@ report::Axis timeAxis(double now)
     return axis;
 }
 
-/// Where no value came: hatched, because the line drawn across it is none that was measured.
-std::vector<report::Strip> gaps(const FeedSession& feed, const report::Axis& x, const report::Axis& y)
+/// Longer than this between two values is a gap.
+double longestStep(const std::vector<feed::Sample>& samples)
 {
-    const auto samples = feed.samples(x.low, x.high);
     std::vector<double> apart;
     for (std::size_t i = 1; i < samples.size(); ++i)
         apart.push_back(samples[i].time - samples[i - 1].time);
@@ -69,6 +69,13 @@ std::vector<report::Strip> gaps(const FeedSession& feed, const report::Axis& x, 
         std::nth_element(apart.begin(), middle, apart.end());
         most = std::max(most, kGapInIntervals * *middle);
     }
+    return most;
+}
+
+/// Where no value came: hatched, and no line is drawn across it.
+std::vector<report::Strip> gaps(const std::vector<feed::Sample>& samples, double most, const report::Axis& x,
+                                const report::Axis& y)
+{
     std::vector<report::Strip> strips;
     const auto add = [&](double from, double to) {
         if (to - from > most)
@@ -96,18 +103,27 @@ report::Figure traceFigure(const SprayFeed& feed, const report::ShownUnit& unit,
         figure.empty = words(QT_TRANSLATE_NOOP("TraceFigure", "no value in the last minute"));
         return figure;
     }
-    double least = static_cast<double>(range->least);
+    const auto samples = feed.feed().samples(figure.x.low, figure.x.high);
     double greatest = static_cast<double>(range->greatest);
+    if (!(greatest > 0.0)) {
+        figure.empty = words(QT_TRANSLATE_NOOP("TraceFigure", "the display shows zero or below"));
+        return figure;
+    }
+    double least = greatest;
+    for (const feed::Sample& sample : samples)
+        if (sample.rate > 0.0)
+            least = std::min(least, sample.rate);
     if (limit) {
         least = std::min(least, limit->si());
         greatest = std::max(greatest, limit->si());
         figure.levels.push_back({limit->si(), words(QT_TRANSLATE_NOOP("TraceFigure", "limit, as shown")),
                                  report::Tone::Ink, report::Line::Dashed, false});
     }
-    figure.y = decadeAxis(least, greatest, unit);
-    figure.strips = gaps(feed.feed(), figure.x, figure.y);
+    figure.y = decadeAxis(std::max(least, greatest / kMostDecades), greatest, unit);
     report::Series series;
     series.samples = trace;
+    series.longestStep = longestStep(samples);
+    figure.strips = gaps(samples, series.longestStep, figure.x, figure.y);
     figure.series.push_back(std::move(series));
     for (const SprayFeed::Mark& mark : feed.marks())
         if (mark.end.value_or(now) > figure.x.low)

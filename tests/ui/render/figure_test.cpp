@@ -89,6 +89,38 @@ TEST(Figure, DrawsCurvesOnTheirAxes)
               0);
 }
 
+// Regression: a straight line led through the time in which no value came, as if it had been measured.
+TEST(Figure, NoLineLeadsThroughAGap)
+{
+    auto samples = std::make_shared<report::LongSeries>();
+    for (int i = 0; i < 600; ++i)
+        if (i < 200 || i >= 400)
+            samples->append(i * 0.1, i < 300 ? 2e-9F : -3e-9F); // and what has no logarithm keeps to the foot
+    report::Figure figure;
+    figure.x = {"s", 0.0, 60.0, false, {}};
+    figure.y = {"mbar·l/s", 1e-11, 1e-7, true, {}};
+    figure.series.push_back({"", {}, {}, samples, {}, report::Tone::Chart1});
+    const Theme& theme = Theme::named(ThemeName::Paper);
+    const QRectF area = plotArea(figure, QRectF(0, 0, 700, 220));
+    const auto inked = [&](double step, double from, double to) {
+        figure.series.front().longestStep = step;
+        const QImage image = test::painted(700, 220, Qt::white, [&](QPainter& painter) {
+            paintFigure(painter, theme, figure, QRectF(0, 0, 700, 220));
+        });
+        const auto x = [&](double time) {
+            return static_cast<int>(area.left() + area.width() * time / 60.0);
+        };
+        return test::like(image,
+                          QRect(x(from), static_cast<int>(area.top()), x(to) - x(from),
+                                static_cast<int>(area.height()) + 2),
+                          theme.colour(Role::Chart1), 60);
+    };
+    EXPECT_GT(inked(0.0, 22, 38), 100);
+    EXPECT_EQ(inked(2.0, 22, 38), 0);
+    EXPECT_GT(inked(2.0, 2, 18), 100);
+    EXPECT_GT(inked(2.0, 42, 58), 100) << "along the foot";
+}
+
 // Property: one spike among 2.88 million samples is seen, in less than a frame, in less than 64 MiB.
 TEST(Figure, LongSeriesKeepTheirSpikes)
 {

@@ -7,6 +7,7 @@
 #include "ui/spray/entry_field.h"
 #include "ui/spray/live_trace.h"
 #include "ui/spray/spray_feed.h"
+#include "ui/spray/state_bar.h"
 
 #include <gtest/gtest.h>
 
@@ -246,6 +247,66 @@ TEST_F(FedRound, AGapInTheSprayOffersNothing)
     EXPECT_EQ(last().entry, model::Entry::Typed);
     EXPECT_FALSE(last().delay);
     EXPECT_FALSE(last().trace.empty()) << "what came is kept all the same";
+}
+
+// Regression: a rise that was seen was forgotten when the feed was lost later in the spray, and H said that
+// it had given no value.
+TEST_F(FedRound, WhatWasSeenBeforeALossStandsOffered)
+{
+    for (const bool returns : {false, true}) {
+        detector.leak = 5e-8;
+        start();
+        ASSERT_TRUE(reaches(CallState::Go));
+        press(Qt::Key_Space);
+        QTest::qWait(200);
+        detector.helium = true;
+        QTest::qWait(1200);
+        detector.goAway();
+        ASSERT_TRUE(QTest::qWaitFor([this] { return !feed.isLive(); }));
+        detector.helium = false;
+        if (returns) {
+            detector.talk();
+            ASSERT_TRUE(QTest::qWaitFor([this] { return feed.isLive(); }));
+        }
+        ASSERT_TRUE(reaches(CallState::Read));
+        ASSERT_TRUE(controller->offered());
+        EXPECT_TRUE(controller->offer().wasLost);
+        press(Qt::Key_Return);
+        ASSERT_EQ(stored(), returns ? 2u : 1u);
+        EXPECT_EQ(last().entry, model::Entry::Feed);
+        EXPECT_NEAR(inMillibarLitresPerSecond(*last().peak), 5e-8, 1e-9);
+        EXPECT_TRUE(last().delay);
+        EXPECT_FALSE(last().cleanUp);
+        EXPECT_NE(last().remark.find("the feed was lost during the spray"), std::string::npos)
+            << last().remark;
+    }
+}
+
+// Regression: a detector that shows zero gave readings with neither a background nor a word, and the axis of
+// the trace dived to 1e-15.
+TEST_F(FedRound, ADisplayAtZeroIsSaid)
+{
+    QStringList said;
+    QObject::connect(controller.get(), &SprayController::said, controller.get(),
+                     [&](SprayController::Weight, const QString& text) { said << text; });
+    detector.background = 0.0;
+    start();
+    QTest::qWait(300);
+    ASSERT_EQ(said.filter(QStringLiteral("zero or below")).size(), 1) << "once, not ten times a second";
+    EXPECT_EQ(panel->stateBar().shown().figureHint, QStringLiteral("zeroed? no background"));
+    const report::Figure& figure = panel->trace().plot().figure();
+    EXPECT_EQ(figure.empty, "the display shows zero or below");
+    detector.leak = 5e-8;
+    detector.helium = true;
+    press(Qt::Key_Space);
+    ASSERT_TRUE(reaches(CallState::Read));
+    QTest::qWait(150);
+    EXPECT_TRUE(figure.empty.empty());
+    EXPECT_GE(figure.y.low, 1e-17) << "Pa·m³/s, seven decades below the highest";
+    press(Qt::Key_Return);
+    ASSERT_EQ(stored(), 1u);
+    EXPECT_FALSE(last().background);
+    EXPECT_NE(last().remark.find("zero or below"), std::string::npos) << last().remark;
 }
 
 // Property: a background that climbs without helium holds the next spray.
