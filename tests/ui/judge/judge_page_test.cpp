@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Map, table and ticks of the judge stage, through the real widgets.
+#include "tests/support/german.h"
 #include "tests/support/job_file_at_once.h"
 #include "tests/support/temporary_history.h"
 #include "ui/judge/because_panel.h"
@@ -144,6 +145,27 @@ TEST_F(Judge, ATemporaryRepairNeedsAnOwner)
         button->setChecked(button->text() == QStringLiteral("temporary"));
     auto* ok = dialog.findChild<QDialogButtonBox*>()->button(QDialogButtonBox::Ok);
     EXPECT_FALSE(ok->isEnabled());
+}
+
+// Property: chosen and shown in the window's language, kept in the core's, which cautions and figures know.
+TEST_F(Judge, ARepairIsChosenInTheWindowsLanguageAndKeptInTheCores)
+{
+    const tests::InGerman german;
+    RepairDialog dialog(history.session, std::vector{history.session.job().sketch.points.front().id});
+    auto* defect = dialog.findChild<QComboBox*>(QStringLiteral("defect"));
+    auto* action = dialog.findChild<QComboBox*>(QStringLiteral("action"));
+    defect->setCurrentText(QStringLiteral("gerissene Keramik"));
+    action->setCurrentText(QStringLiteral("Dichtung ersetzen"));
+    model::Repair kept = dialog.repair();
+    EXPECT_EQ(kept.defect, "cracked ceramic");
+    EXPECT_EQ(kept.action, "replace seal");
+    action->setCurrentText(QStringLiteral("Dichtung ersetzen lassen"));
+    EXPECT_EQ(dialog.repair().action, "Dichtung ersetzen lassen") << "somebody's own words";
+    kept.points = {history.session.job().sketch.points.front().id};
+    const RepairDialog again(history.session, kept);
+    EXPECT_EQ(again.findChild<QComboBox*>(QStringLiteral("defect"))->currentText(),
+              QStringLiteral("gerissene Keramik"));
+    EXPECT_EQ(again.repair().defect, "cracked ceramic");
 }
 
 // Regression: the points stood in the order of their ids, "Repair at 39, 38".

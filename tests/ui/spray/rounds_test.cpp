@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // From a round that a repair interrupted back to it, by keys.
+#include "tests/support/german.h"
 #include "tests/ui/spray/spray_page_fixture.h"
+
+#include <QStringList>
 
 namespace sealwalk::ui {
 namespace {
@@ -45,6 +48,24 @@ TEST_F(SeveralRounds, AJumpFindsThePointInTheRoundThatCallsIt)
     enterValue(QStringLiteral("5"));
     EXPECT_EQ(history.session.currentRound()->id, first);
     EXPECT_EQ(called(), 5);
+}
+
+// Regression: in German a reading that is none was refused in English.
+class GermanSpray : public SprayPageTest
+{
+protected:
+    tests::InGerman german; ///< before the page, which is made in SetUp()
+};
+
+TEST_F(GermanSpray, ABadReadingIsRefusedInGerman)
+{
+    QStringList heard;
+    QObject::connect(&controller(), &SprayController::said, page.get(),
+                     [&](auto, const QString& sentence) { heard << sentence; });
+    const std::size_t before = stored();
+    enterValue(QStringLiteral("3,2e"));
+    EXPECT_EQ(stored(), before);
+    EXPECT_EQ(heard, QStringList(QStringLiteral("Der Exponent fehlt, wie in 3,2e-7.")));
 }
 
 } // namespace

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/quantities/quantity_text.h"
+#include "tests/support/german.h"
 #include "ui/widgets/quantity_edit.h"
 
 #include <gtest/gtest.h>
@@ -51,6 +52,19 @@ TEST(QuantityEdit, KeepsWhatWasTypedAndEchoesTheUsualUnit)
     ASSERT_TRUE(edit.si());
     EXPECT_DOUBLE_EQ(*edit.si(), 0.12);
     EXPECT_EQ(below(edit), QStringLiteral("= 120 l"));
+}
+
+// Regression: in German the field said in English why it did not take a value.
+TEST(QuantityEdit, SaysInTheWindowsLanguageWhatIsWrong)
+{
+    const tests::InGerman german;
+    QuantityEdit edit(QStringLiteral("Volumen"), unit("l"));
+    type(edit, QStringLiteral("3,5 mm"));
+    EXPECT_EQ(below(edit),
+              QStringLiteral("\"3,5 mm\" ist eine Länge, gefragt ist aber ein Volumen, etwa \"120 l\""));
+    type(edit, QStringLiteral("1,2,3"));
+    EXPECT_EQ(below(edit), QStringLiteral("\"1,2,3\" hat mehr als ein Dezimalzeichen; ohne "
+                                          "Tausendertrennzeichen schreiben"));
 }
 
 // Property
