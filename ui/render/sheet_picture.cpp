@@ -153,6 +153,7 @@ void SheetPicture::paint(QPainter& painter, const Theme& theme, const QRectF& vi
     for (const Item& item : m_items)
         paintItem(item);
 
+    paintLeaders(painter, theme, visible); // under the numbers they may cross
     const QFont normal = fontOfPixels(m_style.text);
     const QFont bold = fontOfPixels(m_style.text, Weight::Bold);
     painter.setFont(normal);
@@ -177,6 +178,37 @@ void SheetPicture::paintOutlines(QPainter& painter, const Theme& theme) const
     paintSheetOutlines(painter, theme, m_content->outlines, m_scale, 1.2 * m_style.unit);
 }
 
+void SheetPicture::paintLeaders(QPainter& painter, const Theme& theme, const QRectF& visible) const
+{
+    painter.setPen(QPen(theme.colour(Role::Edge), m_style.unit, Qt::SolidLine, Qt::FlatCap));
+    for (const Plate& plate : m_plates)
+        if (plate.leader &&
+            meets(visible, QRectF(plate.anchor, plate.centre).normalized().adjusted(-1, -1, 1, 1)))
+            painter.drawLine(QLineF(plate.anchor, plate.centre));
+}
+
+void SheetPicture::paintNumbersOver(QPainter& painter, const Theme& theme, const QPainterPath& covered) const
+{
+    const QRectF all = covered.boundingRect();
+    for (const Number& number : m_numbers) {
+        const QRectF room(number.centre - QPointF(1.1, 0.65) * m_style.text,
+                          QSizeF(2.2 * m_style.text, 1.3 * m_style.text));
+        if (!all.intersects(room) || !covered.intersects(room))
+            continue;
+        const QString text = QString::number(m_content->stretches[number.stretch].number);
+        const QFont font = fontOfPixels(m_style.text, number.strong ? Weight::Bold : Weight::Normal);
+        const QFontMetricsF metrics(font);
+        QRectF ground(0.0, 0.0, metrics.horizontalAdvance(text) + 4.0 * m_style.unit, metrics.ascent());
+        ground.moveCenter(number.centre);
+        painter.setPen(Qt::NoPen);
+        painter.setBrush(theme.colour(Role::Sheet));
+        painter.drawRoundedRect(ground, 2.0 * m_style.unit, 2.0 * m_style.unit);
+        painter.setFont(font);
+        painter.setPen(theme.colour(number.strong ? Role::Ink : Role::InkSoft));
+        textAt(painter, number.centre, text);
+    }
+}
+
 void SheetPicture::paintPlates(QPainter& painter, const Theme& theme, const QRectF& visible) const
 {
     for (const Plate& plate : m_plates) {
@@ -189,10 +221,6 @@ void SheetPicture::paintPlates(QPainter& painter, const Theme& theme, const QRec
                      1.5 * m_style.unit, Qt::SolidLine, Qt::FlatCap, Qt::RoundJoin));
             painter.setBrush(Qt::NoBrush);
             painter.drawPolyline(plate.bracket);
-        }
-        if (plate.leader) {
-            painter.setPen(QPen(theme.colour(Role::Edge), m_style.unit, Qt::SolidLine, Qt::FlatCap));
-            painter.drawLine(QLineF(plate.anchor, plate.centre));
         }
         paintPlate(painter, theme, plate.look, plate.centre, m_style.plate);
         if (plate.label.text().isEmpty())

@@ -57,6 +57,8 @@ public:
     [[nodiscard]] QPainterPath ringAround(std::size_t stretch, double distance) const;
     /// Where its number stands; empty when it was left out.
     [[nodiscard]] QRectF numberRoom(std::size_t stretch) const;
+    /// The numbers once more that something painted meanwhile covers, each on a ground of its own.
+    void paintNumbersOver(QPainter& painter, const Theme& theme, const QPainterPath& covered) const;
     [[nodiscard]] QPointF placeOf(std::size_t stretch) const;
     /// Away from the inside of the joint, unit vector; zero on a spot.
     [[nodiscard]] QPointF outwardOf(std::size_t stretch) const;
@@ -101,6 +103,7 @@ private:
 
     void layItems();
     void paintOutlines(QPainter& painter, const Theme& theme) const;
+    void paintLeaders(QPainter& painter, const Theme& theme, const QRectF& visible) const;
     void paintPlates(QPainter& painter, const Theme& theme, const QRectF& visible) const;
 
     std::shared_ptr<const report::MapContent> m_content;

@@ -6,8 +6,16 @@
 
 #include <QFontMetricsF>
 #include <QPainter>
+#include <QPainterPath>
+#include <QPainterPathStroker>
 
 namespace sealwalk::render {
+
+namespace {
+
+constexpr double kThreadRoom = 12.0; // px that a thread and its arrow take
+
+} // namespace
 
 void SheetView::setThreads(std::vector<Thread> threads)
 {
@@ -25,12 +33,21 @@ void SheetView::setNotice(const QString& text)
 
 void SheetView::paintThreads(QPainter& painter, const Theme& theme) const
 {
+    QPainterPath ways; // what they cover
+    QPainterPathStroker stroker;
+    stroker.setWidth(kThreadRoom);
     for (const Thread& thread : m_threads) {
         const auto from = indexOf(thread.from);
         const auto to = indexOf(thread.to);
-        if (from && to)
-            paintThread(painter, theme, m_picture->placeOf(*from), m_picture->placeOf(*to), thread);
+        if (!from || !to)
+            continue;
+        const QPointF start = m_picture->placeOf(*from);
+        const QPointF end = m_picture->placeOf(*to);
+        paintThread(painter, theme, start, end, thread);
+        ways.addPath(stroker.createStroke(threadPath(start, end)));
     }
+    if (!ways.isEmpty())
+        m_picture->paintNumbersOver(painter, theme, ways);
 }
 
 void SheetView::paintNotice(QPainter& painter, const Theme& theme) const

@@ -23,12 +23,11 @@ constexpr double kTagEdge = 4.0;        // px around the text
 
 } // namespace
 
-void paintThread(QPainter& painter, const Theme& theme, QPointF from, QPointF to, const Thread& thread)
+QPainterPath threadPath(QPointF from, QPointF to)
 {
-    const QLineF straight(from, to);
-    const double length = straight.length();
+    const double length = QLineF(from, to).length();
     if (length < 2.0 * kClearOfPlates + kArrow)
-        return;
+        return {};
     const QPointF along = (to - from) / length;
     const QPointF aside(-along.y(), along.x());
     const QPointF start = from + along * kClearOfPlates;
@@ -36,6 +35,17 @@ void paintThread(QPainter& painter, const Theme& theme, QPointF from, QPointF to
     const QPointF bend = 0.5 * (start + end) + aside * std::min(kBend * length, kLongestBend) * 2.0;
     QPainterPath path(start);
     path.quadTo(bend, end);
+    return path;
+}
+
+void paintThread(QPainter& painter, const Theme& theme, QPointF from, QPointF to, const Thread& thread)
+{
+    const QPainterPath path = threadPath(from, to);
+    if (path.isEmpty())
+        return;
+    const QPointF start = path.elementAt(0);
+    const QPointF bend = path.elementAt(2); // the last before the end: the direction there
+    const QPointF end = path.currentPosition();
     const QColor ink = theme.colour(Role::Echo);
     const double width = kThinnest + kThickens * std::clamp(thread.share, 0.0, 1.0);
     painter.setBrush(Qt::NoBrush);

@@ -5,6 +5,7 @@
 #include "core/model/ids.h"
 #include "ui/render/theme.h"
 
+#include <QPainterPath>
 #include <QPointF>
 #include <QString>
 
@@ -19,6 +20,9 @@ struct Thread
     double share = 0.0;  ///< of the point's reading; thick threads carry more
     QString text;        ///< on the tag, "61 %"; empty: no tag
 };
+
+/// The way a thread takes; empty when its ends are too close for one.
+QPainterPath threadPath(QPointF from, QPointF to);
 
 /// Draws a thread bent a little to one side, its arrow at `to`. Tags of several threads to one point do not
 /// meet as long as their leaks lie apart.

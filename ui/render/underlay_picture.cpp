@@ -15,7 +15,7 @@ namespace {
 
 constexpr int kSmallest = 256;             // px; no halves below it
 constexpr double kBrightestInHall = 0.065; // relative luminance; no area may be above 0.07
-constexpr double kBrightestInSlate = 0.25; // a page under the sheet does not outshine the bands
+constexpr double kBrightestInSlate = 0.12; // a page under the sheet does not outshine the bands
 
 /// Relative luminance of white laid over a colour.
 double luminanceUnderWhite(const QColor& ground, double opacity)

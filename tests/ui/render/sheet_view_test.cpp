@@ -134,6 +134,37 @@ TEST(SheetView, PaintsWhatIsChosen)
     }
 }
 
+// Regression: a thread ran over the numbers of the points on its way.
+TEST(SheetView, NumbersStandAboveThreads)
+{
+    Shown shown;
+    const auto place = [&](int number) {
+        return shown.view.toView(shown.view.content()->stretchOf(shown.sample.point(number))->place);
+    };
+    const auto covered = [&](const std::vector<Thread>& threads) {
+        shown.view.setThreads(threads);
+        return shown.view.grab().toImage();
+    };
+    const QImage plain = covered({});
+    // From each point of the door to each other: hardly a number that none crosses.
+    std::vector<Thread> threads;
+    for (int from = 1; from <= 24; ++from)
+        for (int to = 1; to <= 24; ++to)
+            if (from != to)
+                threads.push_back({shown.sample.point(from), shown.sample.point(to), 1.0, {}});
+    const QImage crossed = covered(threads);
+    const QColor ink = Theme::named(ThemeName::Paper).colour(Role::Ink);
+    int before = 0;
+    int after = 0;
+    for (int number = 1; number <= 24; ++number) {
+        const QRect near = QRectF(place(number) - QPointF(30, 12), QSizeF(60, 24)).toRect();
+        before += test::like(plain, near, ink);
+        after += test::like(crossed, near, ink);
+    }
+    EXPECT_GT(before, 100);
+    EXPECT_GE(after, before * 6 / 10);
+}
+
 // Property: 2,000 points pan and select at 50 frames a second or better. The layer is painted anew only on
 // zoom.
 TEST(SheetView, IsSmoothWithTwoThousandPoints)
