@@ -107,21 +107,38 @@ std::optional<std::string> slip(const model::Job& job, model::RoundId round, mod
     return std::nullopt;
 }
 
-std::vector<std::string> gaps(const model::Reading& reading, Duration response)
+std::vector<Gap> gapsOf(const model::Reading& reading, Duration response)
 {
-    std::vector<std::string> found;
+    std::vector<Gap> found;
     const bool answered = reading.outcome == model::Outcome::Value ||
                           reading.outcome == model::Outcome::NoResponse ||
                           reading.outcome == model::Outcome::AboveRange;
     if (!answered)
         return found;
     if (!reading.background)
-        found.emplace_back("no background before it");
+        found.push_back(Gap::NoBackground);
     if (!reading.dwell)
-        found.emplace_back("spray not timed");
+        found.push_back(Gap::NotTimed);
     else if (*reading.dwell < response)
-        found.push_back(fmt::format("sprayed {:.1f} s, shorter than the response of {:.1f} s",
-                                    inSeconds(*reading.dwell), inSeconds(response)));
+        found.push_back(Gap::ShortSpray);
+    return found;
+}
+
+std::string gapWords(Gap gap, const model::Reading& reading, Duration response)
+{
+    if (gap == Gap::NoBackground)
+        return "no background before it";
+    if (gap == Gap::NotTimed || !reading.dwell)
+        return "spray not timed";
+    return fmt::format("sprayed {:.1f} s, shorter than the response of {:.1f} s", inSeconds(*reading.dwell),
+                       inSeconds(response));
+}
+
+std::vector<std::string> gaps(const model::Reading& reading, Duration response)
+{
+    std::vector<std::string> found;
+    for (const Gap gap : gapsOf(reading, response))
+        found.push_back(gapWords(gap, reading, response));
     return found;
 }
 

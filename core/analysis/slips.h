@@ -18,8 +18,17 @@ std::optional<std::string> slip(const model::Job& job, model::RoundId round, mod
                                 LeakRate peak, std::optional<LeakRate> background,
                                 std::optional<model::ReadingId> corrected = std::nullopt);
 
-/// What a reviewer would miss on a stored reading: no background, or a dwell below the response time. One
-/// phrase each.
+/// What a reviewer would miss on a reading.
+enum class Gap
+{
+    NoBackground, ///< just before
+    NotTimed,     ///< nobody clocked the spray
+    ShortSpray    ///< below the response time
+};
+std::vector<Gap> gapsOf(const model::Reading& reading, Duration response);
+/// One phrase about a gap of that reading.
+std::string gapWords(Gap gap, const model::Reading& reading, Duration response);
+/// All of them, one phrase each.
 std::vector<std::string> gaps(const model::Reading& reading, Duration response);
 
 } // namespace sealwalk::analysis

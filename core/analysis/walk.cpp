@@ -71,7 +71,14 @@ std::vector<WalkStep> walk(const model::Job& job, model::RoundId roundId)
             const auto reading = standing.find({id, condition});
             steps.push_back({id, point->second->number, condition,
                              reading == standing.end() ? nullptr : reading->second,
-                             hadVoid.contains({id, condition})});
+                             hadVoid.contains({id, condition}), true});
+        }
+        for (const auto& [condition, name] : model::EnumNames<model::Condition>::table) {
+            const bool isAsked =
+                std::find(wanted->second.begin(), wanted->second.end(), condition) != wanted->second.end();
+            const auto reading = isAsked ? standing.end() : standing.find({id, condition});
+            if (reading != standing.end())
+                steps.push_back({id, point->second->number, condition, reading->second, false, false});
         }
     }
     return steps;
@@ -133,7 +140,7 @@ std::vector<OpenRound> openRounds(const model::Job& job)
         if (left > 0)
             open.push_back({&*round, static_cast<int>(left)});
         for (const WalkStep& step : steps)
-            if (step.isDone())
+            if (step.isDone() && step.isAsked)
                 answeredLater.insert(step.point);
     }
     return open;

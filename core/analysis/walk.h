@@ -19,12 +19,14 @@ struct WalkStep
     model::Condition condition = model::Condition::AtRest;
     const model::Reading* reading = nullptr; ///< the latest that stands; nullptr: still to be sprayed
     bool wasVoid = false;                    ///< had only void readings: it is called again
+    bool isAsked = true;                     ///< by the joint; false: read in that condition all the same
     [[nodiscard]] bool isDone() const { return reading != nullptr; }
     bool operator==(const WalkStep&) const = default;
 };
 
 /// The calls of a round in its order: each point once per condition its joint asks for ("at rest" when it
-/// asks for none). Retired points fall out. Pointers live as long as `job` is unchanged.
+/// asks for none), and after those once per other condition that has a reading. Retired points fall out.
+/// Pointers live as long as `job` is unchanged.
 std::vector<WalkStep> walk(const model::Job& job, model::RoundId round);
 
 /// What the remark names as its check that leaves a point for the end of the round.

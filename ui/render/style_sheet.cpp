@@ -61,6 +61,7 @@ QLabel[role="wrong"] { color: @over; }
 QLabel[role="faint"] { color: @inkFaint; }
 QLabel[role="lead"] { font-size: 16px; }
 QLabel[role="mark"] { font-size: 34px; font-weight: 700; }
+QLabel[role="gap"] { font-size: 11px; color: @unsure; }
 QLabel[role="corner"] { font-size: 11px; color: @inkSoft; }
 QLabel[role="corner-wrong"] { font-size: 11px; font-weight: 700; color: @over; }
 *[ground="window"] { background: @window; }

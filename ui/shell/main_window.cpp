@@ -231,6 +231,12 @@ void MainWindow::say(Severity severity, const QString& text, const QString& asid
     m_note->say(severity, text, aside);
 }
 
+void MainWindow::settle(const QString& text)
+{
+    if (m_note->text() == text)
+        m_note->clear();
+}
+
 void MainWindow::report(const Error& error)
 {
     const ErrorText text = errorText(error);

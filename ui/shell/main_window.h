@@ -53,6 +53,8 @@ public:
     [[nodiscard]] FeedSession& feed() const { return *m_feed; }
 
     void say(Severity severity, const QString& text, const QString& aside = {});
+    /// What a page said is done with: it goes, unless something else was said meanwhile.
+    void settle(const QString& text);
     /// In the note line; in a box as well when work may be lost.
     void report(const Error& error);
 
@@ -99,6 +101,8 @@ void MainWindow::addPage(Stage stage, Page* page)
     if constexpr (requires { &Page::noteRequested; })
         connect(page, &Page::noteRequested, this,
                 [this](Severity severity, const QString& text) { say(severity, text); });
+    if constexpr (requires { &Page::noteSettled; })
+        connect(page, &Page::noteSettled, this, &MainWindow::settle);
     if constexpr (requires { &Page::failed; })
         connect(page, &Page::failed, this, &MainWindow::report);
     if constexpr (requires { &Page::progressChanged; })

@@ -31,6 +31,7 @@ namespace sealwalk::ui {
 namespace {
 
 constexpr int kLeastTrace = 40; // px: its sentence, or a curve that can be read
+constexpr int kGapLines = 2;
 
 } // namespace
 
@@ -45,6 +46,7 @@ CallPanel::CallPanel(JobSession& session, SprayController& controller, QWidget* 
     , m_unit(new QLabel(this))
     , m_field(new EntryField(this))
     , m_readBack(new ReadBack(this))
+    , m_gaps(new QLabel(this))
     , m_ruler(new render::DecadeRuler(Qt::Horizontal, this))
     , m_trace(new LiveTrace(session, controller, this))
     , m_legend(new KeyLegend(this))
@@ -65,6 +67,7 @@ CallPanel::CallPanel(JobSession& session, SprayController& controller, QWidget* 
     column->addSpacing(render::kGapHair);
     column->addWidget(m_field);
     column->addWidget(m_readBack);
+    column->addWidget(m_gaps);
     column->addWidget(m_ruler);
     column->addSpacing(render::kGapTight);
     column->addWidget(m_trace, 1);
@@ -72,6 +75,14 @@ CallPanel::CallPanel(JobSession& session, SprayController& controller, QWidget* 
     column->addWidget(m_legend);
     column->addWidget(m_strip);
     m_strip->hide();
+    m_gaps->setObjectName(QStringLiteral("gapLine"));
+    m_gaps->setAccessibleName(tr("Lacking on this reading"));
+    m_gaps->setProperty("role", QStringLiteral("gap"));
+    m_gaps->setWordWrap(true);
+    m_gaps->setAlignment(Qt::AlignLeft | Qt::AlignTop);
+    m_gaps->setFont(render::font(render::TextSize::Caption));
+    // Its room is kept: what stands below does not jump as it comes and goes.
+    m_gaps->setFixedHeight(kGapLines * QFontMetrics(m_gaps->font()).lineSpacing());
     m_caption->setBuddy(m_field);
     m_field->setObjectName(QStringLiteral("sprayField"));
     setFocusProxy(m_field);
@@ -129,6 +140,8 @@ void CallPanel::fitHeight()
          std::initializer_list<const QWidget*>{m_head, m_state, m_caption, m_field, m_readBack})
         kept += least(always);
     setLow(height() < kept);
+    m_gaps->setVisible(height() >= kept + m_gaps->height());
+    kept += m_gaps->height();
     m_ruler->setVisible(height() >= kept + least(m_ruler));
     kept += least(m_ruler);
     const int legend = m_legend->sizeHint().height();
@@ -211,7 +224,7 @@ void CallPanel::runCommand(int key, Qt::KeyboardModifiers modifiers, const QStri
         m_controller.askBackground();
         break;
     case Qt::Key_D:
-        m_controller.markRise();
+        m_controller.firstRise();
         break;
     case Qt::Key_H:
         m_controller.takeHighest();
@@ -290,6 +303,13 @@ QString CallPanel::caption() const
     }
     if (m_controller.field() == SprayController::Field::Background)
         return tr("Background, no helium given");
+    if (m_controller.field() == SprayController::Field::Delay)
+        return m_controller.offeredDelay()
+                   ? tr("First rise: seconds after helium on; Enter alone takes %1")
+                         .arg(QLocale().toString(*m_controller.offeredDelay(), 'f', 1))
+                   : tr("First rise: seconds after helium on");
+    if (m_controller.field() == SprayController::Field::RangeEnd)
+        return tr("The highest this detector can show; stored as above it");
     if (m_controller.field() == SprayController::Field::PaperTime)
         return tr("Time of this reading on the paper, as 1432; Enter alone goes on at the usual pace");
     if (m_controller.isCorrecting())
@@ -327,32 +347,12 @@ void CallPanel::refresh()
         const model::Sketch& sketch = m_session.job().sketch;
         const model::TestPoint* point = sketch.point(call->point);
         const model::Joint* joint = point == nullptr ? nullptr : sketch.joint(point->joint);
-        QStringList chips{conditionWord(m_controller.condition())};
-        if (m_controller.isTranscribing())
-            chips << tr("from paper");
-        chips << tr("%1 % He").arg(m_session.job().setup.heliumShare.si() * 100.0, 0, 'f', 0);
-        if (m_controller.isConfirming())
-            chips << tr("confirms");
-        else if (call->isDone() && !m_controller.isCorrecting())
-            chips << tr("has a reading");
-        if (!m_controller.remark().isEmpty())
-            chips << tr("remark: %1").arg(m_controller.remark());
         m_head->setCall(
             QString::number(call->number), joint == nullptr ? QString() : QString::fromStdString(joint->name),
-            point == nullptr ? QString() : render::inWords(model::placeText(sketch, *point)), chips);
+            point == nullptr ? QString() : render::inWords(model::placeText(sketch, *point)), chips());
     }
     m_caption->setText(caption());
-    m_unit->setText(m_session.hasJob() ? QString::fromStdString(displayUnit().symbol) + tr(", He")
-                                       : QString());
-
-    const bool plain = m_controller.prompt() != SprayController::Prompt::None ||
-                       m_controller.field() == SprayController::Field::PaperTime;
-    m_field->setPlain(plain);
-    m_field->setOffered(plain ? std::nullopt : std::optional(m_controller.offeredExponent()));
-    m_field->setEnabled(m_session.hasJob());
-    if (m_field->text().toStdString() != m_controller.typed())
-        m_field->setText(QString::fromStdString(m_controller.typed()));
-
+    refreshField();
     QStringList choices = m_controller.choices();
     for (qsizetype i = 0; i < choices.size(); ++i)
         choices[i] = QString::number(i + 1) + QLatin1Char(' ') + choices[i];
@@ -372,6 +372,42 @@ void CallPanel::refresh()
         m_readBack->setSentence(choices.join(QStringLiteral("   ")));
     refreshLegend();
     refreshClock();
+}
+
+QStringList CallPanel::chips() const
+{
+    QStringList chips{conditionWord(m_controller.condition())};
+    if (m_controller.isTranscribing())
+        chips << tr("from paper");
+    chips << tr("%1 % He").arg(m_session.job().setup.heliumShare.si() * 100.0, 0, 'f', 0);
+    if (m_controller.isConfirming())
+        chips << tr("confirms");
+    else if (m_controller.hasReading() && !m_controller.isCorrecting())
+        chips << tr("has a reading");
+    if (const auto delay = m_controller.delay())
+        chips << tr("first rise %1 s").arg(QLocale().toString(inSeconds(*delay), 'f', 1));
+    if (!m_controller.remark().isEmpty())
+        chips << tr("remark: %1").arg(m_controller.remark());
+    return chips;
+}
+
+void CallPanel::refreshField()
+{
+    using Takes = EntryField::Takes;
+    using Field = SprayController::Field;
+    const Takes takes =
+        m_controller.prompt() != SprayController::Prompt::None || m_controller.field() == Field::PaperTime
+            ? Takes::Digits
+        : m_controller.field() == Field::Delay ? Takes::Seconds
+                                               : Takes::Rate;
+    m_unit->setText(!m_session.hasJob() || takes == Takes::Digits ? QString()
+                    : takes == Takes::Seconds                     ? tr("s")
+                                              : QString::fromStdString(displayUnit().symbol) + tr(", He"));
+    m_field->setTakes(takes);
+    m_field->setOffered(takes == Takes::Rate ? std::optional(m_controller.offeredExponent()) : std::nullopt);
+    m_field->setEnabled(m_session.hasJob());
+    if (m_field->text().toStdString() != m_controller.typed())
+        m_field->setText(QString::fromStdString(m_controller.typed()));
 }
 
 std::optional<LeakRate> CallPanel::feedLevel() const
@@ -405,6 +441,8 @@ QString CallPanel::feedHint() const
 void CallPanel::refreshClock()
 {
     const SprayMachine& machine = m_controller.machine();
+    if (const QString gaps = m_controller.gapsSoFar(); gaps != m_gaps->text())
+        m_gaps->setText(gaps);
     StateShown shown;
     shown.state = machine.state();
     shown.progress = machine.progress(m_controller.now());
@@ -461,7 +499,7 @@ void CallPanel::refreshClock()
     } else if (m_session.hasJob() && !m_session.job().isOpenForWork()) {
         shown = {CallState::Hold, 0.0, tr("SHUT"), tr("the job takes no more readings"), {}, {}};
     } else if (m_controller.isTranscribing()) {
-        shown = {CallState::Read, 0.0, tr("PAPER"), tr("value, Enter, time, Enter"), {}, tr("no clock runs")};
+        shown = {CallState::Read, 0.0, tr("PAPER"), tr("value, D first rise, Enter, time, Enter"), {}, {}};
     } else if (m_session.hasJob() && !m_controller.call() && machine.state() == CallState::Go) {
         shown.word = tr("DONE");
         shown.hint = tr("J calls a point again");

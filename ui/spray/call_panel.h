@@ -63,6 +63,8 @@ private:
     void refresh();
     void refreshClock();
     [[nodiscard]] QString finishedWords() const;
+    [[nodiscard]] QStringList chips() const;
+    void refreshField();
     void refreshLegend();
     void runCommand(int key, Qt::KeyboardModifiers modifiers, const QString& text);
     void runDigit(int digit);
@@ -83,6 +85,7 @@ private:
     QLabel* m_unit;
     EntryField* m_field;
     ReadBack* m_readBack;
+    QLabel* m_gaps; ///< what a reviewer would miss
     render::DecadeRuler* m_ruler;
     LiveTrace* m_trace;
     KeyLegend* m_legend;

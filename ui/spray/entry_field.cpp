@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/spray/entry_field.h"
 
+#include "ui/render/core_words.h"
 #include "ui/render/theme.h"
 
 #include <QFontMetricsF>
@@ -26,6 +27,12 @@ struct Piece
     Role role = Role::Ink;
 };
 
+/// With the decimal sign of the locale, whichever was typed.
+QString shownDigits(const QString& typed)
+{
+    return render::inFigures(QString(typed).replace(QLatin1Char(','), QLatin1Char('.')).toStdString());
+}
+
 /// What was typed, laid out as mantissa, "e" and a bold exponent.
 std::vector<Piece> piecesOf(const QString& typed, std::optional<int> offered)
 {
@@ -36,16 +43,29 @@ std::vector<Piece> piecesOf(const QString& typed, std::optional<int> offered)
                               : QStringLiteral("0");
     };
     if (number.state == EnteredNumber::State::Complete) {
-        const QString read = QString::fromStdString(number.readBack);
+        const QString read = render::inFigures(number.readBack);
         const auto e = read.indexOf(QLatin1Char('e'));
         return {{read.left(e) + QLatin1Char('e'), render::Weight::Normal, Role::Ink},
                 // Not the one typed: "32-8" stands there as 3.2e−7.
                 {exponentText(number.shownExponent.value_or(0)), render::Weight::Bold, Role::Ink}};
     }
-    std::vector<Piece> pieces{{typed, render::Weight::Normal, Role::Ink}};
+    std::vector<Piece> pieces{{shownDigits(typed), render::Weight::Normal, Role::Ink}};
     if (number.state == EnteredNumber::State::Mantissa && offered)
         pieces.push_back({QLatin1Char('e') + exponentText(*offered), render::Weight::Normal, Role::InkFaint});
     return pieces;
+}
+
+std::vector<Piece> piecesFor(const EntryField& field, std::optional<int> offered)
+{
+    switch (field.takes()) {
+    case EntryField::Takes::Rate:
+        return piecesOf(field.text(), offered);
+    case EntryField::Takes::Seconds:
+        return {{shownDigits(field.text()), render::Weight::Normal, Role::Ink}};
+    case EntryField::Takes::Digits:
+        break;
+    }
+    return {{field.text(), render::Weight::Normal, Role::Ink}};
 }
 
 } // namespace
@@ -61,6 +81,14 @@ EntryField::EntryField(QWidget* parent)
     connect(this, &QLineEdit::textEdited, this, &EntryField::typedChanged);
 }
 
+QString EntryField::shownText() const
+{
+    QString shown;
+    for (const Piece& piece : piecesFor(*this, m_offered))
+        shown += piece.text;
+    return shown;
+}
+
 QSize EntryField::sizeHint() const
 {
     return {440, height()};
@@ -74,9 +102,9 @@ void EntryField::setLow(bool isLow)
     setFont(isLow ? render::fontOfPixels(kLowText) : render::font(TextSize::Entry));
 }
 
-void EntryField::setPlain(bool plain)
+void EntryField::setTakes(Takes takes)
 {
-    m_plain = plain;
+    m_takes = takes;
     update();
 }
 
@@ -101,8 +129,10 @@ bool EntryField::belongsToNumber(const QKeyEvent& event) const
     const QChar c = text.front();
     if (c.isDigit() && c.unicode() < 128)
         return true;
-    if (m_plain || this->text().isEmpty())
+    if (m_takes == Takes::Digits || this->text().isEmpty())
         return false;
+    if (m_takes == Takes::Seconds)
+        return c == QLatin1Char('.') || c == QLatin1Char(',');
     return QStringLiteral(".,eE-+xX*^ ").contains(c) || c == kTrueMinus || c == QChar(0x00d7);
 }
 
@@ -132,8 +162,13 @@ void EntryField::keyPressEvent(QKeyEvent* event)
         break;
     }
     if (belongsToNumber(*event)) {
-        end(false); // typing goes on at the end; there is no caret to move with gloves on
+        if (!hasSelectedText())
+            end(false); // typing goes on at the end; there is no caret to move with gloves on
         QLineEdit::keyPressEvent(event);
+        return;
+    }
+    if (event->matches(QKeySequence::SelectAll)) {
+        selectAll();
         return;
     }
     if (event->key() == Qt::Key_Escape) {
@@ -148,7 +183,7 @@ void EntryField::keyPressEvent(QKeyEvent* event)
         event->ignore();
         return;
     }
-    if (isEmpty)
+    if (isEmpty || event->key() == Qt::Key_D) // the first rise is said after the value
         emit command(event->key(), event->modifiers(), event->text());
     else
         emit lettersRefused();
@@ -178,8 +213,13 @@ void EntryField::paintEvent(QPaintEvent*)
         painter.drawText(QRectF(x + 10, box.top(), box.width() - x - 10, box.height()), Qt::AlignVCenter,
                          m_hint);
     }
-    const auto pieces = m_plain ? std::vector<Piece>{{text(), render::Weight::Normal, Role::Ink}}
-                                : piecesOf(text(), m_offered);
+    const auto pieces = piecesFor(*this, m_offered);
+    if (hasSelectedText()) {
+        double width = 0.0;
+        for (const Piece& piece : pieces)
+            width += QFontMetricsF(render::font(TextSize::Entry, piece.weight)).horizontalAdvance(piece.text);
+        painter.fillRect(QRectF(x, box.top() + 9, width, box.height() - 18), theme.colour(Role::AccentWash));
+    }
     double caret = x;
     for (const Piece& piece : pieces) {
         painter.setFont(render::font(TextSize::Entry, piece.weight));

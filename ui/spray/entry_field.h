@@ -20,8 +20,16 @@ public:
 
     /// Three quarters as high, for a low window.
     void setLow(bool isLow);
-    /// Digits are choices or a point number: they are shown as typed, without reading them as a rate.
-    void setPlain(bool plain);
+    enum class Takes
+    {
+        Rate,
+        Seconds, ///< with a decimal sign, no exponent
+        Digits   ///< choices, a point number, a time of day: shown as typed
+    };
+    void setTakes(Takes takes);
+    [[nodiscard]] Takes takes() const { return m_takes; }
+    /// What stands there to be read: with the decimal sign of the locale and the exponent that is offered.
+    [[nodiscard]] QString shownText() const;
     /// The exponent offered in faint behind a mantissa; none: nothing is offered.
     void setOffered(std::optional<int> exponent);
     /// What stands in the field while nothing is typed.
@@ -32,6 +40,7 @@ signals:
     void typedChanged(const QString& text);
     void enterPressed();
     void touched(); ///< by mouse or finger
+    /// A letter, or a key without one: while the field is empty; D at any time.
     void command(int key, Qt::KeyboardModifiers modifiers, const QString& text);
     void lettersRefused(); ///< a letter while a number stands in the field
     void exponentStepped(int by);
@@ -44,7 +53,7 @@ protected:
 private:
     [[nodiscard]] bool belongsToNumber(const QKeyEvent& event) const;
 
-    bool m_plain = false;
+    Takes m_takes = Takes::Rate;
     std::optional<int> m_offered;
     QString m_hint;
 };

@@ -29,6 +29,7 @@ struct EntryUnderWay
         std::string conditionDetail;
         std::string remark;
         std::optional<LeakRate> background;
+        std::optional<Duration> delay;
         bool confirms = false;
         bool gentle = false;
         bool stayed = false;

@@ -5,6 +5,8 @@
 #include "ui/spray/spray_note.h"
 #include "ui/spray/spray_words.h"
 
+#include <QLocale>
+
 #include <algorithm>
 #include <utility>
 
@@ -44,6 +46,7 @@ void SprayController::toggleSpray()
         m_feed->sprayEnded(true);
     if (starts) {
         m_sprayedAt = Timestamp::now();
+        m_delay.reset();
         keepTrackOfSpray(true);
         m_ticker.start();
     }
@@ -131,13 +134,6 @@ void SprayController::skip(const QString& reason)
     advance();
 }
 
-void SprayController::askBackground()
-{
-    m_field = m_field == Field::Background ? Field::Peak : Field::Background;
-    m_typed.clear();
-    emit changed();
-}
-
 void SprayController::setCondition(model::Condition condition)
 {
     m_condition = condition;
@@ -156,7 +152,8 @@ void SprayController::markRise()
         refuse(tr("The first rise is marked while helium is on."));
         return;
     }
-    emit said(Weight::News, tr("First rise after %1 s.").arg(*m_machine.delay(), 0, 'f', 1));
+    m_delay.reset();
+    emit said(Weight::News, tr("First rise after %1 s.").arg(QLocale().toString(*m_machine.delay(), 'f', 1)));
     emit changed();
 }
 
@@ -278,10 +275,11 @@ void SprayController::escape()
     else if (m_field == Field::PaperTime) {
         m_field = Field::Peak;
         m_paper.pending.reset();
-    } else if (m_field == Field::Background)
-        m_field = Field::Peak;
+    } else if (isSideQuestion(m_field))
+        leaveSideQuestion();
     else if (m_corrects)
         leaveCorrection();
+    settle();
     m_notStored = false;
     m_question.clear();
     m_questionAnswered = false;
@@ -301,6 +299,21 @@ void SprayController::reload()
     }
     m_skipped = round == nullptr ? std::vector<analysis::SkippedPoint>()
                                  : analysis::skippedPoints(m_session.job(), round->id);
+}
+
+bool SprayController::hasReading() const
+{
+    return m_call && std::any_of(m_walk.begin(), m_walk.end(), [this](const analysis::WalkStep& step) {
+               return step.point == m_call->point && step.condition == m_condition && step.isDone();
+           });
+}
+
+QString SprayController::skipReason(model::PointId point) const
+{
+    for (const analysis::SkippedPoint& each : m_skipped)
+        if (each.point == point)
+            return QString::fromStdString(each.reason);
+    return {};
 }
 
 std::optional<analysis::WalkStep> SprayController::callAfter(model::PointId point) const
@@ -377,11 +390,13 @@ void SprayController::setCall(std::optional<analysis::WalkStep> step)
         m_corrects.reset();
         m_call = m_aside.call;
         m_remark = m_aside.remark;
+        m_delay = m_aside.delay;
         m_aside = {};
     }
     const bool another = !step || !m_call || step->point != m_call->point;
     if (another) {
         ++m_doings;
+        settle();
         if (!m_remark.empty() && m_call)
             emit said(
                 Weight::Warning,
@@ -459,9 +474,17 @@ void SprayController::clearEntry()
 
 void SprayController::refuse(const QString& sentence)
 {
+    m_caution = sentence;
     emit soundWanted(SpraySound::Refused);
     emit said(Weight::Warning, sentence);
     emit changed();
+}
+
+/// A caution is about what was just done; left or gone on from, it would speak of nothing.
+void SprayController::settle()
+{
+    if (!m_caution.isEmpty())
+        emit settled(std::exchange(m_caution, {}));
 }
 
 // After a crash or a battery change the round goes on at the exact point: what was being sprayed is kept

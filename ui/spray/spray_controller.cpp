@@ -31,6 +31,7 @@ SprayController::SprayController(JobSession& session, QObject* parent)
     connect(&m_retry, &QTimer::timeout, this, &SprayController::tryAgain);
     connect(&m_session, &JobSession::jobChanged, this, [this] {
         m_machine = SprayMachine();
+        m_rangeEnd.reset();
         startRound();
         resumeAfterStop();
     });
@@ -69,10 +70,17 @@ std::optional<LeakRate> SprayController::value() const
     return LeakRate::fromSi(*number.value / report::shownUnit(setup, setup.detectorUnit).perSi);
 }
 
-int SprayController::done() const
+int SprayController::calls() const
 {
     return static_cast<int>(std::count_if(m_walk.begin(), m_walk.end(),
-                                          [](const analysis::WalkStep& step) { return step.isDone(); }));
+                                          [](const analysis::WalkStep& step) { return step.isAsked; }));
+}
+
+int SprayController::done() const
+{
+    return static_cast<int>(std::count_if(m_walk.begin(), m_walk.end(), [](const analysis::WalkStep& step) {
+        return step.isAsked && step.isDone();
+    }));
 }
 
 QStringList SprayController::choices() const
@@ -96,6 +104,8 @@ void SprayController::setTyped(const std::string& typed)
 
 void SprayController::stepExponent(int by)
 {
+    if (m_field == Field::Delay || m_field == Field::PaperTime)
+        return;
     const EnteredNumber number = entered();
     if (number.state == EnteredNumber::State::Complete)
         m_typed = withExponent(number, *number.exponent + by).readBack;
@@ -132,6 +142,10 @@ void SprayController::enter()
     }
     if (m_field == Field::Background)
         enterBackground();
+    else if (m_field == Field::Delay)
+        enterDelay();
+    else if (m_field == Field::RangeEnd)
+        enterRangeEnd();
     else if (m_field == Field::PaperTime)
         enterPaperTime();
     else
@@ -205,31 +219,6 @@ QString SprayController::exponentQuestion() const
 {
     const QString sign = m_exponent > 0 ? QStringLiteral("+") : QString();
     return tr("Enter again takes e%1; Up and Down change it.").arg(sign + QString::number(m_exponent));
-}
-
-void SprayController::enterBackground()
-{
-    const std::optional<LeakRate> rate = value();
-    const EnteredNumber number = entered();
-    if (number.state == EnteredNumber::State::Mantissa && !m_exponentOffered) {
-        m_exponentOffered = true;
-        m_question = exponentQuestion();
-        emit changed();
-        return;
-    }
-    if (!rate) {
-        refuse(tr("Type the background as in 1.5e-9; B leaves it as it was."));
-        return;
-    }
-    if (m_corrects) {
-        m_correctedBackground = rate;
-    } else {
-        m_background = rate;
-        m_backgroundByHand = true;
-    }
-    m_field = Field::Peak;
-    clearEntry();
-    emit changed();
 }
 
 } // namespace sealwalk::ui

@@ -2,6 +2,7 @@
 // One call after the other: what is called, what is typed, what a key does. Draws nothing.
 #pragma once
 
+#include "core/analysis/slips.h"
 #include "core/analysis/spray_timing.h"
 #include "core/analysis/walk.h"
 #include "core/quantities/entered_number.h"
@@ -61,10 +62,15 @@ public:
     {
         Peak,
         Background,
+        Delay,    ///< helium on to first rise
+        RangeEnd, ///< of the detector, for a reading above it
         PaperTime ///< when the reading on the paper was taken
     };
     /// Asked beside the entry, and back to it afterwards.
-    static constexpr bool isSideQuestion(Field field) { return field == Field::Background; }
+    static constexpr bool isSideQuestion(Field field)
+    {
+        return field == Field::Background || field == Field::Delay || field == Field::RangeEnd;
+    }
     enum class Weight
     {
         News,
@@ -97,7 +103,20 @@ public:
     /// A question that a second Enter answers with yes.
     [[nodiscard]] const QString& question() const { return m_question; }
     [[nodiscard]] bool isCorrecting() const { return m_corrects.has_value(); }
-    [[nodiscard]] int done() const;
+    [[nodiscard]] int calls() const; ///< of the round
+    [[nodiscard]] int done() const;  ///< of those
+    /// Whether the called point has a reading in the present condition.
+    [[nodiscard]] bool hasReading() const;
+    /// Why a point of the round was put off; empty: it was not.
+    [[nodiscard]] QString skipReason(model::PointId point) const;
+    /// Helium on to first rise, of the reading that comes: typed, or stamped.
+    [[nodiscard]] std::optional<Duration> delay() const;
+    /// What Enter alone takes for it, in seconds; none: it must be typed.
+    [[nodiscard]] std::optional<double> offeredDelay() const { return m_offeredDelay; }
+    /// What a reviewer would miss on the reading that comes, as things stand, and what helps; empty: nothing.
+    [[nodiscard]] QString gapsSoFar() const;
+    /// The same of a stored one, in words; empty: nothing.
+    [[nodiscard]] QString gapsInWords(const model::Reading& reading) const;
     [[nodiscard]] bool hasFeed() const;
     [[nodiscard]] bool isHeldByFeed() const { return m_heldByFeed; }     ///< HOLD because the feed was lost
     [[nodiscard]] const SprayFeed* feed() const { return m_feed.get(); } ///< nullptr: none was ever set
@@ -151,6 +170,8 @@ public:
     void askBackground();
     void setCondition(model::Condition condition);
     void markRise();
+    /// Stamps it while helium is on; otherwise asks for the seconds, or leaves that question.
+    void firstRise();
     bool takeHighest(); ///< the feed's, into the field; false when there is none
     /// Wait or hold: goes on although it is not over. Else: stays in order against the advice. Noted.
     void goOnAnyway();
@@ -186,6 +207,7 @@ signals:
     void said(sealwalk::ui::SprayController::Weight weight, const QString& text);
     void failed(const sealwalk::Error& error); ///< a reading or void mark is not on disk
     void advised();                            ///< other advice than before, or none any more
+    void settled(const QString& caution);      ///< what was refused with these words is done with
     void soundWanted(sealwalk::ui::SpraySound sound);
 
 private:
@@ -214,6 +236,14 @@ private:
     [[nodiscard]] ReadingDraft draftOf(model::Outcome outcome) const;
     void enterNumber();
     void enterBackground();
+    void enterDelay();
+    void enterRangeEnd();
+    void leaveSideQuestion();
+    [[nodiscard]] std::optional<LeakRate> enteredRate(const QString& otherwise);
+    void storeAboveRange(LeakRate end, const std::string& entered);
+    void settle();
+    [[nodiscard]] std::optional<model::Reading> gapsAreOf() const;
+    [[nodiscard]] std::vector<analysis::Gap> gapsOf(const model::Reading& reading) const;
     void enterPaperTime();
     [[nodiscard]] bool asksForPaperTime(const ReadingDraft& draft);
     void lookForAdvice();
@@ -257,8 +287,20 @@ private:
         model::Condition condition = model::Condition::AtRest;
         std::string conditionDetail;
         std::string remark;
+        std::optional<Duration> delay;
     } m_aside;
     std::optional<LeakRate> m_correctedBackground;
+    std::optional<Duration> m_delay;      ///< typed
+    std::optional<double> m_offeredDelay; ///< s, since helium when it was asked for
+    /// What a side question found in the field, and puts back.
+    struct Beneath
+    {
+        Field field = Field::Peak;
+        std::string typed;
+        bool byFeed = false;
+    } m_beneath;
+    std::optional<LeakRate> m_rangeEnd; ///< typed in this job, where Prepare does not know it
+    QString m_caution;                  ///< the last one
     SprayMachine m_machine;
     analysis::SprayTiming m_timing;
     QElapsedTimer m_clock;

@@ -30,6 +30,11 @@ std::optional<double> SprayMachine::sprayed(double now) const
     return m_sprayEnd.value_or(now) - *m_sprayStart;
 }
 
+std::optional<double> SprayMachine::sinceStart(double now) const
+{
+    return m_sprayStart ? std::optional(now - *m_sprayStart) : std::nullopt;
+}
+
 bool SprayMachine::toggle(double now)
 {
     switch (m_state) {

@@ -35,6 +35,8 @@ public:
     [[nodiscard]] double progress(double now) const;
     /// How long helium was on at this point; none before the first spray of this call.
     [[nodiscard]] std::optional<double> sprayed(double now) const;
+    /// Seconds since helium went on at this point, whether it is still on or not.
+    [[nodiscard]] std::optional<double> sinceStart(double now) const;
     /// First rise after the start of the spray, when it was marked.
     [[nodiscard]] std::optional<double> delay() const { return m_delay; }
     /// The call went on although the wait was not over.

@@ -140,6 +140,7 @@ SprayPage::SprayPage(JobSession& session, QWidget* parent)
     connect(&m_call->touchStrip(), &TouchStrip::digitsWanted, m_pad, &TouchPad::openDigits);
     connect(&m_call->field(), &EntryField::touched, m_pad, &TouchPad::touchField);
     connect(&m_call->touchStrip(), &TouchStrip::conditionsWanted, m_pad, &TouchPad::openConditions);
+    connect(m_controller, &SprayController::settled, this, &SprayPage::noteSettled);
     connect(m_controller, &SprayController::said, this,
             [this](SprayController::Weight weight, const QString& text) {
                 emit noteRequested(weight == SprayController::Weight::Error     ? Severity::Error
@@ -273,7 +274,7 @@ void SprayPage::refreshClock()
         }
     }
     if (!m_controller->typed().empty()) {
-        shown.value = QString::fromStdString(m_controller->entered().readBack);
+        shown.value = render::inFigures(m_controller->entered().readBack);
         shown.typing = true;
     } else if (const model::Reading* last = m_controller->lastStored()) {
         const model::Setup& setup = m_session.job().setup;

@@ -44,6 +44,7 @@ public:
 
 signals:
     void noteRequested(sealwalk::ui::Severity severity, const QString& text);
+    void noteSettled(const QString& text);
     void failed(const sealwalk::Error& error);
     void soundRequested(sealwalk::ui::SpraySound sound);
     void sketchWanted();  ///< no points yet

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The controller's part for readings that were written on paper first: no clock, but a time for each.
 #include "ui/spray/spray_controller.h"
+#include "ui/spray/spray_feed.h"
 
 #include <QDateTime>
 #include <QLocale>
@@ -36,12 +37,17 @@ void SprayController::setTranscribing(bool on, QDate day)
     m_paper = {};
     m_paper.isOn = on;
     m_paper.day = day.isValid() ? day : QDate::currentDate();
-    if (m_field == Field::PaperTime)
-        m_field = Field::Peak;
+    m_field = Field::Peak;
+    m_beneath = {};
     clearEntry();
+    m_delay.reset();
     if (m_machine.isAsking())
         keepTrackOfSpray(false);
-    m_machine.call(now());
+    m_machine.call(now()); // a spray that ran is left
+    if (m_machine.state() == CallState::Wait)
+        m_ticker.start();
+    if (m_feed)
+        m_feed->close(false);
     emit changed();
 }
 
@@ -56,7 +62,7 @@ bool SprayController::asksForPaperTime(const ReadingDraft& draft)
     m_paper.pending = draft;
     m_paper.pending->entry = model::Entry::Transcribed;
     m_paper.pending->dwell.reset();
-    m_paper.pending->delay.reset();
+    m_paper.pending->delay = m_delay;
     m_field = Field::PaperTime;
     clearEntry();
     emit changed();
@@ -104,6 +110,7 @@ void SprayController::enterPaperTime()
     }
     ReadingDraft draft = *m_paper.pending;
     draft.sprayedAt = at;
+    draft.delay = m_delay; // said before the value, after it, or when the time was asked for
     m_paper.hasTime = true;
     storeDraft(std::move(draft)); // at once or later; what was typed stands until then
     m_paper.hasTime = false;

@@ -105,12 +105,12 @@ ReadingDraft SprayController::draftOf(model::Outcome outcome) const
     draft.background = m_background;
     if (const auto sprayed = m_machine.sprayed(now()))
         draft.dwell = seconds(*sprayed);
-    if (const auto delay = m_machine.delay())
-        draft.delay = seconds(*delay);
+    draft.delay = delay();
     draft.outOfTurn = m_machine.isOutOfTurn() || m_stayed;
     draft.gentle = m_gentle;
     draft.confirmed = m_confirms && isResponse(outcome);
-    draft.sprayedAt = m_sprayedAt;
+    if (draft.dwell) // else no spray of this call stands, whatever was sprayed and left before
+        draft.sprayedAt = m_sprayedAt;
     draft.remark = m_remark;
     for (const analysis::SkippedPoint& each : m_skipped)
         if (each.point == draft.point)
@@ -147,7 +147,7 @@ ReadingDraft SprayController::correctionOf(model::Outcome outcome) const
         draft.trace = old->trace;
     }
     if (isResponse(outcome)) {
-        draft.delay = old->delay;
+        draft.delay = m_delay ? m_delay : old->delay;
         draft.cleanUp = old->cleanUp;
         draft.confirmed = old->confirmed;
     }
@@ -186,8 +186,13 @@ void SprayController::keep(ReadingDraft draft, JobSession::Waiting waiting)
     const auto limit = m_session.job().limitOf(stored->point);
     const bool over = stored->peak && limit && *stored->peak > *limit;
     emit soundWanted(over ? SpraySound::StoredOver : SpraySound::Stored);
-    emit said(Weight::News, correction ? tr("%1 corrected; the old entry stays in the record.").arg(number)
-                                       : tr("%1 stored.").arg(number));
+    if (const QString gaps = gapsInWords(*stored); !gaps.isEmpty() && !correction)
+        emit said(Weight::Warning, tr("%1 stored and marked for the review: %2. J calls it again.")
+                                       .arg(QString::number(number), gaps));
+    else
+        emit said(Weight::News, correction
+                                    ? tr("%1 corrected; the old entry stays in the record.").arg(number)
+                                    : tr("%1 stored.").arg(number));
     if (correction) {
         leaveCorrection();
         return;
@@ -214,6 +219,7 @@ void SprayController::clearReading()
     clearEntry();
     m_remark.clear();
     m_sprayedAt.reset();
+    m_delay.reset();
     m_stayed = false;
     m_gentle = false;
     m_confirms = false;
@@ -238,23 +244,6 @@ void SprayController::noResponse()
         return;
     }
     storeDraft(draftOf(model::Outcome::NoResponse));
-}
-
-void SprayController::overRange()
-{
-    if (asksForChoice())
-        return;
-    if (!m_call) {
-        refuse(tr("No point is called."));
-        return;
-    }
-    if (!m_session.job().setup.rangeTop) {
-        refuse(tr("The end of the detector's range is not known; Prepare asks for it."));
-        return;
-    }
-    ReadingDraft draft = draftOf(model::Outcome::AboveRange);
-    draft.peak = m_session.job().setup.rangeTop;
-    storeDraft(std::move(draft));
 }
 
 void SprayController::storeWithoutSpray(model::Outcome outcome, const QString& reason)
@@ -311,7 +300,7 @@ void SprayController::confirm()
 
 void SprayController::correctLast()
 {
-    if (m_corrects)
+    if (m_corrects || asksForTime())
         return;
     if (!aimAtLast()) {
         refuse(tr("Nothing that was stored here stands in this round; J calls an older point first."));
@@ -319,7 +308,9 @@ void SprayController::correctLast()
     }
     const model::Reading* last = m_session.job().reading(*m_target);
     // A spray that runs goes on meanwhile, and so does its call afterwards.
-    m_aside = Aside{m_call, m_condition, m_conditionDetail, std::exchange(m_remark, {})};
+    m_aside = Aside{m_call, m_condition, m_conditionDetail, std::exchange(m_remark, {}),
+                    std::exchange(m_delay, std::nullopt)};
+    m_beneath = {};
     const model::TestPoint* point = m_session.job().sketch.point(last->point);
     m_corrects = last->id;
     m_correctedBackground.reset();
@@ -342,7 +333,9 @@ void SprayController::leaveCorrection()
     const Aside aside = std::exchange(m_aside, {});
     const model::PointId corrected = m_call ? m_call->point : model::PointId();
     m_corrects.reset();
+    m_delay.reset();
     m_notStored = false;
+    m_field = Field::Peak;
     clearEntry();
     reload();
     m_call.reset();
@@ -356,6 +349,7 @@ void SprayController::leaveCorrection()
     m_condition = aside.condition;
     m_conditionDetail = aside.conditionDetail;
     m_remark = aside.remark;
+    m_delay = aside.delay;
     m_session.select(m_call->point);
     emit changed();
 }

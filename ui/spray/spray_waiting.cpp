@@ -9,7 +9,7 @@ EntryUnderWay SprayController::underWay() const
 {
     return {{m_round, m_call ? std::optional(m_call->point) : std::nullopt, m_corrects, m_typed, m_doings},
             {m_condition, m_conditionDetail, m_remark, m_corrects ? m_correctedBackground : m_background,
-             m_confirms, m_gentle, m_stayed}};
+             m_delay, m_confirms, m_gentle, m_stayed}};
 }
 
 /// Until the other program lets go; the window goes on meanwhile.
@@ -56,6 +56,8 @@ void SprayController::tryAgain()
             draft.reason = said.reason;
         if (now.beside.background != m_waiting->entry.beside.background)
             draft.background = said.background;
+        if (now.beside.delay != m_waiting->entry.beside.delay)
+            draft.delay = said.delay;
         draft.confirmed = said.confirmed;
         draft.gentle = said.gentle;
         draft.outOfTurn = draft.outOfTurn || now.beside.stayed;

@@ -154,7 +154,7 @@ QString timeLeftText(const SprayController& controller)
 {
     constexpr double kSecondsPerMinute = 60.0;
     constexpr double kRecordingSeconds = 5.0; // common practice, no source: typing and moving on
-    const int open = static_cast<int>(controller.walk().size()) - controller.done();
+    const int open = controller.calls() - controller.done();
     const auto& timing = controller.timing();
     const double perPoint = inSeconds(timing.dwell) + inSeconds(timing.wait) + kRecordingSeconds;
     const int minutes = static_cast<int>(std::ceil(open * perPoint / kSecondsPerMinute));

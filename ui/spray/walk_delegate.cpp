@@ -68,9 +68,28 @@ void paintSign(QPainter& painter, const render::Theme& theme, const QPointF& c, 
         painter.drawLine(QPointF(c.x() - r + 1, c.y() - r + 1), QPointF(c.x() + r - 1, c.y() + r - 1));
         painter.drawLine(QPointF(c.x() - r + 1, c.y() + r - 1), QPointF(c.x() + r - 1, c.y() - r + 1));
         break;
+    case WalkModel::PutOff: // comes round again
+        pen(Role::InkSoft);
+        for (const double at : {-4.0, 2.0})
+            painter.drawPolyline(QPolygonF{{c.x() + at - 1.5, c.y() - r + 2},
+                                           {c.x() + at + 3.5, c.y()},
+                                           {c.x() + at - 1.5, c.y() + r - 2}});
+        break;
     default:
         break;
     }
+}
+
+/// Something is lacking on the reading: a triangle with a stroke, beside the sign.
+void paintGap(QPainter& painter, const render::Theme& theme, const QPointF& c)
+{
+    const double r = kSignSize / 2.0;
+    painter.setPen(QPen(theme.colour(Role::Unsure), 1.5));
+    painter.setBrush(Qt::NoBrush);
+    painter.drawPolygon(
+        QPolygonF{{c.x(), c.y() - r + 0.5}, {c.x() + r, c.y() + r - 1.5}, {c.x() - r, c.y() + r - 1.5}});
+    painter.drawLine(QPointF(c.x(), c.y() - 2.0), QPointF(c.x(), c.y() + 1.5));
+    painter.drawPoint(QPointF(c.x(), c.y() + 3.5));
 }
 
 } // namespace
@@ -98,7 +117,9 @@ void WalkDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
     const double left = row.left() + render::kGapApart + kNumberWidth - 12;
     const double right = row.right() - render::kGapApart;
     const double signX = right - kAnswerWidth - kSignSize / 2;
-    const double room = signX - kSignSize - left;
+    const bool hasGaps = !index.data(WalkModel::GapsRole).toString().isEmpty();
+    const double gapX = signX - kSignSize - render::kGapTight;
+    const double room = (hasGaps ? gapX : signX) - kSignSize - left;
     const auto text = [&](int role, TextSize size, render::Weight weight, Role ink, double top,
                           double height) {
         painter->setFont(render::font(size, weight));
@@ -112,6 +133,8 @@ void WalkDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
     text(WalkModel::PlaceRole, TextSize::Caption, render::Weight::Normal, Role::InkSoft, 17, 14);
 
     paintSign(*painter, theme, {signX, row.center().y()}, index.data(WalkModel::SignRole).toInt());
+    if (hasGaps)
+        paintGap(*painter, theme, {gapX, row.center().y()});
     painter->setFont(render::font(TextSize::Text));
     painter->setPen(theme.colour(Role::Ink));
     painter->drawText(QRectF(right - kAnswerWidth, row.top(), kAnswerWidth, row.height()),

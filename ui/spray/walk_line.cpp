@@ -49,7 +49,7 @@ WalkLine::WalkLine(const SprayController& controller, QWidget* parent)
 
 void WalkLine::refresh()
 {
-    QStringList parts{tr("<b>%1</b> of %2").arg(m_controller.done()).arg(m_controller.walk().size()),
+    QStringList parts{tr("<b>%1</b> of %2").arg(m_controller.done()).arg(m_controller.calls()),
                       timeLeftText(m_controller)};
     if (const QStringList coming = comingNumbers(m_controller); !coming.isEmpty())
         parts << tr("then %1").arg(coming.join(QStringLiteral(", ")));

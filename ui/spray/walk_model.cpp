@@ -62,7 +62,7 @@ int WalkModel::calledRow() const
 QString WalkModel::answerOf(const analysis::WalkStep& step) const
 {
     if (step.reading == nullptr)
-        return step.wasVoid ? tr("void, again") : QString();
+        return step.wasVoid ? tr("void, again") : !skipReasonOf(step).isEmpty() ? tr("later") : QString();
     switch (step.reading->outcome) {
     case model::Outcome::NoResponse:
         return tr("no resp.");
@@ -77,7 +77,7 @@ QString WalkModel::answerOf(const analysis::WalkStep& step) const
     if (!step.reading->peak)
         return {};
     const model::Setup& setup = m_session.job().setup;
-    const QString rate = QString::fromStdString(
+    const QString rate = render::inFigures(
         report::screenRate(report::shownUnit(setup, setup.detectorUnit).number(*step.reading->peak)));
     return step.reading->outcome == model::Outcome::AboveRange ? QStringLiteral("> ") + rate : rate;
 }
@@ -85,7 +85,7 @@ QString WalkModel::answerOf(const analysis::WalkStep& step) const
 WalkModel::Sign WalkModel::signOf(const analysis::WalkStep& step) const
 {
     if (step.reading == nullptr)
-        return step.wasVoid ? Void : Open;
+        return step.wasVoid ? Void : !skipReasonOf(step).isEmpty() ? PutOff : Open;
     switch (step.reading->outcome) {
     case model::Outcome::NoResponse:
         return NoResponse;
@@ -102,6 +102,48 @@ WalkModel::Sign WalkModel::signOf(const analysis::WalkStep& step) const
     return finding != nullptr && finding->verdict == analysis::Verdict::Over ? Over : Value;
 }
 
+QString WalkModel::placeOf(const analysis::WalkStep& step) const
+{
+    const model::Sketch& sketch = m_session.job().sketch;
+    const model::TestPoint* point = sketch.point(step.point);
+    QStringList words;
+    if (const QString reason = skipReasonOf(step); !reason.isEmpty())
+        words << reason;
+    if (step.condition != model::Condition::AtRest)
+        words << conditionWord(step.condition);
+    if (const QString place =
+            point == nullptr ? QString() : render::inWords(model::placeText(sketch, *point));
+        !place.isEmpty())
+        words << place;
+    return words.join(QStringLiteral(", "));
+}
+
+QString WalkModel::skipReasonOf(const analysis::WalkStep& step) const
+{
+    return step.reading == nullptr ? m_controller.skipReason(step.point) : QString();
+}
+
+QString WalkModel::gapsOf(const analysis::WalkStep& step) const
+{
+    return step.reading == nullptr ? QString() : m_controller.gapsInWords(*step.reading);
+}
+
+QString WalkModel::spoken(const analysis::WalkStep& step, const QString& joint) const
+{
+    const QString answer = answerOf(step);
+    const QString reason = skipReasonOf(step);
+    QString words = tr("Point %1, %2, %3")
+                        .arg(step.number)
+                        .arg(joint, answer.isEmpty()   ? tr("not sprayed")
+                                    : reason.isEmpty() ? answer
+                                                       : tr("comes later: %1").arg(reason));
+    if (step.condition != model::Condition::AtRest)
+        words += QStringLiteral(", ") + conditionWord(step.condition);
+    if (const QString gaps = gapsOf(step); !gaps.isEmpty())
+        words += QStringLiteral(", ") + tr("marked: %1").arg(gaps);
+    return words;
+}
+
 QVariant WalkModel::data(const QModelIndex& index, int role) const
 {
     if (!index.isValid() || index.row() >= rowCount() || !m_session.hasJob())
@@ -116,26 +158,23 @@ QVariant WalkModel::data(const QModelIndex& index, int role) const
         return step.number;
     case JointRole:
         return jointName;
-    case PlaceRole: {
-        QString place = point == nullptr ? QString() : render::inWords(model::placeText(sketch, *point));
-        if (step.condition != model::Condition::AtRest)
-            place =
-                conditionWord(step.condition) + (place.isEmpty() ? QString() : QStringLiteral(", ") + place);
-        return place;
-    }
+    case PlaceRole:
+        return placeOf(step);
     case AnswerRole:
         return answerOf(step);
     case SignRole:
         return signOf(step);
+    case GapsRole:
+        return gapsOf(step);
+    case Qt::ToolTipRole: {
+        const QString gaps = gapsOf(step);
+        return gaps.isEmpty() ? QVariant() : tr("marked: %1").arg(gaps);
+    }
     case IsCalledRole:
         return index.row() == calledRow();
     case Qt::DisplayRole:
-    case Qt::AccessibleTextRole: {
-        const QString answer = answerOf(step);
-        return tr("Point %1, %2, %3")
-            .arg(step.number)
-            .arg(jointName, answer.isEmpty() ? tr("not sprayed") : answer);
-    }
+    case Qt::AccessibleTextRole:
+        return spoken(step, jointName);
     default:
         return {};
     }

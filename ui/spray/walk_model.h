@@ -20,6 +20,7 @@ public:
         PlaceRole,
         AnswerRole,
         SignRole,
+        GapsRole, ///< what a reviewer would miss on it, in words; empty: nothing
         IsCalledRole
     };
     /// How an answer is signed: by shape first, colour second.
@@ -32,7 +33,8 @@ public:
         AboveRange,
         NotAccessible,
         NotTested,
-        Void
+        Void,
+        PutOff
     };
 
     WalkModel(const JobSession& session, const SprayController& controller, QObject* parent = nullptr);
@@ -46,6 +48,11 @@ public:
 private:
     [[nodiscard]] QString answerOf(const analysis::WalkStep& step) const;
     [[nodiscard]] Sign signOf(const analysis::WalkStep& step) const;
+    [[nodiscard]] QString placeOf(const analysis::WalkStep& step) const;
+    /// Why the point was put off and is still open; empty: it was not.
+    [[nodiscard]] QString skipReasonOf(const analysis::WalkStep& step) const;
+    [[nodiscard]] QString gapsOf(const analysis::WalkStep& step) const;
+    [[nodiscard]] QString spoken(const analysis::WalkStep& step, const QString& joint) const;
 
     const JobSession& m_session;
     const SprayController& m_controller;

@@ -138,7 +138,7 @@ void WalkPanel::refresh()
 {
     m_model->refresh();
     m_list->viewport()->update(); // what is called and what is over may have changed
-    const int all = static_cast<int>(m_controller.walk().size());
+    const int all = m_controller.calls();
     const int done = m_controller.done();
     m_count->setText(all == 0 ? QString() : tr("<b>%1</b> of %2").arg(done).arg(all));
     m_thread->setShare(all > 0 ? static_cast<double>(done) / all : 0.0);

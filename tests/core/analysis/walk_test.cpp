@@ -43,6 +43,23 @@ TEST(Walk, CallsAPointAgainInEachConditionItsJointAsksFor)
     EXPECT_EQ(calledNumbers(job), (std::vector<int>{1, 1, 2, 2, 3, 3}));
 }
 
+// Regression: a reading in a condition nobody had asked for stood nowhere in the walk.
+TEST(Walk, AReadingInAnotherConditionHasAStepOfItsOwn)
+{
+    model::Job job = ringJob(3);
+    addValue(job, 2, 9e-9, 1e-10, model::Condition::Hot);
+    const auto steps = walk(job, firstRound(job));
+    ASSERT_EQ(steps.size(), 4u);
+    EXPECT_EQ(steps[2].number, 2);
+    EXPECT_EQ(steps[2].condition, model::Condition::Hot);
+    EXPECT_FALSE(steps[2].isAsked);
+    EXPECT_TRUE(steps[2].isDone());
+    EXPECT_FALSE(steps[1].isDone()) << "what is asked for is still to be sprayed";
+    EXPECT_EQ(nextCall(steps, pointNumbered(job, 1), {})->number, 1);
+    ASSERT_EQ(openRounds(job).size(), 1u);
+    EXPECT_EQ(openRounds(job).front().left, 3);
+}
+
 TEST(Walk, CallsSkippedPointsLast)
 {
     model::Job job = ringJob(3);

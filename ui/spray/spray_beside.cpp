@@ -1,0 +1,229 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The controller's part for what is asked beside the value: background, first rise, end of the range; and for
+// what the reading still lacks.
+#include "core/report/shown_unit.h"
+#include "ui/render/core_words.h"
+#include "ui/spray/spray_controller.h"
+
+#include <QLocale>
+
+#include <algorithm>
+#include <utility>
+
+namespace sealwalk::ui {
+
+namespace {
+
+constexpr double kLongestDelay = 36'000.0; // s; ten hours of permeation are no slip of the finger, more are
+
+std::optional<double> readSeconds(const std::string& typed)
+{
+    bool isNumber = false;
+    const double value =
+        QString::fromStdString(typed).replace(QLatin1Char(','), QLatin1Char('.')).toDouble(&isNumber);
+    return isNumber && value >= 0.0 && value <= kLongestDelay ? std::optional(value) : std::nullopt;
+}
+
+} // namespace
+
+/// Back to what was being typed before.
+void SprayController::leaveSideQuestion()
+{
+    const Beneath beneath = std::exchange(m_beneath, {});
+    m_field = beneath.field;
+    m_offeredDelay.reset();
+    clearEntry();
+    m_typed = beneath.typed;
+    m_typedByFeed = beneath.byFeed;
+    emit changed();
+}
+
+std::optional<LeakRate> SprayController::enteredRate(const QString& otherwise)
+{
+    if (entered().state == EnteredNumber::State::Mantissa && !m_exponentOffered) {
+        m_exponentOffered = true;
+        m_question = exponentQuestion();
+        emit changed();
+        return std::nullopt;
+    }
+    const std::optional<LeakRate> rate = value();
+    if (!rate)
+        refuse(otherwise);
+    return rate;
+}
+
+// Background
+
+void SprayController::askBackground()
+{
+    if (m_field == Field::Background) {
+        leaveSideQuestion();
+        return;
+    }
+    if (asksForTime())
+        return;
+    m_beneath = {};
+    m_field = Field::Background;
+    m_typed.clear();
+    emit changed();
+}
+
+void SprayController::enterBackground()
+{
+    const auto rate = enteredRate(tr("Type the background as in 1.5e-9; B leaves it as it was."));
+    if (!rate)
+        return;
+    if (m_corrects) {
+        m_correctedBackground = rate;
+    } else {
+        m_background = rate;
+        m_backgroundByHand = true;
+    }
+    leaveSideQuestion();
+}
+
+// First rise
+
+std::optional<Duration> SprayController::delay() const
+{
+    if (m_delay || m_corrects)
+        return m_delay;
+    const auto stamped = m_machine.delay();
+    return stamped ? std::optional(seconds(*stamped)) : std::nullopt;
+}
+
+void SprayController::firstRise()
+{
+    if (m_machine.state() == CallState::Spray && !m_corrects) {
+        markRise();
+        return;
+    }
+    if (asksForChoice())
+        return;
+    if (m_field == Field::Delay) {
+        leaveSideQuestion();
+        return;
+    }
+    if (!m_call) {
+        refuse(tr("No point is called."));
+        return;
+    }
+    if (isSideQuestion(m_field))
+        leaveSideQuestion();
+    m_beneath = {m_field, m_typed, m_typedByFeed};
+    clearEntry();
+    m_field = Field::Delay;
+    m_offeredDelay = m_corrects || m_paper.isOn ? std::nullopt : m_machine.sinceStart(now());
+    emit changed();
+}
+
+void SprayController::enterDelay()
+{
+    const std::optional<double> typed = m_typed.empty() ? m_offeredDelay : readSeconds(m_typed);
+    if (!typed) {
+        refuse(tr("Type the seconds from helium on to the first rise, as in 1.5; Esc leaves it."));
+        return;
+    }
+    m_delay = seconds(*typed);
+    emit said(Weight::News, tr("First rise after %1 s.").arg(QLocale().toString(*typed, 'f', 1)));
+    leaveSideQuestion();
+}
+
+// Above the range
+
+void SprayController::overRange()
+{
+    if (asksForChoice())
+        return;
+    if (!m_call) {
+        refuse(tr("No point is called."));
+        return;
+    }
+    const auto known = m_session.job().setup.rangeTop;
+    if (known) {
+        storeAboveRange(*known, {});
+    } else if (m_rangeEnd && !m_corrects) {
+        storeAboveRange(*m_rangeEnd, {});
+    } else if (!asksForTime()) {
+        m_beneath = {};
+        m_field = Field::RangeEnd;
+        clearEntry();
+        emit changed();
+    }
+}
+
+void SprayController::enterRangeEnd()
+{
+    const auto rate = enteredRate(tr("Type the highest the detector can show, as in 1e-3; Esc leaves it."));
+    if (!rate)
+        return;
+    const EnteredNumber number = entered();
+    const std::string typed =
+        number.state == EnteredNumber::State::Complete ? m_typed : withExponent(number, m_exponent).readBack;
+    m_rangeEnd = rate;
+    leaveSideQuestion();
+    storeAboveRange(*rate, typed + " " + m_session.job().setup.detectorUnit);
+}
+
+void SprayController::storeAboveRange(LeakRate end, const std::string& entered)
+{
+    ReadingDraft draft = draftOf(model::Outcome::AboveRange);
+    draft.peak = end;
+    draft.entered = entered;
+    storeDraft(std::move(draft));
+}
+
+// What is lacking
+
+std::vector<analysis::Gap> SprayController::gapsOf(const model::Reading& reading) const
+{
+    auto gaps = analysis::gapsOf(reading, m_timing.response);
+    if (reading.entry == model::Entry::Transcribed) // paper has no clock
+        std::erase(gaps, analysis::Gap::NotTimed);
+    return gaps;
+}
+
+std::optional<model::Reading> SprayController::gapsAreOf() const
+{
+    if (!m_call || m_session.currentRound() == nullptr || m_prompt != Prompt::None || m_corrects)
+        return std::nullopt;
+    const bool isRead = m_machine.state() == CallState::Read;
+    if (!isRead && (m_typed.empty() || m_field != Field::Peak))
+        return std::nullopt;
+    ReadingDraft draft = draftOf(model::Outcome::NoResponse);
+    if (m_offer.background)
+        draft.background = m_offer.background;
+    if (m_paper.isOn)
+        draft.entry = model::Entry::Transcribed;
+    return m_session.readingOf(draft);
+}
+
+QString SprayController::gapsSoFar() const
+{
+    const auto reading = gapsAreOf();
+    if (!reading)
+        return {};
+    const auto gaps = gapsOf(*reading);
+    QStringList cures;
+    for (const analysis::Gap gap : gaps)
+        cures << (gap == analysis::Gap::NoBackground ? tr("B types it")
+                  : gap == analysis::Gap::NotTimed   ? tr("Space sprays")
+                                                     : tr("Space sprays again"));
+    if (cures.isEmpty())
+        return {};
+    QString words = gapsInWords(*reading);
+    words[0] = words[0].toUpper();
+    return tr("%1: %2, or the review will ask.").arg(words, cures.join(QStringLiteral(", ")));
+}
+
+QString SprayController::gapsInWords(const model::Reading& reading) const
+{
+    if (!m_session.hasJob())
+        return {};
+    QStringList words;
+    for (const analysis::Gap gap : gapsOf(reading))
+        words << render::inWords(analysis::gapWords(gap, reading, m_timing.response));
+    return words.join(QStringLiteral("; "));
+}
+
+} // namespace sealwalk::ui
