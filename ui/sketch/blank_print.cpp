@@ -7,10 +7,13 @@
 #include "ui/underlay/underlay_images.h"
 
 #include <QCoreApplication>
+#include <QFontMetricsF>
 #include <QPagedPaintDevice>
 #include <QPainter>
+#include <QStringList>
 
 #include <algorithm>
+#include <utility>
 
 namespace sealwalk::ui {
 
@@ -19,10 +22,13 @@ using render::Role;
 namespace {
 
 constexpr double kMillimetresPerInch = 25.4;
-constexpr double kHead = 14.0;  ///< mm of the heading
-constexpr double kRow = 7.0;    ///< mm, for handwriting
-constexpr double kFoot = 6.0;   ///< mm
-constexpr double kShare = 0.55; ///< of the first page that the drawing takes
+constexpr double kHead = 14.0;    ///< mm of the heading
+constexpr double kRow = 7.0;      ///< mm, for handwriting
+constexpr double kFoot = 6.0;     ///< mm
+constexpr double kHeadLine = 3.1; ///< mm, of two in the head of the table
+constexpr double kBetween = 1.5;  ///< mm between columns
+constexpr double kSmallest = 0.7; ///< of a text's size, before it is cut
+constexpr double kShare = 0.55;   ///< of the first page that the drawing takes
 
 QString words(const char* text)
 {
@@ -48,11 +54,11 @@ void writeText(const Paper& paper, const QRectF& where, const QString& text, dou
                            side | Qt::AlignVCenter, text);
 }
 
-void drawSheet(const Paper& paper, const BlankSheet& blank, UnderlayImages* images, const QRectF& where)
+void drawSheet(const Paper& paper, const BlankSheet& blank, const model::Sheet& sheet, UnderlayImages* images,
+               const QRectF& where)
 {
-    const model::Sheet& sheet = *blank.sketch->sheet(blank.sheet);
     geometry::Box box;
-    for (const model::Joint* joint : blank.sketch->jointsOn(blank.sheet))
+    for (const model::Joint* joint : blank.sketch->jointsOn(sheet.id))
         box.add(geometry::outline(joint->shape).bounds());
     for (const geometry::FreePath& line : sheet.outlines)
         box.add(geometry::outline(line).bounds());
@@ -73,7 +79,7 @@ void drawSheet(const Paper& paper, const BlankSheet& blank, UnderlayImages* imag
         images->paint(painter, theme, sheet, scale);
     const double pixel = paper.unit * kMillimetresPerInch / 96.0; // of a screen, at arm's length
     render::paintSheetOutlines(painter, theme, sheet.outlines, scale, pixel);
-    const std::vector<DrawnJoint> joints = laidOut(*blank.sketch, blank.sheet, scale);
+    const std::vector<DrawnJoint> joints = laidOut(*blank.sketch, sheet.id, scale);
     const JointLook look{false, false, pixel};
     for (const DrawnJoint& joint : joints)
         paintBand(painter, theme, joint, look);
@@ -87,38 +93,94 @@ void drawSheet(const Paper& paper, const BlankSheet& blank, UnderlayImages* imag
                           render::BandStyle::screen().scaled(pixel), up);
 }
 
-void heading(const Paper& paper, const BlankSheet& blank, int page)
+/// As writeText(), smaller where it is too long, and cut with dots where that is not enough: nothing runs
+/// into its neighbour.
+void writeFitted(const Paper& paper, const QRectF& where, const QString& text, double size, bool bold)
 {
-    const model::Sheet& sheet = *blank.sketch->sheet(blank.sheet);
+    const auto weight = bold ? render::Weight::Bold : render::Weight::Normal;
+    const double room = where.width() * paper.unit;
+    const double width =
+        QFontMetricsF(render::fontOfPixels(size * paper.unit, weight)).horizontalAdvance(text);
+    const double fitted = size * std::clamp(room / std::max(width, 1.0), kSmallest, 1.0);
+    const QFontMetricsF metrics(render::fontOfPixels(fitted * paper.unit, weight));
+    writeText(paper, where, metrics.elidedText(text, Qt::ElideRight, room + 1.0), fitted, bold,
+              Qt::AlignLeft);
+}
+
+void heading(const Paper& paper, const BlankSheet& blank, const model::Sheet& sheet, int page)
+{
     const QRectF room = paper.room;
     QString title = QString::fromStdString(sheet.name);
     if (!sheet.seenFrom.empty())
-        title = words("%1, seen from %2").arg(title, QString::fromStdString(sheet.seenFrom));
-    writeText(paper, {room.left(), room.top(), room.width() * 0.6, 7.0}, title, 5.0, true, Qt::AlignLeft);
-    writeText(paper, {room.left(), room.top() + 7.0, room.width() * 0.6, 5.0}, blank.heading, 3.2, false,
-              Qt::AlignLeft);
-    writeText(paper, {room.right() - room.width() * 0.4, room.top(), room.width() * 0.4, 7.0},
-              words("date              who"), 3.2, false, Qt::AlignLeft);
-    writeText(
-        paper, {room.left(), room.bottom() - kFoot, room.width(), kFoot},
-        words("Blank sheet, page %1. Typed in afterwards, readings are marked as transcribed.").arg(page),
-        2.8, false, Qt::AlignLeft);
+        title = words(QT_TRANSLATE_NOOP("BlankSheet", "%1, seen from %2"))
+                    .arg(title, render::inWords(sheet.seenFrom));
+    writeFitted(paper, {room.left(), room.top(), room.width(), 7.0}, title, 5.0, true);
+    writeFitted(paper, {room.left(), room.top() + 7.0, room.width() * 0.58, 5.0}, blank.heading, 3.2, false);
+    writeFitted(paper, {room.left() + room.width() * 0.6, room.top() + 7.0, room.width() * 0.2, 5.0},
+                words(QT_TRANSLATE_NOOP("BlankSheet", "date:")), 3.2, false);
+    writeFitted(paper, {room.left() + room.width() * 0.8, room.top() + 7.0, room.width() * 0.2, 5.0},
+                words(QT_TRANSLATE_NOOP("BlankSheet", "who:")), 3.2, false);
+    writeText(paper, {room.left(), room.bottom() - kFoot, room.width(), kFoot},
+              words(QT_TRANSLATE_NOOP(
+                        "BlankSheet",
+                        "Blank sheet, page %1. Typed in afterwards, readings are marked as transcribed."))
+                  .arg(page),
+              2.8, false, Qt::AlignLeft);
+}
+
+/// The columns, in the order in which they are typed in afterwards; the time comes last there too.
+enum Column
+{
+    Number,
+    Place,
+    Background,
+    Highest,
+    FirstRise,
+    Time,
+    Remark
+};
+constexpr double kAt[] = {0.0, 0.07, 0.37, 0.50, 0.63, 0.72, 0.81, 1.0}; // share of the width
+
+QRectF cell(const Paper& paper, Column column, double top, double height)
+{
+    const double width = paper.room.width();
+    return {paper.room.left() + kAt[column] * width, top, (kAt[column + 1] - kAt[column]) * width - kBetween,
+            height};
 }
 
 void tableHead(const Paper& paper, const QString& unit, double top)
 {
-    const double w = paper.room.width();
-    const double x = paper.room.left();
-    const QString titles[] = {words("point"),   words("joint, place"), words("background"),
-                              words("highest"), words("first rise"),   words("condition, remark")};
-    constexpr double kAt[] = {0.0, 0.08, 0.42, 0.55, 0.68, 0.78};
-    for (std::size_t i = 0; i < std::size(titles); ++i) {
-        QString title = titles[i];
-        if (i == 2 || i == 3)
-            title += QStringLiteral(", ") + unit;
-        else if (i == 4)
-            title += words(", s");
-        writeText(paper, {x + kAt[i] * w, top, 0.33 * w, 5.0}, title, 2.6, true, Qt::AlignLeft);
+    const std::pair<QString, QString> heads[] = {
+        {words(QT_TRANSLATE_NOOP("BlankSheet", "point")), {}},
+        {words(QT_TRANSLATE_NOOP("BlankSheet", "joint, place")), {}},
+        {words(QT_TRANSLATE_NOOP("BlankSheet", "background")), unit},
+        {words(QT_TRANSLATE_NOOP("BlankSheet", "highest")), unit},
+        {words(QT_TRANSLATE_NOOP("BlankSheet", "first rise")), words(QT_TRANSLATE_NOOP("BlankSheet", "s"))},
+        {words(QT_TRANSLATE_NOOP("BlankSheet", "time")), words(QT_TRANSLATE_NOOP("BlankSheet", "hh:mm"))},
+        {words(QT_TRANSLATE_NOOP("BlankSheet", "condition, remark")), {}}};
+    for (int i = Number; i <= Remark; ++i) {
+        const auto column = static_cast<Column>(i);
+        writeFitted(paper, cell(paper, column, top, kHeadLine), heads[i].first, 2.6, true);
+        writeFitted(paper, cell(paper, column, top + kHeadLine, kHeadLine), heads[i].second, 2.4, false);
+    }
+}
+
+void tableRow(const Paper& paper, const BlankSheet& blank, const model::Joint& joint,
+              const model::TestPoint& point, double top)
+{
+    const QString place = render::inWords(model::placeText(*blank.sketch, point));
+    writeFitted(paper, cell(paper, Number, top, kRow), QString::number(point.number), 3.6, true);
+    const double name = place.isEmpty() ? kRow : kRow / 2.0;
+    writeFitted(paper, cell(paper, Place, top, name), QString::fromStdString(joint.name), 2.8, false);
+    writeFitted(paper, cell(paper, Place, top + name, kRow - name), place, 2.4, false);
+    QStringList asked;
+    for (const std::string& condition : joint.requiredConditions)
+        asked << render::inWords(condition);
+    writeFitted(paper, cell(paper, Remark, top, kRow), asked.join(QStringLiteral(" / ")), 2.8, false);
+    paper.painter.setPen(QPen(Qt::gray, 0.1 * paper.unit));
+    for (int i = Background; i <= Remark; ++i) {
+        const double x = cell(paper, static_cast<Column>(i), top, kRow).left() - kBetween / 2.0;
+        paper.painter.drawLine(QPointF(x, top) * paper.unit, QPointF(x, top + kRow) * paper.unit);
     }
 }
 
@@ -129,53 +191,57 @@ void line(const Paper& paper, double y, double width)
                            QPointF(paper.room.right(), y) * paper.unit);
 }
 
-} // namespace
-
-void printBlank(QPagedPaintDevice& device, const BlankSheet& blank, UnderlayImages* images)
+/// One sheet from the top of a page on; answers its last page.
+int printSheet(QPagedPaintDevice& device, const Paper& paper, const BlankSheet& blank,
+               const model::Sheet& sheet, UnderlayImages* images, int page)
 {
-    if (blank.sketch == nullptr || blank.sketch->sheet(blank.sheet) == nullptr)
-        return;
-    QPainter painter(&device);
-    painter.setRenderHint(QPainter::Antialiasing);
-    const double unit = device.logicalDpiX() / kMillimetresPerInch;
-    const QRectF room(0.0, 0.0, device.width() / unit, device.height() / unit);
-    const Paper paper{painter, unit, room};
-    int page = 1;
-    heading(paper, blank, page);
+    const QRectF room = paper.room;
+    heading(paper, blank, sheet, page);
     const double drawn = room.height() * kShare;
-    drawSheet(paper, blank, images, {0.0, kHead, room.width(), drawn - kHead});
+    drawSheet(paper, blank, sheet, images, {0.0, kHead, room.width(), drawn - kHead});
     double y = drawn + 2.0;
     bool head = true;
     for (const model::TestPoint* point : blank.sketch->activePoints()) {
         const model::Joint* joint = blank.sketch->joint(point->joint);
-        if (joint == nullptr || joint->sheet != blank.sheet)
+        if (joint == nullptr || joint->sheet != sheet.id)
             continue;
         if (y + kRow + (head ? kRow : 0.0) > room.height() - kFoot) {
             device.newPage();
-            heading(paper, blank, ++page);
+            heading(paper, blank, sheet, ++page);
             y = kHead;
             head = true;
         }
         if (head) {
-            tableHead(paper, blank.unit, y);
+            tableHead(paper, blank.unit, y - 0.5);
             y += kRow;
-            line(paper, y - 1.0, 0.35);
+            line(paper, y - 0.5, 0.35);
             head = false;
         }
-        const double w = room.width();
-        writeText(paper, {0.0, y - 1.0, 0.08 * w, kRow}, QString::number(point->number), 3.6, true,
-                  Qt::AlignLeft);
-        QString place = QString::fromStdString(joint->name);
-        if (const std::string where = model::placeText(*blank.sketch, *point); !where.empty())
-            place += QStringLiteral(", ") + QString::fromStdString(where);
-        writeText(paper, {0.08 * w, y - 1.0, 0.33 * w, kRow}, place, 2.8, false, Qt::AlignLeft);
-        QString asked;
-        for (const std::string& condition : joint->requiredConditions)
-            asked +=
-                (asked.isEmpty() ? QString() : QStringLiteral(" / ")) + QString::fromStdString(condition);
-        writeText(paper, {0.78 * w, y - 1.0, 0.22 * w, kRow}, asked, 2.8, false, Qt::AlignLeft);
+        tableRow(paper, blank, *joint, *point, y - 0.5);
         y += kRow;
-        line(paper, y - 1.0, 0.1);
+        line(paper, y - 0.5, 0.1);
+    }
+    return page;
+}
+
+} // namespace
+
+void printBlank(QPagedPaintDevice& device, const BlankSheet& blank, UnderlayImages* images)
+{
+    if (blank.sketch == nullptr)
+        return;
+    QPainter painter(&device);
+    painter.setRenderHint(QPainter::Antialiasing);
+    const double unit = device.logicalDpiX() / kMillimetresPerInch;
+    const Paper paper{painter, unit, QRectF(0.0, 0.0, device.width() / unit, device.height() / unit)};
+    int page = 0;
+    for (const model::SheetId id : blank.sheets) {
+        const model::Sheet* sheet = blank.sketch->sheet(id);
+        if (sheet == nullptr)
+            continue;
+        if (page > 0)
+            device.newPage();
+        page = printSheet(device, paper, blank, *sheet, images, page + 1);
     }
 }
 

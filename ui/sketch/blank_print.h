@@ -6,6 +6,8 @@
 
 #include <QString>
 
+#include <vector>
+
 class QPagedPaintDevice;
 
 namespace sealwalk::ui {
@@ -15,12 +17,13 @@ class UnderlayImages;
 struct BlankSheet
 {
     const model::Sketch* sketch = nullptr;
-    model::SheetId sheet;
-    QString heading; ///< "Box coater 2, job 164"
-    QString unit;    ///< "mbar·l/s", as the detector shows
+    std::vector<model::SheetId> sheets; ///< to print, in this order
+    QString heading;                    ///< "Box coater 2, job 164"
+    QString unit;                       ///< "mbar·l/s", as the detector shows
 };
 
-/// Prints one sheet with the points on it, over as many pages as its table needs. `images` may be nullptr.
+/// Prints each sheet with the points on it from the top of a page, over as many as its table needs. `images`
+/// may be nullptr.
 void printBlank(QPagedPaintDevice& device, const BlankSheet& blank, UnderlayImages* images);
 
 } // namespace sealwalk::ui

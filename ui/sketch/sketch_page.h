@@ -2,12 +2,14 @@
 // The sketch stage: tools at the left, the sheet, the inspector at the right. Composition and keys only.
 #pragma once
 
+#include "core/model/ids.h"
 #include "ui/sketch/tool_rail.h"
 #include "ui/widgets/note.h"
 
 #include <QWidget>
 
 #include <memory>
+#include <vector>
 
 class QKeyEvent;
 class QStackedWidget;
@@ -53,6 +55,7 @@ protected:
     void showEvent(QShowEvent* event) override;
 
 private:
+    [[nodiscard]] std::vector<model::SheetId> askSheets();
     void layOut();
     void listen();
     void addShortcuts();

@@ -13,10 +13,14 @@
 #include "ui/underlay/underlay_images.h"
 #include "ui/widgets/choose_file.h"
 
+#include <QEventLoop>
 #include <QFileInfo>
 #include <QInputDialog>
+#include <QMessageBox>
 #include <QPrintDialog>
 #include <QPrinter>
+#include <QPushButton>
+#include <QTimer>
 
 #include <algorithm>
 #include <memory>
@@ -103,12 +107,64 @@ void SketchPage::goThroughReminders()
                                      : tr("Click where it is; V, R or B instead for another shape."));
 }
 
+namespace {
+
+constexpr int kPicturePatience = 10'000; // ms
+
+/// Pictures of sheets that were not looked at yet are decoded first.
+void awaitPictures(UnderlayImages& images, const model::Sketch& sketch,
+                   const std::vector<model::SheetId>& sheets)
+{
+    const auto areThere = [&] {
+        return std::all_of(sheets.begin(), sheets.end(), [&](model::SheetId id) {
+            const model::Sheet* sheet = sketch.sheet(id);
+            return sheet == nullptr || !sheet->underlay || images.find(sheet->underlay->picture) != nullptr;
+        });
+    };
+    if (areThere())
+        return;
+    QEventLoop loop;
+    QTimer::singleShot(kPicturePatience, &loop, &QEventLoop::quit);
+    QObject::connect(&images, &UnderlayImages::failed, &loop, &QEventLoop::quit);
+    QObject::connect(&images, &UnderlayImages::loaded, &loop, [&] {
+        if (areThere())
+            loop.quit();
+    });
+    loop.exec(QEventLoop::ExcludeUserInputEvents);
+}
+
+} // namespace
+
+/// The one in view, or all of the object; empty: cancelled.
+std::vector<model::SheetId> SketchPage::askSheets()
+{
+    const auto& all = m_desk->sketch().sheets;
+    if (all.size() < 2)
+        return {m_desk->sheet()};
+    QMessageBox box(QMessageBox::Question, tr("Print the blank sheet"),
+                    tr("Print the sheet in view, or all of the job?"), QMessageBox::Cancel, this);
+    const QAbstractButton* one = box.addButton(tr("This &sheet"), QMessageBox::AcceptRole);
+    auto* every = box.addButton(tr("&All %1 sheets").arg(all.size()), QMessageBox::AcceptRole);
+    box.setDefaultButton(every);
+    box.exec();
+    if (box.clickedButton() == one)
+        return {m_desk->sheet()};
+    std::vector<model::SheetId> sheets;
+    if (box.clickedButton() == static_cast<QAbstractButton*>(every))
+        for (const model::Sheet& sheet : all)
+            sheets.push_back(sheet.id);
+    return sheets;
+}
+
 void SketchPage::printSheet()
 {
     if (m_desk->sheetInView() == nullptr) {
         m_desk->say(Severity::Caution, tr("There is no sheet to print yet."));
         return;
     }
+    const std::vector<model::SheetId> sheets = askSheets();
+    if (sheets.empty())
+        return;
     QPrinter printer(QPrinter::HighResolution);
     printer.setPageMargins(QMarginsF(15.0, 12.0, 12.0, 12.0), QPageLayout::Millimeter);
     QPrintDialog dialog(&printer, this);
@@ -117,9 +173,10 @@ void SketchPage::printSheet()
         return;
     const JobSession& session = m_desk->session();
     const BlankSheet blank{
-        &m_desk->sketch(), m_desk->sheet(),
+        &m_desk->sketch(), sheets,
         tr("%1, job %2").arg(QString::fromStdString(session.object().name)).arg(session.job().number),
         QString::fromStdString(session.job().setup.detectorUnit)};
+    awaitPictures(*m_images, m_desk->sketch(), sheets);
     printBlank(printer, blank, m_images);
     m_desk->say(Severity::News, tr("Sent to print."));
 }

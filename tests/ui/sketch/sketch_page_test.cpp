@@ -423,7 +423,9 @@ TEST(SketchPage, PrintsTheBlankNumberedSheet)
         writer.setPageMargins(QMarginsF(15.0, 12.0, 12.0, 12.0), QPageLayout::Millimeter);
         writer.setResolution(600);
         printBlank(writer,
-                   {&table.sketch(), table.page().desk().sheet(), QStringLiteral("Box coater, job 1"),
+                   {&table.sketch(),
+                    {table.page().desk().sheet()},
+                    QStringLiteral("Box coater, job 1"),
                     QStringLiteral("mbar·l/s")},
                    nullptr);
     }
@@ -434,6 +436,47 @@ TEST(SketchPage, PrintsTheBlankNumberedSheet)
     EXPECT_TRUE(first.contains(QStringLiteral("Sheet 1, seen from the front"))) << first.toStdString();
     EXPECT_TRUE(first.contains(QStringLiteral("Box coater, job 1")));
     EXPECT_TRUE(document.getAllText(2).text().contains(QStringLiteral("60")));
+    // Regression: a time was asked for that the sheet had no column for, heads of two columns ran into one
+    // another, and the place was cut.
+    EXPECT_TRUE(first.contains(QStringLiteral("hh:mm"))) << first.toStdString();
+    const QString row = QStringLiteral("o'clock, seen from the front");
+    EXPECT_TRUE(first.contains(row)) << first.toStdString();
+    std::vector<QRectF> heads;
+    for (const QString& head :
+         {QStringLiteral("background"), QStringLiteral("highest"), QStringLiteral("first rise"),
+          QStringLiteral("time"), QStringLiteral("condition, remark")}) {
+        const auto at = first.indexOf(head);
+        ASSERT_GE(at, 0) << head.toStdString();
+        heads.push_back(document.getSelectionAtIndex(0, static_cast<int>(at), static_cast<int>(head.size()))
+                            .boundingRectangle());
+    }
+    for (std::size_t i = 1; i < heads.size(); ++i)
+        EXPECT_LT(heads[i - 1].right(), heads[i].left()) << i;
+}
+
+// Regression: only the sheet in view could be printed.
+TEST(SketchPage, PrintsEverySheetThatIsWanted)
+{
+    DrawingTable table;
+    table.key(Qt::Key_R);
+    table.drag(0.0, 0.0, 150.0, 0.0);
+    layByNumber(table, 6);
+    model::Sketch sketch = table.sketch();
+    model::Sheet rear = sketch.sheets.front();
+    rear.id = model::SheetId::create();
+    rear.name = "Rear wall";
+    sketch.sheets.push_back(rear);
+    QTemporaryDir folder;
+    const QString file = folder.filePath(QStringLiteral("blanks.pdf"));
+    {
+        QPdfWriter writer(file);
+        printBlank(writer, {&sketch, {sketch.sheets.front().id, rear.id}, {}, QStringLiteral("mbar·l/s")},
+                   nullptr);
+    }
+    QPdfDocument document;
+    document.load(file);
+    ASSERT_EQ(document.pageCount(), 2);
+    EXPECT_TRUE(document.getAllText(1).text().contains(QStringLiteral("Rear wall")));
 }
 
 } // namespace
