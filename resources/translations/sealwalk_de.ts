@@ -2,6 +2,61 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de_DE">
 <context>
+    <name>BlankSheet</name>
+    <message>
+        <source>%1, seen from %2</source>
+        <translation>%1, gesehen von %2</translation>
+    </message>
+    <message>
+        <source>date:</source>
+        <translation>Datum:</translation>
+    </message>
+    <message>
+        <source>who:</source>
+        <translation>wer:</translation>
+    </message>
+    <message>
+        <source>Blank sheet, page %1. Typed in afterwards, readings are marked as transcribed.</source>
+        <translation>Leeres Blatt, Seite %1. Nachträglich eingetippte Messwerte sind als übertragen markiert.</translation>
+    </message>
+    <message>
+        <source>point</source>
+        <translation>Punkt</translation>
+    </message>
+    <message>
+        <source>joint, place</source>
+        <translation>Verbindung, Stelle</translation>
+    </message>
+    <message>
+        <source>background</source>
+        <translation>Untergrund</translation>
+    </message>
+    <message>
+        <source>highest</source>
+        <translation>Höchstwert</translation>
+    </message>
+    <message>
+        <source>first rise</source>
+        <translation>erster Anstieg</translation>
+    </message>
+    <message>
+        <source>s</source>
+        <translation>s</translation>
+    </message>
+    <message>
+        <source>time</source>
+        <translation>Uhrzeit</translation>
+    </message>
+    <message>
+        <source>hh:mm</source>
+        <translation>hh:mm</translation>
+    </message>
+    <message>
+        <source>condition, remark</source>
+        <translation>Zustand, Bemerkung</translation>
+    </message>
+</context>
+<context>
     <name>Caution</name>
     <message>
         <source>Helium takes the place of air</source>
@@ -4382,10 +4437,6 @@ Fingerabdruck %2 …</translation>
         <translation>Bericht als PDF; beim Skizzieren das leere Blatt auf Papier</translation>
     </message>
     <message>
-        <source>take the feed&apos;s highest, first rise now</source>
-        <translation>den Höchstwert der Leitung nehmen, erster Anstieg jetzt</translation>
-    </message>
-    <message>
         <source>sheet larger, smaller, whole</source>
         <translation>Blatt größer, kleiner, ganz</translation>
     </message>
@@ -4588,6 +4639,14 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>type</source>
         <translation>tippen</translation>
+    </message>
+    <message>
+        <source>take the feed&apos;s highest</source>
+        <translation>den Höchstwert der Leitung nehmen</translation>
+    </message>
+    <message>
+        <source>first rise: spraying now, else typed in seconds</source>
+        <translation>erster Anstieg: beim Sprühen jetzt, sonst in Sekunden getippt</translation>
     </message>
 </context>
 <context>
@@ -7103,14 +7162,6 @@ Fingerabdruck %2 …</translation>
         <translation>PAPIER</translation>
     </message>
     <message>
-        <source>value, Enter, time, Enter</source>
-        <translation>Wert, Enter, Uhrzeit, Enter</translation>
-    </message>
-    <message>
-        <source>no clock runs</source>
-        <translation>keine Uhr läuft</translation>
-    </message>
-    <message>
         <source>DONE</source>
         <translation>FERTIG</translation>
     </message>
@@ -7159,7 +7210,7 @@ Fingerabdruck %2 …</translation>
     </message>
     <message>
         <source>first rise</source>
-        <translation>erster Anstieg</translation>
+        <translation>Anstieg</translation>
     </message>
     <message numerus="yes">
         <source>every point of it has an answer, or a reason: %n left out</source>
@@ -7183,6 +7234,34 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>zeroed? no background</source>
         <translation>genullt? kein Untergrund</translation>
+    </message>
+    <message>
+        <source>Lacking on this reading</source>
+        <translation>Was diesem Messwert fehlt</translation>
+    </message>
+    <message>
+        <source>First rise: seconds after helium on; Enter alone takes %1</source>
+        <translation>Erster Anstieg: Sekunden nach Helium an; Enter allein nimmt %1</translation>
+    </message>
+    <message>
+        <source>First rise: seconds after helium on</source>
+        <translation>Erster Anstieg: Sekunden nach Helium an</translation>
+    </message>
+    <message>
+        <source>The highest this detector can show; stored as above it</source>
+        <translation>Das Höchste, das der Lecksucher zeigt; gespeichert als darüber</translation>
+    </message>
+    <message>
+        <source>first rise %1 s</source>
+        <translation>erster Anstieg %1 s</translation>
+    </message>
+    <message>
+        <source>s</source>
+        <translation>s</translation>
+    </message>
+    <message>
+        <source>value, D first rise, Enter, time, Enter</source>
+        <translation>Wert, D erster Anstieg, Enter, Uhrzeit, Enter</translation>
     </message>
 </context>
 <context>
@@ -11109,6 +11188,18 @@ Fingerabdruck %2 …</translation>
         <source>Joint and points</source>
         <translation>Verbindung und Punkte</translation>
     </message>
+    <message>
+        <source>Print the sheet in view, or all of the job?</source>
+        <translation>Das sichtbare Blatt drucken oder alle des Auftrags?</translation>
+    </message>
+    <message>
+        <source>This &amp;sheet</source>
+        <translation>Dieses &amp;Blatt</translation>
+    </message>
+    <message>
+        <source>&amp;All %1 sheets</source>
+        <translation>&amp;Alle %1 Blätter</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::SourceForm</name>
@@ -11347,10 +11438,6 @@ Fingerabdruck %2 …</translation>
         <translation>Jeder Punkt dieser Runde ist fertig.</translation>
     </message>
     <message>
-        <source>The end of the detector&apos;s range is not known; Prepare asks for it.</source>
-        <translation>Das Ende des Messbereichs ist nicht bekannt; Vorbereiten fragt danach.</translation>
-    </message>
-    <message>
         <source>The feed saw no rise: press N for no response, or type the value.</source>
         <translation>Die Leitung sah keinen Anstieg: N für keine Anzeige, oder den Wert eintippen.</translation>
     </message>
@@ -11539,6 +11626,34 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>the feed was lost during the spray: the highest it saw</source>
         <translation>die Leitung fiel beim Sprühen aus: der Höchstwert bis dahin</translation>
+    </message>
+    <message>
+        <source>Type the seconds from helium on to the first rise, as in 1.5; Esc leaves it.</source>
+        <translation>Die Sekunden vom Helium bis zum ersten Anstieg eintippen, wie 1,5; Esc lässt es.</translation>
+    </message>
+    <message>
+        <source>Type the highest the detector can show, as in 1e-3; Esc leaves it.</source>
+        <translation>Das Höchste eintippen, das der Lecksucher anzeigen kann, wie 1e-3; Esc lässt es.</translation>
+    </message>
+    <message>
+        <source>B types it</source>
+        <translation>B gibt ihn ein</translation>
+    </message>
+    <message>
+        <source>Space sprays</source>
+        <translation>Leertaste sprüht</translation>
+    </message>
+    <message>
+        <source>Space sprays again</source>
+        <translation>Leertaste sprüht noch einmal</translation>
+    </message>
+    <message>
+        <source>%1: %2, or the review will ask.</source>
+        <translation>%1: %2; sonst fragt die Prüfung danach.</translation>
+    </message>
+    <message>
+        <source>%1 stored and marked for the review: %2. J calls it again.</source>
+        <translation>%1 gespeichert und für die Prüfung markiert: %2. J ruft ihn noch einmal.</translation>
     </message>
 </context>
 <context>
@@ -12049,6 +12164,18 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>not sprayed</source>
         <translation>nicht besprüht</translation>
+    </message>
+    <message>
+        <source>later</source>
+        <translation>später</translation>
+    </message>
+    <message>
+        <source>comes later: %1</source>
+        <translation>kommt später: %1</translation>
+    </message>
+    <message>
+        <source>marked: %1</source>
+        <translation>markiert: %1</translation>
     </message>
 </context>
 <context>
