@@ -4103,6 +4103,10 @@ Fingerabdruck %2 …</translation>
         <source>lock valve</source>
         <translation>Ventil verriegeln</translation>
     </message>
+    <message>
+        <source>%1, seen from %2</source>
+        <translation>%1, gesehen von %2</translation>
+    </message>
 </context>
 <context>
     <name>FindingWords</name>

@@ -118,6 +118,7 @@ std::span<const char* const> labelPatterns()
         QT_TRANSLATE_NOOP("Core", "from above"),
         QT_TRANSLATE_NOOP("Core", "%1 o'clock"),
         QT_TRANSLATE_NOOP("Core", "%1 o'clock, seen from %2"),
+        QT_TRANSLATE_NOOP("Core", "%1, seen from %2"),
         QT_TRANSLATE_NOOP("Core", "%1 mm from the start"),
         QT_TRANSLATE_NOOP("Core", "millibar litre per second"),
         QT_TRANSLATE_NOOP("Core", "pascal cubic metre per second"),

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/signoff/amendment_dialog.h"
 
+#include "ui/render/core_words.h"
 #include "ui/session/job_session.h"
 #include "ui/session/signing.h"
 
@@ -90,7 +91,7 @@ void AmendmentDialog::onFinished(const std::optional<Error>& problem)
         return;
     }
     m_passphrase->clear();
-    m_refusal->setText(QString::fromStdString(problem->message));
+    m_refusal->setText(render::inSentence(*problem));
     m_passphrase->setFocus();
 }
 

@@ -123,13 +123,13 @@ void PeopleDialog::fill()
     const int row = std::max(0, m_table->currentRow());
     auto people = m_session.people();
     if (!people) {
-        say(render::inWords(people.error()), true);
+        say(render::inSentence(people.error()), true);
         return;
     }
     m_people = std::move(*people);
     const auto entries = m_session.personEntries();
     if (!entries) {
-        say(render::inWords(entries.error()), true);
+        say(render::inSentence(entries.error()), true);
         return;
     }
     m_table->setRowCount(static_cast<int>(m_people.size()));
@@ -206,7 +206,7 @@ void PeopleDialog::changeLeft()
     person.active = !person.active;
     const QString name = QString::fromStdString(person.name);
     if (const Status stored = m_session.putPerson(person); !stored)
-        say(render::inWords(stored.error()), true);
+        say(render::inSentence(stored.error()), true);
     else
         say(person.active ? tr("%1 signs here again.").arg(name)
                           : tr("%1 signs here no more; what was signed stays valid.").arg(name),
@@ -217,7 +217,7 @@ void PeopleDialog::changeLeft()
 void PeopleDialog::changeOnePerson(bool one)
 {
     if (const Status stored = m_signing.setOnePersonHistory(one); !stored)
-        say(render::inWords(stored.error()), true);
+        say(render::inSentence(stored.error()), true);
     else
         say(one ? tr("Who tests may approve too; the signed statement says so.")
                 : tr("Who tested does not approve: a second person does."),
@@ -228,7 +228,7 @@ void PeopleDialog::changeOnePerson(bool one)
 void PeopleDialog::onFinished(const std::optional<Error>& problem)
 {
     if (problem)
-        say(QString::fromStdString(problem->message), true);
+        say(render::inSentence(*problem), true);
     else
         say(m_done, false);
     fill();

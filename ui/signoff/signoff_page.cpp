@@ -7,6 +7,7 @@
 #include "core/report/rate_text.h"
 #include "core/transfer/earlier_jobs.h"
 #include "core/transfer/known_pairs.h"
+#include "ui/render/core_words.h"
 #include "ui/render/icon.h"
 #include "ui/render/theme.h"
 #include "ui/signoff/amendment_dialog.h"
@@ -406,7 +407,7 @@ void SignoffPage::onSigningFinished(const std::optional<Error>& problem)
         return;
     }
     if (problem) {
-        m_decision->refuse(QString::fromStdString(problem->message));
+        m_decision->refuse(render::inSentence(*problem));
         return;
     }
     m_decision->clearAfterSuccess();

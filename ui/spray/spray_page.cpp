@@ -242,7 +242,7 @@ void SprayPage::refreshMap()
     while (index < sketch.sheets.size() && sketch.sheets[index].id != sheet)
         ++index;
     m_sheetTitle->setText(tr("<b>%1</b>&nbsp; sheet %2 of %3 · %4 He, on the chamber")
-                              .arg(QString::fromStdString(content->title).toHtmlEscaped())
+                              .arg(render::inWords(content->title).toHtmlEscaped())
                               .arg(index + 1)
                               .arg(sketch.sheets.size())
                               .arg(QString::fromStdString(options.unit)));

@@ -178,6 +178,25 @@ TEST(RefusalsInTheSources, HaveAGermanSentenceEach)
     EXPECT_GT(refusals, 350) << "the sources were not read";
 }
 
+// Regression: one of fifty places put the core's own words on the screen.
+TEST(RefusalsInTheSources, ReachTheScreenInTheWindowsWordsOnly)
+{
+    static const QRegularExpression shown(
+        QStringLiteral("(?:fromStdString|fromUtf8|text)\\((?:[\\w.>*()-]+)(?:\\.|->)message\\b"));
+    int files = 0;
+    for (QDirIterator at(QStringLiteral(SEALWALK_SOURCE_DIR "/ui"), {QStringLiteral("*.cpp")}, QDir::Files,
+                         QDirIterator::Subdirectories);
+         at.hasNext(); ++files) {
+        QFile file(at.next());
+        ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+        if (!file.fileName().endsWith(QLatin1String("/render/core_words.cpp")))
+            EXPECT_FALSE(QString::fromUtf8(file.readAll()).contains(shown))
+                << file.fileName().toStdString()
+                << ": render::inWords(error) says it in the window's language";
+    }
+    EXPECT_GT(files, 150);
+}
+
 // Property: the reader of the sources reads what it should.
 TEST(RefusalsInTheSources, AreReadAsTheyWouldBeSaid)
 {
