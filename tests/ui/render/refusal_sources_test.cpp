@@ -189,10 +189,10 @@ TEST(RefusalsInTheSources, ReachTheScreenInTheWindowsWordsOnly)
          at.hasNext(); ++files) {
         QFile file(at.next());
         ASSERT_TRUE(file.open(QIODevice::ReadOnly));
-        if (!file.fileName().endsWith(QLatin1String("/render/core_words.cpp")))
-            EXPECT_FALSE(QString::fromUtf8(file.readAll()).contains(shown))
-                << file.fileName().toStdString()
-                << ": render::inWords(error) says it in the window's language";
+        if (file.fileName().endsWith(QLatin1String("/render/core_words.cpp")))
+            continue;
+        EXPECT_FALSE(QString::fromUtf8(file.readAll()).contains(shown))
+            << file.fileName().toStdString() << ": render::inWords(error) says it in the window's language";
     }
     EXPECT_GT(files, 150);
 }
