@@ -16,14 +16,14 @@
 #include <QLabel>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace sealwalk::ui {
 
 Inspector::Inspector(SketchDesk& desk, QWidget* parent)
     : QScrollArea(parent)
     , m_desk(desk)
 {
-    setMinimumWidth(kWidth);
-    setMaximumWidth(kWidth);
     setWidgetResizable(true);
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     setFrameShape(QFrame::NoFrame);
@@ -50,7 +50,8 @@ Inspector::Inspector(SketchDesk& desk, QWidget* parent)
     m_reminder->setTextFormat(Qt::RichText);
     m_reminder->setTextInteractionFlags(Qt::LinksAccessibleByMouse | Qt::LinksAccessibleByKeyboard);
     m_reminder->setContentsMargins(0, 6, 0, 0);
-    m_reminder->setFixedSize(290, 56);
+    m_reminder->setFixedHeight(56);
+    m_reminder->setMinimumWidth(290);
     m_reminder->setAlignment(Qt::AlignTop);
     connect(m_reminder, &QLabel::linkActivated, this, &Inspector::remindersWanted);
     column->addWidget(m_reminder);
@@ -61,6 +62,20 @@ Inspector::Inspector(SketchDesk& desk, QWidget* parent)
         connect(&desk, signal, this, &Inspector::refresh);
     connect(&desk.session(), &JobSession::setupChanged, this, &Inspector::refresh);
     refresh();
+}
+
+void Inspector::setBesideDrawing(bool beside)
+{
+    m_beside = beside;
+    fitWidth();
+}
+
+void Inspector::fitWidth()
+{
+    // Only ever wider, or the drawing would jump with every joint that is chosen.
+    m_width = std::clamp(widget()->minimumSizeHint().width(), m_width, std::max(m_width, kWidest));
+    setMinimumWidth(m_beside ? m_width : kWidth);
+    setMaximumWidth(m_beside ? m_width : QWIDGETSIZE_MAX);
 }
 
 void Inspector::showEvent(QShowEvent* event)
@@ -89,6 +104,7 @@ void Inspector::refresh()
     m_listHead->setAside((joints.size() == 1 ? tr("1 joint, ") : tr("%1 joints, ").arg(joints.size())) +
                          (points == 1 ? tr("1 point") : tr("%1 points").arg(points)));
     refreshReminder();
+    fitWidth();
 }
 
 void Inspector::refreshReminder()

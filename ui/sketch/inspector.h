@@ -21,9 +21,12 @@ class Inspector : public QScrollArea
     Q_OBJECT
 
 public:
-    static constexpr int kWidth = 322; ///< beside the drawing, px
+    static constexpr int kWidth = 322;  ///< beside the drawing, px
+    static constexpr int kWidest = 400; ///< the same, in a language of long words
 
     explicit Inspector(SketchDesk& desk, QWidget* parent = nullptr);
+    /// Beside the drawing it takes what its words need; else it may fill the page.
+    void setBesideDrawing(bool beside);
 
 signals:
     void pictureWanted();
@@ -35,9 +38,12 @@ protected:
 
 private:
     void refresh();
+    void fitWidth();
     void refreshReminder();
 
     SketchDesk& m_desk;
+    bool m_beside = true;
+    int m_width = kWidth;    ///< beside the drawing, px
     bool m_isBehind = false; ///< something changed while nobody saw it
     JointPanel* m_joint = nullptr;
     PointsPanel* m_points = nullptr;
