@@ -88,6 +88,7 @@ std::span<const char* const> sketchRefusals()
         QT_TRANSLATE_NOOP("Core", "there is no file %1"),
         QT_TRANSLATE_NOOP("Core", "%1 is a folder; a photo, an SVG or a PDF is needed"),
         QT_TRANSLATE_NOOP("Core", "%1 is larger than 200 MB; save it smaller first"),
+        QT_TRANSLATE_NOOP("Core", "%1 is too large, %2 by %3 px; save it with at most %4 million pixels"),
         QT_TRANSLATE_NOOP("Core", "%1 cannot be read: %2"),
         QT_TRANSLATE_NOOP("Core", "%1 is empty; a photo, an SVG or a PDF is needed"),
         QT_TRANSLATE_NOOP("Core",

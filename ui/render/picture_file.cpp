@@ -177,6 +177,12 @@ Result<PictureFile> fromPixels(QByteArray bytes, const QString& file)
     if (large)
         reader.setScaledSize(within(size, kLongestSide));
     QImage image = reader.read();
+    constexpr qint64 kMostPixels = kAllocationMegabytes * 1024LL * 1024 / 4;
+    if (image.isNull() && qint64(size.width()) * size.height() > kMostPixels)
+        return fail(ErrorCode::BadInput, named(file) + " is too large, " + std::to_string(size.width()) +
+                                             " by " + std::to_string(size.height()) +
+                                             " px; save it with at most " +
+                                             std::to_string(kMostPixels / 1'000'000) + " million pixels");
     if (image.isNull())
         return fail(ErrorCode::DamagedFile, named(file) + " cannot be read as a picture; it may be damaged");
     const bool photo = format == "jpeg" || format == "jpg";

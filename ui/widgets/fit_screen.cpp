@@ -6,6 +6,8 @@
 #include <QDialogButtonBox>
 #include <QEvent>
 #include <QFileDialog>
+#include <QFontMetrics>
+#include <QLabel>
 #include <QMessageBox>
 #include <QPushButton>
 #include <QScreen>
@@ -45,6 +47,26 @@ QSize leastOf(QLayout& layout, int width)
         least.setHeight(
             std::max(least.height(), layout.totalMinimumHeightForWidth(std::max(width, least.width()))));
     return least;
+}
+
+/// At least as wide as its title with the signs beside it, or the desktop cuts the title in its middle.
+void makeRoomForTitle(QDialog& dialog, int room)
+{
+    constexpr int kSigns = 150; // the icon, three buttons and air
+    QFont font = dialog.font();
+    font.setBold(true);
+    const int wanted = std::min(QFontMetrics(font).horizontalAdvance(dialog.windowTitle()) + kSigns, room);
+    QLayout* layout = dialog.layout();
+    // Qt's small questions take their size from what is in them, whatever is asked of the dialog itself.
+    auto* inside = layout->sizeConstraint() == QLayout::SetDefaultConstraint
+                       ? nullptr
+                       : dialog.findChild<QLabel*>(QString(), Qt::FindDirectChildrenOnly);
+    if (inside == nullptr) {
+        dialog.setMinimumWidth(std::max(dialog.minimumWidth(), wanted));
+        return;
+    }
+    const QMargins margins = layout->contentsMargins();
+    inside->setMinimumWidth(std::max(inside->minimumWidth(), wanted - margins.left() - margins.right()));
 }
 
 void letScroll(QDialog& dialog)
@@ -104,6 +126,7 @@ void FitScreen::fit(QDialog& dialog, QSize room)
     const auto children = dialog.findChildren<QWidget*>();
     for (QWidget* child : children)
         child->ensurePolished();
+    makeRoomForTitle(dialog, room.width());
     layout->invalidate();
     const QSize least = leastOf(*layout, room.width()).expandedTo(dialog.minimumSize());
     const QSize wanted =

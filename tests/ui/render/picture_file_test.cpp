@@ -8,6 +8,7 @@
 #include <QPainter>
 #include <QPdfWriter>
 #include <QTemporaryDir>
+#include <QtEndian>
 
 namespace sealwalk::render {
 namespace {
@@ -114,6 +115,35 @@ TEST_F(PictureFiles, RefuseWhatIsNoPictureWithASentence)
         EXPECT_EQ(read.error().code, row.code) << read.error().message;
         EXPECT_FALSE(read.error().message.empty());
     }
+}
+
+// Regression: a sound picture of 280 million pixels was told to be damaged.
+TEST_F(PictureFiles, ATooLargeOneIsToldSo)
+{
+    const auto bigEndian = [](quint32 value) {
+        QByteArray bytes(4, Qt::Uninitialized);
+        qToBigEndian(value, bytes.data());
+        return bytes;
+    };
+    const auto chunk = [&](const QByteArray& type, const QByteArray& content) {
+        quint32 crc = 0xffffffffU;
+        for (const char c : type + content) {
+            crc ^= static_cast<unsigned char>(c);
+            for (int bit = 0; bit < 8; ++bit)
+                crc = (crc >> 1U) ^ ((crc & 1U) != 0U ? 0xedb88320U : 0U);
+        }
+        return bigEndian(static_cast<quint32>(content.size())) + type + content + bigEndian(~crc);
+    };
+    const QByteArray rows(14000LL * 20001, '\0'); // grey, each row with its filter byte
+    const QByteArray png =
+        QByteArray("\x89PNG\r\n\x1a\n", 8) +
+        chunk("IHDR", bigEndian(20000) + bigEndian(14000) + QByteArray("\x08\0\0\0\0", 5)) +
+        chunk("IDAT", qCompress(rows, 1).mid(4)) + chunk("IEND", {});
+    const Result<PictureFile> read = readPicture(write("huge.png", png));
+    ASSERT_FALSE(read.has_value());
+    EXPECT_EQ(read.error().code, ErrorCode::BadInput);
+    EXPECT_EQ(read.error().message,
+              "\"huge.png\" is too large, 20000 by 14000 px; save it with at most 268 million pixels");
 }
 
 // Regression: a drawing out of a job file could name a picture or style sheet of this computer, and the

@@ -6,8 +6,10 @@
 #include <QApplication>
 #include <QDialog>
 #include <QDialogButtonBox>
+#include <QFontMetrics>
 #include <QFormLayout>
 #include <QHBoxLayout>
+#include <QInputDialog>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QScreen>
@@ -54,6 +56,24 @@ bool isInSight(const QWidget& part)
 }
 
 } // namespace
+
+// Regression: "Picture underneath" over a field for a page number was cut to "Pictur…neath".
+TEST(FitScreen, GivesATitleItsRoom)
+{
+    QInputDialog page;
+    page.setInputMode(QInputDialog::IntInput);
+    page.setLabelText(QStringLiteral("Page"));
+    Form form(1, true, 60);
+    for (QDialog* dialog : std::initializer_list<QDialog*>{&page, &form}) {
+        dialog->setWindowTitle(QStringLiteral("Readings of the paper sheet, one by one"));
+        FitScreen::fit(*dialog, {1366, 740});
+        dialog->show();
+        QFont font = dialog->font();
+        font.setBold(true);
+        EXPECT_GE(dialog->width(), QFontMetrics(font).horizontalAdvance(dialog->windowTitle()) + 100);
+        EXPECT_LE(dialog->width(), 740);
+    }
+}
 
 // Regression: on a screen enlarged to 683 x 384 the buttons of a dialog were out of reach.
 TEST(FitScreen, ScrollsADialogThatIsTooLarge)
