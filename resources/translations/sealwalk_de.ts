@@ -4107,6 +4107,10 @@ Fingerabdruck %2 …</translation>
         <source>%1, seen from %2</source>
         <translation>%1, gesehen von %2</translation>
     </message>
+    <message>
+        <source>%1 is too large, %2 by %3 px; save it with at most %4 million pixels</source>
+        <translation>%1 ist zu groß, %2 mal %3 px; mit höchstens %4 Millionen Bildpunkten speichern</translation>
+    </message>
 </context>
 <context>
     <name>FindingWords</name>

@@ -63,6 +63,7 @@ TEST(FitScreen, GivesATitleItsRoom)
     QInputDialog page;
     page.setInputMode(QInputDialog::IntInput);
     page.setLabelText(QStringLiteral("Page"));
+    (void)page.sizeHint(); // it makes its fields only then
     Form form(1, true, 60);
     for (QDialog* dialog : std::initializer_list<QDialog*>{&page, &form}) {
         dialog->setWindowTitle(QStringLiteral("Readings of the paper sheet, one by one"));
