@@ -4590,7 +4590,7 @@ Fingerabdruck %2 …</translation>
     </message>
     <message>
         <source>Enter</source>
-        <translation>Enter</translation>
+        <translation>Eingabe</translation>
     </message>
     <message>
         <source>Esc</source>
@@ -4598,7 +4598,7 @@ Fingerabdruck %2 …</translation>
     </message>
     <message>
         <source>Space</source>
-        <translation>Leer</translation>
+        <translation>Leertaste</translation>
     </message>
     <message>
         <source>Del</source>
@@ -5086,7 +5086,7 @@ Fingerabdruck %2 …</translation>
     </message>
     <message>
         <source>Enter</source>
-        <translation>Enter</translation>
+        <translation>Eingabe</translation>
     </message>
     <message>
         <source>lay points</source>
@@ -5474,7 +5474,7 @@ Fingerabdruck %2 …</translation>
     </message>
     <message>
         <source>up</source>
-        <translation>oben</translation>
+        <translation>hoch</translation>
     </message>
     <message>
         <source>Choose a free line or a hose that is not locked first; E then steps through its nodes.</source>
