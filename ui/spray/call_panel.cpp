@@ -181,6 +181,10 @@ void CallPanel::runCommand(int key, Qt::KeyboardModifiers modifiers, const QStri
         m_controller.escape();
         return;
     }
+    if (m_controller.hasNumberBeneath() && key != Qt::Key_D) { // it would be lost
+        m_controller.refuse(tr("Esc goes back to the number first."));
+        return;
+    }
     if (text == QStringLiteral("+")) {
         m_controller.overRange();
         return;

@@ -409,6 +409,8 @@ void SprayController::setCall(std::optional<analysis::WalkStep> step)
         clearReading();
         m_prompt = Prompt::None;
         m_field = Field::Peak;
+        m_beneath = {};
+        m_offeredDelay.reset();
         m_backgroundByHand = false;
         if (m_feed)
             m_feed->close(false);

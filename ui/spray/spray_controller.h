@@ -111,6 +111,8 @@ public:
     [[nodiscard]] QString skipReason(model::PointId point) const;
     /// Helium on to first rise, of the reading that comes: typed, or stamped.
     [[nodiscard]] std::optional<Duration> delay() const;
+    /// A number stands aside for what is asked now; Esc, or the answer, brings it back.
+    [[nodiscard]] bool hasNumberBeneath() const { return !m_beneath.typed.empty(); }
     /// What Enter alone takes for it, in seconds; none: it must be typed.
     [[nodiscard]] std::optional<double> offeredDelay() const { return m_offeredDelay; }
     /// What a reviewer would miss on the reading that comes, as things stand, and what helps; empty: nothing.

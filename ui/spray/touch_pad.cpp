@@ -140,6 +140,8 @@ void TouchPad::refresh()
         choices.push_back({tr("over range"), [this] {
                                m_controller.escape();
                                m_controller.overRange();
+                               if (m_controller.field() == SprayController::Field::RangeEnd)
+                                   openDigits();
                            }});
     }
     if (prompt == Prompt::NoAccessReason)
@@ -226,7 +228,7 @@ void TouchPad::cancel()
     }
     while (!m_controller.typed().empty() || m_controller.prompt() != Prompt::None)
         m_controller.escape();
-    if (m_controller.field() == SprayController::Field::Background)
+    if (SprayController::isSideQuestion(m_controller.field()))
         m_controller.escape();
 }
 

@@ -160,6 +160,21 @@ TEST_F(EntryMarks, TheKeyOfTheFirstRiseStampsWhileSpraying)
     EXPECT_GE(inSeconds(*last().delay), 0.2);
 }
 
+// Property: a number that stands aside for the first rise is not lost to another key.
+TEST_F(EntryMarks, TheNumberBeneathIsKept)
+{
+    type(QStringLiteral("3.2-8d"));
+    ASSERT_TRUE(field().text().isEmpty());
+    for (const Qt::Key key : {Qt::Key_N, Qt::Key_C, Qt::Key_J, Qt::Key_B, Qt::Key_Space, Qt::Key_Down})
+        press(key);
+    type(QStringLiteral("+"));
+    EXPECT_EQ(stored(), 0u);
+    EXPECT_EQ(called(), 1);
+    EXPECT_EQ(controller().field(), SprayController::Field::Delay);
+    type(QStringLiteral("d"));
+    EXPECT_EQ(controller().typed(), "3.2-8");
+}
+
 // Regression: on paper the first rise had a column, and nowhere to be typed.
 TEST_F(EntryMarks, ADelayIsTypedFromPaperToo)
 {

@@ -110,6 +110,22 @@ TEST_F(Touch, CarriesAWholeRound)
     EXPECT_TRUE(controller().isFinished());
 }
 
+// Property: an end of the range that nobody knows is asked for with the pad, and Cancel leaves it.
+TEST_F(Touch, TypesTheEndOfAnUnknownRange)
+{
+    enterValue(QStringLiteral("3-9"));
+    for (const bool takes : {false, true}) {
+        touch(QStringLiteral("touchVoid"));
+        touch(QStringLiteral("pad over range"));
+        digits(QStringLiteral("1-3"));
+        touch(takes ? QStringLiteral("pad Enter") : QStringLiteral("pad Cancel"));
+        EXPECT_EQ(controller().field(), SprayController::Field::Peak);
+        EXPECT_FALSE(page->findChild<TouchPad*>()->isVisible());
+    }
+    ASSERT_EQ(stored(), 2u);
+    EXPECT_EQ(last().outcome, model::Outcome::AboveRange);
+}
+
 // Property: the field itself opens the digits, the exponent is one touch, Cancel leaves everything.
 TEST_F(Touch, TypesIntoTheFieldAndTakesItBack)
 {
