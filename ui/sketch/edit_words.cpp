@@ -125,7 +125,7 @@ QString piece(const QString& text)
 
 QString editWords(std::string_view what)
 {
-    const QString text = QString::fromUtf8(what.data(), static_cast<qsizetype>(what.size()));
+    QString text = QString::fromUtf8(what.data(), static_cast<qsizetype>(what.size()));
     for (const Pattern& pattern : patterns()) {
         const QRegularExpressionMatch found = pattern.match.match(text);
         if (!found.hasMatch())
