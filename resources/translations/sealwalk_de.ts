@@ -6978,6 +6978,10 @@ Fingerabdruck %2 …</translation>
 <context>
     <name>sealwalk::ui::CallPanel</name>
     <message>
+        <source>%1 waits</source>
+        <translation>%1 wartet</translation>
+    </message>
+    <message>
         <source>Esc goes back to the number first.</source>
         <translation>Esc bringt zuerst die Zahl zurück.</translation>
     </message>

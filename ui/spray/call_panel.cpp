@@ -429,9 +429,11 @@ QString CallPanel::rateText(std::optional<LeakRate> rate) const
     return render::inFigures(report::screenRate(displayUnit().number(*rate)));
 }
 
-/// What the feed saw, in the empty field: Enter stores it.
+/// What the feed saw, in the empty field: Enter stores it. Or the number that stands aside.
 QString CallPanel::feedHint() const
 {
+    if (m_controller.hasNumberBeneath())
+        return tr("%1 waits").arg(render::inFigures(m_controller.beneath().readBack));
     if (const auto rate = m_controller.offered(); rate && m_controller.offer().wasLost)
         return tr("feed saw %1, then was lost · Enter").arg(rateText(rate));
     if (const auto rate = m_controller.offered())

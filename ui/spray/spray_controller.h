@@ -113,6 +113,7 @@ public:
     [[nodiscard]] std::optional<Duration> delay() const;
     /// A number stands aside for what is asked now; Esc, or the answer, brings it back.
     [[nodiscard]] bool hasNumberBeneath() const { return !m_beneath.typed.empty(); }
+    [[nodiscard]] EnteredNumber beneath() const { return readEntered(m_beneath.typed); }
     /// What Enter alone takes for it, in seconds; none: it must be typed.
     [[nodiscard]] std::optional<double> offeredDelay() const { return m_offeredDelay; }
     /// What a reviewer would miss on the reading that comes, as things stand, and what helps; empty: nothing.
