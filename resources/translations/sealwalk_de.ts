@@ -4111,6 +4111,30 @@ Fingerabdruck %2 …</translation>
         <source>%1 is too large, %2 by %3 px; save it with at most %4 million pixels</source>
         <translation>%1 ist zu groß, %2 mal %3 px; mit höchstens %4 Millionen Bildpunkten speichern</translation>
     </message>
+    <message>
+        <source>the front</source>
+        <translation>vorn</translation>
+    </message>
+    <message>
+        <source>outside</source>
+        <translation>außen</translation>
+    </message>
+    <message>
+        <source>inside</source>
+        <translation>innen</translation>
+    </message>
+    <message>
+        <source>the rear</source>
+        <translation>hinten</translation>
+    </message>
+    <message>
+        <source>above</source>
+        <translation>oben</translation>
+    </message>
+    <message>
+        <source>below</source>
+        <translation>unten</translation>
+    </message>
 </context>
 <context>
     <name>FindingWords</name>
@@ -4342,7 +4366,7 @@ Fingerabdruck %2 …</translation>
     </message>
     <message>
         <source>no response</source>
-        <translation>kein Ausschlag</translation>
+        <translation>keine Antwort</translation>
     </message>
     <message>
         <source>over range</source>
@@ -5525,7 +5549,7 @@ Fingerabdruck %2 …</translation>
     </message>
     <message>
         <source>helium of the last point clears</source>
-        <translation>das Helium des letzten Punktes zieht ab</translation>
+        <translation>Helium zieht noch ab</translation>
     </message>
     <message>
         <source>the background moves</source>
@@ -7071,7 +7095,7 @@ Fingerabdruck %2 …</translation>
     </message>
     <message>
         <source>or I to go on anyway</source>
-        <translation>oder I für trotzdem weiter</translation>
+        <translation>I: trotzdem weiter</translation>
     </message>
     <message>
         <source>Space</source>
@@ -7087,11 +7111,11 @@ Fingerabdruck %2 …</translation>
     </message>
     <message>
         <source>store</source>
-        <translation>speichern</translation>
+        <translation>sichern</translation>
     </message>
     <message>
         <source>no response</source>
-        <translation>kein Ausschlag</translation>
+        <translation>keine Antwort</translation>
     </message>
     <message>
         <source>over range</source>
@@ -7107,7 +7131,7 @@ Fingerabdruck %2 …</translation>
     </message>
     <message>
         <source>no access</source>
-        <translation>nicht erreichbar</translation>
+        <translation>kein Zugang</translation>
     </message>
     <message>
         <source>at rest</source>
@@ -7135,7 +7159,7 @@ Fingerabdruck %2 …</translation>
     </message>
     <message>
         <source>feed saw no rise · N: no response</source>
-        <translation>kein Anstieg · N: keine Anzeige</translation>
+        <translation>kein Anstieg · N: keine Antwort</translation>
     </message>
     <message>
         <source>background now</source>
@@ -11407,11 +11431,11 @@ Fingerabdruck %2 …</translation>
     </message>
     <message>
         <source>Type the highest value, or press N for no response.</source>
-        <translation>Den Höchstwert eintippen, oder N für keinen Ausschlag.</translation>
+        <translation>Den Höchstwert eintippen, oder N für keine Antwort.</translation>
     </message>
     <message>
         <source>Nothing is zero: press N for no response.</source>
-        <translation>Nichts ist null: N für keinen Ausschlag.</translation>
+        <translation>Nichts ist null: N für keine Antwort.</translation>
     </message>
     <message>
         <source>The exponent is missing, as in 3.2e-7.</source>
@@ -11455,7 +11479,7 @@ Fingerabdruck %2 …</translation>
     </message>
     <message>
         <source>The feed saw no rise: press N for no response, or type the value.</source>
-        <translation>Die Leitung sah keinen Anstieg: N für keine Anzeige, oder den Wert eintippen.</translation>
+        <translation>Die Leitung sah keinen Anstieg: N für keine Antwort, oder den Wert eintippen.</translation>
     </message>
     <message>
         <source>There is no feed; type the highest value.</source>
@@ -11919,6 +11943,10 @@ Fingerabdruck %2 …</translation>
         <source>confirm</source>
         <translation>bestätigen</translation>
     </message>
+    <message>
+        <source>Background, no helium given</source>
+        <translation>Untergrund, ohne Helium</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::TouchStrip</name>
@@ -12017,6 +12045,10 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>The feed saw no rise yet; touch the field to type the value.</source>
         <translation>Die Leitung sah noch keinen Anstieg; ins Feld tippen, um den Wert einzugeben.</translation>
+    </message>
+    <message>
+        <source>Background</source>
+        <translation>Untergrund</translation>
     </message>
 </context>
 <context>
@@ -12163,7 +12195,7 @@ Fingerabdruck %2 …</translation>
     </message>
     <message>
         <source>no resp.</source>
-        <translation>nichts</translation>
+        <translation>k. Antwort</translation>
     </message>
     <message>
         <source>no access</source>

@@ -4,6 +4,7 @@
 #include "ui/render/icon.h"
 #include "ui/render/theme.h"
 #include "ui/spray/spray_controller.h"
+#include "ui/spray/touch_size.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
@@ -58,8 +59,7 @@ AdviceCard::AdviceCard(SprayController& controller, QWidget* parent)
 void AdviceCard::setTargetHeight(int pixels)
 {
     for (QPushButton* button : {m_take, m_stay})
-        // The program's style sheet has the last word on least heights, unless the button brings its own.
-        button->setStyleSheet(pixels > 0 ? QStringLiteral("min-height: %1px").arg(pixels) : QString());
+        ui::setTargetHeight(*button, pixels);
 }
 
 void AdviceCard::refresh()

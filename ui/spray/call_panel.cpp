@@ -139,6 +139,8 @@ void CallPanel::fitHeight()
     for (const QWidget* always :
          std::initializer_list<const QWidget*>{m_head, m_state, m_caption, m_field, m_readBack})
         kept += least(always);
+    if (m_touch)
+        kept += least(m_strip);
     setLow(height() < kept);
     m_gaps->setVisible(height() >= kept + m_gaps->height());
     kept += m_gaps->height();

@@ -93,7 +93,7 @@ void KeyLegend::setKeys(const std::vector<std::vector<LegendKey>>& rows)
         auto* line = new QWidget(this);
         auto* cells = new QHBoxLayout(line);
         cells->setContentsMargins(0, 0, 0, 0);
-        cells->setSpacing(render::kGapApart);
+        cells->setSpacing(render::kGapNear);
         for (const LegendKey& key : row) {
             auto* cap = new KeyCap(key, line);
             connect(cap, &QAbstractButton::clicked, this, [this, code = key.key] { emit pressed(code); });

@@ -133,6 +133,7 @@ SprayPage::SprayPage(JobSession& session, QWidget* parent)
     });
     connect(m_call, &CallPanel::repeatWanted, this, &SprayPage::repeatCall);
     connect(&m_walk->legend(), &KeyLegend::pressed, m_call, &CallPanel::runKey);
+    connect(m_walk, &WalkPanel::keyPressed, m_call, &CallPanel::runKey);
     connect(m_presenter, &Presenter::distanceWanted, this, &SprayPage::toggleDistance);
     m_call->field().installEventFilter(m_presenter);
     m_call->field().installEventFilter(m_pad);
@@ -387,8 +388,10 @@ void SprayPage::setTouchStrip(bool on)
     const int target = on ? pixelsOn(screen(), kGloveMillimetres) : 0;
     m_call->setTouch(on);
     m_pad->setActive(on);
-    m_walk->advice().setTargetHeight(target);
-    m_startButton->setMinimumHeight(target);
+    m_walk->setTargetHeight(target);
+    m_walkLine->setTargetHeight(target);
+    setTargetHeight(*m_startButton, target);
+    placeCall();
     placePad();
 }
 
@@ -447,6 +450,13 @@ void SprayPage::placePad()
     }
 }
 
+/// As wide as designed; wider where the fields of the strip need it, on a screen with many dots to the inch.
+void SprayPage::placeCall()
+{
+    m_callPart->setFixedWidth(
+        width() >= render::kPartsNeed ? std::max(kCallWidth, m_call->minimumSizeHint().width()) : width());
+}
+
 void SprayPage::placeWalkLine()
 {
     m_walkLine->setVisible(m_session.currentRound() != nullptr && width() < render::kListsNeed &&
@@ -458,7 +468,7 @@ void SprayPage::resizeEvent(QResizeEvent* event)
     QWidget::resizeEvent(event);
     m_walk->setVisible(width() >= render::kListsNeed);
     placeWalkLine();
-    m_callPart->setFixedWidth(width() >= render::kPartsNeed ? kCallWidth : width());
+    placeCall();
     m_distance->setGeometry(m_distance->parentWidget()->rect());
     placePad();
 }

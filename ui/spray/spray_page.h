@@ -72,6 +72,7 @@ private:
     void repeatCall();
     void placePad();
     void placeWalkLine();
+    void placeCall();
     void onSound(SpraySound sound);
 
     JobSession& m_session;

@@ -46,6 +46,12 @@ void TouchField::setWords(const QString& word, const QString& below)
     update();
 }
 
+void TouchField::setIcon(const QString& icon)
+{
+    m_icon = icon;
+    update();
+}
+
 void TouchField::setWanted(bool wanted)
 {
     if (wanted == m_wanted)

@@ -14,6 +14,7 @@ public:
     explicit TouchField(const QString& icon, QWidget* parent = nullptr);
     /// `below` stands small under the word.
     void setWords(const QString& word, const QString& below = {});
+    void setIcon(const QString& icon);
     /// The one that is wanted now stands out.
     void setWanted(bool wanted);
     [[nodiscard]] QSize sizeHint() const override;

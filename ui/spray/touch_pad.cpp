@@ -11,6 +11,8 @@
 #include <QLabel>
 #include <QVBoxLayout>
 
+#include <utility>
+
 namespace sealwalk::ui {
 
 namespace {
@@ -119,9 +121,10 @@ void TouchPad::refresh()
             setAccessibleDescription(QString::fromStdString(m_controller.typed()));
         return;
     }
-    m_prompt = prompt;
+    const Prompt before = std::exchange(m_prompt, prompt);
     if (prompt == Prompt::None) {
-        if (m_shows == Shows::Choices)
+        // Answered, perhaps by keys: digits that went on would no longer be a point number.
+        if (m_shows == Shows::Choices || before == Prompt::Jump)
             shut();
         return;
     }
@@ -265,7 +268,10 @@ void TouchPad::enterAndShut()
 
 void TouchPad::showDigits()
 {
-    m_title->setText(m_prompt == Prompt::Jump ? tr("Go to point number") : tr("What the detector shows"));
+    m_title->setText(m_prompt == Prompt::Jump ? tr("Go to point number")
+                     : m_controller.field() == SprayController::Field::Background
+                         ? tr("Background, no helium given")
+                         : tr("What the detector shows"));
     for (int digit = 1; digit <= 9; ++digit) {
         const QString text = QString::number(digit);
         add(2 - (digit - 1) / 3, (digit - 1) % 3, text, [this, text] { append(text); });

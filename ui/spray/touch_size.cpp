@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/spray/touch_size.h"
 
+#include <QAbstractButton>
 #include <QInputDevice>
 #include <QScreen>
 
@@ -29,6 +30,11 @@ int pixelsOf(double millimetres, double dotsPerInch)
 int pixelsOn(const QScreen* screen, double millimetres)
 {
     return pixelsOf(millimetres, screen == nullptr ? kUsualDotsPerInch : screen->physicalDotsPerInch());
+}
+
+void setTargetHeight(QAbstractButton& button, int pixels)
+{
+    button.setStyleSheet(pixels > 0 ? QStringLiteral("min-height: %1px").arg(pixels) : QString());
 }
 
 bool hasTouchScreen()

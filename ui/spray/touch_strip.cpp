@@ -83,10 +83,14 @@ void TouchStrip::refresh()
     m_condition->setWords(tr("Condition"), conditionWord(m_controller.condition()));
     m_void->setWords(tr("Void, skip"), tr("with reason"));
     const EnteredNumber number = m_controller.entered();
-    m_exponent->setWords(
-        tr("Exponent +"),
-        tr("now %1").arg(exponentText(number.shownExponent.value_or(m_controller.offeredExponent()))));
-    m_exponent->setEnabled(typed);
+    // One place for both: without a number there is no exponent, and with one no other value is asked for.
+    m_exponent->setIcon(typed ? QStringLiteral("over-range") : QStringLiteral("stage-prepare"));
+    if (typed)
+        m_exponent->setWords(
+            tr("Exponent +"),
+            tr("now %1").arg(exponentText(number.shownExponent.value_or(m_controller.offeredExponent()))));
+    else
+        m_exponent->setWords(tr("Background"), tr("digits"));
     m_correct->setWords(tr("Correct"), tr("last point"));
 }
 
@@ -118,7 +122,13 @@ void TouchStrip::value()
 
 void TouchStrip::exponentUp()
 {
-    m_controller.stepExponent(1);
+    if (!m_controller.typed().empty()) {
+        m_controller.stepExponent(1);
+        return;
+    }
+    if (m_controller.field() != SprayController::Field::Background)
+        m_controller.askBackground();
+    emit digitsWanted();
 }
 
 void TouchStrip::correct()

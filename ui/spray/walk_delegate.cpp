@@ -6,6 +6,8 @@
 
 #include <QPainter>
 
+#include <algorithm>
+
 namespace sealwalk::ui {
 
 namespace {
@@ -120,6 +122,7 @@ void WalkDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
     const bool hasGaps = !index.data(WalkModel::GapsRole).toString().isEmpty();
     const double gapX = signX - kSignSize - render::kGapTight;
     const double room = (hasGaps ? gapX : signX) - kSignSize - left;
+    const double lines = (row.height() - render::kWalkRow) / 2.0; // both in the middle of a high row
     const auto text = [&](int role, TextSize size, render::Weight weight, Role ink, double top,
                           double height) {
         painter->setFont(render::font(size, weight));
@@ -129,8 +132,8 @@ void WalkDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
         painter->drawText(QRectF(left, row.top() + top, room, height), Qt::AlignVCenter, fitted);
     };
     text(WalkModel::JointRole, TextSize::Text, called ? render::Weight::Bold : render::Weight::Normal,
-         Role::Ink, 2, 16);
-    text(WalkModel::PlaceRole, TextSize::Caption, render::Weight::Normal, Role::InkSoft, 17, 14);
+         Role::Ink, lines + 2, 16);
+    text(WalkModel::PlaceRole, TextSize::Caption, render::Weight::Normal, Role::InkSoft, lines + 17, 14);
 
     paintSign(*painter, theme, {signX, row.center().y()}, index.data(WalkModel::SignRole).toInt());
     if (hasGaps)
@@ -144,7 +147,7 @@ void WalkDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
 
 QSize WalkDelegate::sizeHint(const QStyleOptionViewItem&, const QModelIndex&) const
 {
-    return {1, render::kWalkRow}; // as wide as the list
+    return {1, std::max(render::kWalkRow, m_target)}; // as wide as the list
 }
 
 } // namespace sealwalk::ui

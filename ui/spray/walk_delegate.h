@@ -12,9 +12,14 @@ class WalkDelegate : public QStyledItemDelegate
 
 public:
     using QStyledItemDelegate::QStyledItemDelegate;
+    /// At least so high, for fingers.
+    void setTargetHeight(int pixels) { m_target = pixels; }
     void paint(QPainter* painter, const QStyleOptionViewItem& option,
                const QModelIndex& index) const override;
     [[nodiscard]] QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override;
+
+private:
+    int m_target = 0;
 };
 
 } // namespace sealwalk::ui

@@ -4,6 +4,7 @@
 #include "ui/render/theme.h"
 #include "ui/spray/spray_controller.h"
 #include "ui/spray/spray_words.h"
+#include "ui/spray/touch_size.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
@@ -34,17 +35,22 @@ WalkLine::WalkLine(const SprayController& controller, QWidget* parent)
     : QWidget(parent)
     , m_controller(controller)
     , m_text(new QLabel(this))
+    , m_order(new QPushButton(tr("Order …  P"), this))
 {
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(render::kGapApart, 0, render::kGapApart, render::kGapTight);
     row->addWidget(m_text, 1);
-    auto* order = new QPushButton(tr("Order …  P"), this);
-    order->setAccessibleName(tr("Change the order of the walk"));
-    order->setFocusPolicy(Qt::NoFocus);
-    row->addWidget(order);
-    connect(order, &QPushButton::clicked, this, &WalkLine::orderWanted);
+    m_order->setAccessibleName(tr("Change the order of the walk"));
+    m_order->setFocusPolicy(Qt::NoFocus);
+    row->addWidget(m_order);
+    connect(m_order, &QPushButton::clicked, this, &WalkLine::orderWanted);
     connect(&m_controller, &SprayController::changed, this, &WalkLine::refresh);
     refresh();
+}
+
+void WalkLine::setTargetHeight(int pixels)
+{
+    ui::setTargetHeight(*m_order, pixels);
 }
 
 void WalkLine::refresh()

@@ -5,6 +5,7 @@
 #include <QWidget>
 
 class QLabel;
+class QPushButton;
 
 namespace sealwalk::ui {
 
@@ -16,6 +17,8 @@ class WalkLine : public QWidget
 
 public:
     explicit WalkLine(const SprayController& controller, QWidget* parent = nullptr);
+    /// The button so high; 0: for the mouse.
+    void setTargetHeight(int pixels);
 
 signals:
     void orderWanted();
@@ -25,6 +28,7 @@ private:
 
     const SprayController& m_controller;
     QLabel* m_text;
+    QPushButton* m_order;
 };
 
 } // namespace sealwalk::ui

@@ -5,8 +5,11 @@
 #include "ui/spray/advice_card.h"
 #include "ui/spray/key_legend.h"
 #include "ui/spray/spray_words.h"
+#include "ui/spray/touch_field.h"
+#include "ui/spray/touch_size.h"
 #include "ui/spray/walk_delegate.h"
 
+#include <QGridLayout>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QListView>
@@ -61,6 +64,9 @@ WalkPanel::WalkPanel(JobSession& session, SprayController& controller, QWidget* 
     , m_list(new QListView(this))
     , m_advice(new AdviceCard(controller, this))
     , m_legend(new KeyLegend(this))
+    , m_rows(new WalkDelegate(m_list))
+    , m_order(new QPushButton(tr("Order …  P"), this))
+    , m_touchKeys(makeTouchKeys())
 {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, render::kGapNear, 0, 0);
@@ -80,16 +86,15 @@ WalkPanel::WalkPanel(JobSession& session, SprayController& controller, QWidget* 
     auto* under = new QHBoxLayout;
     under->setContentsMargins(render::kGapBlock, 0, render::kGapBlock, 0);
     under->addWidget(m_timeLeft);
-    auto* order = new QPushButton(tr("Order …  P"), this);
-    order->setObjectName(QStringLiteral("orderWalk"));
-    order->setAccessibleName(tr("Change the order of the walk"));
-    order->setFocusPolicy(Qt::NoFocus);
+    m_order->setObjectName(QStringLiteral("orderWalk"));
+    m_order->setAccessibleName(tr("Change the order of the walk"));
+    m_order->setFocusPolicy(Qt::NoFocus);
     under->addStretch();
-    under->addWidget(order);
-    connect(order, &QPushButton::clicked, this, &WalkPanel::orderWanted);
+    under->addWidget(m_order);
+    connect(m_order, &QPushButton::clicked, this, &WalkPanel::orderWanted);
     column->addLayout(under);
     m_list->setModel(m_model);
-    m_list->setItemDelegate(new WalkDelegate(m_list));
+    m_list->setItemDelegate(m_rows);
     m_list->setFrameShape(QFrame::NoFrame);
     m_list->setFocusPolicy(Qt::NoFocus); // the keys belong to the field; a click still calls a point
     m_list->setSelectionMode(QAbstractItemView::NoSelection);
@@ -103,6 +108,7 @@ WalkPanel::WalkPanel(JobSession& session, SprayController& controller, QWidget* 
     foot->setContentsMargins(render::kGapApart, 0, render::kGapApart, render::kGapTight);
     foot->addWidget(m_advice);
     foot->addWidget(m_legend);
+    foot->addWidget(m_touchKeys);
     column->addLayout(foot);
     m_legend->setKeys({{{QStringLiteral("J"), tr("jump"), Qt::Key_J, false},
                         {QStringLiteral("C"), tr("correct"), Qt::Key_C, false},
@@ -115,10 +121,50 @@ WalkPanel::WalkPanel(JobSession& session, SprayController& controller, QWidget* 
     });
     connect(&m_controller, &SprayController::changed, this, &WalkPanel::refresh);
     connect(&m_controller, &SprayController::advised, this, [this] {
+        placeFoot();
         QTimer::singleShot(0, this, &WalkPanel::showCalled); // the card takes room from the list
     });
     connect(&m_session, &JobSession::findingsChanged, this, &WalkPanel::refresh);
     refresh();
+}
+
+QWidget* WalkPanel::makeTouchKeys()
+{
+    auto* keys = new QWidget(this);
+    auto* grid = new QGridLayout(keys);
+    grid->setContentsMargins(0, 0, 0, 0);
+    grid->setSpacing(pixelsOn(screen(), kGloveGapMillimetres));
+    const std::pair<QString, int> each[] = {{tr("jump"), Qt::Key_J},
+                                            {tr("distance"), Qt::Key_Z},
+                                            {tr("confirm"), Qt::Key_K},
+                                            {tr("not tested"), Qt::Key_X}};
+    for (int i = 0; const auto& [word, key] : each) {
+        auto* field = new TouchField({}, keys);
+        field->setWords(word);
+        field->setObjectName(QStringLiteral("walk ") + word);
+        connect(field, &QAbstractButton::clicked, this, [this, code = key] { emit keyPressed(code); });
+        grid->addWidget(field, i / 2, i % 2);
+        ++i;
+    }
+    keys->hide();
+    return keys;
+}
+
+void WalkPanel::setTargetHeight(int pixels)
+{
+    m_isTouch = pixels > 0;
+    m_rows->setTargetHeight(pixels);
+    m_list->doItemsLayout(); // measures its rows anew
+    ui::setTargetHeight(*m_order, pixels);
+    m_advice->setTargetHeight(pixels);
+    placeFoot();
+}
+
+/// Advice is answered before anything else: for fingers there is no room for both.
+void WalkPanel::placeFoot()
+{
+    m_legend->setVisible(!m_isTouch);
+    m_touchKeys->setVisible(m_isTouch && !m_controller.advice());
 }
 
 void WalkPanel::resizeEvent(QResizeEvent* event)

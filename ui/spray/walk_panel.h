@@ -8,6 +8,7 @@
 
 class QLabel;
 class QListView;
+class QPushButton;
 
 namespace sealwalk::ui {
 
@@ -27,6 +28,7 @@ private:
 
 class AdviceCard;
 class KeyLegend;
+class WalkDelegate;
 
 class WalkPanel : public QWidget
 {
@@ -36,9 +38,12 @@ public:
     WalkPanel(JobSession& session, SprayController& controller, QWidget* parent = nullptr);
     [[nodiscard]] AdviceCard& advice() const { return *m_advice; }
     [[nodiscard]] KeyLegend& legend() const { return *m_legend; }
+    /// Rows and buttons for fingers, so high; 0: for the mouse.
+    void setTargetHeight(int pixels);
 
 signals:
     void orderWanted();
+    void keyPressed(int key); ///< a field that stands for a key was touched
 
 protected:
     void resizeEvent(QResizeEvent* event) override;
@@ -46,6 +51,8 @@ protected:
 private:
     void refresh();
     void showCalled();
+    void placeFoot();
+    QWidget* makeTouchKeys();
 
     JobSession& m_session;
     SprayController& m_controller;
@@ -56,6 +63,10 @@ private:
     QListView* m_list;
     AdviceCard* m_advice;
     KeyLegend* m_legend;
+    WalkDelegate* m_rows;
+    QPushButton* m_order;
+    QWidget* m_touchKeys; ///< in place of the legend
+    bool m_isTouch = false;
 };
 
 } // namespace sealwalk::ui

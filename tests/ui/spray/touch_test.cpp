@@ -5,7 +5,9 @@
 #include "ui/spray/touch_pad.h"
 #include "ui/spray/touch_size.h"
 
+#include <QListView>
 #include <QPointingDevice>
+#include <QPushButton>
 
 namespace sealwalk::ui {
 namespace {
@@ -180,6 +182,55 @@ TEST_F(Touch, SaysNotTestedAndConfirms)
     EXPECT_EQ(called(), 2);
 }
 
+// Regression: the number typed by keys was the jump's, the pad stayed under its title, and what was touched
+// on it afterwards went into the value.
+TEST_F(Touch, APadForAJumpGoesWithIt)
+{
+    auto* pad = page->findChild<TouchPad*>();
+    press(Qt::Key_J);
+    ASSERT_TRUE(pad->isVisible());
+    type(QStringLiteral("4"));
+    press(Qt::Key_Return);
+    EXPECT_EQ(called(), 4);
+    EXPECT_FALSE(pad->isVisible());
+    touch(QStringLiteral("touchValue"));
+    EXPECT_EQ(pad->accessibleName(), QStringLiteral("What the detector shows"));
+}
+
+// Regression: the background was two pads away.
+TEST_F(Touch, TakesTheBackground)
+{
+    touch(QStringLiteral("touchExponent")); // which is the background's while nothing is typed
+    EXPECT_EQ(page->findChild<TouchPad*>()->accessibleName(), QStringLiteral("Background, no helium given"));
+    digits(QStringLiteral("2-9"));
+    touch(QStringLiteral("pad Enter"));
+    ASSERT_TRUE(controller().background());
+    EXPECT_NEAR(inMillibarLitresPerSecond(*controller().background()), 2e-9, 1e-20);
+    EXPECT_EQ(stored(), 0u);
+}
+
+// Regression: a row of the walk was 34 px high and its keys 30, where a glove needs 20 mm.
+TEST_F(Touch, TheWalkIsForGlovesToo)
+{
+    const int least = pixelsOn(page->screen(), kGloveMillimetres);
+    auto* list = page->findChild<QListView*>(QStringLiteral("walkList"));
+    EXPECT_GE(list->visualRect(list->model()->index(1, 0)).height(), least);
+    EXPECT_GE(page->findChild<QPushButton*>(QStringLiteral("orderWalk"))->height(), least);
+    EXPECT_GE(page->findChild<QPushButton*>(QStringLiteral("startRound"))->sizeHint().height(), least);
+    QTest::mouseClick(list->viewport(), Qt::LeftButton, {},
+                      list->visualRect(list->model()->index(1, 0)).center());
+    EXPECT_EQ(called(), 2);
+    touch(QStringLiteral("walk not tested"));
+    touch(QStringLiteral("pad no time left"));
+    EXPECT_EQ(last().outcome, model::Outcome::NotTested);
+    touch(QStringLiteral("walk jump"));
+    digits(QStringLiteral("5"));
+    touch(QStringLiteral("pad Enter"));
+    EXPECT_EQ(called(), 5);
+    page->setTouchStrip(false);
+    EXPECT_LT(list->visualRect(list->model()->index(1, 0)).height(), least);
+}
+
 // Published: 20 mm for gloves, 3 mm apart. 4.41 px to the millimetre is a 14 inch panel of 768 lines.
 TEST_F(Touch, MeasuresFieldsInMillimetresOfTheScreen)
 {
@@ -196,11 +247,12 @@ TEST_F(Touch, MeasuresFieldsInMillimetresOfTheScreen)
             continue;
         EXPECT_GE(shown->width(), least) << shown->objectName().toStdString();
         EXPECT_GE(shown->height(), least) << shown->objectName().toStdString();
+        const QRect place(shown->mapTo(page.get(), QPoint()), shown->size());
         for (const QRect& other : places)
-            EXPECT_FALSE(shown->geometry().adjusted(-gap + 1, -gap + 1, gap - 1, gap - 1).intersects(other));
-        places.push_back(shown->geometry());
+            EXPECT_FALSE(place.adjusted(-gap + 1, -gap + 1, gap - 1, gap - 1).intersects(other));
+        places.push_back(place);
     }
-    EXPECT_EQ(places.size(), 8u);
+    EXPECT_EQ(places.size(), 12u);
 }
 
 } // namespace
