@@ -70,6 +70,9 @@ QVariant ObjectsModel::data(const QModelIndex& index, int role) const
         const storage::ObjectRow* object = objectAt(index.row());
         return object == nullptr ? QVariant() : QVariant(QString::fromStdString(object->place));
     }
+    // The first row stands for all of them, and has nothing of its own in the other columns.
+    if (role == Qt::AccessibleTextRole && objectAt(index.row()) == nullptr)
+        return text(index.row(), Name);
     if (role == Qt::AccessibleTextRole && index.column() == Temporary)
         return tr("%n open temporary repair(s)", nullptr,
                   objectAt(index.row()) == nullptr ? 0 : objectAt(index.row())->openTemporaryRepairs);

@@ -5,6 +5,7 @@
 #include "tests/ui/shell/window_fixture.h"
 
 #include <QAbstractButton>
+#include <QAbstractItemView>
 #include <QAbstractSpinBox>
 #include <QAccessible>
 #include <QAction>
@@ -129,6 +130,33 @@ TEST_F(Names, StandOnEveryControlOfEveryStage)
             expectNames(*window, stageKey(stage).toStdString());
         }
     }
+}
+
+// Regression: cells that hold nothing were read as nothing; a cell that can be reached says what is not
+// there.
+TEST_F(Names, StandOnEveryCell)
+{
+    for (const Stage stage : kStages) {
+        window->showStage(stage);
+        QTest::qWait(10);
+    }
+    std::set<std::string> nameless;
+    for (const auto* view : window->findChildren<QAbstractItemView*>()) {
+        if (view->model() == nullptr || view->inherits("QComboBoxListView") ||
+            view->inherits("QHeaderView"))
+            continue;
+        for (int row = 0; row < view->model()->rowCount(); ++row)
+            for (int column = 0; column < view->model()->columnCount(); ++column) {
+                const QModelIndex cell = view->model()->index(row, column);
+                if ((cell.flags() & Qt::ItemIsSelectable) != 0 &&
+                    cell.data(Qt::AccessibleTextRole).toString().trimmed().isEmpty() &&
+                    cell.data().toString().trimmed().isEmpty())
+                    nameless.insert(view->accessibleName().toStdString() + ", column " +
+                                    std::to_string(column));
+            }
+    }
+    for (const std::string& cell : nameless)
+        ADD_FAILURE() << cell;
 }
 
 TEST_F(Names, StandInEveryDialogOfTheMenus)
