@@ -6,6 +6,7 @@
 #include "ui/shell/catalogue.h"
 #include "ui/shell/compose_pages.h"
 #include "ui/shell/main_window.h"
+#include "ui/shell/prompt_painting.h"
 #include "ui/shell/opening.h"
 
 #include <QApplication>
@@ -33,6 +34,7 @@ void install(QTranslator& translator, const QString& catalogue, const QString& f
 
 int main(int argc, char** argv)
 {
+    ui::paintPromptly();
     QApplication application(argc, argv);
     // Qt takes over the C library's locale; numbers of libraries must not follow it.
     std::setlocale(LC_NUMERIC, "C");

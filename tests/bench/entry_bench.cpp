@@ -7,6 +7,7 @@
 #include "ui/session/job_session.h"
 #include "ui/shell/compose_pages.h"
 #include "ui/shell/main_window.h"
+#include "ui/shell/prompt_painting.h"
 #include "ui/spray/spray_page.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>
@@ -181,6 +182,7 @@ public:
 
 int main(int argc, char** argv)
 {
+    ui::paintPromptly();
     QApplication application(argc, argv);
     const QTemporaryDir folder;
     const std::filesystem::path home(folder.path().toStdString());

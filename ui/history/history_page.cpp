@@ -131,7 +131,9 @@ void HistoryPage::startNewJob(model::ObjectId object)
     if (dialog.exec() != QDialog::Accepted)
         return;
     m_session.setLogger(dialog.logger());
-    if (const auto made = m_session.createJob(dialog.object(), dialog.purpose().toStdString()); !made)
+    if (const auto made =
+            m_session.createJob(dialog.object(), dialog.purpose().toStdString(), dialog.begun());
+        !made)
         emit failed(made.error());
     else
         emit jobOpened();

@@ -2,6 +2,7 @@
 #include "ui/history/job_dialog.h"
 
 #include "ui/widgets/heading.h"
+#include "ui/widgets/moment_field.h"
 #include "ui/widgets/person_field.h"
 
 #include <QHBoxLayout>
@@ -44,6 +45,7 @@ JobDialog::JobDialog(const std::vector<storage::ObjectRow>& objects, model::Obje
     m_logger = new PersonField(tr("who is logging"), this);
     m_logger->setKnown(people);
     m_logger->setPerson(logger);
+    m_begun = new MomentField(tr("begun"), this);
 
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(20, 12, 20, 16);
@@ -51,6 +53,7 @@ JobDialog::JobDialog(const std::vector<storage::ObjectRow>& objects, model::Obje
     column->addWidget(formRow(tr("Test object"), {m_object}, this));
     column->addWidget(formRow(tr("Purpose"), {m_purpose}, this));
     column->addWidget(formRow(tr("Who is logging"), {m_logger}, this));
+    column->addWidget(formRow(tr("Begun"), {m_begun}, this));
     column->addSpacing(12);
     auto* buttons = new QHBoxLayout;
     buttons->addStretch(1);
@@ -64,7 +67,7 @@ JobDialog::JobDialog(const std::vector<storage::ObjectRow>& objects, model::Obje
     buttons->addWidget(start);
     column->addLayout(buttons);
     connect(cancel, &QPushButton::clicked, this, &QDialog::reject);
-    connect(start, &QPushButton::clicked, this, &QDialog::accept);
+    connect(start, &QPushButton::clicked, this, &JobDialog::tryAccept);
     m_purpose->setFocus();
     m_purpose->lineEdit()->selectAll();
 }
@@ -83,6 +86,20 @@ void JobDialog::offerPurpose(const std::function<QString(model::ObjectId)>& ofLa
     connect(m_purpose, &QComboBox::activated, this, [this] { m_purpose->lineEdit()->setModified(true); });
     connect(m_object, &QComboBox::activated, this, offer);
     offer();
+}
+
+void JobDialog::tryAccept()
+{
+    m_begun->commit();
+    if (m_begun->isWrong())
+        m_begun->field()->setFocus();
+    else
+        accept();
+}
+
+std::optional<Timestamp> JobDialog::begun() const
+{
+    return m_begun->isTyped() ? std::optional(m_begun->moment()) : std::nullopt;
 }
 
 model::ObjectId JobDialog::object() const

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A new job: on which object, why, and who logs.
+// A new job: on which object, why, who logs, and since when.
 #pragma once
 
 #include "core/storage/history_store.h"
@@ -7,12 +7,14 @@
 #include <QDialog>
 
 #include <functional>
+#include <optional>
 #include <vector>
 
 class QComboBox;
 
 namespace sealwalk::ui {
 
+class MomentField;
 class PersonField;
 
 class JobDialog : public QDialog
@@ -28,12 +30,17 @@ public:
     [[nodiscard]] model::ObjectId object() const;
     [[nodiscard]] QString purpose() const;
     [[nodiscard]] QString logger() const;
+    /// When the work began, typed for a job that was written on paper; none: now.
+    [[nodiscard]] std::optional<Timestamp> begun() const;
 
 private:
+    void tryAccept();
+
     std::vector<model::ObjectId> m_ids;
     QComboBox* m_object = nullptr;
     QComboBox* m_purpose = nullptr;
     PersonField* m_logger = nullptr;
+    MomentField* m_begun = nullptr;
 };
 
 } // namespace sealwalk::ui

@@ -122,15 +122,24 @@ Status JobSession::changeObject(const model::TestObject& before, const model::Te
     return stored;
 }
 
-Result<model::JobId> JobSession::createJob(model::ObjectId object, const std::string& purpose)
+Result<model::JobId> JobSession::createJob(model::ObjectId object, const std::string& purpose,
+                                           std::optional<Timestamp> begun)
 {
-    const auto made = history().createJob(object, purpose, Timestamp::now());
+    const Timestamp now = Timestamp::now();
+    const auto made = history().createJob(object, purpose, begun.value_or(now));
     if (!made)
         return fail(made.error());
     emit storedOnDisk(Timestamp::now());
     emit historyChanged();
     if (const Status opened = openJob(made->id); !opened)
         return fail(opened.error());
+    if (begun) {
+        model::ReviewEntry remark;
+        remark.step = model::ReviewStep::Remark;
+        remark.text = "The job was entered on " + now.date() + " for work that began on " + begun->date() + ".";
+        if (const Status told = addReview(std::move(remark)); !told)
+            return fail(told.error());
+    }
     return made->id;
 }
 

@@ -33,6 +33,7 @@ namespace sealwalk::ui {
 
 namespace {
 
+constexpr int kWalkedMilliseconds = 100;
 constexpr QSize kDesigned(1366, 740);
 constexpr QSize kLeast(640, 340); // a screen of 1366 x 768 at 200 %, less its bars
 
@@ -129,8 +130,11 @@ void MainWindow::listen()
           &JobSession::roundChanged, &JobSession::recordsChanged, &JobSession::stateChanged,
           &JobSession::findingsChanged})
         connect(&m_session, signal, this, &MainWindow::refresh);
-    // Only how far the walk is; what the reading says comes with its finding.
-    connect(&m_session, &JobSession::readingStored, this,
+    // Only how far the walk is, once the entry itself is drawn; what the reading says comes with its finding.
+    m_walked.setSingleShot(true);
+    m_walked.setInterval(kWalkedMilliseconds);
+    connect(&m_session, &JobSession::readingStored, &m_walked, qOverload<>(&QTimer::start));
+    connect(&m_walked, &QTimer::timeout, this,
             [this] { m_strip->setProgress(Stage::Spray, progressOf(Stage::Spray, m_session)); });
 }
 

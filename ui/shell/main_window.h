@@ -8,6 +8,7 @@
 #include "ui/widgets/note.h"
 
 #include <QMainWindow>
+#include <QTimer>
 
 #include <map>
 #include <optional>
@@ -81,6 +82,7 @@ private:
 
     JobSession& m_session;
     ShellSettings& m_settings;
+    QTimer m_walked;
     StageStrip* m_strip = nullptr;
     QStackedWidget* m_pages = nullptr;
     NoteLine* m_note = nullptr;

@@ -46,6 +46,33 @@ TEST_F(WindowTest, ANewJobIsOfferedWhatTheLastOneWasFor)
     ASSERT_TRUE(waitForDialogs());
 }
 
+// Property: a job that was written on paper is dated by its work, and its record tells when it was entered; a
+// wrong day keeps the dialog open.
+TEST_F(WindowTest, AJobEnteredAfterwardsKeepsItsDay)
+{
+    makeObject(QStringLiteral("Oven"));
+    onDialog([&](QDialog& dialog) {
+        QLineEdit* begun = nullptr;
+        for (QLineEdit* field : dialog.findChildren<QLineEdit*>())
+            if (field->accessibleName() == QStringLiteral("begun"))
+                begun = field;
+        ASSERT_NE(begun, nullptr);
+        auto* start = dialog.findChild<QPushButton*>(QStringLiteral("store"));
+        begun->setText(QStringLiteral("last year"));
+        start->click();
+        EXPECT_TRUE(dialog.isVisible());
+        begun->setText(QStringLiteral("2025-03-11 09:00"));
+        start->click();
+    });
+    window->historyPage().startNewJob(objectId);
+    ASSERT_TRUE(waitForDialogs());
+    ASSERT_TRUE(session->hasJob());
+    EXPECT_EQ(session->job().opened.date(), "2025-03-11");
+    ASSERT_EQ(session->job().review.size(), 1U);
+    EXPECT_EQ(session->job().review.front().text,
+              "The job was entered on " + Timestamp::now().date() + " for work that began on 2025-03-11.");
+}
+
 // Property: from an empty history to an open job by keys alone.
 TEST_F(WindowTest, LeadsFromAnEmptyHistoryToAnOpenJobByKeysAlone)
 {
