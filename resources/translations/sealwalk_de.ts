@@ -8416,6 +8416,14 @@ Fingerabdruck %2 …</translation>
         <source>Start job</source>
         <translation>Auftrag beginnen</translation>
     </message>
+    <message>
+        <source>begun</source>
+        <translation>begonnen</translation>
+    </message>
+    <message>
+        <source>Begun</source>
+        <translation>Begonnen</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::JobsModel</name>
