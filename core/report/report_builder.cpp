@@ -212,8 +212,9 @@ ReportContent reportOf(const model::Job& job, const model::TestObject& object, c
     content.date = options.now.isSet() ? "printed " + options.now.date() : std::string();
     if (options.now.isSet() && options.asOf.date() != options.now.date())
         content.date += ", repairs and due dates as of " + options.asOf.date();
+    // On every page: a page may be read without the one that has the signatures.
     content.state = job.state == model::JobState::Signed
-                        ? "signed"
+                        ? (options.problems.empty() ? "signed" : "NOT AS SIGNED")
                         : fmt::format("draft, job {}", model::name(job.state));
     content.footer.push_back(fmt::format("Leak rates in {}, helium, at 100 % helium outside at 1 bar, {:.0f} "
                                          "°C, on the chamber, unless marked \"air\".",

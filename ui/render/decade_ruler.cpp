@@ -188,7 +188,8 @@ void paintLevelRuler(QPainter& painter, const Theme& theme, const report::MapSca
             painter.setPen(theme.colour(Role::InkSoft));
             for (const QString& word : {inWords("smallest detectable"), inWords("seen")}) {
                 const double words = metrics.horizontalAdvance(word);
-                const double from = std::clamp(x - words / 2.0, where.left(), where.right() - words);
+                // A ruler narrower than its words is no range for std::clamp.
+                const double from = std::max(where.left(), std::min(x - words / 2.0, where.right() - words));
                 if (QRectF(from, wordLine - text, words, text).intersects(limitRoom))
                     continue;
                 painter.drawText(QPointF(from, wordLine), word);

@@ -317,6 +317,12 @@ TEST(Report, PrintsWhatCheckingFoundWrong)
     options.problems = {"reading 3 was changed"};
     EXPECT_TRUE(
         says(wordsOf(reportOf(tests::ringJob(2), object, options)), "Not as signed: reading 3 was changed"));
+    model::Job job = tests::ringJob(2);
+    job.state = model::JobState::Signed;
+    const ReportContent content = reportOf(job, object, options);
+    EXPECT_EQ(content.state, "NOT AS SIGNED") << "at the head of every page";
+    options.problems.clear();
+    EXPECT_EQ(reportOf(job, object, options).state, "signed");
 }
 
 } // namespace

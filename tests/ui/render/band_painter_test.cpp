@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/ui/render/picture_support.h"
 #include "ui/render/band_painter.h"
+#include "ui/render/decade_ruler.h"
 #include "ui/render/hatch.h"
 #include "ui/render/plate_painter.h"
 
@@ -189,6 +190,23 @@ TEST(Hatch, FillsAPolygonEvenly)
             EXPECT_TRUE(QRectF(-0.01, -0.01, 100.02, 100.02).contains(end));
     }
     EXPECT_NEAR(length * 5.0, 10000.0, 300.0); // area = length times pitch, within one line at the rim
+}
+
+// Regression: a ruler narrower than its words ended the program.
+TEST(DecadeRuler, MayBeNarrowerThanItsWords)
+{
+    report::MapScale scale;
+    scale.limit = millibarLitresPerSecond(1e-6);
+    scale.smallestDetectable = millibarLitresPerSecond(1e-9);
+    for (const double width : {4.0, 30.0, 60.0, 400.0}) {
+        const QImage image = test::painted(420, 80, Qt::white, [&](QPainter& painter) {
+            paintLevelRuler(painter, Theme::named(ThemeName::Paper), scale, QRectF(0, 0, width, 70), {});
+        });
+        EXPECT_FALSE(image.isNull());
+        if (width > 100.0) {
+            EXPECT_GT(test::unlike(image, image.rect(), Qt::white), 100);
+        }
+    }
 }
 
 } // namespace
