@@ -182,6 +182,7 @@ void WalkPanel::showCalled()
 
 void WalkPanel::refresh()
 {
+    placeFoot(); // advice may have been answered
     m_model->refresh();
     m_list->viewport()->update(); // what is called and what is over may have changed
     const int all = m_controller.calls();
