@@ -54,7 +54,8 @@ TEST_F(CoreWords, PutsThePiecesWhereTheLanguageWantsThem)
         "erreichte.");
     EXPECT_EQ(said("Over the limit, with no repair and no concession: points 17, 38 and 60."),
               "Über dem Grenzwert, ohne Reparatur und ohne Sonderfreigabe: Punkt 17, 38 und 60.");
-    EXPECT_EQ(said("8 o'clock, seen from the front"), "8 Uhr, gesehen von the front");
+    EXPECT_EQ(said("8 o'clock, seen from the front"), "8 Uhr, gesehen von vorn");
+    EXPECT_EQ(said("8 o'clock, seen from the crane"), "8 Uhr, gesehen von the crane");
     EXPECT_EQ(inSentence("repairing point 17 is enough").toStdString(), "Punkt 17 zu reparieren genügt.");
 }
 
