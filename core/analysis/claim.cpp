@@ -123,9 +123,18 @@ Claim claimOf(const model::Job& job, std::span<const PointFinding> asLeft, const
     return claim;
 }
 
-std::string approvalStatement(const model::Job& job, std::span<const PointFinding> asLeft,
-                              bool onePersonHistory)
+void markHeld(std::vector<PointFinding>& findings, std::span<const model::Repair> carried)
 {
+    for (PointFinding& finding : findings)
+        for (const model::Repair& repair : carried)
+            if (std::find(repair.points.begin(), repair.points.end(), finding.point) != repair.points.end())
+                finding.temporaryRepair = true;
+}
+
+std::string approvalStatement(const model::Job& job, std::vector<PointFinding> asLeft,
+                              std::span<const model::Repair> carried, bool onePersonHistory)
+{
+    markHeld(asLeft, carried);
     std::string text = claimOf(job, asLeft, job.setup.unit).text();
     if (onePersonHistory)
         text += " Who tested may approve: this history is set to one person.";

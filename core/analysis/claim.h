@@ -32,9 +32,14 @@ struct Claim
 /// @param unit  the stable text of the unit figures are written in; an unknown one falls back to mbar l/s
 Claim claimOf(const model::Job& job, std::span<const PointFinding> asLeft, const std::string& unit);
 
-/// What is signed with an approval: the claim in the job's unit, and that one pair of eyes was enough where
-/// the history is set to one person.
-std::string approvalStatement(const model::Job& job, std::span<const PointFinding> asLeft,
-                              bool onePersonHistory);
+/// Marks the points that a temporary repair of an earlier job still holds: a job's own findings do not know
+/// of them, its claim has to.
+/// @param carried  temporary repairs of earlier jobs of the object that nothing has made good
+void markHeld(std::vector<PointFinding>& findings, std::span<const model::Repair> carried);
+
+/// What is signed with an approval: the claim in the job's unit, with what earlier jobs left held by a
+/// temporary repair, and that one pair of eyes was enough where the history is set to one person.
+std::string approvalStatement(const model::Job& job, std::vector<PointFinding> asLeft,
+                              std::span<const model::Repair> carried, bool onePersonHistory);
 
 } // namespace sealwalk::analysis

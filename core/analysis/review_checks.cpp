@@ -163,6 +163,14 @@ std::optional<std::string> whyNotApprove(const model::Job& job, const model::Per
         return person.name + " made readings of this job; somebody else has to approve it";
     if (madeAny(job.calibrations) || madeAny(job.backgrounds) || madeAny(job.riseTests))
         return person.name + " made measurements for this job; somebody else has to approve it";
+    if (madeAny(job.voids))
+        return person.name + " declared readings of this job void; somebody else has to approve it";
+    if (madeAny(job.judgements))
+        return person.name + " gave a verdict in this job; somebody else has to approve it";
+    if (madeAny(job.concessions))
+        return person.name + " entered a concession in this job; somebody else has to approve it";
+    if (madeAny(job.repairs))
+        return person.name + " logged a repair in this job; somebody else has to approve it";
     for (const model::ReviewEntry& entry : job.review)
         if (entry.step == model::ReviewStep::Submitted && folded(entry.by) == name)
             return person.name + " sent this job for review; somebody else has to approve it";

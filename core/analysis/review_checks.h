@@ -53,6 +53,7 @@ struct ReviewOptions
     std::vector<model::Person> people;    ///< of the history, for qualifications
     std::optional<model::Job> lastJob;    ///< the latest earlier job of the object
     std::optional<int> grownSinceLastJob; ///< points that leak more than then; none: not compared
+    std::vector<model::Repair> carried;   ///< temporary repairs of earlier jobs, not made good by then
     bool isComparing = false; ///< whether there is a last job, and what has grown, is still worked out
     Timestamp now;            ///< for due dates
 };
@@ -65,7 +66,8 @@ std::string reviewQuestion(std::string_view check);
 std::vector<ReviewCheck> reviewChecks(const model::Job& job, const model::TestObject& object,
                                       const std::vector<PointFinding>& asLeft, const ReviewOptions& options);
 
-/// Why this person may not approve this job; none: they may. Who made a reading does not approve it, unless
+/// Why this person may not approve this job; none: they may. Who had a hand in its record (readings,
+/// measurements, voids, verdicts, concessions entered, repairs, its submission) does not approve it, unless
 /// the history is kept by one person.
 std::optional<std::string> whyNotApprove(const model::Job& job, const model::Person& person,
                                          bool onePersonHistory);

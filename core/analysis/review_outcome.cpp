@@ -50,6 +50,43 @@ bool isRepaired(const model::Job& job, model::PointId point)
     });
 }
 
+/// Where the repairs are, in order of number. Points of earlier jobs may not be on this sketch any more.
+std::vector<model::PointId> drawnOf(const ReviewGround& ground,
+                                    const std::vector<const model::Repair*>& repairs)
+{
+    std::vector<model::PointId> points;
+    for (const model::TestPoint& point : ground.job.sketch.points)
+        if (std::any_of(repairs.begin(), repairs.end(), [&](const model::Repair* repair) {
+                return std::find(repair->points.begin(), repair->points.end(), point.id) !=
+                       repair->points.end();
+            }))
+            points.push_back(point.id);
+    std::sort(points.begin(), points.end(), [&](model::PointId a, model::PointId b) {
+        return ground.job.sketch.point(a)->number < ground.job.sketch.point(b)->number;
+    });
+    return points;
+}
+
+std::string heldText(const ReviewGround& ground, const std::vector<model::PointId>& points)
+{
+    return points.empty() ? "points no longer drawn" : ground.text(points);
+}
+
+/// @param areCarried  all of them are of earlier jobs
+Answer overdueAnswer(const ReviewGround& ground, const std::vector<const model::Repair*>& overdue,
+                     bool areCarried)
+{
+    const std::vector<model::PointId> points = drawnOf(ground, overdue);
+    const auto first = std::min_element(overdue.begin(), overdue.end(),
+                                        [](const auto* a, const auto* b) { return *a->due < *b->due; });
+    const char* sentence =
+        overdue.size() > 1 ? "Temporary repairs are overdue at {}; the first was due on {}."
+        : areCarried       ? "The temporary repair of an earlier job at {} was due on {}: it is overdue."
+                           : "The temporary repair at {} was due on {}.";
+    return {CheckState::NeedsWord,
+            fmt::format(fmt::runtime(sentence), heldText(ground, points), (*first)->due->date()), points};
+}
+
 } // namespace
 
 Answer failuresRepaired(const ReviewGround& ground)
@@ -82,24 +119,41 @@ Answer failuresRepaired(const ReviewGround& ground)
 
 Answer temporaryOwned(const ReviewGround& ground)
 {
-    int temporary = 0;
+    std::vector<const model::Repair*> overdue;
+    const auto note = [&](const model::Repair& repair) {
+        if (repair.due && isPast(*repair.due, ground.options.now))
+            overdue.push_back(&repair);
+    };
+    const auto hasNoOwner = [](const model::Repair& repair) { return repair.owner.empty() || !repair.due; };
+    std::size_t temporary = ground.options.carried.size();
     for (const model::Repair& repair : ground.job.repairs) {
         if (repair.permanent || repair.madeGoodBy)
             continue;
         ++temporary;
-        if (repair.owner.empty() || !repair.due)
+        if (hasNoOwner(repair))
             return {CheckState::Stops,
                     "A temporary repair at " + ground.text(repair.points) + " has no owner or date.",
                     repair.points};
-        if (isPast(*repair.due, ground.options.now))
-            return {CheckState::NeedsWord,
-                    fmt::format("The temporary repair at {} was due on {}.", ground.text(repair.points),
-                                repair.due->date()),
-                    repair.points};
+        note(repair);
     }
-    return {CheckState::InOrder, temporary == 0
-                                     ? std::string("No temporary repairs.")
-                                     : fmt::format("{} temporary, each with owner and date.", temporary)};
+    const std::size_t ownOverdue = overdue.size();
+    for (const model::Repair& repair : ground.options.carried)
+        note(repair);
+    if (!overdue.empty())
+        return overdueAnswer(ground, overdue, ownOverdue == 0);
+    for (const model::Repair& repair : ground.options.carried)
+        if (hasNoOwner(repair)) // its own job may be signed: a word, since it cannot be mended there
+            return {CheckState::NeedsWord,
+                    "A temporary repair of an earlier job at " +
+                        heldText(ground, drawnOf(ground, {&repair})) + " has no owner or date.",
+                    drawnOf(ground, {&repair})};
+    if (temporary == 0)
+        return {CheckState::InOrder, "No temporary repairs."};
+    if (ground.options.carried.empty())
+        return {CheckState::InOrder, fmt::format("{} temporary, each with owner and date.", temporary)};
+    return {CheckState::InOrder,
+            fmt::format("{} temporary, each with owner and date; {} of them of earlier jobs.", temporary,
+                        ground.options.carried.size())};
 }
 
 Answer balanceMet(const ReviewGround& ground)

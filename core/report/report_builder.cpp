@@ -194,11 +194,7 @@ ReportContent reportOf(const model::Job& job, const model::TestObject& object, c
         ground.left = analysis::summarise(job, byRound, analysis::Standing::AsLeft);
     }
     for (std::vector<analysis::PointFinding>* findings : {&ground.found, &ground.left})
-        for (analysis::PointFinding& finding : *findings)
-            for (const model::Repair& repair : options.carried)
-                if (std::find(repair.points.begin(), repair.points.end(), finding.point) !=
-                    repair.points.end())
-                    finding.temporaryRepair = true;
+        analysis::markHeld(*findings, options.carried);
     ground.detectable = worstDetectable(job, object);
     ground.repaired = std::any_of(job.rounds.begin(), job.rounds.end(), [](const model::Round& round) {
         return round.kind == model::RoundKind::AfterRepair;

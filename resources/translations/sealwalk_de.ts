@@ -4135,6 +4135,62 @@ Fingerabdruck %2 …</translation>
         <source>below</source>
         <translation>unten</translation>
     </message>
+    <message>
+        <source>%1 no longer signs in this history</source>
+        <translation>%1 unterschreibt in dieser Historie nicht mehr</translation>
+    </message>
+    <message>
+        <source>%1 made readings of this job; somebody else has to approve it</source>
+        <translation>%1 hat Messwerte dieses Auftrags aufgenommen; freigeben muss ihn jemand anderes</translation>
+    </message>
+    <message>
+        <source>%1 made measurements for this job; somebody else has to approve it</source>
+        <translation>%1 hat Messungen für diesen Auftrag gemacht; freigeben muss ihn jemand anderes</translation>
+    </message>
+    <message>
+        <source>%1 declared readings of this job void; somebody else has to approve it</source>
+        <translation>%1 hat Messwerte dieses Auftrags verworfen; freigeben muss ihn jemand anderes</translation>
+    </message>
+    <message>
+        <source>%1 gave a verdict in this job; somebody else has to approve it</source>
+        <translation>%1 hat in diesem Auftrag ein Urteil abgegeben; freigeben muss ihn jemand anderes</translation>
+    </message>
+    <message>
+        <source>%1 entered a concession in this job; somebody else has to approve it</source>
+        <translation>%1 hat in diesem Auftrag eine Sonderfreigabe eingetragen; freigeben muss ihn jemand anderes</translation>
+    </message>
+    <message>
+        <source>%1 logged a repair in this job; somebody else has to approve it</source>
+        <translation>%1 hat in diesem Auftrag eine Reparatur eingetragen; freigeben muss ihn jemand anderes</translation>
+    </message>
+    <message>
+        <source>%1 sent this job for review; somebody else has to approve it</source>
+        <translation>%1 hat diesen Auftrag zur Durchsicht gegeben; freigeben muss ihn jemand anderes</translation>
+    </message>
+    <message>
+        <source>say first who is logging; it stands under a name</source>
+        <translation>erst sagen, wer schreibt; es steht unter einem Namen</translation>
+    </message>
+    <message>
+        <source>%1 temporary, each with owner and date; %2 of them of earlier jobs.</source>
+        <translation>%1 vorläufige, jede mit Verantwortlichem und Datum; davon %2 aus früheren Aufträgen.</translation>
+    </message>
+    <message>
+        <source>Temporary repairs are overdue at %1; the first was due on %2.</source>
+        <translation>Vorläufige Reparaturen sind überfällig an %1; die erste war am %2 fällig.</translation>
+    </message>
+    <message>
+        <source>The temporary repair of an earlier job at %1 was due on %2: it is overdue.</source>
+        <translation>Die vorläufige Reparatur eines früheren Auftrags an %1 war am %2 fällig: sie ist überfällig.</translation>
+    </message>
+    <message>
+        <source>A temporary repair of an earlier job at %1 has no owner or date.</source>
+        <translation>Eine vorläufige Reparatur eines früheren Auftrags an %1 hat keinen Verantwortlichen oder kein Datum.</translation>
+    </message>
+    <message>
+        <source>points no longer drawn</source>
+        <translation>nicht mehr gezeichneten Punkten</translation>
+    </message>
 </context>
 <context>
     <name>FindingWords</name>
@@ -8685,6 +8741,10 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>Balance, as air</source>
         <translation>Bilanz, als Luft</translation>
+    </message>
+    <message>
+        <source>Say first who is at this window (Ctrl+L); what is decided here stands under a name.</source>
+        <translation>Erst sagen, wer an diesem Fenster ist (Strg+L); was hier entschieden wird, steht unter einem Namen.</translation>
     </message>
 </context>
 <context>

@@ -414,6 +414,7 @@ std::vector<analysis::ReviewCheck> Technician::checks(std::optional<int> grown) 
     options.people = must(m_store->people());
     options.lastJob = transfer::jobBefore(*m_store, stored);
     options.grownSinceLastJob = grown;
+    options.carried = transfer::carriedRepairs(*m_store, stored);
     options.now = m_now;
     return analysis::reviewChecks(stored, m_object,
                                   analysis::summarise(stored, m_object, analysis::Standing::AsLeft), options);
@@ -436,10 +437,9 @@ void Technician::sign(const std::string& word, std::optional<int> grown)
     entry.step = model::ReviewStep::Approved;
     entry.by = kReviewer;
     entry.at = m_now;
-    entry.text =
-        analysis::claimOf(record.job, analysis::summarise(record.job, m_object, analysis::Standing::AsLeft),
-                          record.job.setup.unit)
-            .text();
+    entry.text = analysis::approvalStatement(
+        record.job, analysis::summarise(record.job, m_object, analysis::Standing::AsLeft),
+        transfer::carriedRepairs(*m_store, record.job), false);
     entry.digest = must(exchange::jobDigest(record.object, record.job, {}));
     record.job.review.push_back(entry);
     const auto signature = must(exchange::signJob(

@@ -201,6 +201,7 @@ QWidget* JudgePage::makeTable()
     column->addWidget(m_ends);
     connect(m_ends, &OpenEndsBar::noteRequested, this, &JudgePage::noteRequested);
     connect(m_ends, &OpenEndsBar::failed, this, &JudgePage::failed);
+    connect(m_ends, &OpenEndsBar::nameWanted, this, &JudgePage::nameWanted);
     connect(m_ends, &OpenEndsBar::sprayWanted, this, &JudgePage::sprayWanted);
 
     connect(m_show, &QComboBox::currentIndexChanged, this,
@@ -446,6 +447,19 @@ void JudgePage::refreshBecause()
                           : tr("Log %n repair(s)", nullptr, static_cast<int>(m_model->ticked().size())));
 }
 
+/// Asked before a dialog opens: what is typed there must not be lost for want of a name.
+bool JudgePage::isNamed()
+{
+    if (m_session.logger().isEmpty())
+        emit nameWanted();
+    if (!m_session.logger().isEmpty())
+        return true;
+    emit noteRequested(
+        Severity::Caution,
+        tr("Say first who is at this window (Ctrl+L); what is decided here stands under a name."));
+    return false;
+}
+
 void JudgePage::logRepairs()
 {
     if (!m_session.hasJob())
@@ -457,6 +471,8 @@ void JudgePage::logRepairs()
         else
             return;
     }
+    if (!isNamed())
+        return;
     RepairDialog dialog(m_session, points, this);
     if (dialog.exec() != QDialog::Accepted)
         return;
@@ -495,6 +511,8 @@ void JudgePage::proveRepair(model::RepairId id)
 
 void JudgePage::editRepair(model::RepairId id)
 {
+    if (!isNamed())
+        return;
     const auto& repairs = m_session.job().repairs;
     const auto known =
         std::find_if(repairs.begin(), repairs.end(), [&](const model::Repair& r) { return r.id == id; });
@@ -523,6 +541,8 @@ void JudgePage::judgeByHand()
         return;
     // A copy: while the dialog asks, newer findings may take the place of the list it stands in.
     const analysis::PointFinding finding = *chosen();
+    if (!isNamed())
+        return;
     VerdictDialog dialog(finding, this);
     if (dialog.exec() != QDialog::Accepted)
         return;

@@ -43,6 +43,8 @@ signals:
     void noteRequested(sealwalk::ui::Severity severity, const QString& text);
     void failed(const sealwalk::Error& error);
     void sprayWanted(); ///< a round was opened
+    /// What is decided here stands under a name, and nobody is named at this window yet.
+    void nameWanted();
 
 protected:
     void showEvent(QShowEvent* event) override;
@@ -51,6 +53,7 @@ private:
     QWidget* makeTable();
     QWidget* makeLower();
     void makeKeys();
+    [[nodiscard]] bool isNamed();
     void refresh();
     void refreshFigures();
     void refreshBecause();

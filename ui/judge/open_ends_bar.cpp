@@ -158,8 +158,10 @@ void OpenEndsBar::openNextRound()
 
 void OpenEndsBar::voidRun()
 {
-    const int index = m_moved->currentIndex();
-    if (index < 0 || !m_void->isEnabled())
+    if (m_session.logger().isEmpty() && m_moved->currentIndex() >= 0 && m_void->isEnabled())
+        emit nameWanted();
+    const int index = m_moved->currentIndex(); // while the name was asked newer runs may have come
+    if (index < 0 || !m_void->isEnabled() || m_session.logger().isEmpty())
         return;
     const analysis::MovedRun run = m_ends.moved[static_cast<std::size_t>(index)];
     VoidRunDialog dialog(tr("%n point(s)", nullptr, static_cast<int>(pointsOf(run).size())) +

@@ -35,6 +35,7 @@ signals:
     void noteRequested(sealwalk::ui::Severity severity, const QString& text);
     void failed(const sealwalk::Error& error);
     void sprayWanted(); ///< a round was opened, or points are called again
+    void nameWanted();  ///< a void stands under a name, and nobody is named at this window yet
     void changed();     ///< what is open was worked out
 
 private:

@@ -32,6 +32,16 @@ void giveIdentity(T& record, const QString& logger)
         record.by = logger.toStdString();
 }
 
+/// A decision about a leak stands under a name.
+template <class T>
+Status giveName(T& record, const QString& logger)
+{
+    giveIdentity(record, logger);
+    if (record.by.empty())
+        return fail(ErrorCode::NotAllowed, "say first who is logging; it stands under a name");
+    return {};
+}
+
 tl::unexpected<Error> noJob()
 {
     return fail(ErrorCode::NotAllowed, "no job is open; open or start one first");
@@ -136,7 +146,8 @@ Result<model::JobId> JobSession::createJob(model::ObjectId object, const std::st
     if (begun) {
         model::ReviewEntry remark;
         remark.step = model::ReviewStep::Remark;
-        remark.text = "The job was entered on " + now.date() + " for work that began on " + begun->date() + ".";
+        remark.text =
+            "The job was entered on " + now.date() + " for work that began on " + begun->date() + ".";
         if (const Status told = addReview(std::move(remark)); !told)
             return fail(told.error());
     }
@@ -385,7 +396,8 @@ Status JobSession::judge(model::Judgement judgement)
 {
     if (!m_job)
         return noJob();
-    giveIdentity(judgement, m_logger);
+    if (Status named = giveName(judgement, m_logger); !named)
+        return named;
     if (judgement.round.isNil())
         judgement.round = m_round;
     Status stored = history().addJudgement(m_job->id, judgement);
@@ -398,7 +410,8 @@ Status JobSession::concede(model::Concession concession)
 {
     if (!m_job)
         return noJob();
-    giveIdentity(concession, m_logger);
+    if (Status named = giveName(concession, m_logger); !named)
+        return named;
     Status stored = history().addConcession(m_job->id, concession);
     if (stored)
         m_job->concessions.push_back(std::move(concession));
@@ -409,7 +422,8 @@ Result<model::RepairId> JobSession::putRepair(model::Repair repair, std::optiona
 {
     if (!m_job)
         return noJob();
-    giveIdentity(repair, m_logger);
+    if (const Status named = giveName(repair, m_logger); !named)
+        return fail(named.error());
     const model::RepairId id = repair.id;
     auto known = std::find_if(m_job->repairs.begin(), m_job->repairs.end(),
                               [&](const model::Repair& r) { return r.id == id; });

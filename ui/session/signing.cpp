@@ -6,6 +6,7 @@
 #include "core/analysis/round_summary.h"
 #include "core/exchange/signing.h"
 #include "core/storage/history_store.h"
+#include "core/transfer/earlier_jobs.h"
 #include "core/transfer/hand_out.h"
 #include "ui/session/beside.h"
 #include "ui/session/job_session.h"
@@ -178,6 +179,7 @@ void Signing::seal(const model::Person& person, const QString& passphrase, model
 
     run([session = &m_session, record = exchange::JobRecord{std::move(look->object), std::move(look->job)},
          entry, names = *names, person, role, store, secret = passphrase.toStdString(), mark = look->mark,
+         carried = transfer::carriedRepairs(m_session.history(), m_session.job()),
          onePerson = isOnePersonHistory()]() mutable -> std::function<Status()> {
         const auto seen = exchange::jobDigest(record.object, record.job, names);
         if (!seen)
@@ -187,7 +189,7 @@ void Signing::seal(const model::Person& person, const QString& passphrase, model
             // Of the record that is signed, not of what a window happened to show.
             entry.text = analysis::approvalStatement(
                 record.job, analysis::summarise(record.job, record.object, analysis::Standing::AsLeft),
-                onePerson);
+                carried, onePerson);
         record.job.review.push_back(entry);
         const auto signature = exchange::signJob(record, names, person, secret,
                                                  {.role = role, .statement = entry.text, .at = entry.at});

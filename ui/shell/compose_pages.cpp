@@ -84,6 +84,8 @@ void composePages(MainWindow& window)
     auto* judge = new JudgePage(window.session(), &window);
     window.addPage(Stage::Judge, judge);
     QObject::connect(judge, &JudgePage::sprayWanted, &window, [&window] { window.showStage(Stage::Spray); });
+    QObject::connect(judge, &JudgePage::nameWanted, &window,
+                     [&window] { LoggerDialog(window.session(), &window).exec(); });
 
     auto* signoff = new SignoffPage(window.session(), &window);
     window.addPage(Stage::SignOff, signoff);

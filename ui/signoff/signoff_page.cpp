@@ -220,12 +220,14 @@ void SignoffPage::refresh()
         options.grownSinceLastJob = m_last.grown;
     }
     options.isComparing = m_last.comparedTo != m_session.job().id || m_lastWork.isBusy();
+    for (const storage::OpenRepair& left : m_session.repairsLeftOpen())
+        options.carried.push_back(left.repair);
     options.now = Timestamp::now();
     m_checks->setChecks(
         analysis::reviewChecks(m_session.job(), m_session.object(), m_session.asLeft(), options),
         m_session.job().sketch);
     m_decision->setPeople(options.people);
-    m_claim = analysis::approvalStatement(m_session.recordedJob(), m_session.asLeft(),
+    m_claim = analysis::approvalStatement(m_session.recordedJob(), m_session.asLeft(), options.carried,
                                           m_signing->isOnePersonHistory());
     checkSignatures();
     const int row = word.empty() ? 1 : m_checks->rowOf(word);

@@ -398,6 +398,13 @@ TEST(ReviewChecks, WhoHadAHandInTheMeasurementDoesNotApprove)
     };
     EXPECT_TRUE(refused([&](model::Job& job) { job.readings.front().by = typed; }));
     EXPECT_TRUE(refused([&](model::Job& job) { job.calibrations.front().by = typed; }));
+    // Regression: who judged or repaired, conceded or made void, approved it as well.
+    EXPECT_TRUE(refused([&](model::Job& job) { job.voids.emplace_back().by = typed; }));
+    EXPECT_TRUE(refused([&](model::Job& job) { job.judgements.emplace_back().by = typed; }));
+    EXPECT_TRUE(refused([&](model::Job& job) { job.concessions.emplace_back().by = typed; }));
+    EXPECT_TRUE(refused([&](model::Job& job) { job.repairs.emplace_back().by = typed; }));
+    EXPECT_FALSE(refused([&](model::Job& job) { job.concessions.emplace_back().grantedBy = typed; }))
+        << "who may grant one may approve the job it is granted for";
     EXPECT_TRUE(refused([&](model::Job& job) {
         model::ReviewEntry sent;
         sent.step = model::ReviewStep::Submitted;
@@ -406,14 +413,47 @@ TEST(ReviewChecks, WhoHadAHandInTheMeasurementDoesNotApprove)
     }));
 }
 
+// Regression: of earlier jobs' temporary repairs the question knew nothing: "No temporary repairs."
+TEST(ReviewChecks, TemporaryRepairsOfEarlierJobsAreAsked)
+{
+    const model::Job job = goodJob();
+    ReviewOptions with = options();
+    with.now = Timestamp::parseDate("2026-03-20").value();
+    model::Repair patch;
+    patch.points = {pointNumbered(job, 3)};
+    patch.permanent = false;
+    patch.owner = "Cleo";
+    patch.due = Timestamp::parseDate("2026-04-01").value();
+    with.carried = {patch};
+    EXPECT_EQ(check(job, "temporary", with).state, CheckState::InOrder);
+    EXPECT_EQ(check(job, "temporary", with).answer,
+              "1 temporary, each with owner and date; 1 of them of earlier jobs.");
+    with.carried.front().due = Timestamp::parseDate("2026-03-01").value();
+    EXPECT_EQ(check(job, "temporary", with).state, CheckState::NeedsWord);
+    EXPECT_EQ(check(job, "temporary", with).points, patch.points);
+    EXPECT_EQ(check(job, "temporary", with).answer,
+              "The temporary repair of an earlier job at point 3 was due on 2026-03-01: it is overdue.");
+    with.carried.push_back(patch);
+    with.carried.back().points = {pointNumbered(job, 2)};
+    with.carried.back().due = Timestamp::parseDate("2026-02-01").value();
+    EXPECT_EQ(check(job, "temporary", with).answer,
+              "Temporary repairs are overdue at points 2 and 3; the first was due on 2026-02-01.");
+    with.carried = {patch};
+    with.carried.front().owner.clear();
+    EXPECT_EQ(check(job, "temporary", with).answer,
+              "A temporary repair of an earlier job at point 3 has no owner or date.");
+    with.carried.front().points = {model::PointId::create()};
+    EXPECT_THAT(check(job, "temporary", with).answer, HasSubstr("points no longer drawn"));
+}
+
 // Regression: that one pair of eyes was enough stood nowhere in what was signed.
 TEST(Claim, SaysThatTheHistoryIsSetToOnePerson)
 {
     const model::Job job = goodJob();
     const auto left = summarise(job, object(), Standing::AsLeft);
-    const std::string two = approvalStatement(job, left, false);
+    const std::string two = approvalStatement(job, left, {}, false);
     EXPECT_EQ(two, claimOf(job, left, job.setup.unit).text());
-    EXPECT_THAT(approvalStatement(job, left, true), HasSubstr("set to one person"));
+    EXPECT_THAT(approvalStatement(job, left, {}, true), HasSubstr("set to one person"));
 }
 
 // Regression: a reference leak used on its last day stopped the signature.

@@ -1,4 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/analysis/claim.h"
+#include "core/analysis/round_summary.h"
+#include "core/report/rate_text.h"
 #include "core/report/report_builder.h"
 #include "core/storage/history_store.h"
 #include "demo/history/demo_history.h"
@@ -71,6 +74,29 @@ struct DemoJobs : testing::Test
     static std::filesystem::path s_file;
 };
 std::filesystem::path DemoJobs::s_file;
+
+// Regression: what was signed named the points of this job's temporary repairs, what was printed those of
+// earlier jobs too.
+TEST_F(DemoJobs, WhatIsSignedIsWhatIsPrinted)
+{
+    model::TestObject object;
+    const model::Job before = DemoJobs::job("118", object);
+    const model::Job job = DemoJobs::job("164", object);
+    ReportOptions options;
+    options.now = Timestamp::parseDate("2026-03-20").value();
+    for (const model::Repair& repair : before.repairs)
+        if (!repair.permanent && !repair.madeGoodBy)
+            options.carried.push_back(repair);
+    ASSERT_FALSE(options.carried.empty());
+    const auto left = analysis::summarise(job, object, analysis::Standing::AsLeft);
+    const std::string signedText = analysis::approvalStatement(job, left, options.carried, false);
+    EXPECT_TRUE(says(reportOf(job, object, options).statement.text, inPrint(signedText))) << signedText;
+    EXPECT_NE(signedText, analysis::approvalStatement(job, left, {}, false)) << "the earlier job's is named";
+    for (const model::Repair& repair : options.carried)
+        for (const model::PointId point : repair.points)
+            EXPECT_TRUE(says(signedText.substr(signedText.find("Held by a temporary repair")),
+                             std::to_string(job.sketch.point(point)->number)));
+}
 
 // Property: every group of fields a leak test report must have is there, by its words.
 TEST_F(DemoJobs, TheReportHasEveryGroupOfFields)

@@ -20,6 +20,7 @@
 #include <QApplication>
 #include <QClipboard>
 #include <QComboBox>
+#include <QDialog>
 #include <QDialogButtonBox>
 #include <QLabel>
 #include <QLineEdit>
@@ -134,6 +135,36 @@ TEST_F(Judge, ARepairOpensTheRoundThatProvesIt)
     EXPECT_EQ(job.rounds.back().kind, model::RoundKind::AfterRepair);
     EXPECT_EQ(job.rounds.back().repair, job.repairs.front().id);
     EXPECT_EQ(job.rounds.back().points.size(), 4u) << "the point, its neighbours and the opposite side";
+}
+
+// Regression: with nobody logging, verdicts and repairs were asked for and stored in nobody's name.
+TEST_F(Judge, NobodyUnnamedDecides)
+{
+    history.session.setLogger({});
+    table->setCurrentIndex(table->model()->index(0, 0));
+    int asked = 0;
+    int opened = 0;
+    QObject::connect(page.get(), &JudgePage::nameWanted, page.get(), [&] { ++asked; });
+    const auto press = [&](const char* button) {
+        QTimer::singleShot(0, page.get(), [&] {
+            for (QDialog* dialog : page->findChildren<QDialog*>()) {
+                ++opened;
+                dialog->reject();
+            }
+        });
+        page->findChild<QPushButton*>(QString::fromLatin1(button))->click();
+        QCoreApplication::processEvents();
+    };
+    press("logRepairs");
+    press("verdict");
+    EXPECT_EQ(asked, 2);
+    EXPECT_EQ(opened, 0) << "asked before anything is typed";
+    QObject::connect(page.get(), &JudgePage::nameWanted, page.get(),
+                     [&] { history.session.setLogger(QStringLiteral("T. Tester")); });
+    press("logRepairs");
+    press("verdict");
+    EXPECT_EQ(asked, 3);
+    EXPECT_EQ(opened, 2);
 }
 
 TEST_F(Judge, ATemporaryRepairNeedsAnOwner)

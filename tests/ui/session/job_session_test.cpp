@@ -62,6 +62,40 @@ TEST(JobSession, WhoIsLoggingIsNothingToOtherWindows)
     EXPECT_EQ(other.history().othersMark().value(), *before);
 }
 
+// Regression: with nobody logging, a verdict, a concession or a repair was stored in nobody's name.
+TEST(JobSession, NobodyUnnamedDecides)
+{
+    TemporaryHistory history;
+    history.startJob(4);
+    history.session.setLogger({});
+    const model::PointId point = history.session.job().sketch.points.front().id;
+    model::Judgement judgement;
+    judgement.point = point;
+    judgement.finding = "leak";
+    judgement.verdict = "over";
+    judgement.reason = "heard it";
+    model::Concession concession;
+    concession.points = {point};
+    concession.grantedBy = "A. Owner";
+    concession.reason = "to the next shutdown";
+    model::Repair repair;
+    repair.points = {point};
+    repair.action = "replace seal";
+    const auto refused = [](const auto& done) {
+        return !done.has_value() && done.error().code == ErrorCode::NotAllowed;
+    };
+    EXPECT_TRUE(refused(history.session.judge(judgement)));
+    EXPECT_TRUE(refused(history.session.concede(concession)));
+    EXPECT_TRUE(refused(history.session.putRepair(repair)));
+    EXPECT_EQ(onDisk(history), history.session.job());
+    EXPECT_TRUE(onDisk(history).judgements.empty() && onDisk(history).concessions.empty() &&
+                onDisk(history).repairs.empty());
+    history.session.setLogger(QStringLiteral("T. Tester"));
+    EXPECT_TRUE(history.session.judge(judgement).has_value());
+    EXPECT_TRUE(history.session.concede(concession).has_value());
+    EXPECT_TRUE(history.session.putRepair(repair).has_value());
+}
+
 TEST(JobSession, UndoAndRedoReachTheDisk)
 {
     TemporaryHistory history;

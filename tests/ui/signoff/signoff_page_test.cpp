@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The review from submission to signature, through the real widgets.
+#include "core/report/report_builder.h"
+#include "core/transfer/report_facts.h"
 #include "tests/support/temporary_history.h"
 #include "ui/render/sheet_view.h"
 #include "ui/signoff/amendment_dialog.h"
@@ -50,7 +52,8 @@ protected:
     std::unique_ptr<SignoffPage> page;
 };
 
-// Regression: the statement and the answers wrote rates as a file does, "mbar l/s", beside a map that does not.
+// Regression: the statement and the answers wrote rates as a file does, "mbar l/s", beside a map that does
+// not.
 TEST_F(Signoff, WritesRatesAsTheRestOfTheWindowDoes)
 {
     history.calibrate();
@@ -77,6 +80,40 @@ TEST_F(Signoff, ListsExceptionsFirst)
     EXPECT_TRUE(model->index(0, 0).data(ChecksModel::IsHeadRole).toBool());
     EXPECT_EQ(model->index(1, 0).data(ChecksModel::StateRole).toInt(),
               static_cast<int>(analysis::CheckState::Stops));
+}
+
+// Regression: the statement put before the signer did not name what an earlier job left held by a temporary
+// repair, the report did, and the question of it was in order.
+TEST_F(Signoff, AnEarlierJobsTemporaryRepairIsAskedAndNamed)
+{
+    model::Repair patch;
+    patch.points = {history.session.job().sketch.points.front().id};
+    patch.action = "filler";
+    patch.permanent = false;
+    patch.owner = "Cleo";
+    patch.due = Timestamp::parseDate("2026-01-31").value();
+    ASSERT_TRUE(history.session.putRepair(patch).has_value());
+    QTest::qWait(5); // the next job is opened after it
+    ASSERT_TRUE(history.session.createJob(history.session.object().id, "again").has_value());
+    ASSERT_TRUE(history.session.openRound(model::RoundKind::AsFound, {}).has_value());
+    ASSERT_EQ(history.session.repairsLeftOpen().size(), 1u);
+    const auto* model = dynamic_cast<const ChecksModel*>(find<QListView>("checks")->model());
+    const QString held = QStringLiteral("Held by a temporary repair: point 1.");
+    EXPECT_TRUE(QTest::qWaitFor([&] {
+        const auto labels = page->findChildren<QLabel*>();
+        return std::any_of(labels.begin(), labels.end(),
+                           [&](const QLabel* label) { return label->text().contains(held); });
+    }));
+    const auto* check = model->check(model->rowOf("temporary"));
+    EXPECT_EQ(check->state, analysis::CheckState::NeedsWord);
+    EXPECT_EQ(check->answer,
+              "The temporary repair of an earlier job at point 1 was due on 2026-01-31: it is overdue.");
+    const auto facts =
+        transfer::reportFacts(history.session.history(), history.session.job().id, Timestamp::now());
+    ASSERT_TRUE(facts.has_value());
+    EXPECT_NE(report::reportOf(facts->record.job, facts->record.object, facts->options)
+                  .statement.text.find(held.toStdString()),
+              std::string::npos);
 }
 
 TEST_F(Signoff, TheListIsAnHonestModel)
