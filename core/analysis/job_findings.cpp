@@ -56,7 +56,7 @@ void addRepairs(const model::Job& job, std::vector<PointFinding>& findings)
     for (const model::Repair& repair : job.repairs) {
         if (repair.madeGoodBy)
             continue;
-        const auto sprayed = sprayedSince(job, repair.at);
+        const auto sprayed = sprayedSince(job, provableFrom(repair));
         for (PointFinding& finding : findings) {
             if (std::find(repair.points.begin(), repair.points.end(), finding.point) == repair.points.end())
                 continue;

@@ -34,7 +34,46 @@ public:
         , m_now(now)
     {}
 
+    /// None when what comes in is only known as far as it was located: that would be too low a pressure.
     [[nodiscard]] std::optional<Pressure> basePressure(LeakRate leak) const
+    {
+        return isPressureKnown() ? leastPressure(leak) : std::nullopt;
+    }
+
+    [[nodiscard]] bool asked() const
+    {
+        return m_options.totalLimit || (m_options.wantedPressure && m_options.airSpeed);
+    }
+
+    /// False is certain; true only where it is settled.
+    [[nodiscard]] bool met(LeakRate leak) const
+    {
+        if (m_options.totalLimit && leak > *m_options.totalLimit)
+            return false;
+        const auto pressure = leastPressure(leak);
+        return !(m_options.wantedPressure && m_options.airSpeed && pressure) ||
+               *pressure <= *m_options.wantedPressure;
+    }
+
+    /// Whether that much leak in sight allows to say that what is asked for is met.
+    [[nodiscard]] bool isSettled(LeakRate leak) const
+    {
+        const auto& total = m_options.balance.total;
+        if (total && total->rate)
+            return true;
+        const bool isLimitSettled =
+            !m_options.totalLimit || (total && total->high - (m_now - leak) <= *m_options.totalLimit);
+        return isLimitSettled && (isPressureKnown() || !(m_options.wantedPressure && m_options.airSpeed));
+    }
+
+private:
+    [[nodiscard]] bool isPressureKnown() const
+    {
+        const auto& total = m_options.balance.total;
+        return m_options.basePressureNow || (total && total->rate);
+    }
+
+    [[nodiscard]] std::optional<Pressure> leastPressure(LeakRate leak) const
     {
         if (!m_options.airSpeed)
             return m_options.basePressureNow && leak == m_now ? m_options.basePressureNow : std::nullopt;
@@ -45,27 +84,13 @@ public:
         return (leak + m_options.outgassing) / *m_options.airSpeed + m_options.blankOff;
     }
 
-    [[nodiscard]] bool asked() const
-    {
-        return m_options.totalLimit || (m_options.wantedPressure && m_options.airSpeed);
-    }
-
-    [[nodiscard]] bool met(LeakRate leak) const
-    {
-        if (m_options.totalLimit && leak > *m_options.totalLimit)
-            return false;
-        const auto pressure = basePressure(leak);
-        return !(m_options.wantedPressure && m_options.airSpeed && pressure) ||
-               *pressure <= *m_options.wantedPressure;
-    }
-
-private:
     const RepairEffectOptions& m_options;
     LeakRate m_now;
 };
 
 // Largest first is the fewest: any other choice of as many removes less.
-void addShortestList(const RepairEffectOptions& options, const Target& target, RepairEffect& effect)
+// Returns the leak that is left of what is in sight.
+LeakRate addShortestList(const RepairEffectOptions& options, const Target& target, RepairEffect& effect)
 {
     LeakRate left = effect.leakNow;
     for (const LeakAsAir& leak : options.balance.leaks) {
@@ -77,9 +102,20 @@ void addShortestList(const RepairEffectOptions& options, const Target& target, R
         left = std::max(LeakRate{}, left - leak.air);
     }
     effect.reachable = target.met(left);
+    return left;
 }
 
-std::string adviceFor(const Target& target, const RepairEffect& effect)
+// What is missing before anything can be called small enough.
+std::string_view missingFor(const LeakBalance& balance)
+{
+    if (balance.total)
+        return "the pressure rise does not part leak from outgassing";
+    return balance.leaks.empty() ? "there is no leak with a rate and no pressure rise of this state"
+                                 : "there is no pressure rise of this state";
+}
+
+std::string adviceFor(const Target& target, const RepairEffect& effect, const LeakBalance& balance,
+                      LeakRate left)
 {
     if (!target.asked())
         return "no total limit and no wanted pressure to repair towards";
@@ -87,6 +123,16 @@ std::string adviceFor(const Target& target, const RepairEffect& effect)
         return "repairing every located leak is not enough; what is not located must be found, or the limit "
                "is below the "
                "outgassing";
+    if (!target.isSettled(left)) {
+        const std::string_view missing = missingFor(balance);
+        if (effect.shortestList.empty())
+            return fmt::format("cannot say whether the leaks together are as small as asked: {}", missing);
+        if (effect.shortestList.size() == 1)
+            return fmt::format("repairing {} is needed, and cannot say whether it is enough: {}",
+                               effect.shortestList.front(), missing);
+        return fmt::format("{} repairs are needed, from {} on, and cannot say whether they are enough: {}",
+                           effect.shortestList.size(), effect.shortestList.front(), missing);
+    }
     if (effect.shortestList.empty())
         return "the leaks together are already as small as asked";
     if (effect.shortestList.size() == 1)
@@ -104,6 +150,7 @@ Result<RepairEffect> repairEffect(const RepairEffectOptions& options)
     const LeakBalance& balance = options.balance;
     RepairEffect effect;
     const bool measured = balance.total && balance.total->rate;
+    effect.totalKnown = measured;
     effect.leakNow = measured ? *balance.total->rate : balance.located;
     double below =
         (measured ? effect.leakNow - balance.total->low : balance.located - balance.locatedLow).si();
@@ -118,21 +165,22 @@ Result<RepairEffect> repairEffect(const RepairEffectOptions& options)
         below = std::hypot(below, (leak.high - leak.air).si());
         above = std::hypot(above, (leak.air - leak.low).si());
     }
-    const double left = (effect.leakNow - effect.removed).si();
-    effect.leakAfter = LeakRate::fromSi(std::max(0.0, left));
-    effect.leakAfterLow = LeakRate::fromSi(std::max(0.0, left - below));
-    effect.leakAfterHigh = LeakRate::fromSi(std::max(0.0, left + above));
-    if (options.volume) {
+    const double rest = (effect.leakNow - effect.removed).si();
+    effect.leakAfter = LeakRate::fromSi(std::max(0.0, rest));
+    effect.leakAfterLow = LeakRate::fromSi(std::max(0.0, rest - below));
+    effect.leakAfterHigh = LeakRate::fromSi(std::max(0.0, rest + above));
+    if (options.volume && measured) {
         effect.risePerSecondNow = (effect.leakNow + options.outgassing).si() / options.volume->si();
         effect.risePerSecondAfter = (effect.leakAfter + options.outgassing).si() / options.volume->si();
     }
     const Target target(options, effect.leakNow);
     effect.basePressureNow = target.basePressure(effect.leakNow);
     effect.basePressureAfter = target.basePressure(effect.leakAfter);
-    if (target.asked())
-        effect.meetsLimit = target.met(effect.leakAfter);
-    addShortestList(options, target, effect);
-    effect.advice = adviceFor(target, effect);
+    if (const bool met = target.met(effect.leakAfter);
+        target.asked() && (!met || target.isSettled(effect.leakAfter)))
+        effect.meetsLimit = met;
+    const LeakRate left = addShortestList(options, target, effect);
+    effect.advice = adviceFor(target, effect, balance, left);
     return effect;
 }
 

@@ -25,19 +25,23 @@ struct RepairEffectOptions
 
 struct RepairEffect
 {
-    LeakRate leakNow;      ///< total by the pressure rise where it is known, else the located sum
-    LeakRate removed;      ///< by the ticked repairs
-    LeakRate leakAfter;    ///< 0 or more
-    LeakRate leakAfterLow; ///< 95 %
+    LeakRate leakNow;        ///< total by the pressure rise where it is known, else the located sum
+    bool totalKnown = false; ///< by the pressure rise; what is only located may be less than what comes in
+    LeakRate removed;        ///< by the ticked repairs
+    LeakRate leakAfter;      ///< 0 or more
+    LeakRate leakAfterLow;   ///< 95 %
     LeakRate leakAfterHigh;
-    std::optional<double> risePerSecondNow; ///< Pa/s, leaks and outgassing
+    std::optional<double> risePerSecondNow; ///< Pa/s, leaks and outgassing; none without a known total
     std::optional<double> risePerSecondAfter;
-    std::optional<Pressure> basePressureNow;
+    std::optional<Pressure> basePressureNow; ///< none when neither it nor the total was measured
     std::optional<Pressure> basePressureAfter;
-    std::optional<bool> meetsLimit;        ///< leakAfter within the total limit and the wanted pressure
-    std::vector<std::string> shortestList; ///< fewest repairs that meet both; empty when none is needed
-    bool reachable = true;                 ///< false: even with every located leak gone a limit is not met
-    std::string advice;                    ///< one sentence
+    /// leakAfter within the total limit and the wanted pressure; none when nothing is asked or known
+    std::optional<bool> meetsLimit;
+    /// Fewest repairs that meet both; empty when none is needed. Without a known total so many are needed at
+    /// least.
+    std::vector<std::string> shortestList;
+    bool reachable = true; ///< false: even with every located leak gone a limit is not met
+    std::string advice;    ///< one sentence
 };
 
 /// Refuses labels that are not in the balance, volumes and speeds not above zero.

@@ -35,6 +35,11 @@ bool isOvertaken(const model::Job& job, const model::Repair& repair)
 
 } // namespace
 
+Timestamp provableFrom(const model::Repair& repair)
+{
+    return repair.sprayableFrom ? std::max(repair.at, *repair.sprayableFrom) : repair.at;
+}
+
 std::unordered_set<model::PointId> sprayedSince(const model::Job& job, const Timestamp& at)
 {
     std::unordered_set<model::PointId> sprayed;
@@ -47,10 +52,11 @@ std::unordered_set<model::PointId> sprayedSince(const model::Job& job, const Tim
 
 const model::Round* provingRound(const model::Job& job, const model::Repair& repair)
 {
+    const Timestamp from = provableFrom(repair);
     const model::Round* proving = nullptr;
     for (const model::Round& round : job.rounds)
         for (const model::Reading* reading : job.standing(round.id))
-            if (reading->at >= repair.at && isAnswer(reading->outcome) &&
+            if (reading->at >= from && isAnswer(reading->outcome) &&
                 std::find(repair.points.begin(), repair.points.end(), reading->point) != repair.points.end())
                 proving = &round;
     return proving;
@@ -71,9 +77,15 @@ RepairProgress progressOf(const model::Job& job, const model::Repair& repair,
 {
     RepairProgress progress;
     const auto sprayed = sprayedSince(job, repair.at);
-    for (const model::PointId point : pointsToProve(repair))
-        if (!sprayed.contains(point))
-            progress.toSpray.push_back(point);
+    const auto sprayedCured = sprayedSince(job, provableFrom(repair));
+    for (const model::PointId point : pointsToProve(repair)) {
+        const bool isRepaired =
+            std::find(repair.points.begin(), repair.points.end(), point) != repair.points.end();
+        if (isRepaired ? sprayedCured.contains(point) : sprayed.contains(point))
+            continue;
+        progress.toSpray.push_back(point);
+        progress.sprayedTooEarly = progress.sprayedTooEarly || sprayed.contains(point);
+    }
     for (const model::Round& round : job.rounds)
         if (round.repair == repair.id)
             progress.round = &round;
@@ -99,7 +111,8 @@ std::string progressWords(const RepairProgress& progress, const model::Repair& r
     switch (progress.step) {
     case RepairStep::Cures:
         return "open: cures until " + repair.sprayableFrom->date() + ' ' +
-               repair.sprayableFrom->timeOfDay().substr(0, 5);
+               repair.sprayableFrom->timeOfDay().substr(0, 5) +
+               (progress.sprayedTooEarly ? "; sprayed too early" : "");
     case RepairStep::AwaitsRetest:
         return "open: not all sprayed again";
     case RepairStep::StillLeaks:

@@ -28,6 +28,7 @@ struct RepairProgress
 {
     RepairStep step = RepairStep::AwaitsRetest;
     std::vector<model::PointId> toSpray;         ///< not sprayed since, in the order of the repair
+    bool sprayedTooEarly = false;                ///< one of those was, but before the repair had cured
     const model::Round* round = nullptr;         ///< the one that proves it
     const model::RiseTest* totalAfter = nullptr; ///< the last pressure rise after it
     [[nodiscard]] bool isOpen() const { return step != RepairStep::Proven && step != RepairStep::Overtaken; }
@@ -36,6 +37,9 @@ struct RepairProgress
 /// `asLeft` are the job's findings as left. Pointers live as long as `job` is unchanged.
 RepairProgress progressOf(const model::Job& job, const model::Repair& repair,
                           std::span<const PointFinding> asLeft, const Timestamp& now);
+
+/// From when an answer of a repaired point says anything of the repair: not before it has cured.
+Timestamp provableFrom(const model::Repair& repair);
 
 /// Points with a standing answer of the detector since `at`, in whatever round.
 std::unordered_set<model::PointId> sprayedSince(const model::Job& job, const Timestamp& at);

@@ -96,15 +96,21 @@ std::vector<std::string> repairCautions(std::string_view action)
     return sentences;
 }
 
-bool isTightenedAgain(const model::Job& job, const std::vector<model::PointId>& points,
-                      std::string_view action)
+bool isTightenedAgain(const model::Sketch& sketch, std::span<const model::Repair> repairs,
+                      const std::vector<model::PointId>& points, std::string_view action)
 {
     if (!contains(action, "tighten"))
         return false;
-    return std::any_of(job.repairs.begin(), job.repairs.end(), [&](const model::Repair& repair) {
+    const auto areOfOneJoint = [&sketch](model::PointId a, model::PointId b) {
+        const model::TestPoint* one = sketch.point(a);
+        const model::TestPoint* other = sketch.point(b);
+        return a == b || (one != nullptr && other != nullptr && one->joint == other->joint);
+    };
+    return std::any_of(repairs.begin(), repairs.end(), [&](const model::Repair& repair) {
         return contains(repair.action, "tighten") &&
                std::any_of(points.begin(), points.end(), [&](model::PointId point) {
-                   return std::find(repair.points.begin(), repair.points.end(), point) != repair.points.end();
+                   return std::any_of(repair.points.begin(), repair.points.end(),
+                                      [&](model::PointId before) { return areOfOneJoint(point, before); });
                });
     });
 }

@@ -20,9 +20,10 @@ std::span<const std::string_view> actionWords();
 /// Cautions for an action, by the words in it; at least one.
 std::vector<std::string> repairCautions(std::string_view action);
 
-/// Whether this action tightens, and one of the points was tightened before in this job.
-bool isTightenedAgain(const model::Job& job, const std::vector<model::PointId>& points,
-                      std::string_view action);
+/// Whether this action tightens, and a joint of the points was tightened before, whatever its point.
+/// `repairs` are those of this job or of earlier ones.
+bool isTightenedAgain(const model::Sketch& sketch, std::span<const model::Repair> repairs,
+                      const std::vector<model::PointId>& points, std::string_view action);
 
 /// Points to spray again with repaired ones: their neighbours on the joint, and the opposite side of a closed
 /// joint.

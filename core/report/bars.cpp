@@ -108,12 +108,14 @@ BarFigure loadBars(const LoadOptions& options)
             located += pressureOf(leak.air);
     // What comes in beyond the leaks located belongs to the bar, or it would end before its figure.
     const double unlocated = pressureOf(effect.leakNow) - located;
+    // Without a known total nobody can tell the walls from the leaks that were not located.
+    const char* others = balance.total && balance.total->rate ? "walls, pump" : "walls, pump, not located";
     const bool missing = balance.verdict == analysis::BalanceVerdict::Missing;
     for (const bool after : {false, true}) {
         if (after && (options.repaired.empty() || !effect.basePressureAfter))
             continue;
         Bar bar{after ? "after" : "now", {}, {}, {}, {}};
-        bar.parts.push_back({rest, "walls, pump", {}, BarPart::Kind::Plain});
+        bar.parts.push_back({rest, others, {}, BarPart::Kind::Plain});
         for (const analysis::LeakAsAir& leak : balance.leaks)
             if (leak.inSum() && !(after && gone(leak.label)))
                 bar.parts.push_back({pressureOf(leak.air),

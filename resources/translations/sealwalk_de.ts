@@ -4191,6 +4191,42 @@ Fingerabdruck %2 …</translation>
         <source>points no longer drawn</source>
         <translation>nicht mehr gezeichneten Punkten</translation>
     </message>
+    <message>
+        <source>walls, pump, not located</source>
+        <translation>Wände, Pumpe, nicht geortet</translation>
+    </message>
+    <message>
+        <source>cannot say whether the leaks together are as small as asked: %1</source>
+        <translation>unbekannt, ob die Lecks zusammen so klein wie verlangt sind: %1</translation>
+    </message>
+    <message>
+        <source>repairing %1 is needed, and cannot say whether it is enough: %2</source>
+        <translation>%1 zu reparieren ist nötig; unbekannt, ob es genügt: %2</translation>
+    </message>
+    <message>
+        <source>%1 repairs are needed, from %2 on, and cannot say whether they are enough: %3</source>
+        <translation>%1 Reparaturen sind nötig, von %2 an; unbekannt, ob sie genügen: %3</translation>
+    </message>
+    <message>
+        <source>the pressure rise does not part leak from outgassing</source>
+        <translation>der Druckanstieg trennt Leck und Ausgasung nicht</translation>
+    </message>
+    <message>
+        <source>there is no leak with a rate and no pressure rise of this state</source>
+        <translation>es gibt kein Leck mit einer Rate und keinen Druckanstieg dieses Zustands</translation>
+    </message>
+    <message>
+        <source>there is no pressure rise of this state</source>
+        <translation>es gibt keinen Druckanstieg dieses Zustands</translation>
+    </message>
+    <message>
+        <source>the base pressure was not measured and what the pumps alone reach is not known: it is worked out without it</source>
+        <translation>der Enddruck wurde nicht gemessen, und was die Pumpen allein erreichen, ist nicht bekannt: er ist ohne das berechnet</translation>
+    </message>
+    <message>
+        <source>open: cures until %1; sprayed too early</source>
+        <translation>offen: härtet bis %1; zu früh abgesprüht</translation>
+    </message>
 </context>
 <context>
     <name>FindingWords</name>
@@ -8746,6 +8782,10 @@ Fingerabdruck %2 …</translation>
         <source>Say first who is at this window (Ctrl+L); what is decided here stands under a name.</source>
         <translation>Erst sagen, wer an diesem Fenster ist (Strg+L); was hier entschieden wird, steht unter einem Namen.</translation>
     </message>
+    <message>
+        <source>No finding under &quot;%1&quot;. Esc shows all points.</source>
+        <translation>Kein Befund unter „%1“. Esc zeigt alle Punkte.</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::KeyCard</name>
@@ -10656,6 +10696,14 @@ Fingerabdruck %2 …</translation>
         <source>leaks %1 (%2) as air</source>
         <translation>Lecks %1 (%2) als Luft</translation>
     </message>
+    <message>
+        <source>open: cures until %1 %2; sprayed too early</source>
+        <translation>offen: härtet bis %1 %2; zu früh abgesprüht</translation>
+    </message>
+    <message>
+        <source>open: spray again %1; it was sprayed before the repair had cured</source>
+        <translation>offen: erneut absprühen %1; abgesprüht, bevor die Reparatur ausgehärtet war</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::ReportDialog</name>
@@ -12211,6 +12259,26 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>&amp;Until</source>
         <translation>B&amp;is</translation>
+    </message>
+    <message>
+        <source>Until</source>
+        <translation>Bis</translation>
+    </message>
+    <message>
+        <source>Not a date; write it as 2026-03-01.</source>
+        <translation>Kein Datum; schreiben wie 2026-03-01.</translation>
+    </message>
+    <message>
+        <source>A concession needs the day until which it holds.</source>
+        <translation>Eine Sonderfreigabe braucht den Tag, bis zu dem sie gilt.</translation>
+    </message>
+    <message>
+        <source>A concession holds until a day after today.</source>
+        <translation>Eine Sonderfreigabe gilt bis zu einem Tag nach heute.</translation>
+    </message>
+    <message>
+        <source>This verdict stands already: nothing was stored. Choose another one, or Cancel.</source>
+        <translation>Dieses Urteil gilt schon: Nichts wurde gespeichert. Ein anderes wählen oder Abbrechen.</translation>
     </message>
 </context>
 <context>

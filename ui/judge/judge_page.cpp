@@ -20,6 +20,7 @@
 #include "ui/render/icon.h"
 #include "ui/render/theme.h"
 #include "ui/session/map_options.h"
+#include "ui/widgets/heading.h"
 #include "ui/widgets/page_tabs.h"
 
 #include <QApplication>
@@ -192,6 +193,15 @@ QWidget* JudgePage::makeTable()
         columns->resizeSection(column, widths[static_cast<std::size_t>(column)]);
     columns->setSectionResizeMode(FindingsModel::JointColumn, QHeaderView::Stretch);
 
+    m_nothing = quietLabel({}, m_table->viewport());
+    m_nothing->setObjectName(QStringLiteral("nothingShown"));
+    m_nothing->setWordWrap(true);
+    m_nothing->setAlignment(Qt::AlignCenter);
+    auto* inside = new QVBoxLayout(m_table->viewport());
+    inside->addWidget(m_nothing);
+    connect(m_filter, &QAbstractItemModel::modelReset, this, &JudgePage::sayNothingShown);
+    connect(m_filter, &QAbstractItemModel::rowsInserted, this, &JudgePage::sayNothingShown);
+    connect(m_filter, &QAbstractItemModel::rowsRemoved, this, &JudgePage::sayNothingShown);
     auto* column = new QVBoxLayout(part);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
@@ -204,8 +214,10 @@ QWidget* JudgePage::makeTable()
     connect(m_ends, &OpenEndsBar::nameWanted, this, &JudgePage::nameWanted);
     connect(m_ends, &OpenEndsBar::sprayWanted, this, &JudgePage::sprayWanted);
 
-    connect(m_show, &QComboBox::currentIndexChanged, this,
-            [this](int index) { m_filter->setShown(static_cast<FindingsFilter::Show>(index)); });
+    connect(m_show, &QComboBox::currentIndexChanged, this, [this](int index) {
+        m_filter->setShown(static_cast<FindingsFilter::Show>(index));
+        sayNothingShown();
+    });
     connect(m_find, &QLineEdit::textChanged, m_filter, &FindingsFilter::setTyped);
     connect(m_table->selectionModel(), &QItemSelectionModel::currentRowChanged, this, [this] {
         if (const auto* finding = chosen()) {
@@ -216,6 +228,16 @@ QWidget* JudgePage::makeTable()
     });
     connect(m_table, &QTableView::activated, this, [this] { showBecause(); });
     return part;
+}
+
+/// A filter left on hides everything once all is judged; the table says so, or it looks lost.
+void JudgePage::sayNothingShown()
+{
+    const bool isAllHidden = m_filter->rowCount() == 0 && m_model->rowCount() > 0;
+    m_nothing->setText(isAllHidden
+                           ? tr("No finding under \"%1\". Esc shows all points.").arg(m_show->currentText())
+                           : QString());
+    m_nothing->setVisible(isAllHidden);
 }
 
 QWidget* JudgePage::makeLower()
@@ -298,7 +320,13 @@ void JudgePage::makeKeys()
                 Qt::CheckStateRole);
     });
     key(QKeySequence::Copy, m_table, [this] { copyRows(); });
-    key(Qt::Key_Escape, this, [this] { backToTable(); });
+    key(Qt::Key_Escape, this, [this] {
+        if (m_lower->currentIndex() == 0 && m_nothing->isVisible()) {
+            m_find->clear();
+            m_show->setCurrentIndex(FindingsFilter::Everything);
+        }
+        backToTable();
+    });
     connect(m_tabs, &PageTabs::turned, this, [this](QWidget* part) {
         (part->isAncestorOf(m_table) ? static_cast<QWidget*>(m_table)
          : part == m_lower           ? m_lower->currentWidget()

@@ -56,6 +56,7 @@ private:
     [[nodiscard]] bool isNamed();
     void refresh();
     void refreshFigures();
+    void sayNothingShown();
     void refreshBecause();
     void showWorkingOut();
     void sayWorkingOut();
@@ -79,6 +80,7 @@ private:
     QTableView* m_table = nullptr;
     QComboBox* m_show = nullptr;
     QLineEdit* m_find = nullptr;
+    QLabel* m_nothing = nullptr;
     QLabel* m_counts = nullptr;
     OpenEndsBar* m_ends = nullptr;
     QTimer* m_slow = nullptr; ///< work longer than this is worth a word

@@ -218,7 +218,10 @@ void RepairDialog::refresh()
     QStringList cautions;
     for (const std::string& sentence : analysis::repairCautions(action))
         cautions << render::inWords(sentence);
-    if (!m_known && analysis::isTightenedAgain(m_job, m_points, action))
+    std::vector<model::Repair> before = m_job.repairs;
+    for (const storage::OpenRepair& left : m_session.repairsLeftOpen())
+        before.push_back(left.repair);
+    if (!m_known && analysis::isTightenedAgain(m_job.sketch, before, m_points, action))
         cautions.prepend(
             tr("This joint was tightened before. Is the cause known? Force does not seal a nick or a hair."));
     m_caution->setText(cautions.join(QLatin1Char('\n')));

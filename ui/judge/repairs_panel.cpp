@@ -58,10 +58,14 @@ QString stateText(const analysis::RepairProgress& progress, const model::Repair&
     using analysis::RepairStep;
     switch (progress.step) {
     case RepairStep::Cures:
-        return RepairsPanel::tr("open: may be sprayed from %1 %2")
+        return (progress.sprayedTooEarly ? RepairsPanel::tr("open: cures until %1 %2; sprayed too early")
+                                         : RepairsPanel::tr("open: may be sprayed from %1 %2"))
             .arg(text(repair.sprayableFrom->date()), text(repair.sprayableFrom->timeOfDay().substr(0, 5)));
     case RepairStep::AwaitsRetest:
-        return RepairsPanel::tr("open: spray again %1").arg(numbers(sketch, progress.toSpray));
+        return (progress.sprayedTooEarly
+                    ? RepairsPanel::tr("open: spray again %1; it was sprayed before the repair had cured")
+                    : RepairsPanel::tr("open: spray again %1"))
+            .arg(numbers(sketch, progress.toSpray));
     case RepairStep::StillLeaks:
         return RepairsPanel::tr("open: still over the limit");
     case RepairStep::CannotSay:

@@ -2,10 +2,11 @@
 #include "ui/judge/verdict_dialog.h"
 
 #include "ui/judge/findings_model.h"
+#include "ui/widgets/below_field.h"
+#include "ui/widgets/date_field.h"
 
 #include <QCheckBox>
 #include <QComboBox>
-#include <QDateEdit>
 #include <QDialogButtonBox>
 #include <QFormLayout>
 #include <QLabel>
@@ -33,7 +34,8 @@ VerdictDialog::VerdictDialog(const analysis::PointFinding& finding, QWidget* par
     , m_reason(new QLineEdit(this))
     , m_concede(new QCheckBox(tr("Accepted above the limit, by concession"), this))
     , m_grantedBy(new QLineEdit(this))
-    , m_until(new QDateEdit(QDate::currentDate().addDays(kDaysOfConcession), this))
+    , m_until(new DateField(tr("Until"), this))
+    , m_complaint(makeBelowField(this))
     , m_buttons(new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel, this))
 {
     setWindowTitle(tr("Verdict on point %1").arg(finding.number));
@@ -46,8 +48,10 @@ VerdictDialog::VerdictDialog(const analysis::PointFinding& finding, QWidget* par
         m_verdict->addItem(verdictWord(verdict), wordOf(model::name(verdict)));
     m_word->setCurrentIndex(std::max(0, m_word->findData(wordOf(model::name(finding.finding)))));
     m_verdict->setCurrentIndex(std::max(0, m_verdict->findData(wordOf(model::name(finding.verdict)))));
-    m_until->setDisplayFormat(QStringLiteral("yyyy-MM-dd"));
-    m_until->setCalendarPopup(true);
+    m_until->setDate(QDate::currentDate().addDays(kDaysOfConcession));
+    m_until->field()->setObjectName(QStringLiteral("concededUntil"));
+    m_complaint->setObjectName(QStringLiteral("verdictComplaint"));
+    m_grantedBy->setObjectName(QStringLiteral("grantedBy"));
     m_reason->setObjectName(QStringLiteral("verdictReason"));
 
     auto* form = new QFormLayout(this);
@@ -60,11 +64,12 @@ VerdictDialog::VerdictDialog(const analysis::PointFinding& finding, QWidget* par
     form->addRow(m_concede);
     form->addRow(tr("&Granted by"), m_grantedBy);
     form->addRow(tr("&Until"), m_until);
+    form->addRow(m_complaint);
     form->addRow(m_buttons);
     for (QLineEdit* field : {m_reason, m_grantedBy})
         connect(field, &QLineEdit::textChanged, this, &VerdictDialog::refresh);
     connect(m_concede, &QCheckBox::toggled, this, &VerdictDialog::refresh);
-    connect(m_buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
+    connect(m_buttons, &QDialogButtonBox::accepted, this, &VerdictDialog::accept);
     connect(m_buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     refresh();
 }
@@ -76,6 +81,34 @@ void VerdictDialog::refresh()
     m_until->setEnabled(concede);
     const bool named = !concede || !m_grantedBy->text().trimmed().isEmpty();
     m_buttons->button(QDialogButtonBox::Ok)->setEnabled(!m_reason->text().trimmed().isEmpty() && named);
+}
+
+QString VerdictDialog::whyNot() const
+{
+    if (m_concede->isChecked()) {
+        if (m_until->isWrong())
+            return tr("Not a date; write it as 2026-03-01.");
+        if (!m_until->date())
+            return tr("A concession needs the day until which it holds.");
+        if (*m_until->date() <= QDate::currentDate())
+            return tr("A concession holds until a day after today.");
+        return {};
+    }
+    return judgement()
+               ? QString()
+               : tr("This verdict stands already: nothing was stored. Choose another one, or Cancel.");
+}
+
+void VerdictDialog::accept()
+{
+    m_until->commit(); // Enter and the button's key leave the cursor where it is
+    const QString complaint = whyNot();
+    QWidget* wrong = m_concede->isChecked() ? static_cast<QWidget*>(m_until->field()) : m_verdict;
+    showComplaint(m_complaint, wrong, complaint);
+    if (complaint.isEmpty())
+        QDialog::accept();
+    else
+        wrong->setFocus();
 }
 
 std::optional<model::Judgement> VerdictDialog::judgement() const
@@ -100,7 +133,8 @@ std::optional<model::Concession> VerdictDialog::concession() const
     concession.points = {m_finding.point};
     concession.grantedBy = m_grantedBy->text().trimmed().toStdString();
     concession.reason = m_reason->text().trimmed().toStdString();
-    if (const auto until = Timestamp::parseDate(m_until->date().toString(Qt::ISODate).toStdString()))
+    if (const auto until =
+            Timestamp::parseDate(m_until->date().value_or(QDate()).toString(Qt::ISODate).toStdString()))
         concession.until = *until;
     return concession;
 }

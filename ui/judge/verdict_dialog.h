@@ -11,12 +11,14 @@
 #include <optional>
 
 class QComboBox;
-class QDateEdit;
 class QDialogButtonBox;
 class QCheckBox;
+class QLabel;
 class QLineEdit;
 
 namespace sealwalk::ui {
+
+class DateField;
 
 class VerdictDialog : public QDialog
 {
@@ -28,9 +30,12 @@ public:
     [[nodiscard]] std::optional<model::Judgement> judgement() const;
     /// Set when a concession was written.
     [[nodiscard]] std::optional<model::Concession> concession() const;
+    /// Closes only when there is something to store.
+    void accept() override;
 
 private:
     void refresh();
+    [[nodiscard]] QString whyNot() const;
 
     analysis::PointFinding m_finding;
     QComboBox* m_word;
@@ -38,7 +43,8 @@ private:
     QLineEdit* m_reason;
     QCheckBox* m_concede;
     QLineEdit* m_grantedBy;
-    QDateEdit* m_until;
+    DateField* m_until;
+    QLabel* m_complaint;
     QDialogButtonBox* m_buttons;
 };
 

@@ -85,6 +85,7 @@ std::span<const char* const> labelPatterns()
         QT_TRANSLATE_NOOP("Core", "limit"),
         QT_TRANSLATE_NOOP("Core", "after"),
         QT_TRANSLATE_NOOP("Core", "walls, pump"),
+        QT_TRANSLATE_NOOP("Core", "walls, pump, not located"),
         QT_TRANSLATE_NOOP("Core", "walls"),
         QT_TRANSLATE_NOOP("Core", "not located"),
         QT_TRANSLATE_NOOP("Core", "wanted"),

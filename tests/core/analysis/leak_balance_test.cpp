@@ -127,8 +127,12 @@ TEST(LeakBalance, UnlocatedRangeHoldsTheTruth)
             // uncertainty.
             air += each.air.si() * std::exp(each.relativeUncertainty * normal(random));
             const double helium = each.air.si() / each.ratio;
-            seen.push_back({each.label, LeakRate::fromSi(helium * common * std::exp(0.12 * normal(random))),
-                            0.1, 0.12, std::nullopt, {}});
+            seen.push_back({each.label,
+                            LeakRate::fromSi(helium * common * std::exp(0.12 * normal(random))),
+                            0.1,
+                            0.12,
+                            std::nullopt,
+                            {}});
         }
         const double all = air + missing;
         const double measured = all * (1.0 + 0.05 * normal(random));
@@ -226,6 +230,66 @@ TEST(RepairEffect, StartsFromAMeasuredBasePressure)
     const RepairEffect effect = repairEffect(options).value();
     EXPECT_EQ(effect.basePressureNow->si(), 0.1);
     EXPECT_NEAR(effect.basePressureAfter->si(), 0.1 - options.balance.leaks.front().air.si() / 0.01, 1e-12);
+}
+
+// Regression: without a pressure rise the leaks were called small enough, of a job without any reading too.
+TEST(RepairEffect, ClaimsNothingWithoutATotal)
+{
+    const LocatedLeak leaks[] = {leak("a", 1e-3), leak("b", 4e-3), leak("c", 1e-4)};
+    RepairEffectOptions options = effectOptions();
+    const auto nothing = std::span<const LocatedLeak>();
+    struct Case
+    {
+        const char* what;
+        std::span<const LocatedLeak> leaks;
+        std::optional<RiseTotal> total;
+        double limit;
+        std::size_t needed;
+        const char* advice;
+    };
+    RiseTotal bound;
+    bound.high = millibarLitresPerSecond(6e-3);
+    for (const Case& each : {Case{"nothing",
+                                  nothing,
+                                  {},
+                                  1e-3,
+                                  0,
+                                  "cannot say whether the leaks together are as small as asked: "
+                                  "there is no leak with a rate and no pressure rise of this state"},
+                             Case{"located and small",
+                                  leaks,
+                                  {},
+                                  1.0,
+                                  0,
+                                  "cannot say whether the leaks together are as small as asked: "
+                                  "there is no pressure rise of this state"},
+                             Case{"located and large",
+                                  leaks,
+                                  {},
+                                  2e-3,
+                                  1,
+                                  "repairing b is needed, and cannot say whether it is enough: "
+                                  "there is no pressure rise of this state"},
+                             Case{"not parted", leaks, bound, 5.5e-3, 0,
+                                  "cannot say whether the leaks together are as small as asked: "
+                                  "the pressure rise does not part leak from outgassing"}}) {
+        SCOPED_TRACE(each.what);
+        options.balance = balanceLeaks(each.leaks, each.total).value();
+        options.totalLimit = millibarLitresPerSecond(each.limit);
+        options.wantedPressure = millibars(1.0);
+        const RepairEffect effect = repairEffect(options).value();
+        EXPECT_EQ(effect.advice, each.advice);
+        EXPECT_EQ(effect.shortestList.size(), each.needed);
+        EXPECT_FALSE(effect.totalKnown);
+        EXPECT_FALSE(effect.basePressureNow.has_value());
+        EXPECT_FALSE(effect.risePerSecondNow.has_value());
+        EXPECT_EQ(effect.meetsLimit, each.needed > 0 ? std::optional(false) : std::nullopt);
+    }
+    // An upper bound within the limit settles it all the same.
+    options.wantedPressure.reset();
+    options.totalLimit = millibarLitresPerSecond(6.5e-3);
+    EXPECT_EQ(repairEffect(options)->meetsLimit, true);
+    EXPECT_EQ(repairEffect(options)->advice, "the leaks together are already as small as asked");
 }
 
 TEST(RepairEffect, RefusesAnUnknownLeak)

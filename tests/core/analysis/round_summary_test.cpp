@@ -3,6 +3,7 @@
 #include "core/analysis/finding_words.h"
 #include "core/analysis/job_findings.h"
 #include "core/analysis/repair_progress.h"
+#include "core/analysis/repair_words.h"
 #include "core/analysis/round_summary.h"
 #include "core/analysis/walk.h"
 #include "tests/support/jobs.h"
@@ -173,6 +174,51 @@ TEST_F(Rounds, ARepairIsProvenOnlyByAVerdict)
     EXPECT_EQ(step(Verdict::Over), RepairStep::StillLeaks);
     EXPECT_EQ(step(Verdict::CannotSay), RepairStep::CannotSay);
     EXPECT_EQ(step(Verdict::CannotSay, true), RepairStep::Proven);
+}
+
+// Regression: a filler sprayed seconds after it was put on, hours before it had cured, closed its repair.
+TEST_F(Rounds, ASprayBeforeTheRepairHasCuredProvesNothing)
+{
+    addValue(job, 1, 5e-8);
+    tests::calibrate(job);
+    addRepair(1).disturbed = {pointNumbered(job, 2)};
+    model::Repair& repair = job.repairs.front();
+    repair.sprayableFrom = Timestamp{repair.at.utcMilliseconds + 24 * 3'600'000, 0};
+    const model::RoundId after = addRound(model::RoundKind::AfterRepair, {1, 2});
+    for (const int point : {1, 2}) {
+        addQuiet(point);
+        job.readings.back().round = after;
+    }
+    const auto progress = [&](const Timestamp& now) { return progressOf(job, repair, {}, now); };
+    const Timestamp early = job.readings.back().at;
+    EXPECT_EQ(progress(early).step, RepairStep::Cures);
+    EXPECT_TRUE(progress(early).sprayedTooEarly);
+    EXPECT_EQ(progress(early).toSpray, repair.points) << "what was only disturbed need not cure";
+    EXPECT_THAT(progressWords(progress(early), repair), ::testing::EndsWith("; sprayed too early"));
+    EXPECT_EQ(progress(*repair.sprayableFrom).step, RepairStep::AwaitsRetest);
+    EXPECT_EQ(provingRound(job, repair), nullptr);
+    EXPECT_TRUE(found(Standing::AsLeft, 1).awaitsRetest);
+    addQuiet(1);
+    job.readings.back().round = after;
+    job.readings.back().at = *repair.sprayableFrom;
+    EXPECT_EQ(progress(*repair.sprayableFrom).step, RepairStep::AwaitsTotal);
+    EXPECT_FALSE(progress(*repair.sprayableFrom).sprayedTooEarly);
+    EXPECT_FALSE(found(Standing::AsLeft, 1).awaitsRetest);
+}
+
+// Regression: only the very point warned, though the whole joint is tightened.
+TEST_F(Rounds, AJointTightenedAnywhereIsTightenedAgain)
+{
+    addQuiet(1);
+    addRepair(1).action = "re-tighten";
+    const auto isAgain = [&](int number, const char* action) {
+        return isTightenedAgain(job.sketch, job.repairs, {pointNumbered(job, number)}, action);
+    };
+    EXPECT_TRUE(isAgain(1, "re-tighten"));
+    EXPECT_TRUE(isAgain(4, "re-tighten"));
+    EXPECT_FALSE(isAgain(4, "replace seal"));
+    job.sketch.points.back().joint = model::JointId::create();
+    EXPECT_FALSE(isAgain(job.sketch.points.back().number, "re-tighten"));
 }
 
 // Regression: a repair in the middle of a round left no way back to it.

@@ -10,6 +10,7 @@
 #include "ui/judge/map_panel.h"
 #include "ui/judge/photo_strip.h"
 #include "ui/judge/repair_dialog.h"
+#include "ui/judge/verdict_dialog.h"
 #include "ui/render/bar_chart.h"
 #include "ui/session/map_options.h"
 #include "ui/widgets/rate_delegate.h"
@@ -18,6 +19,7 @@
 
 #include <QAbstractItemModelTester>
 #include <QApplication>
+#include <QCheckBox>
 #include <QClipboard>
 #include <QComboBox>
 #include <QDialog>
@@ -307,6 +309,84 @@ TEST_F(Judge, ShowsMassFlowsAsMassFlows)
     const report::MapOptions options = mapOptions(history.session);
     EXPECT_EQ(options.unit, "g/yr");
     EXPECT_NEAR(options.shownPerSi * millibarLitresPerSecond(1.0).si(), 5178.7498, 5178.7498e-6);
+}
+
+// Regression: a date typed over the one that stood there kept the old year, and past ones were taken.
+TEST_F(Judge, AConcessionHoldsUntilTheDayThatWasTyped)
+{
+    VerdictDialog dialog(history.session.asLeft()[2]);
+    dialog.show();
+    auto* until = dialog.findChild<QLineEdit*>(QStringLiteral("concededUntil"));
+    auto* complaint = dialog.findChild<QLabel*>(QStringLiteral("verdictComplaint"));
+    ASSERT_NE(until, nullptr);
+    ASSERT_NE(complaint, nullptr);
+    dialog.findChild<QCheckBox*>()->setChecked(true);
+    dialog.findChild<QLineEdit*>(QStringLiteral("verdictReason"))->setText(QStringLiteral("spare ordered"));
+    dialog.findChild<QLineEdit*>(QStringLiteral("grantedBy"))->setText(QStringLiteral("R. Amsel"));
+    auto* ok = dialog.findChild<QDialogButtonBox*>()->button(QDialogButtonBox::Ok);
+    const auto type = [&](const QString& day) {
+        until->setFocus();
+        QTest::keyClick(until, Qt::Key_A, Qt::ControlModifier);
+        QTest::keyClicks(until, day);
+        ok->click();
+    };
+    const QString day = QDate::currentDate().addYears(1).toString(Qt::ISODate);
+    for (const QString& refused : {QDate::currentDate().toString(Qt::ISODate), QStringLiteral("2020-02-03"),
+                                   QStringLiteral("soon"), QString(QLatin1Char(' '))}) {
+        type(refused);
+        EXPECT_TRUE(dialog.isVisible()) << refused.toStdString();
+        EXPECT_FALSE(complaint->text().isEmpty()) << refused.toStdString();
+    }
+    type(day);
+    EXPECT_EQ(dialog.result(), QDialog::Accepted);
+    ASSERT_TRUE(dialog.concession().has_value());
+    EXPECT_EQ(dialog.concession()->until->date(), day.toStdString());
+}
+
+// Regression: the computed verdict given once more closed the dialog and was stored nowhere.
+TEST_F(Judge, TheVerdictThatStandsIsNotStoredAgain)
+{
+    VerdictDialog dialog(history.session.asLeft()[2]);
+    dialog.show();
+    dialog.findChild<QLineEdit*>(QStringLiteral("verdictReason"))->setText(QStringLiteral("looked again"));
+    dialog.findChild<QDialogButtonBox*>()->button(QDialogButtonBox::Ok)->click();
+    EXPECT_TRUE(dialog.isVisible());
+    EXPECT_TRUE(dialog.findChild<QLabel*>(QStringLiteral("verdictComplaint"))
+                    ->text()
+                    .startsWith(QStringLiteral("This verdict stands already")));
+}
+
+// Regression: a filter left on made the table look lost.
+TEST_F(Judge, AnEmptyTableSaysWhyAndEscapeShowsAll)
+{
+    auto* nothing = page->findChild<QLabel*>(QStringLiteral("nothingShown"));
+    auto* search = page->findChild<QLineEdit*>(QStringLiteral("search"));
+    ASSERT_NE(nothing, nullptr);
+    EXPECT_FALSE(nothing->isVisible());
+    search->setText(QStringLiteral("no such joint"));
+    EXPECT_EQ(table->model()->rowCount(), 0);
+    EXPECT_TRUE(nothing->isVisible());
+    EXPECT_FALSE(nothing->text().isEmpty());
+    QTest::keyClick(table, Qt::Key_Escape);
+    EXPECT_EQ(table->model()->rowCount(), 8);
+    EXPECT_FALSE(nothing->isVisible());
+    EXPECT_TRUE(search->text().isEmpty());
+}
+
+// Regression: the picture of the load spoke of a base pressure that nothing had been measured for.
+TEST_F(Judge, TheLoadSaysWhatIsMissing)
+{
+    const auto isSaid = [&](const QString& words) {
+        const auto labels = page->findChildren<QLabel*>();
+        return std::any_of(labels.begin(), labels.end(),
+                           [&](const QLabel* label) { return label->text().contains(words); });
+    };
+    model::Setup setup = history.session.job().setup;
+    setup.totalLimit = millibarLitresPerSecond(1.0);
+    ASSERT_TRUE(history.session.changeSetup(setup).has_value());
+    EXPECT_TRUE(QTest::qWaitFor(
+        [&] { return isSaid(QStringLiteral("Cannot say whether the leaks together are as small")); }, 20000));
+    EXPECT_FALSE(isSaid(QStringLiteral("already as small as asked")));
 }
 
 // Property: in a narrow window map, findings and figures come in turn, and every key still finds its part.
