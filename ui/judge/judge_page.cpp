@@ -11,6 +11,7 @@
 #include "ui/judge/findings_model.h"
 #include "ui/judge/judge_work.h"
 #include "ui/judge/map_panel.h"
+#include "ui/judge/nothing_shown.h"
 #include "ui/judge/open_ends_bar.h"
 #include "ui/judge/repair_dialog.h"
 #include "ui/judge/repairs_panel.h"
@@ -20,7 +21,6 @@
 #include "ui/render/icon.h"
 #include "ui/render/theme.h"
 #include "ui/session/map_options.h"
-#include "ui/widgets/heading.h"
 #include "ui/widgets/page_tabs.h"
 
 #include <QApplication>
@@ -193,15 +193,8 @@ QWidget* JudgePage::makeTable()
         columns->resizeSection(column, widths[static_cast<std::size_t>(column)]);
     columns->setSectionResizeMode(FindingsModel::JointColumn, QHeaderView::Stretch);
 
-    m_nothing = quietLabel({}, m_table->viewport());
-    m_nothing->setObjectName(QStringLiteral("nothingShown"));
-    m_nothing->setWordWrap(true);
-    m_nothing->setAlignment(Qt::AlignCenter);
-    auto* inside = new QVBoxLayout(m_table->viewport());
-    inside->addWidget(m_nothing);
-    connect(m_filter, &QAbstractItemModel::modelReset, this, &JudgePage::sayNothingShown);
-    connect(m_filter, &QAbstractItemModel::rowsInserted, this, &JudgePage::sayNothingShown);
-    connect(m_filter, &QAbstractItemModel::rowsRemoved, this, &JudgePage::sayNothingShown);
+    m_nothing = new NothingShown(m_table);
+    connect(m_nothing, &NothingShown::rowsChanged, this, &JudgePage::sayNothingShown);
     auto* column = new QVBoxLayout(part);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
@@ -234,10 +227,9 @@ QWidget* JudgePage::makeTable()
 void JudgePage::sayNothingShown()
 {
     const bool isAllHidden = m_filter->rowCount() == 0 && m_model->rowCount() > 0;
-    m_nothing->setText(isAllHidden
-                           ? tr("No finding under \"%1\". Esc shows all points.").arg(m_show->currentText())
-                           : QString());
-    m_nothing->setVisible(isAllHidden);
+    m_nothing->say(isAllHidden
+                       ? tr("No finding under \"%1\". Esc shows all points.").arg(m_show->currentText())
+                       : QString());
 }
 
 QWidget* JudgePage::makeLower()

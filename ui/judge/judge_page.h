@@ -28,6 +28,7 @@ class FindingsFilter;
 class FindingsModel;
 class JudgeWork;
 class MapPanel;
+class NothingShown;
 class OpenEndsBar;
 class PageTabs;
 class RepairsPanel;
@@ -80,7 +81,7 @@ private:
     QTableView* m_table = nullptr;
     QComboBox* m_show = nullptr;
     QLineEdit* m_find = nullptr;
-    QLabel* m_nothing = nullptr;
+    NothingShown* m_nothing = nullptr;
     QLabel* m_counts = nullptr;
     OpenEndsBar* m_ends = nullptr;
     QTimer* m_slow = nullptr; ///< work longer than this is worth a word
