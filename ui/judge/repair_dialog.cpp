@@ -6,9 +6,9 @@
 #include "ui/judge/photo_strip.h"
 #include "ui/render/core_words.h"
 #include "ui/session/job_session.h"
+#include "ui/widgets/date_field.h"
 
 #include <QComboBox>
-#include <QDateEdit>
 #include <QDialogButtonBox>
 #include <QFormLayout>
 #include <QHBoxLayout>
@@ -86,7 +86,7 @@ RepairDialog::RepairDialog(JobSession& session, const std::vector<model::PointId
     , m_permanent(new QRadioButton(tr("permanent"), this))
     , m_temporary(new QRadioButton(tr("temporary"), this))
     , m_owner(new QLineEdit(this))
-    , m_due(new QDateEdit(QDate::currentDate().addDays(30), this))
+    , m_due(new DateField(tr("Due"), this))
     , m_cureHours(new QSpinBox(this))
     , m_disturbed(new QLineEdit(this))
     , m_note(new QLineEdit(this))
@@ -106,9 +106,10 @@ RepairDialog::RepairDialog(JobSession& session, const std::vector<model::PointId
     m_defect->setObjectName(QStringLiteral("defect"));
     m_action->setObjectName(QStringLiteral("action"));
     m_permanent->setChecked(true);
-    m_due->setMinimumWidth(128);
-    m_due->setCalendarPopup(true);
-    m_due->setDisplayFormat(QStringLiteral("yyyy-MM-dd"));
+    m_owner->setObjectName(QStringLiteral("owner"));
+    m_due->setDate(QDate::currentDate().addDays(30));
+    m_due->field()->setObjectName(QStringLiteral("due"));
+    connect(m_due, &DateField::edited, this, &RepairDialog::refresh);
     m_cureHours->setRange(0, 24 * 30);
     m_cureHours->setSuffix(tr(" h"));
     m_disturbed->setText(numbersOf(m_job, alsoToSpray()));
@@ -128,7 +129,7 @@ RepairDialog::RepairDialog(JobSession& session, const std::vector<model::PointId
     lasting->addStretch();
     form->addRow(tr("Lasting"), lasting);
     auto* dueWord = new QLabel(tr("D&ue"), this);
-    dueWord->setBuddy(m_due);
+    dueWord->setBuddy(m_due->field());
     auto* owner = new QHBoxLayout;
     owner->addWidget(m_owner, 1);
     owner->addSpacing(8);
@@ -154,7 +155,7 @@ RepairDialog::RepairDialog(JobSession& session, const std::vector<model::PointId
     connect(m_action, &QComboBox::currentTextChanged, this, &RepairDialog::refresh);
     connect(m_owner, &QLineEdit::textChanged, this, &RepairDialog::refresh);
     connect(m_temporary, &QRadioButton::toggled, this, &RepairDialog::refresh);
-    connect(m_buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
+    connect(m_buttons, &QDialogButtonBox::accepted, this, &RepairDialog::tryAccept);
     connect(m_buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     refresh();
 }
@@ -233,7 +234,7 @@ void RepairDialog::refresh()
         complaint = tr("Say what was seen, or \"nothing seen\".");
     else if (action.empty())
         complaint = tr("Say what was done.");
-    else if (temporary && m_owner->text().trimmed().isEmpty())
+    else if (temporary && (m_owner->text().trimmed().isEmpty() || !m_due->date()))
         complaint = tr("A temporary repair needs an owner and a date.");
     else if (const auto again = model::readPointNumbers(m_job.sketch, m_disturbed->text().toStdString());
              !again)
@@ -241,6 +242,16 @@ void RepairDialog::refresh()
     m_complaint->setText(complaint);
     m_buttons->button(QDialogButtonBox::Ok)->setEnabled(complaint.isEmpty());
     fit();
+}
+
+void RepairDialog::tryAccept()
+{
+    m_due->commit(); // Enter and the button's key leave the cursor where it is
+    refresh();
+    if (m_temporary->isChecked() && (m_due->isWrong() || !m_due->date()))
+        m_due->field()->setFocus();
+    else if (m_buttons->button(QDialogButtonBox::Ok)->isEnabled())
+        accept();
 }
 
 model::Repair RepairDialog::repair() const
@@ -263,7 +274,8 @@ model::Repair RepairDialog::repair() const
     repair.permanent = m_permanent->isChecked();
     if (!repair.permanent) {
         repair.owner = m_owner->text().trimmed().toStdString();
-        if (const auto due = Timestamp::parseDate(m_due->date().toString(Qt::ISODate).toStdString()))
+        const QDate day = m_due->date().value_or(QDate()); // the dialog does not close without one
+        if (const auto due = Timestamp::parseDate(day.toString(Qt::ISODate).toStdString()))
             repair.due = *due;
     }
     if (m_cureHours->value() > 0) {

@@ -9,7 +9,6 @@
 #include <optional>
 
 class QComboBox;
-class QDateEdit;
 class QDialogButtonBox;
 class QLabel;
 class QLineEdit;
@@ -18,6 +17,7 @@ class QSpinBox;
 
 namespace sealwalk::ui {
 
+class DateField;
 class JobSession;
 class PhotoStrip;
 
@@ -36,6 +36,7 @@ protected:
 
 private:
     void refresh();
+    void tryAccept();
     void fill();
     void fit();
     /// What the re-test calls besides the points repaired: what was disturbed with them, and what only they
@@ -52,7 +53,7 @@ private:
     QRadioButton* m_permanent;
     QRadioButton* m_temporary;
     QLineEdit* m_owner;
-    QDateEdit* m_due;
+    DateField* m_due;
     QSpinBox* m_cureHours;
     QLineEdit* m_disturbed;
     QLineEdit* m_note;

@@ -12,6 +12,7 @@
 #include <QGraphicsItem>
 #include <QGraphicsLayout>
 #include <QHorizontalStackedBarSeries>
+#include <QLabel>
 #include <QPainter>
 #include <QVBoxLayout>
 #include <QValueAxis>
@@ -121,10 +122,15 @@ QChart* makeChart(const BarFigure& figure, const Theme& theme, const FigureStyle
 BarChartView::BarChartView(QWidget* parent)
     : QWidget(parent)
     , m_view(new QChartView(this))
+    , m_nothing(new QLabel(this))
 {
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(m_view);
+    layout->addWidget(m_nothing);
+    m_nothing->setWordWrap(true);
+    m_nothing->setProperty("role", QStringLiteral("soft"));
+    m_nothing->setAlignment(Qt::AlignCenter);
     m_view->setFrameShape(QFrame::NoFrame);
     m_view->setRenderHint(QPainter::Antialiasing);
     m_view->setBackgroundBrush(Qt::NoBrush);
@@ -147,18 +153,12 @@ void BarChartView::setFigure(report::BarFigure figure)
 void BarChartView::rebuild()
 {
     const Theme& theme = Theme::of(this);
-    QChart* chart = nullptr;
-    if (m_figure.bars.empty()) {
-        chart = new QChart;
-        chart->setBackgroundVisible(false);
-        chart->setTitleFont(render::font(TextSize::Text));
-        chart->setTitleBrush(theme.colour(Role::InkSoft));
-        chart->setTitle(QString::fromStdString(m_figure.empty));
-    } else {
-        chart = makeChart(m_figure, theme, {});
-    }
+    const bool isEmpty = m_figure.bars.empty();
+    m_nothing->setText(QString::fromStdString(m_figure.empty));
+    m_nothing->setVisible(isEmpty);
+    m_view->setVisible(!isEmpty);
     const std::unique_ptr<QChart> last(m_view->chart());
-    m_view->setChart(chart);
+    m_view->setChart(isEmpty ? new QChart : makeChart(m_figure, theme, {}));
 }
 
 void BarChartView::changeEvent(QEvent* event)

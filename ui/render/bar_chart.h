@@ -9,6 +9,7 @@
 #include <QWidget>
 
 class QChartView;
+class QLabel;
 
 namespace sealwalk::render {
 
@@ -31,6 +32,7 @@ private:
 
     report::BarFigure m_figure;
     QChartView* m_view;
+    QLabel* m_nothing; ///< a chart would shorten what it says to its first words
 };
 
 } // namespace sealwalk::render

@@ -180,6 +180,33 @@ TEST_F(Judge, ATemporaryRepairNeedsAnOwner)
     EXPECT_FALSE(ok->isEnabled());
 }
 
+// Regression: a date typed over another one was read into its parts, and kept the old year.
+TEST_F(Judge, ATemporaryRepairIsDueOnTheDayTyped)
+{
+    RepairDialog dialog(history.session, std::vector{history.session.job().sketch.points.front().id});
+    dialog.findChild<QComboBox*>(QStringLiteral("defect"))->setCurrentText(QStringLiteral("crack"));
+    dialog.findChild<QComboBox*>(QStringLiteral("action"))->setCurrentText(QStringLiteral("fill with epoxy"));
+    for (QRadioButton* button : dialog.findChildren<QRadioButton*>())
+        button->setChecked(button->text() == QStringLiteral("temporary"));
+    auto* owner = dialog.findChild<QLineEdit*>(QStringLiteral("owner"));
+    auto* due = dialog.findChild<QLineEdit*>(QStringLiteral("due"));
+    ASSERT_TRUE(owner != nullptr && due != nullptr);
+    QTest::keyClicks(owner, QStringLiteral("B. Keeper"));
+    auto* ok = dialog.findChild<QDialogButtonBox*>()->button(QDialogButtonBox::Ok);
+    const auto type = [&](const char* text) {
+        due->selectAll();
+        QTest::keyClicks(due, QString::fromLatin1(text));
+        ok->click();
+    };
+    dialog.show();
+    type("soon");
+    EXPECT_TRUE(dialog.isVisible()) << "no date";
+    type("2031-11-01");
+    EXPECT_FALSE(dialog.isVisible());
+    ASSERT_TRUE(dialog.repair().due.has_value());
+    EXPECT_EQ(dialog.repair().due->date(), "2031-11-01");
+}
+
 // Property: chosen and shown in the window's language, kept in the core's, which cautions and figures know.
 TEST_F(Judge, ARepairIsChosenInTheWindowsLanguageAndKeptInTheCores)
 {
