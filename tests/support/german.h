@@ -9,8 +9,11 @@
 #include <QFile>
 #include <QHash>
 #include <QLocale>
+#include <QStringList>
 #include <QTranslator>
 #include <QXmlStreamReader>
+
+#include <algorithm>
 
 namespace sealwalk::tests {
 
@@ -33,7 +36,7 @@ public:
             else if (xml.name() == QLatin1String("source"))
                 source = xml.readElementText();
             else if (xml.name() == QLatin1String("translation"))
-                m_said[context][source] = xml.readElementText(QXmlStreamReader::SkipChildElements);
+                take(context, source, xml);
         }
     }
     [[nodiscard]] bool isEmpty() const override { return false; }
@@ -45,8 +48,39 @@ public:
     /// What the core says: English and German.
     [[nodiscard]] QHash<QString, QString> core() const { return m_said.value(QStringLiteral("Core")); }
 
+    /// Whether any text begins so.
+    [[nodiscard]] bool knows(const QString& begin) const
+    {
+        return std::any_of(m_said.begin(), m_said.end(), [&](const QHash<QString, QString>& context) {
+            return std::any_of(context.keyBegin(), context.keyEnd(),
+                               [&](const QString& source) { return source.startsWith(begin); });
+        });
+    }
+    [[nodiscard]] int size() const { return m_size; }
+    /// Texts without German.
+    [[nodiscard]] const QStringList& open() const { return m_open; }
+
 private:
+    void take(const QString& context, const QString& source, QXmlStreamReader& xml)
+    {
+        const bool isUnfinished = xml.attributes().hasAttribute(QLatin1String("type"));
+        bool isPlural = false;
+        QString said;
+        while (!xml.atEnd() && (xml.readNext() != QXmlStreamReader::EndElement ||
+                                xml.name() != QLatin1String("translation"))) {
+            isPlural = isPlural || xml.isStartElement();
+            if (xml.isCharacters())
+                said += xml.text();
+        }
+        if (isUnfinished || said.trimmed().isEmpty())
+            m_open << context + QStringLiteral(": ") + source;
+        m_said[context][source] = isPlural ? QString() : said;
+        ++m_size;
+    }
+
     QHash<QString, QHash<QString, QString>> m_said;
+    QStringList m_open;
+    int m_size = 0;
 };
 
 /// As long as it lives the window speaks German, with a decimal comma.

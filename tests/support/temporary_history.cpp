@@ -64,6 +64,20 @@ void TemporaryHistory::startJob(int points)
     must(session.openRound(model::RoundKind::AsFound, {}));
 }
 
+void TemporaryHistory::startNextJobOverATemporaryRepair()
+{
+    model::Repair patch;
+    patch.points = {session.job().sketch.points.front().id};
+    patch.action = "filler";
+    patch.permanent = false;
+    patch.owner = "Cleo";
+    patch.due = must(Timestamp::parseDate("2026-01-31"));
+    must(session.putRepair(patch));
+    QTest::qWait(5); // the next job is opened after it
+    must(session.createJob(session.object().id, "again"));
+    must(session.openRound(model::RoundKind::AsFound, {}));
+}
+
 void TemporaryHistory::calibrate()
 {
     const Timestamp before{Timestamp::now().utcMilliseconds - 60'000, 0};

@@ -18,6 +18,8 @@ public:
     [[nodiscard]] std::filesystem::path file() const;
     /// A new object with a job whose sheet carries a ring seal "Port" of `points` points, and an open round.
     void startJob(int points);
+    /// Leaves a temporary repair, due 2026-01-31, at the first point, and starts the next job with its round.
+    void startNextJobOverATemporaryRepair();
     /// Adds a system check with factor 1 and a quiet background watch.
     void calibrate();
     /// Runs the event loop until the background work has answered.

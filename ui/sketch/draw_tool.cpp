@@ -100,14 +100,7 @@ Verdict DrawTool::confirm(const Hand&)
     }
     if (m_pending) // sizes typed over what was just drawn
         return commitPending();
-    const model::Joint* joint = fresh();
-    if (joint == nullptr)
-        return {};
-    if (!desk().sketch().pointsOn(joint->id).empty())
-        return {VerdictKind::Done, std::nullopt, {}};
-    return {VerdictKind::Commit,
-            editing::layPoints(desk().sketch(), joint->id, desk().laying(), desk().withReadings()),
-            {}};
+    return layOn(fresh());
 }
 
 Verdict DrawTool::cancel()

@@ -148,14 +148,7 @@ Verdict PathTool::confirm(const Hand&)
         return addNode(*m_typed);
     if (!m_nodes.empty())
         return finish();
-    const model::Joint* joint = desk().sketch().joint(m_fresh);
-    if (joint == nullptr)
-        return {};
-    if (!desk().sketch().pointsOn(joint->id).empty())
-        return {VerdictKind::Done, std::nullopt, {}};
-    return {VerdictKind::Commit,
-            editing::layPoints(desk().sketch(), joint->id, desk().laying(), desk().withReadings()),
-            {}};
+    return layOn(desk().sketch().joint(m_fresh));
 }
 
 Verdict PathTool::cancel()

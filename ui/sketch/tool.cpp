@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/sketch/tool.h"
 
+#include "core/editing/laying.h"
+#include "ui/sketch/sketch_desk.h"
+
 #include <utility>
 
 namespace sealwalk::ui {
@@ -23,6 +26,17 @@ Verdict Tool::revert()
     m_pending.reset();
     m_guides.clear();
     return {VerdictKind::Revert, std::nullopt, {}};
+}
+
+Verdict Tool::layOn(const model::Joint* joint) const
+{
+    if (joint == nullptr)
+        return {};
+    if (!desk().sketch().pointsOn(joint->id).empty())
+        return {VerdictKind::Done, std::nullopt, {}};
+    return {VerdictKind::Commit,
+            editing::layPoints(desk().sketch(), joint->id, desk().laying(), desk().withReadings()),
+            {}};
 }
 
 } // namespace sealwalk::ui

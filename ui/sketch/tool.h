@@ -105,6 +105,8 @@ protected:
     /// Ends the gesture with its pending edit.
     Verdict commitPending(std::vector<model::JointId> choose = {});
     Verdict revert();
+    /// Lays points on what was just drawn; done where it has some. Null: nothing was drawn.
+    [[nodiscard]] Verdict layOn(const model::Joint* joint) const;
 
     std::optional<Result<editing::Edit>> m_pending;
     std::vector<Guide> m_guides;

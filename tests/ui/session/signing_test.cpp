@@ -233,16 +233,7 @@ TEST_F(SigningTest, NothingIsApprovedOnFindingsThatAreStillWorkedOut)
 // Regression: what an earlier job left held by a temporary repair was printed, but not signed.
 TEST_F(SigningTest, SignsWhatAnEarlierJobLeftHeld)
 {
-    model::Repair patch;
-    patch.points = {history.session.job().sketch.points.front().id};
-    patch.action = "filler";
-    patch.permanent = false;
-    patch.owner = "Cleo";
-    patch.due = Timestamp::parseDate("2026-01-31").value();
-    ASSERT_TRUE(history.session.putRepair(patch).has_value());
-    QTest::qWait(5); // the next job is opened after it
-    ASSERT_TRUE(history.session.createJob(history.session.object().id, "again").has_value());
-    ASSERT_TRUE(history.session.openRound(model::RoundKind::AsFound, {}).has_value());
+    history.startNextJobOverATemporaryRepair();
     ASSERT_TRUE(history.session.submit("").has_value());
     settle();
     const Status now = statusOf([&] { signing.approve(reviewer, QStringLiteral("correct horse")); });

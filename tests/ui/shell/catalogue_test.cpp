@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Property: whatever the window can say in English it can say in German.
+#include "tests/support/german.h"
 #include "ui/session/job_session.h"
 #include "ui/sketch/draw_tool.h"
 #include "ui/sketch/edit_words.h"
@@ -12,84 +13,19 @@
 
 #include <gtest/gtest.h>
 
-#include <QCoreApplication>
 #include <QDirIterator>
 #include <QFile>
-#include <QHash>
 #include <QRegularExpression>
-#include <QTranslator>
-#include <QXmlStreamReader>
 
-#include <algorithm>
 #include <memory>
 #include <set>
 
 namespace sealwalk::ui {
 namespace {
 
-/// German straight from its source file; the program's own catalogue is made of it when the program is built.
-class German : public QTranslator
-{
-public:
-    German()
-    {
-        QFile file(QStringLiteral(SEALWALK_SOURCE_DIR "/resources/translations/sealwalk_de.ts"));
-        EXPECT_TRUE(file.open(QIODevice::ReadOnly));
-        QXmlStreamReader xml(&file);
-        QString context;
-        QString source;
-        while (!xml.atEnd()) {
-            if (xml.readNext() != QXmlStreamReader::StartElement)
-                continue;
-            if (xml.name() == QLatin1String("name")) {
-                context = xml.readElementText();
-            } else if (xml.name() == QLatin1String("source")) {
-                source = xml.readElementText();
-            } else if (xml.name() == QLatin1String("translation")) {
-                const bool unfinished = xml.attributes().hasAttribute(QLatin1String("type"));
-                const QString said = xml.readElementText(QXmlStreamReader::IncludeChildElements);
-                if (unfinished || said.trimmed().isEmpty())
-                    m_open << context + QStringLiteral(": ") + source;
-                m_said[context + QChar() + source] = said;
-            }
-        }
-    }
-    [[nodiscard]] bool isEmpty() const override { return false; }
-    QString translate(const char* context, const char* source, const char* /*comment*/,
-                      int /*number*/) const override
-    {
-        return m_said.value(QString::fromUtf8(context) + QChar() + QString::fromUtf8(source));
-    }
-    [[nodiscard]] qsizetype size() const { return m_said.size(); }
-    /// Whether any text begins so.
-    [[nodiscard]] bool knows(const QString& source) const
-    {
-        return std::any_of(m_said.keyBegin(), m_said.keyEnd(),
-                           [&](const QString& key) { return key.contains(QChar() + source); });
-    }
-    [[nodiscard]] const QStringList& open() const { return m_open; }
-
-private:
-    QHash<QString, QString> m_said;
-    QStringList m_open; ///< without a German text
-};
-
-/// While it lives the window speaks German.
-class InGerman
-{
-public:
-    InGerman() { QCoreApplication::installTranslator(&m_words); }
-    InGerman(const InGerman&) = delete;
-    InGerman& operator=(const InGerman&) = delete;
-    ~InGerman() { QCoreApplication::removeTranslator(&m_words); }
-
-private:
-    German m_words;
-};
-
 TEST(Catalogue, HasAGermanTextForEachEnglishOne)
 {
-    const German german;
+    const tests::German german;
     EXPECT_GT(german.size(), 2000);
     EXPECT_EQ(german.open().join(QLatin1Char('\n')).toStdString(), "");
 }
@@ -99,7 +35,7 @@ TEST(Catalogue, EveryWayToItIsSeenByLupdate)
 {
     // A function that hands on a variable text: what it is given must stand as QT_TRANSLATE_NOOP, or the
     // function be called tr.
-    const German german;
+    const tests::German german;
     static const QRegularExpression own(QStringLiteral("^(?:static )?QString (\\w+)\\(const char\\* ?\\w+"),
                                         QRegularExpression::MultilineOption);
     for (QDirIterator at(QStringLiteral(SEALWALK_SOURCE_DIR "/ui"), {QStringLiteral("*.cpp")}, QDir::Files,
@@ -149,7 +85,7 @@ TEST(Catalogue, GuidesTheHandInGerman)
 {
     const std::set<QString> english = guidance();
     ASSERT_GT(english.size(), 25u);
-    const InGerman german;
+    const tests::InGerman german;
     const std::set<QString> same = [&] {
         std::set<QString> both;
         for (const QString& text : guidance())
@@ -163,7 +99,7 @@ TEST(Catalogue, GuidesTheHandInGerman)
 
 TEST(Catalogue, SaysEditsInGerman)
 {
-    const InGerman german;
+    const tests::InGerman german;
     EXPECT_EQ(editSentence("Clamped flange unlocked"), QStringLiteral("Clamped flange entsperrt."));
     EXPECT_EQ(editWords("3 joints moved"), QStringLiteral("3 Fügestellen verschoben"));
     EXPECT_EQ(editWords("100 % port drawn, 8 points laid"),

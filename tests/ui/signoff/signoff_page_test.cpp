@@ -86,16 +86,7 @@ TEST_F(Signoff, ListsExceptionsFirst)
 // repair, the report did, and the question of it was in order.
 TEST_F(Signoff, AnEarlierJobsTemporaryRepairIsAskedAndNamed)
 {
-    model::Repair patch;
-    patch.points = {history.session.job().sketch.points.front().id};
-    patch.action = "filler";
-    patch.permanent = false;
-    patch.owner = "Cleo";
-    patch.due = Timestamp::parseDate("2026-01-31").value();
-    ASSERT_TRUE(history.session.putRepair(patch).has_value());
-    QTest::qWait(5); // the next job is opened after it
-    ASSERT_TRUE(history.session.createJob(history.session.object().id, "again").has_value());
-    ASSERT_TRUE(history.session.openRound(model::RoundKind::AsFound, {}).has_value());
+    history.startNextJobOverATemporaryRepair();
     ASSERT_EQ(history.session.repairsLeftOpen().size(), 1u);
     const auto* model = dynamic_cast<const ChecksModel*>(find<QListView>("checks")->model());
     const QString held = QStringLiteral("Held by a temporary repair: point 1.");
