@@ -6,8 +6,8 @@
 #include "ui/shell/catalogue.h"
 #include "ui/shell/compose_pages.h"
 #include "ui/shell/main_window.h"
-#include "ui/shell/prompt_painting.h"
 #include "ui/shell/opening.h"
+#include "ui/shell/prompt_painting.h"
 
 #include <QApplication>
 #include <QCommandLineParser>

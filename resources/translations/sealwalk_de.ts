@@ -10566,6 +10566,10 @@ Fingerabdruck %2 …</translation>
         <source>P&amp;hotos</source>
         <translation>F&amp;otos</translation>
     </message>
+    <message>
+        <source>Due</source>
+        <translation>Fällig</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::RepairsPanel</name>
@@ -11774,14 +11778,6 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>The feed was lost before it saw a rise; type the value.</source>
         <translation>Die Leitung fiel aus, bevor ein Anstieg kam; den Wert eintippen.</translation>
-    </message>
-    <message>
-        <source>the display showed zero or below before: no background</source>
-        <translation>die Anzeige stand vorher auf null oder darunter: kein Untergrund</translation>
-    </message>
-    <message>
-        <source>the feed was lost during the spray: the highest it saw</source>
-        <translation>die Leitung fiel beim Sprühen aus: der Höchstwert bis dahin</translation>
     </message>
     <message>
         <source>Type the seconds from helium on to the first rise, as in 1.5; Esc leaves it.</source>

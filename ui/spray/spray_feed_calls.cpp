@@ -154,15 +154,16 @@ void SprayController::addFeed(ReadingDraft& draft)
                           draft.outcome == model::Outcome::AboveRange;
     if (!answered)
         return;
-    const auto mark = [&draft](const QString& words) {
-        draft.remark += (draft.remark.empty() ? "" : "; ") + words.toStdString();
+    // In the record's language, whatever the window speaks.
+    const auto mark = [&draft](std::string_view words) {
+        draft.remark += (draft.remark.empty() ? "" : "; ") + std::string(words);
     };
     if (m_offer.background && !m_backgroundByHand)
         draft.background = m_offer.background;
     if (m_offer.atZero && !m_backgroundByHand)
-        mark(tr("the display showed zero or below before: no background"));
+        mark("the display showed zero or below before: no background");
     if (m_offer.wasLost && m_typedByFeed)
-        mark(tr("the feed was lost during the spray: the highest it saw"));
+        mark("the feed was lost during the spray: the highest it saw");
     if (!draft.delay && draft.outcome != model::Outcome::NoResponse)
         draft.delay = m_offer.delay;
     if (draft.outcome != model::Outcome::NoResponse)
