@@ -84,14 +84,12 @@ void composePages(MainWindow& window)
     auto* judge = new JudgePage(window.session(), &window);
     window.addPage(Stage::Judge, judge);
     QObject::connect(judge, &JudgePage::sprayWanted, &window, [&window] { window.showStage(Stage::Spray); });
-    QObject::connect(judge, &JudgePage::nameWanted, &window,
-                     [&window] { LoggerDialog(window.session(), &window).exec(); });
+    QObject::connect(judge, &JudgePage::nameWanted, &window, [&window] { askWhoIsLogging(window); });
 
     auto* signoff = new SignoffPage(window.session(), &window);
     window.addPage(Stage::SignOff, signoff);
     QObject::connect(signoff, &SignoffPage::reportWanted, &window, [&window] { showReport(window); });
-    QObject::connect(signoff, &SignoffPage::nameWanted, &window,
-                     [&window] { LoggerDialog(window.session(), &window).exec(); });
+    QObject::connect(signoff, &SignoffPage::nameWanted, &window, [&window] { askWhoIsLogging(window); });
     QObject::connect(signoff, &SignoffPage::placeWanted, &window,
                      [&window](analysis::CheckPlace place) { window.showStage(stageOf(place)); });
 
