@@ -38,8 +38,7 @@ bool runLong(MainWindow& window, const QString& what, std::function<Answer(std::
     runBeside<Answer>(
         &window, [work = std::move(work), token = stop.get_token()] { return work(token); },
         [&window, cancelling, stop, done = std::move(done)](Answer answer) {
-            if (cancelling)
-                cancelling->deleteLater();
+            delete cancelling.data(); // at once: what is done now may open a dialog, or begin other work
             if (stop.stop_requested())
                 return;
             window.noteLine().endProgress();
