@@ -46,7 +46,7 @@ const PatternSet& refusals()
         for (const auto& some : {numberRefusals(), sketchRefusals(), feedRefusals(), flowRefusals(),
                                  checkRefusals(), fileRefusals(), storageRefusals(), signingRefusals()})
             set.add(some);
-        set.add(typedRefusals(), true);
+        set.add(typedRefusals(), PatternSet::Takes::Typed);
         set.sort();
         return set;
     }();

@@ -68,12 +68,13 @@ QStringList fillingOf(const Pattern& pattern, const QString& text)
 
 } // namespace
 
-void PatternSet::add(std::span<const char* const> sources, bool isTyped)
+void PatternSet::add(std::span<const char* const> sources, Takes takes)
 {
     for (const char* source : sources) {
         const QString text = QString::fromUtf8(source);
         Pattern pattern = patternOf(source, text);
-        pattern.isTyped = isTyped;
+        pattern.isTyped = takes == Takes::Typed;
+        pattern.isLabel = pattern.isLabel && takes != Takes::Names;
         if (pattern.places.empty())
             m_plain.insert(text, source);
         else
@@ -99,12 +100,12 @@ bool PatternSet::takes(const Pattern& pattern, const QStringList& found) const
 std::optional<QString> PatternSet::said(const QString& text, const Piece& piece) const
 {
     if (const char* source = plain(text))
-        return QCoreApplication::translate("Core", source);
+        return QCoreApplication::translate(m_context, source);
     for (const Pattern& pattern : m_withPlaces) {
         const QStringList found = fillingOf(pattern, text);
         if (!takes(pattern, found))
             continue;
-        const QString saying = QCoreApplication::translate("Core", pattern.source);
+        const QString saying = QCoreApplication::translate(m_context, pattern.source);
         // All at once: a text put in may hold a %2 of its own.
         QString filled;
         for (qsizetype i = 0; i < saying.size(); ++i) {

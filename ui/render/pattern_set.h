@@ -32,8 +32,19 @@ class PatternSet
 public:
     /// What stands in a place, in the other language; `verbatim` when it is shown as it was typed.
     using Piece = std::function<QString(const QString& text, bool verbatim)>;
+    /// What a place takes in.
+    enum class Takes
+    {
+        Pieces, ///< short patterns figures and known words only: somebody's own words may begin like them
+        Typed,  ///< what somebody typed, shown as it is
+        Names   ///< anything, however short the pattern
+    };
 
-    void add(std::span<const char* const> sources, bool isTyped = false);
+    /// @param context  of the catalogue that the patterns stand in
+    explicit PatternSet(const char* context = "Core")
+        : m_context(context)
+    {}
+    void add(std::span<const char* const> sources, Takes takes = Takes::Pieces);
     /// To be called after the last add().
     void sort();
 
@@ -45,6 +56,7 @@ public:
 private:
     [[nodiscard]] bool takes(const Pattern& pattern, const QStringList& found) const;
 
+    const char* m_context;
     QHash<QString, const char*> m_plain;
     std::vector<Pattern> m_withPlaces;
 };

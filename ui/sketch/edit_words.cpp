@@ -2,13 +2,12 @@
 #include "ui/sketch/edit_words.h"
 
 #include "ui/render/core_words.h"
+#include "ui/render/pattern_set.h"
 
 #include <QCoreApplication>
 #include <QRegularExpression>
 
-#include <algorithm>
 #include <string>
-#include <vector>
 
 namespace sealwalk::ui {
 
@@ -75,36 +74,15 @@ constexpr const char* kEdits[] = {
     QT_TRANSLATE_NOOP("SketchEdits", "set-up connections: tee, clamps, detector inlet"),
 };
 
-struct Pattern
+const render::PatternSet& edits()
 {
-    const char* source = nullptr;
-    QRegularExpression match;
-    qsizetype fixed = 0; ///< letters that must be there: the more, the surer the match
-};
-
-Pattern patternOf(const char* source)
-{
-    const QString text = QString::fromUtf8(source);
-    QString expression = QRegularExpression::escape(text);
-    const qsizetype places = text.count(QLatin1Char('%'));
-    for (const char* place : {"1", "2"})
-        expression.replace(QStringLiteral("\\%") + QLatin1String(place), QStringLiteral("(.+)"));
-    return {source,
-            QRegularExpression(QRegularExpression::anchoredPattern(expression),
-                               QRegularExpression::DotMatchesEverythingOption),
-            text.size() - 2 * places};
-}
-
-const std::vector<Pattern>& patterns()
-{
-    static const std::vector<Pattern> kAll = [] {
-        std::vector<Pattern> all;
-        for (const char* source : kEdits)
-            all.push_back(patternOf(source));
-        std::ranges::stable_sort(all, std::greater<>(), &Pattern::fixed);
-        return all;
+    static const render::PatternSet made = [] {
+        render::PatternSet set("SketchEdits");
+        set.add(kEdits, render::PatternSet::Takes::Names);
+        set.sort();
+        return set;
     }();
-    return kAll;
+    return made;
 }
 
 QString translated(const char* source)
@@ -125,17 +103,10 @@ QString piece(const QString& text)
 
 QString editWords(std::string_view what)
 {
-    QString text = QString::fromUtf8(what.data(), static_cast<qsizetype>(what.size()));
-    for (const Pattern& pattern : patterns()) {
-        const QRegularExpressionMatch found = pattern.match.match(text);
-        if (!found.hasMatch())
-            continue;
-        const QString said = translated(pattern.source);
-        // Both at once: a name may hold a %2 of its own.
-        return found.lastCapturedIndex() < 2 ? said.arg(piece(found.captured(1)))
-                                             : said.arg(piece(found.captured(1)), piece(found.captured(2)));
-    }
-    return text;
+    const QString text = QString::fromUtf8(what.data(), static_cast<qsizetype>(what.size()));
+    return edits()
+        .said(text, [](const QString& found, bool verbatim) { return verbatim ? found : piece(found); })
+        .value_or(text);
 }
 
 QString editSentence(std::string_view what)
