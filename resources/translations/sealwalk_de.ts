@@ -4774,6 +4774,13 @@ Fingerabdruck %2 …</translation>
     </message>
 </context>
 <context>
+    <name>NameFirst</name>
+    <message>
+        <source>Say first who is at this window (Ctrl+L); what is decided here stands under a name.</source>
+        <translation>Erst sagen, wer an diesem Fenster ist (Strg+L); was hier entschieden wird, steht unter einem Namen.</translation>
+    </message>
+</context>
+<context>
     <name>OwedWords</name>
     <message>
         <source>%1 what earlier responses and the room left</source>
@@ -8779,10 +8786,6 @@ Fingerabdruck %2 …</translation>
         <translation>Bilanz, als Luft</translation>
     </message>
     <message>
-        <source>Say first who is at this window (Ctrl+L); what is decided here stands under a name.</source>
-        <translation>Erst sagen, wer an diesem Fenster ist (Strg+L); was hier entschieden wird, steht unter einem Namen.</translation>
-    </message>
-    <message>
         <source>No finding under &quot;%1&quot;. Esc shows all points.</source>
         <translation>Kein Befund unter „%1“. Esc zeigt alle Punkte.</translation>
     </message>
@@ -11194,10 +11197,6 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>somebody unnamed</source>
         <translation>jemand ohne Namen</translation>
-    </message>
-    <message>
-        <source>Say first who is at this window (Ctrl+L); what is said here stands under a name.</source>
-        <translation>Erst sagen, wer an diesem Fenster ist (Strg+L); was hier gesagt wird, steht unter einem Namen.</translation>
     </message>
     <message>
         <source>The reviewer&apos;s passphrase is needed to approve.</source>

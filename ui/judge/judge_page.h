@@ -54,7 +54,6 @@ private:
     QWidget* makeTable();
     QWidget* makeLower();
     void makeKeys();
-    [[nodiscard]] bool isNamed();
     void refresh();
     void refreshFigures();
     void sayNothingShown();

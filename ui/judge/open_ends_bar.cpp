@@ -4,6 +4,7 @@
 #include "ui/judge/void_run_dialog.h"
 #include "ui/render/core_words.h"
 #include "ui/render/theme.h"
+#include "ui/widgets/name_first.h"
 
 #include <QComboBox>
 #include <QHBoxLayout>
@@ -158,10 +159,10 @@ void OpenEndsBar::openNextRound()
 
 void OpenEndsBar::voidRun()
 {
-    if (m_session.logger().isEmpty() && m_moved->currentIndex() >= 0 && m_void->isEnabled())
-        emit nameWanted();
+    if (m_moved->currentIndex() < 0 || !m_void->isEnabled() || !isNamed(m_session, *this))
+        return;
     const int index = m_moved->currentIndex(); // while the name was asked newer runs may have come
-    if (index < 0 || !m_void->isEnabled() || m_session.logger().isEmpty())
+    if (index < 0 || !m_void->isEnabled())
         return;
     const analysis::MovedRun run = m_ends.moved[static_cast<std::size_t>(index)];
     VoidRunDialog dialog(tr("%n point(s)", nullptr, static_cast<int>(pointsOf(run).size())) +

@@ -17,6 +17,7 @@
 #include "ui/signoff/evidence_panel.h"
 #include "ui/signoff/people_dialog.h"
 #include "ui/signoff/person_dialog.h"
+#include "ui/widgets/name_first.h"
 #include "ui/widgets/page_tabs.h"
 
 #include <QHBoxLayout>
@@ -306,21 +307,9 @@ QString SignoffPage::turns() const
     return said.join(QLatin1Char('\n'));
 }
 
-bool SignoffPage::isNamed()
-{
-    if (m_session.logger().isEmpty())
-        emit nameWanted();
-    if (!m_session.logger().isEmpty())
-        return true;
-    emit noteRequested(
-        Severity::Caution,
-        tr("Say first who is at this window (Ctrl+L); what is said here stands under a name."));
-    return false;
-}
-
 void SignoffPage::giveWord(const QString& check, const QString& text, model::PointId point)
 {
-    if (!isNamed())
+    if (!isNamed(m_session, *this))
         return;
     const Status stored =
         m_session.remark(m_session.logger().toStdString(), text.toStdString(),
@@ -340,7 +329,7 @@ void SignoffPage::giveWord(const QString& check, const QString& text, model::Poi
 
 void SignoffPage::submit(const QString& text)
 {
-    if (!isNamed())
+    if (!isNamed(m_session, *this))
         return;
     const Status stored = m_session.submit(text.toStdString());
     if (!stored) {
@@ -360,7 +349,7 @@ void SignoffPage::sendBack(const QString& remark)
                            tr("Say in the remarks what is to be done; a job goes back with a reason."));
         return;
     }
-    if (!isNamed())
+    if (!isNamed(m_session, *this))
         return;
     // No passphrase vouches for a name chosen in a list: it is the one at this window who sends it back.
     const Status stored = m_session.sendBack(m_session.logger().toStdString(), remark.toStdString());

@@ -49,7 +49,6 @@ private:
     void refreshDecision();
     void choose(int row);
     void jump(analysis::CheckPlace place, model::PointId point);
-    [[nodiscard]] bool isNamed();
     [[nodiscard]] QString turns() const;
     void giveWord(const QString& check, const QString& text, model::PointId point);
     void submit(const QString& text);
