@@ -203,7 +203,10 @@ ReportContent reportOf(const model::Job& job, const model::TestObject& object, c
     ReportContent content;
     content.title = "Leak test report";
     content.subtitle =
-        fmt::format("{}{} · job {}{}", object.name, object.tag.empty() ? "" : ", " + object.tag, job.number,
+        fmt::format("{}{} · job {}{}{}", object.name, object.tag.empty() ? "" : ", " + object.tag, job.number,
+                    job.openedAs > 0 && job.openedAs != job.number
+                        ? fmt::format(" (opened and signed as {})", job.openedAs)
+                        : std::string(),
                     object.invented ? " · all data invented" : "");
     content.date = options.now.isSet() ? "printed " + options.now.date() : std::string();
     if (options.now.isSet() && options.asOf.date() != options.now.date())

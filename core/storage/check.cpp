@@ -3,12 +3,14 @@
 #include "core/storage/connection.h"
 #include "core/storage/migrations.h"
 #include "core/storage/picture_name.h"
+#include "core/storage/trace_name.h"
 
 #include <fmt/format.h>
 
 #include <algorithm>
 #include <map>
 #include <set>
+#include <sstream>
 
 namespace sealwalk::storage {
 namespace {
@@ -107,9 +109,29 @@ void lookAtReview(const model::Job& job, Problems& problems)
         problems.push_back(fmt::format("job {}: was approved but is not marked as signed", job.number));
 }
 
+std::set<std::string> linesOf(const std::string& text)
+{
+    std::set<std::string> lines;
+    std::istringstream in(text);
+    for (std::string line; std::getline(in, line);)
+        lines.insert(line);
+    return lines;
+}
+
+/// A name that is part of another word is not put into the list once more, so each line is looked for as a
+/// part; what the list has besides belongs to no job.
+bool findsBy(const std::string& words, const std::string& wanted)
+{
+    const std::set<std::string> lines = linesOf(wanted);
+    const std::set<std::string> found = linesOf(words);
+    return std::all_of(lines.begin(), lines.end(),
+                       [&](const std::string& line) { return words.find(line) != std::string::npos; }) &&
+           std::includes(lines.begin(), lines.end(), found.begin(), found.end());
+}
+
 void lookAtSummary(SQLite::Database& database, JobKey key, const model::Job& job, Problems& problems)
 {
-    SQLite::Statement select(database, "SELECT points, readings FROM job_summary WHERE job = ?");
+    SQLite::Statement select(database, "SELECT points, readings, words FROM job_summary WHERE job = ?");
     select.bind(1, key);
     if (!select.executeStep()) {
         problems.push_back(fmt::format("job {}: is missing from the list that searches use", job.number));
@@ -118,6 +140,42 @@ void lookAtSummary(SQLite::Database& database, JobKey key, const model::Job& job
     if (select.getColumn(0).getInt64() != static_cast<std::int64_t>(job.sketch.activePoints().size()) ||
         select.getColumn(1).getInt64() != static_cast<std::int64_t>(job.readings.size()))
         problems.push_back(fmt::format("job {}: the list that searches use counts wrongly", job.number));
+    if (!findsBy(select.getColumn(2).getString(), searchWords(database, key)))
+        problems.push_back(fmt::format("job {}: the list that searches use has other words", job.number));
+}
+
+void lookAtTraces(SQLite::Database& database, JobKey key, const model::Job& job, Problems& problems)
+{
+    for (const NamedTrace& trace : loadTraces(database, key))
+        if (isTelling(trace.name) && !holdsWhatItSays(trace))
+            problems.push_back(
+                fmt::format("job {}: trace \"{}\" does not hold what its name says", job.number, trace.name));
+}
+
+/// The number a history shows is the one the job was opened under, which signatures cover. Where that was
+/// taken already the job got the number after the highest: jobs are never removed, so this can be told for
+/// ever. Histories that were put together before this was kept may have given others.
+void lookAtNumber(SQLite::Database& database, JobKey key, Problems& problems)
+{
+    SQLite::Statement select(
+        database, "SELECT number, opened_as, (SELECT max(number) FROM job AS e WHERE e.id < job.id), "
+                  "EXISTS (SELECT 1 FROM job AS e WHERE e.id < job.id AND e.number = job.opened_as) "
+                  "FROM job WHERE id = ?");
+    select.bind(1, key);
+    if (!select.executeStep())
+        return;
+    const std::int64_t number = select.getColumn(0).getInt64();
+    const std::int64_t openedAs = select.getColumn(1).getInt64();
+    if (openedAs == 0 || openedAs == number)
+        return;
+    if (const bool wasTaken = select.getColumn(3).getInt() != 0; !wasTaken)
+        problems.push_back(fmt::format("job {}: was opened as number {}, which nobody else has here; its "
+                                       "number was changed",
+                                       number, openedAs));
+    else if (const std::int64_t given = select.getColumn(2).getInt64() + 1; number != given)
+        problems.push_back(fmt::format("job {}: was opened as number {} and given number {} here; its number "
+                                       "was changed",
+                                       number, openedAs, given));
 }
 
 void lookAtJob(SQLite::Database& database, JobKey key, Problems& problems)
@@ -129,6 +187,7 @@ void lookAtJob(SQLite::Database& database, JobKey key, Problems& problems)
         lookAtReadings(job, problems);
         lookAtReview(job, problems);
         lookAtSummary(database, key, job, problems);
+        lookAtTraces(database, key, job, problems);
     } catch (const Refusal& refusal) {
         problems.push_back(fmt::format("a job cannot be read: {}", refusal.error.message));
     }
@@ -156,6 +215,20 @@ Result<std::vector<std::string>> HistoryStore::check() const
         lookAtPictures(database, problems);
         for (const JobKey key : allJobs(database))
             lookAtJob(database, key, problems);
+        return problems;
+    });
+}
+
+Result<std::vector<std::string>> HistoryStore::checkBeside(model::JobId job) const
+{
+    return m_connection->read([&]() -> Result<std::vector<std::string>> {
+        Problems problems;
+        SQLite::Database& database = m_connection->database;
+        const JobKey key = m_connection->head(job).key;
+        const model::Job record = loadJob(database, key);
+        lookAtSummary(database, key, record, problems);
+        lookAtTraces(database, key, record, problems);
+        lookAtNumber(database, key, problems);
         return problems;
     });
 }

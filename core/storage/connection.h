@@ -94,6 +94,7 @@ model::TestObject loadObject(SQLite::Database& database, std::int64_t key);
 JobKey insertJobHead(SQLite::Database& database, std::int64_t object, const model::Job& job);
 int nextJobNumber(SQLite::Database& database);
 void setState(SQLite::Database& database, JobKey key, model::JobState state);
+std::vector<NamedTrace> loadTraces(SQLite::Database& database, JobKey key);
 void insertTrace(SQLite::Database& database, JobKey key, const NamedTrace& trace);
 void insertPicture(SQLite::Database& database, const model::Picture& picture);
 
@@ -102,5 +103,7 @@ bool flushed(const std::filesystem::path& path, int flags);
 
 /// Makes anew what lists and searches need of the job.
 void refreshSummary(SQLite::Database& database, JobKey key);
+/// The words a job is found by, folded, a line each.
+std::string searchWords(SQLite::Database& database, JobKey key);
 
 } // namespace sealwalk::storage

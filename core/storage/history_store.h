@@ -137,7 +137,8 @@ public:
     /// A new open job on `object`, with the sketch of its latest job (or an empty one) and the object's
     /// limits; the next free number is given.
     Result<model::Job> createJob(model::ObjectId object, const std::string& purpose, const Timestamp& opened);
-    /// Takes in a whole job with its object from elsewhere. Same job already here: ErrorCode::Conflict.
+    /// Takes in a whole job with its object from elsewhere, under the number it was opened under where that is
+    /// free. Same job already here: ErrorCode::Conflict.
     /// When its number is taken here it gets the next free one, and `openedAs` keeps the one it came with.
     /// An object that is here already stays as it is here. `traces` come along from another history; a job
     /// file has none.
@@ -159,7 +160,8 @@ public:
                      const std::optional<model::Repair>& before = std::nullopt);
 
     // What is only ever added. A round or point unknown to the job is ErrorCode::NotFound.
-    /// The sequence is given. `trace` is stored with it, under the name `reading.trace`: both or neither.
+    /// The sequence is given. `trace` is stored with it, both or neither, under `reading.trace` and the digest
+    /// of what it holds (trace_name.h); the answer has that name.
     Result<model::Reading> addReading(model::JobId job, const model::Reading& reading,
                                       const std::optional<Trace>& trace = std::nullopt);
     Status addVoid(model::JobId job, const std::vector<model::VoidMark>& marks);
@@ -212,6 +214,9 @@ public:
     // Soundness
     /// Every problem found, one sentence each; empty when sound.
     [[nodiscard]] Result<std::vector<std::string>> check() const;
+    /// Problems of what the history keeps of one job beside its record: the traces, the place in the list that
+    /// searches use, the number.
+    [[nodiscard]] Result<std::vector<std::string>> checkBeside(model::JobId job) const;
     /// A consistent copy of the live file; the target must not exist. Stopped, nothing is left of it.
     Status backup(const std::filesystem::path& target, const std::stop_token& stop = {}) const;
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What is only ever added to a job.
 #include "core/storage/connection.h"
+#include "core/storage/trace_name.h"
 
 #include <fmt/format.h>
 
@@ -80,8 +81,10 @@ Result<model::Reading> HistoryStore::addReading(model::JobId job, const model::R
         if (stored.id.isNil())
             stored.id = model::ReadingId::create();
         stored.sequence = nextSequence(database, head.key);
-        if (trace)
+        if (trace) {
+            stored.trace = tellingName(stored.trace, *trace);
             insertTrace(database, head.key, {stored.trace, *trace});
+        }
         insertRow(database, head.key, stored);
         countReading(database, head.key, stored.by);
         return stored;
@@ -163,6 +166,18 @@ Status HistoryStore::addConcession(model::JobId job, const model::Concession& co
     });
 }
 
+std::vector<NamedTrace> loadTraces(SQLite::Database& database, JobKey key)
+{
+    SQLite::Statement select(database, "SELECT name, times, rates FROM trace WHERE job = ? ORDER BY id");
+    select.bind(1, key);
+    std::vector<NamedTrace> traces;
+    while (select.executeStep())
+        traces.push_back({select.getColumn(0).getString(),
+                          {unpackDoubles(select.getColumn(1).getString()),
+                           unpackFloats(select.getColumn(2).getString())}});
+    return traces;
+}
+
 void insertTrace(SQLite::Database& database, JobKey key, const NamedTrace& trace)
 {
     if (trace.trace.times.size() != trace.trace.values.size())
@@ -208,15 +223,7 @@ Result<Trace> HistoryStore::trace(model::JobId job, const std::string& name) con
 Result<std::vector<NamedTrace>> HistoryStore::traces(model::JobId job) const
 {
     return m_connection->read([&]() -> Result<std::vector<NamedTrace>> {
-        SQLite::Statement select(m_connection->database,
-                                 "SELECT name, times, rates FROM trace WHERE job = ? ORDER BY id");
-        select.bind(1, m_connection->head(job).key);
-        std::vector<NamedTrace> traces;
-        while (select.executeStep())
-            traces.push_back({select.getColumn(0).getString(),
-                              {unpackDoubles(select.getColumn(1).getString()),
-                               unpackFloats(select.getColumn(2).getString())}});
-        return traces;
+        return loadTraces(m_connection->database, m_connection->head(job).key);
     });
 }
 

@@ -24,7 +24,7 @@ constexpr const char* kWords =
 
 } // namespace
 
-void refreshSummary(SQLite::Database& database, JobKey key)
+std::string searchWords(SQLite::Database& database, JobKey key)
 {
     std::string words;
     {
@@ -43,13 +43,18 @@ void refreshSummary(SQLite::Database& database, JobKey key)
             words += opened.date();
         }
     }
+    return folded(words);
+}
+
+void refreshSummary(SQLite::Database& database, JobKey key)
+{
     SQLite::Statement put(
         database, "INSERT INTO job_summary (job, points, readings, words) VALUES (?1, "
                   "(SELECT count(*) FROM point WHERE job = ?1 AND NOT retired), "
                   "(SELECT count(*) FROM reading WHERE job = ?1), ?2) ON CONFLICT (job) DO UPDATE SET "
                   "points = excluded.points, readings = excluded.readings, words = excluded.words");
     put.bind(1, key);
-    put.bind(2, folded(words));
+    put.bind(2, searchWords(database, key));
     put.exec();
 }
 

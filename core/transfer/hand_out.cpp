@@ -3,10 +3,13 @@
 
 #include "core/exchange/digest.h"
 #include "core/exchange/signing.h"
+#include "core/storage/trace_name.h"
 
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <set>
+#include <utility>
 
 namespace sealwalk::transfer {
 
@@ -59,13 +62,58 @@ void checkKeys(exchange::Verification& result, const std::vector<model::Person>&
                 fmt::format("the signature of {} was made with another key than {} has in this history",
                             signature.name, known->name);
             result.problems.push_back(checked.says);
+        } else if (known->name != signature.name) {
+            result.notes.push_back(
+                fmt::format("{} is called {} in this history now", signature.name, known->name));
         }
     }
 }
 
-Result<exchange::Verification> verifyIn(const storage::HistoryStore& store, model::JobId job)
+namespace {
+
+std::string signedObjectNote(const model::TestObject& then, const model::TestObject& now)
 {
-    const Result<exchange::JobRecord> record = loadRecord(store, job);
+    if (then.name != now.name)
+        return fmt::format("when this was signed the object was called \"{}\"; now it is \"{}\"", then.name,
+                           now.name);
+    if (then != now)
+        return "the object's tag, place, volume, limits, pumps, scale or note were changed since this was "
+               "signed; the signature keeps what they were";
+    return {};
+}
+
+/// A file takes no traces along, and early ones have names that tell nothing: both are worth knowing.
+Status addTraceNotes(const storage::HistoryStore& store, const model::Job& job,
+                     std::vector<std::string>& notes)
+{
+    const auto traces = store.traces(job.id);
+    if (!traces)
+        return fail(traces.error());
+    std::set<std::string> here;
+    for (const storage::NamedTrace& trace : *traces)
+        here.insert(trace.name);
+    std::size_t missing = 0;
+    std::size_t silent = 0;
+    for (const model::Reading& reading : job.readings) {
+        if (reading.trace.empty())
+            continue;
+        missing += here.contains(reading.trace) ? 0 : 1;
+        silent += here.contains(reading.trace) && !storage::isTelling(reading.trace) ? 1 : 0;
+    }
+    if (missing > 0)
+        notes.push_back(fmt::format("the detector's traces of {} readings are not in this history", missing));
+    if (silent > 0)
+        notes.push_back(
+            fmt::format("the detector's traces of {} readings were kept without a digest: whether they were "
+                        "changed cannot be told",
+                        silent));
+    return {};
+}
+
+/// All but what the history itself keeps of the job; see HistoryStore::checkBeside().
+Result<exchange::Verification> lookAt(const storage::HistoryStore& store, model::JobId job)
+{
+    Result<exchange::JobRecord> record = loadRecord(store, job);
     if (!record)
         return fail(record.error());
     const auto people = store.people();
@@ -79,12 +127,33 @@ Result<exchange::Verification> verifyIn(const storage::HistoryStore& store, mode
         result.problems.push_back(fits.error().message);
     checkKeys(result, *people);
     if (!record->job.signatures.empty())
-        if (const auto then = exchange::objectFromText(record->job.signatures.back().object);
-            then && then->name != record->object.name)
-            result.notes.push_back(
-                fmt::format("when this was signed the object was called \"{}\"; now it is \"{}\"", then->name,
-                            record->object.name));
+        if (const auto then = exchange::objectFromText(record->job.signatures.back().object))
+            if (std::string note = signedObjectNote(*then, record->object); !note.empty())
+                result.notes.push_back(std::move(note));
+    if (const Status told = addTraceNotes(store, record->job, result.notes); !told)
+        return fail(told.error());
     return result;
+}
+
+void addNew(std::vector<std::string>& problems, std::string problem)
+{
+    if (std::find(problems.begin(), problems.end(), problem) == problems.end())
+        problems.push_back(std::move(problem));
+}
+
+} // namespace
+
+Result<exchange::Verification> verifyIn(const storage::HistoryStore& store, model::JobId job)
+{
+    auto looked = lookAt(store, job);
+    if (!looked)
+        return fail(looked.error());
+    auto kept = store.checkBeside(job);
+    if (!kept)
+        return fail(kept.error());
+    for (std::string& problem : *kept)
+        looked->problems.push_back(std::move(problem));
+    return looked;
 }
 
 Result<std::vector<std::string>> problemsOf(const storage::HistoryStore& store, const std::stop_token& stop)
@@ -101,13 +170,17 @@ Result<std::vector<std::string>> problemsOf(const storage::HistoryStore& store, 
     for (const storage::JobRow& row : *rows) {
         if (stop.stop_requested())
             break;
-        const auto verification = verifyIn(store, row.id);
-        if (!verification) {
-            problems->push_back(fmt::format("job {}: {}", row.number, verification.error().message));
+        const auto looked = lookAt(store, row.id);
+        auto kept = store.checkBeside(row.id);
+        if (!looked || !kept) {
+            const Error& error = looked ? kept.error() : looked.error();
+            problems->push_back(fmt::format("job {}: {}", row.number, error.message));
             continue;
         }
-        for (const std::string& problem : verification->problems)
+        for (const std::string& problem : looked->problems)
             problems->push_back(fmt::format("job {}: {}", row.number, problem));
+        for (std::string& problem : *kept)
+            addNew(*problems, std::move(problem));
     }
     return problems;
 }

@@ -6,9 +6,27 @@
 #include "core/transfer/hand_out.h"
 #include "core/transfer/known_pairs.h"
 
+#include <optional>
 #include <string>
+#include <utility>
 
 namespace sealwalk::transfer {
+
+namespace {
+
+/// The object a signed job was signed with: its volume and limits may be others by now, and what was signed
+/// stays as it was. None where nothing that holds vouches for it.
+std::optional<model::TestObject> objectAsSigned(const model::Job& job, const exchange::Verification& checked)
+{
+    if (job.state != model::JobState::Signed || !checked.ok() || job.signatures.empty())
+        return std::nullopt;
+    auto object = exchange::objectFromText(job.signatures.back().object);
+    if (!object)
+        return std::nullopt;
+    return std::move(*object);
+}
+
+} // namespace
 
 Result<ReportFacts> reportFacts(const storage::HistoryStore& store, model::JobId job, const Timestamp& now)
 {
@@ -35,12 +53,14 @@ Result<ReportFacts> reportFacts(const storage::HistoryStore& store, model::JobId
     facts.options.personEntries = std::move(*entries);
     std::vector<std::string> missing; // named by the check below as well
     facts.pictures = loadPictures(store, facts.record.job, missing);
-    if (const auto digest =
-            exchange::jobDigest(facts.record.object, facts.record.job, exchange::namesOf(facts.pictures)))
-        facts.options.digest = *digest;
     const auto checked = verifyIn(store, job);
     if (!checked)
         return fail(checked.error());
+    if (auto object = objectAsSigned(facts.record.job, *checked))
+        facts.record.object = std::move(*object);
+    if (const auto digest =
+            exchange::jobDigest(facts.record.object, facts.record.job, exchange::namesOf(facts.pictures)))
+        facts.options.digest = *digest;
     facts.options.problems = checked->problems;
     for (const exchange::CheckedSignature& signature : checked->signatures)
         facts.options.signatures.push_back({signature.signature.id, signature.ok, signature.says});

@@ -149,6 +149,9 @@ Result<std::vector<TakenIn>> takeInAll(HistoryStore& store, const HistoryStore& 
             cannot(row, record.error());
             continue;
         }
+        // As from a job file: under the number it was opened under, which its signatures cover.
+        if (const int openedAs = std::exchange(record->job.openedAs, 0); openedAs > 0)
+            record->job.number = openedAs;
         std::vector<std::string> missing;
         JobFile file{std::move(*record), {}};
         file.pictures = loadPictures(from, file.record.job, missing);

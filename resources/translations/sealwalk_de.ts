@@ -4227,6 +4227,38 @@ Fingerabdruck %2 …</translation>
         <source>open: cures until %1; sprayed too early</source>
         <translation>offen: härtet bis %1; zu früh abgesprüht</translation>
     </message>
+    <message>
+        <source>%1 is called %2 in this history now</source>
+        <translation>%1 heißt in dieser Historie jetzt %2</translation>
+    </message>
+    <message>
+        <source>the object&apos;s tag, place, volume, limits, pumps, scale or note were changed since this was signed; the signature keeps what they were</source>
+        <translation>Kennzeichen, Ort, Volumen, Grenzwerte, Pumpen, Skala oder Notiz des Objekts wurden geändert, seit dies unterschrieben wurde; die Unterschrift behält, was sie waren</translation>
+    </message>
+    <message>
+        <source>the detector&apos;s traces of %1 readings are not in this history</source>
+        <translation>die Detektorverläufe von %1 Messwerten sind nicht in dieser Historie</translation>
+    </message>
+    <message>
+        <source>the detector&apos;s traces of %1 readings were kept without a digest: whether they were changed cannot be told</source>
+        <translation>die Detektorverläufe von %1 Messwerten wurden ohne Prüfsumme aufbewahrt: ob sie geändert wurden, ist nicht zu sagen</translation>
+    </message>
+    <message>
+        <source>job %1: the list that searches use has other words</source>
+        <translation>Auftrag %1: die Liste, die die Suche benutzt, enthält andere Wörter</translation>
+    </message>
+    <message>
+        <source>job %1: trace &quot;%2&quot; does not hold what its name says</source>
+        <translation>Auftrag %1: der Verlauf „%2“ enthält nicht, was sein Name sagt</translation>
+    </message>
+    <message>
+        <source>job %1: was opened as number %2, which nobody else has here; its number was changed</source>
+        <translation>Auftrag %1: er wurde als Nummer %2 eröffnet, die hier kein anderer hat; seine Nummer wurde geändert</translation>
+    </message>
+    <message>
+        <source>job %1: was opened as number %2 and given number %3 here; its number was changed</source>
+        <translation>Auftrag %1: er wurde als Nummer %2 eröffnet und erhielt hier die Nummer %3; seine Nummer wurde geändert</translation>
+    </message>
 </context>
 <context>
     <name>FindingWords</name>

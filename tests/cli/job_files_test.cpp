@@ -8,7 +8,6 @@
 
 #include <gtest/gtest.h>
 #include <nlohmann/json.hpp>
-#include <sqlite3.h>
 
 #include <algorithm>
 #include <filesystem>
@@ -55,27 +54,6 @@ protected:
     [[nodiscard]] std::size_t jobsIn(const std::string& history) const
     {
         return HistoryStore::open(path(history), HistoryStore::Mode::ReadOnly)->jobs()->size();
-    }
-    /// Runs SQL on the history as someone with a database tool would, the guards taken away first.
-    void tamper(const std::string& sql) const
-    {
-        sqlite3* database = nullptr;
-        ASSERT_EQ(sqlite3_open(path("a.sealwalk").c_str(), &database), SQLITE_OK);
-        sqlite3_exec(database, "PRAGMA synchronous = OFF", nullptr, nullptr, nullptr);
-        std::vector<std::string> triggers;
-        const auto collect = [](void* into, int, char** values, char**) {
-            static_cast<std::vector<std::string>*>(into)->emplace_back(values[0]);
-            return 0;
-        };
-        sqlite3_exec(database, "SELECT name FROM sqlite_master WHERE type='trigger'", collect, &triggers,
-                     nullptr);
-        for (const std::string& trigger : triggers)
-            sqlite3_exec(database, ("DROP TRIGGER " + trigger).c_str(), nullptr, nullptr, nullptr);
-        char* wrong = nullptr;
-        EXPECT_EQ(sqlite3_exec(database, sql.c_str(), nullptr, nullptr, &wrong), SQLITE_OK)
-            << sql << ": " << wrong;
-        EXPECT_EQ(sqlite3_changes(database), 1) << sql;
-        sqlite3_close(database);
     }
 
     fs::path m_folder;
@@ -289,71 +267,6 @@ TEST_F(JobFiles, TablesHoldEveryReading)
     for (const model::Reading& reading : m_file.record.job.readings)
         EXPECT_NE(csv.find(reading.at.text()), std::string::npos);
     EXPECT_EQ(exchange::readFile(path("t.xlsx")).value().substr(0, 2), "PK");
-}
-
-// Property: every column of the signed job's rows that says anything, changed by SQL, is noticed.
-TEST_F(JobFiles, EveryColumnOfASignedJobCounts)
-{
-    sqlite3* database = nullptr;
-    ASSERT_EQ(sqlite3_open(path("a.sealwalk").c_str(), &database), SQLITE_OK);
-    const auto rows = [&](const std::string& sql) {
-        std::vector<std::string> result;
-        const auto collect = [](void* into, int, char** values, char**) {
-            static_cast<std::vector<std::string>*>(into)->emplace_back(values[0] == nullptr ? "" : values[0]);
-            return 0;
-        };
-        EXPECT_EQ(sqlite3_exec(database, sql.c_str(), collect, &result, nullptr), SQLITE_OK) << sql;
-        return result;
-    };
-    const auto one = [&](const std::string& sql) {
-        const std::vector<std::string> found = rows(sql);
-        return found.empty() ? std::string() : found.front();
-    };
-    struct Column
-    {
-        std::string table;
-        std::string name;
-        std::string where; ///< its first row
-    };
-    std::vector<Column> columns;
-    for (const std::string& table :
-         rows("SELECT DISTINCT m.name FROM sqlite_master m JOIN pragma_table_info(m.name) c "
-              "WHERE m.type = 'table' AND c.name = 'job' AND m.name NOT IN ('job_summary', 'trace') "
-              "UNION SELECT 'job'")) {
-        const std::string key = table == "reading" ? "sequence" : table == "kind_limit" ? "kind" : "rowid";
-        // The first row; of the sheets one with a picture under it.
-        const std::string order = table == "sheet" ? "underlay_picture IS NULL" : key;
-        const std::string where =
-            " WHERE " + key + " = (SELECT " + key + " FROM " + table + " ORDER BY " + order + " LIMIT 1)";
-        if (one("SELECT count(*) FROM " + table) == "0")
-            continue;
-        for (const std::string& name : rows("SELECT name FROM pragma_table_info('" + table + "')")) {
-            // Row numbers and what a row hangs on are the database's own, a reading's sequence the history's,
-            // and the offset of a time that is not there says nothing.
-            const bool own = name == "id" || (name == "job" && table != "job") || name == "sequence";
-            const std::string base = name.ends_with("_offset") ? name.substr(0, name.size() - 7) : "";
-            const bool idle =
-                !base.empty() && one("SELECT " + base + " IS NULL FROM " + table + where) == "1";
-            if (!own && !idle)
-                columns.push_back({table, name, where});
-        }
-    }
-    sqlite3_close(database);
-    EXPECT_GT(columns.size(), 150U);
-
-    fs::copy_file(path("a.sealwalk"), path("good"));
-    for (const Column& c : columns) {
-        fs::copy_file(path("good"), path("a.sealwalk"), fs::copy_options::overwrite_existing);
-        // Text gains a letter, numbers grow, flags turn, blobs change, nothing becomes something.
-        tamper("PRAGMA ignore_check_constraints = 1; UPDATE " + c.table + " SET " + c.name +
-               " = CASE typeof(" + c.name + ") WHEN 'text' THEN " + c.name +
-               " || 'x' WHEN 'integer' THEN iif(" + c.name + " IN (0, 1), 1 - " + c.name + ", " + c.name +
-               " + 1) WHEN 'real' THEN " + c.name + " * 1.5 + 1 WHEN 'blob' THEN randomblob(max(length(" +
-               c.name + "), 16)) ELSE iif((SELECT type FROM pragma_table_info('" + c.table +
-               "') WHERE name = '" + c.name + "') = 'BLOB', randomblob(16), 1) END" + c.where);
-        const ProcessResult result = cli({"verify", m_file.record.job.id.text()}, "a.sealwalk");
-        EXPECT_NE(result.status, 0) << c.table << "." << c.name << ": " << result.out;
-    }
 }
 
 } // namespace

@@ -70,6 +70,13 @@ std::span<const char* const> signingRefusals()
                           "%1 is not among the people of this history; ask them whether their key is %2"),
         QT_TRANSLATE_NOOP("Core",
                           "the signature of %1 was made with another key than %2 has in this history"),
+        QT_TRANSLATE_NOOP("Core", "%1 is called %2 in this history now"),
+        QT_TRANSLATE_NOOP("Core",
+                          "the object's tag, place, volume, limits, pumps, scale or note were changed "
+                          "since this was signed; the signature keeps what they were"),
+        QT_TRANSLATE_NOOP("Core", "the detector's traces of %1 readings are not in this history"),
+        QT_TRANSLATE_NOOP("Core", "the detector's traces of %1 readings were kept without a digest: whether "
+                                  "they were changed cannot be told"),
         QT_TRANSLATE_NOOP("Core", "when this was signed the object was called \"%1\"; now it is \"%2\""),
     };
     return kAll;

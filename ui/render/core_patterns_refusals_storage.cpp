@@ -33,6 +33,13 @@ std::span<const char* const> storageRefusals()
         QT_TRANSLATE_NOOP("Core", "job %1: was approved but is not marked as signed"),
         QT_TRANSLATE_NOOP("Core", "job %1: is missing from the list that searches use"),
         QT_TRANSLATE_NOOP("Core", "job %1: the list that searches use counts wrongly"),
+        QT_TRANSLATE_NOOP("Core", "job %1: the list that searches use has other words"),
+        QT_TRANSLATE_NOOP("Core", "job %1: trace \"%2\" does not hold what its name says"),
+        QT_TRANSLATE_NOOP("Core",
+                          "job %1: was opened as number %2, which nobody else has here; its number was "
+                          "changed"),
+        QT_TRANSLATE_NOOP("Core",
+                          "job %1: was opened as number %2 and given number %3 here; its number was changed"),
         QT_TRANSLATE_NOOP("Core", "a job cannot be read: %1"),
         QT_TRANSLATE_NOOP("Core", "opened to be read only; nothing can be stored in it"),
         QT_TRANSLATE_NOOP("Core",

@@ -177,8 +177,11 @@ TEST(Entries, AReadingAndItsTraceAreStoredTogetherOrNotAtAll)
     const std::size_t before = opened.store.job(opened.job.id)->readings.size();
     EXPECT_FALSE(opened.store.addReading(opened.job.id, reading, storage::Trace{{0.0}, {}}));
     EXPECT_EQ(opened.store.job(opened.job.id)->readings.size(), before);
-    ASSERT_TRUE(opened.store.addReading(opened.job.id, reading, trace));
-    EXPECT_EQ(opened.store.trace(opened.job.id, "1 first"), trace);
+    const auto stored = opened.store.addReading(opened.job.id, reading, trace);
+    ASSERT_TRUE(stored);
+    EXPECT_TRUE(stored->trace.starts_with("1 first sha256:"));
+    EXPECT_EQ(opened.store.trace(opened.job.id, stored->trace), trace);
+    EXPECT_EQ(opened.store.checkBeside(opened.job.id), std::vector<std::string>{});
 }
 
 TEST(Entries, TracesPeopleAndSettingsComeBack)
