@@ -41,6 +41,7 @@ std::vector<WalkStep> walk(const model::Job& job, model::RoundId roundId)
         return {};
 
     std::unordered_map<Key, const model::Reading*, KeyHash> standing;
+    standing.reserve(round->points.size());
     for (const model::Reading* reading : job.standing(roundId))
         standing[{reading->point, reading->condition}] = reading;
     std::unordered_set<model::ReadingId> voided;
@@ -53,13 +54,16 @@ std::vector<WalkStep> walk(const model::Job& job, model::RoundId roundId)
                 hadVoid.insert({reading.point, reading.condition});
 
     std::unordered_map<model::PointId, const model::TestPoint*> points;
+    points.reserve(job.sketch.points.size());
     for (const model::TestPoint& point : job.sketch.points)
         points.emplace(point.id, &point);
     std::unordered_map<model::JointId, std::vector<model::Condition>> conditions;
+    conditions.reserve(job.sketch.joints.size());
     for (const model::Joint& joint : job.sketch.joints)
         conditions.emplace(joint.id, conditionsOf(joint));
 
     std::vector<WalkStep> steps;
+    steps.reserve(round->points.size());
     for (const model::PointId id : round->points) {
         const auto point = points.find(id);
         if (point == points.end() || point->second->retired)

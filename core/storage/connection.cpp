@@ -18,14 +18,14 @@ void HistoryStore::Connection::requireWritable() const
 
 JobHead HistoryStore::Connection::head(model::JobId job) const
 {
-    SQLite::Statement select(database,
-                             "SELECT id, number, object, state, sketch_revision FROM job WHERE uuid = ?");
-    ColumnBinder bind(select);
+    const auto select =
+        kept.lease("SELECT id, number, object, state, sketch_revision FROM job WHERE uuid = ?");
+    ColumnBinder bind(*select);
     bind("uuid", job);
-    if (!select.executeStep())
+    if (!select->executeStep())
         throw Refusal(ErrorCode::NotFound, fmt::format("{}: has no job {}", name(), job.text()));
     JobHead head;
-    ColumnReader read(select);
+    ColumnReader read(*select);
     read("id", head.key);
     read("number", head.number);
     read("object", head.object);

@@ -4,6 +4,7 @@
 
 #include "core/base/folded.h"
 #include "core/storage/history_store.h"
+#include "core/storage/kept_statements.h"
 #include "core/storage/own_files.h"
 #include "core/storage/row_access.h"
 
@@ -38,6 +39,7 @@ struct HistoryStore::Connection
     Mode mode = Mode::ReadWrite;
     OwnFile own; ///< outlives the database
     mutable SQLite::Database database;
+    mutable KeptStatements kept{database};
 
     /// One transaction that is on disk when this answers without an error.
     template <class Work>

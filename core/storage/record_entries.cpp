@@ -8,59 +8,60 @@
 namespace sealwalk::storage {
 namespace {
 
-bool jobHas(SQLite::Database& database, JobKey key, const char* table, const Uuid& uuid)
+bool jobHas(KeptStatements& in, JobKey key, const char* table, const Uuid& uuid)
 {
-    SQLite::Statement select(database, std::string("SELECT 1 FROM ") + table + " WHERE job = ? AND uuid = ?");
-    select.bind(1, key);
+    const auto select = in.lease(std::string("SELECT 1 FROM ") + table + " WHERE job = ? AND uuid = ?");
+    select->bind(1, key);
     std::string bytes;
     packUuid(bytes, uuid);
-    select.bind(2, bytes.data(), static_cast<int>(bytes.size()));
-    return select.executeStep();
+    select->bind(2, bytes.data(), static_cast<int>(bytes.size()));
+    return select->executeStep();
 }
 
-void requireKnown(SQLite::Database& database, const JobHead& head, const char* table, const Uuid& uuid)
+void requireKnown(KeptStatements& in, const JobHead& head, const char* table, const Uuid& uuid)
 {
-    if (!jobHas(database, head.key, table, uuid))
+    if (!jobHas(in, head.key, table, uuid))
         throw Refusal(ErrorCode::NotFound,
                       fmt::format("job {} has no {} {}", head.number, table, uuid.text()));
 }
 
-void requireNotCorrectedYet(SQLite::Database& database, const JobHead& head, model::ReadingId corrected)
+void requireNotCorrectedYet(KeptStatements& in, const JobHead& head, model::ReadingId corrected)
 {
-    SQLite::Statement select(database, "SELECT sequence FROM reading WHERE job = ? AND corrects = ?");
-    select.bind(1, head.key);
-    ColumnBinder bind(select, 2);
+    const auto select = in.lease("SELECT sequence FROM reading WHERE job = ? AND corrects = ?");
+    select->bind(1, head.key);
+    ColumnBinder bind(*select, 2);
     bind("corrects", corrected);
-    if (select.executeStep())
+    if (select->executeStep())
         throw Refusal(
             ErrorCode::Conflict,
             fmt::format("job {}: that reading was corrected meanwhile by reading {}; correct that one",
-                        head.number, select.getColumn(0).getInt64()));
+                        head.number, select->getColumn(0).getInt64()));
 }
 
-std::int64_t nextSequence(SQLite::Database& database, JobKey key)
+std::int64_t nextSequence(KeptStatements& in, JobKey key)
 {
-    SQLite::Statement select(database, "SELECT coalesce(max(sequence), 0) + 1 FROM reading WHERE job = ?");
-    select.bind(1, key);
-    select.executeStep();
-    return select.getColumn(0).getInt64();
+    const auto select = in.lease("SELECT coalesce(max(sequence), 0) + 1 FROM reading WHERE job = ?");
+    select->bind(1, key);
+    select->executeStep();
+    return select->getColumn(0).getInt64();
 }
 
 /// The summary counts the reading; its words change only when a new name comes in.
-void countReading(SQLite::Database& database, JobKey key, const std::string& by)
+void countReading(KeptStatements& in, JobKey key, const std::string& by)
 {
     {
-        SQLite::Statement count(database, "UPDATE job_summary SET readings = readings + 1 WHERE job = ?");
-        count.bind(1, key);
-        count.exec();
+        const auto count = in.lease("UPDATE job_summary SET readings = readings + 1 WHERE job = ?");
+        count->bind(1, key);
+        count->exec();
     }
-    SQLite::Statement known(database, "SELECT instr(words, ?) FROM job_summary WHERE job = ?");
-    known.bind(1, folded(by));
-    known.bind(2, key);
-    const bool isKnown = known.executeStep() && known.getColumn(0).getInt() > 0;
-    known.reset();
-    if (!isKnown)
-        refreshSummary(database, key);
+    const auto isKnown = [&] {
+        const auto known = in.lease("SELECT instr(words, ?) FROM job_summary WHERE job = ?");
+        known->bind(1, folded(by));
+        known->bind(2, key);
+        return known->executeStep() && known->getColumn(0).getInt() > 0;
+    };
+    if (!isKnown())
+        refreshSummary(in.database(), key);
 }
 
 } // namespace
@@ -69,24 +70,23 @@ Result<model::Reading> HistoryStore::addReading(model::JobId job, const model::R
                                                 const std::optional<Trace>& trace)
 {
     return m_connection->write([&]() -> Result<model::Reading> {
-        SQLite::Database& database = m_connection->database;
         const JobHead head = m_connection->headFor(job, Allowed::WhileOpenForWork);
-        requireKnown(database, head, "round", reading.round.uuid());
-        requireKnown(database, head, "point", reading.point.uuid());
+        requireKnown(m_connection->kept, head, "round", reading.round.uuid());
+        requireKnown(m_connection->kept, head, "point", reading.point.uuid());
         if (reading.corrects) {
-            requireKnown(database, head, "reading", reading.corrects->uuid());
-            requireNotCorrectedYet(database, head, *reading.corrects);
+            requireKnown(m_connection->kept, head, "reading", reading.corrects->uuid());
+            requireNotCorrectedYet(m_connection->kept, head, *reading.corrects);
         }
         model::Reading stored = reading;
         if (stored.id.isNil())
             stored.id = model::ReadingId::create();
-        stored.sequence = nextSequence(database, head.key);
+        stored.sequence = nextSequence(m_connection->kept, head.key);
         if (trace) {
             stored.trace = tellingName(stored.trace, *trace);
-            insertTrace(database, head.key, {stored.trace, *trace});
+            insertTrace(m_connection->database, head.key, {stored.trace, *trace});
         }
-        insertRow(database, head.key, stored);
-        countReading(database, head.key, stored.by);
+        insertWith(*m_connection->kept.lease(insertSql<model::Reading>()), head.key, stored);
+        countReading(m_connection->kept, head.key, stored.by);
         return stored;
     });
 }
@@ -96,7 +96,7 @@ Status HistoryStore::addVoid(model::JobId job, const std::vector<model::VoidMark
     return m_connection->write([&]() -> Status {
         const JobHead head = m_connection->headFor(job, Allowed::UntilSigned);
         for (const model::VoidMark& mark : marks) {
-            requireKnown(m_connection->database, head, "reading", mark.reading.uuid());
+            requireKnown(m_connection->kept, head, "reading", mark.reading.uuid());
             if (mark.reason.empty())
                 return fail(ErrorCode::BadInput, "a void mark needs a reason");
             insertRow(m_connection->database, head.key, mark);
@@ -144,8 +144,8 @@ Status HistoryStore::addJudgement(model::JobId job, const model::Judgement& judg
 {
     return m_connection->write([&]() -> Status {
         const JobHead head = m_connection->headFor(job, Allowed::UntilSigned);
-        requireKnown(m_connection->database, head, "point", judgement.point.uuid());
-        requireKnown(m_connection->database, head, "round", judgement.round.uuid());
+        requireKnown(m_connection->kept, head, "point", judgement.point.uuid());
+        requireKnown(m_connection->kept, head, "round", judgement.round.uuid());
         if (judgement.reason.empty())
             return fail(ErrorCode::BadInput, "a verdict over the computed one needs a reason");
         insertRow(m_connection->database, head.key, judgement);
@@ -159,7 +159,7 @@ Status HistoryStore::addConcession(model::JobId job, const model::Concession& co
     return m_connection->write([&]() -> Status {
         const JobHead head = m_connection->headFor(job, Allowed::UntilSigned);
         for (const model::PointId point : concession.points)
-            requireKnown(m_connection->database, head, "point", point.uuid());
+            requireKnown(m_connection->kept, head, "point", point.uuid());
         insertRow(m_connection->database, head.key, concession);
         refreshSummary(m_connection->database, head.key);
         return {};

@@ -34,23 +34,40 @@ inline std::string joined(const std::vector<std::string>& names, const std::stri
     return result;
 }
 
+/// "INSERT INTO reading (job, …) VALUES (?, …)".
+template <class T>
+const std::string& insertSql()
+{
+    static const std::string sql = [] {
+        const std::vector<std::string> names = columnNames<T>();
+        std::string marks = "?";
+        for (std::size_t i = 0; i < names.size(); ++i)
+            marks += ", ?";
+        return std::string("INSERT INTO ") + Rows<T>::table + " (job, " + joined(names) + ") VALUES (" +
+               marks + ")";
+    }();
+    return sql;
+}
+
+/// Inserts a record of the job by a statement of `insertSql`.
+template <class T>
+void insertWith(SQLite::Statement& insert, JobKey job, const T& record)
+{
+    insert.bind(1, job);
+    ColumnBinder binder(insert, 2);
+    Rows<T>::fields(binder, record);
+    insert.exec();
+}
+
 /// Inserts records of the job, in their order.
 template <class T>
 void insertRows(SQLite::Database& database, JobKey job, const std::vector<T>& records)
 {
     if (records.empty())
         return;
-    static const std::vector<std::string> names = columnNames<T>();
-    std::string marks = "?";
-    for (std::size_t i = 0; i < names.size(); ++i)
-        marks += ", ?";
-    SQLite::Statement insert(database, std::string("INSERT INTO ") + Rows<T>::table + " (job, " +
-                                           joined(names) + ") VALUES (" + marks + ")");
+    SQLite::Statement insert(database, insertSql<T>());
     for (const T& record : records) {
-        insert.bind(1, job);
-        ColumnBinder binder(insert, 2);
-        Rows<T>::fields(binder, record);
-        insert.exec();
+        insertWith(insert, job, record);
         insert.reset();
     }
 }

@@ -1598,7 +1598,7 @@ Fingerabdruck %2 …</translation>
     </message>
     <message>
         <source>No qualification is recorded for %1.</source>
-        <translation>Für %1 ist keine Befähigung notiert.</translation>
+        <translation>Für %1 ist keine Qualifikation notiert.</translation>
     </message>
     <message>
         <source>No readings yet.</source>
@@ -1606,7 +1606,7 @@ Fingerabdruck %2 …</translation>
     </message>
     <message>
         <source>Qualifications are on record.</source>
-        <translation>Befähigungen sind notiert.</translation>
+        <translation>Qualifikationen sind notiert.</translation>
     </message>
     <message>
         <source>Sheet %1 does not say which side it is seen from; clock positions can be read wrong.</source>
@@ -4634,7 +4634,7 @@ Fingerabdruck %2 …</translation>
     </message>
     <message>
         <source>a verdict of one&apos;s own, a concession</source>
-        <translation>ein eigenes Urteil, ein Zugeständnis</translation>
+        <translation>ein eigenes Urteil, eine Sonderfreigabe</translation>
     </message>
     <message>
         <source>in a narrow window: the parts of the page in turn</source>
@@ -9011,6 +9011,22 @@ Fingerabdruck %2 …</translation>
         <source>%1 is logging.</source>
         <translation>%1 schreibt.</translation>
     </message>
+    <message>
+        <source>Not stored yet</source>
+        <translation>Noch nicht gespeichert</translation>
+    </message>
+    <message>
+        <source>The reading %1 is not stored: another program holds the history. It is stored as soon as that program lets go, if this window stays open.</source>
+        <translation>Der Messwert %1 ist nicht gespeichert: ein anderes Programm hält den Verlauf. Er wird gespeichert, sobald es ihn freigibt, wenn dieses Fenster offen bleibt.</translation>
+    </message>
+    <message>
+        <source>&amp;Stay open</source>
+        <translation>&amp;Offen bleiben</translation>
+    </message>
+    <message>
+        <source>&amp;Close without it</source>
+        <translation>&amp;Ohne ihn schließen</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::MapPanel</name>
@@ -10005,7 +10021,7 @@ Fingerabdruck %2 …</translation>
     </message>
     <message>
         <source>&amp;Qualification</source>
-        <translation>&amp;Befähigung</translation>
+        <translation>&amp;Qualifikation</translation>
     </message>
     <message>
         <source>&amp;Passphrase</source>
@@ -12257,7 +12273,7 @@ Fingerabdruck %2 …</translation>
     <name>sealwalk::ui::VerdictDialog</name>
     <message>
         <source>Accepted above the limit, by concession</source>
-        <translation>Über dem Grenzwert angenommen, als Zugeständnis</translation>
+        <translation>Über dem Grenzwert angenommen, als Sonderfreigabe</translation>
     </message>
     <message>
         <source>Verdict on point %1</source>

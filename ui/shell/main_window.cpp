@@ -26,6 +26,7 @@
 #include <QKeyEvent>
 #include <QMenuBar>
 #include <QMessageBox>
+#include <QPushButton>
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
@@ -288,8 +289,36 @@ void MainWindow::keyPressEvent(QKeyEvent* event)
         QMainWindow::keyPressEvent(event);
 }
 
+/// Asks when something was entered that is not on disk yet.
+bool MainWindow::mayClose()
+{
+    for (const auto& inWords : m_unstored) {
+        const QString words = inWords();
+        if (words.isEmpty())
+            continue;
+        QMessageBox box(QMessageBox::Warning, tr("Not stored yet"),
+                        tr("The reading %1 is not stored: another program holds the history. It is stored as "
+                           "soon as that "
+                           "program lets go, if this window stays open.")
+                            .arg(words),
+                        QMessageBox::NoButton, this);
+        QPushButton* stay = box.addButton(tr("&Stay open"), QMessageBox::RejectRole);
+        box.addButton(tr("&Close without it"), QMessageBox::DestructiveRole);
+        box.setDefaultButton(stay);
+        box.exec();
+        // It may have been stored while this was read.
+        if ((box.clickedButton() == stay || box.clickedButton() == nullptr) && !inWords().isEmpty())
+            return false;
+    }
+    return true;
+}
+
 void MainWindow::closeEvent(QCloseEvent* event)
 {
+    if (!mayClose()) {
+        event->ignore();
+        return;
+    }
     if (QWidget* focused = QApplication::focusWidget())
         focused->clearFocus();
     m_settings.keepGeometry(*this);

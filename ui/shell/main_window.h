@@ -10,9 +10,11 @@
 #include <QMainWindow>
 #include <QTimer>
 
+#include <functional>
 #include <map>
 #include <optional>
 #include <set>
+#include <vector>
 
 class QStackedWidget;
 
@@ -79,6 +81,7 @@ private:
     void refresh();
     void addPageWidget(Stage stage, QWidget* page);
     void onJobChanged();
+    [[nodiscard]] bool mayClose();
 
     JobSession& m_session;
     ShellSettings& m_settings;
@@ -94,6 +97,8 @@ private:
     std::map<Stage, QWidget*> m_byStage;
     std::set<Stage> m_seen; ///< shown since the program began
     Stage m_stage = Stage::History;
+    std::vector<std::function<QString()>>
+        m_unstored; ///< of each page that may hold such: what waits to be stored
 };
 
 template <class Page>
@@ -107,6 +112,8 @@ void MainWindow::addPage(Stage stage, Page* page)
         connect(page, &Page::noteSettled, this, &MainWindow::settle);
     if constexpr (requires { &Page::failed; })
         connect(page, &Page::failed, this, &MainWindow::report);
+    if constexpr (requires { &Page::unstoredInWords; })
+        m_unstored.emplace_back([page] { return page->unstoredInWords(); });
     if constexpr (requires { &Page::progressChanged; })
         connect(page, &Page::progressChanged, this, &MainWindow::refresh);
     if constexpr (requires(bool on) { page->setSoundsOn(on); }) {

@@ -102,8 +102,16 @@ void JointList::refresh()
     showChosen();
 }
 
+void JointList::showEvent(QShowEvent* event)
+{
+    QTreeWidget::showEvent(event);
+    showChosen();
+}
+
 void JointList::showChosen()
 {
+    if (!isVisible())
+        return; // while spraying, every reading chooses another point
     m_refreshing = true;
     const std::vector<const model::Joint*> joints = m_desk.sketch().jointsOn(m_desk.sheet());
     for (int i = 0; i < topLevelItemCount() && i < static_cast<int>(joints.size()); ++i) {

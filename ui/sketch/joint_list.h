@@ -21,6 +21,9 @@ public:
     /// Takes what is left over, and asks for little.
     [[nodiscard]] QSize sizeHint() const override { return {200, 64}; }
 
+protected:
+    void showEvent(QShowEvent* event) override;
+
 private:
     void showChosen();
     void takeChosen();

@@ -4,8 +4,8 @@
 #include "ui/render/plot_view.h"
 #include "ui/render/theme.h"
 #include "ui/spray/trace_figure.h"
+#include "ui/widgets/link_label.h"
 
-#include <QLabel>
 #include <QStackedLayout>
 
 namespace sealwalk::ui {
@@ -21,7 +21,7 @@ LiveTrace::LiveTrace(JobSession& session, SprayController& controller, QWidget* 
     , m_session(session)
     , m_controller(controller)
     , m_plot(new render::PlotView(this))
-    , m_none(new QLabel(this))
+    , m_none(new LinkLabel(this))
 {
     setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Expanding);
     setMaximumHeight(kTallest);

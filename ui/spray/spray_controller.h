@@ -144,6 +144,8 @@ public:
     /// Not stored because another program holds the history; stored as soon as it lets go, with what is said
     /// about it meanwhile, unless something else is begun before.
     [[nodiscard]] bool isTryingAgain() const { return m_waiting.has_value(); }
+    /// That entry: "7, 3.2e−6"; empty: none.
+    [[nodiscard]] QString waitingInWords() const { return m_waiting ? m_waiting->words : QString(); }
     /// What is being entered; the same again as long as only the clock moved.
     [[nodiscard]] EntryUnderWay underWay() const;
     /// A dialog asks something about the entry: one that waits is not stored before it is answered.

@@ -383,6 +383,11 @@ void SprayPage::askWords()
         m_controller->chooseInWords(*text);
 }
 
+QString SprayPage::unstoredInWords() const
+{
+    return m_controller->waitingInWords();
+}
+
 void SprayPage::setTouchStrip(bool on)
 {
     const int target = on ? pixelsOn(screen(), kGloveMillimetres) : 0;

@@ -41,6 +41,8 @@ public:
     /// Readings from a paper sheet: asks for its day, and is off again when none is given.
     bool setTranscribing(bool on);
     [[nodiscard]] SprayController& controller() { return *m_controller; }
+    /// The reading that waits for another program to let go of the history; empty: none does.
+    [[nodiscard]] QString unstoredInWords() const;
 
 signals:
     void noteRequested(sealwalk::ui::Severity severity, const QString& text);

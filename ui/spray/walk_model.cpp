@@ -50,13 +50,9 @@ void WalkModel::refresh()
 
 int WalkModel::calledRow() const
 {
-    const auto& call = m_controller.call();
-    if (!call)
-        return -1;
-    for (std::size_t i = 0; i < m_steps.size(); ++i)
-        if (m_steps[i].point == call->point && m_steps[i].condition == call->condition)
-            return static_cast<int>(i);
-    return -1;
+    const auto called = std::find_if(m_steps.begin(), m_steps.end(),
+                                     [this](const analysis::WalkStep& step) { return isCalled(step); });
+    return called == m_steps.end() ? -1 : static_cast<int>(called - m_steps.begin());
 }
 
 QString WalkModel::answerOf(const analysis::WalkStep& step) const
@@ -118,6 +114,20 @@ QString WalkModel::placeOf(const analysis::WalkStep& step) const
     return words.join(QStringLiteral(", "));
 }
 
+QString WalkModel::jointOf(const analysis::WalkStep& step) const
+{
+    const model::Sketch& sketch = m_session.job().sketch;
+    const model::TestPoint* point = sketch.point(step.point);
+    const model::Joint* joint = point == nullptr ? nullptr : sketch.joint(point->joint);
+    return joint == nullptr ? QString() : QString::fromStdString(joint->name);
+}
+
+bool WalkModel::isCalled(const analysis::WalkStep& step) const
+{
+    const auto& call = m_controller.call();
+    return call && step.point == call->point && step.condition == call->condition;
+}
+
 QString WalkModel::skipReasonOf(const analysis::WalkStep& step) const
 {
     return step.reading == nullptr ? m_controller.skipReason(step.point) : QString();
@@ -149,15 +159,11 @@ QVariant WalkModel::data(const QModelIndex& index, int role) const
     if (!index.isValid() || index.row() >= rowCount() || !m_session.hasJob())
         return {};
     const analysis::WalkStep& step = m_steps[static_cast<std::size_t>(index.row())];
-    const model::Sketch& sketch = m_session.job().sketch;
-    const model::TestPoint* point = sketch.point(step.point);
-    const model::Joint* joint = point == nullptr ? nullptr : sketch.joint(point->joint);
-    const QString jointName = joint == nullptr ? QString() : QString::fromStdString(joint->name);
     switch (role) {
     case NumberRole:
         return step.number;
     case JointRole:
-        return jointName;
+        return jointOf(step);
     case PlaceRole:
         return placeOf(step);
     case AnswerRole:
@@ -171,13 +177,27 @@ QVariant WalkModel::data(const QModelIndex& index, int role) const
         return gaps.isEmpty() ? QVariant() : tr("marked: %1").arg(gaps);
     }
     case IsCalledRole:
-        return index.row() == calledRow();
+        return isCalled(step);
     case Qt::DisplayRole:
     case Qt::AccessibleTextRole:
-        return spoken(step, jointName);
+        return spoken(step, jointOf(step));
     default:
         return {};
     }
+}
+
+WalkModel::Row WalkModel::row(int row) const
+{
+    if (row < 0 || row >= rowCount() || !m_session.hasJob())
+        return {};
+    const analysis::WalkStep& step = m_steps[static_cast<std::size_t>(row)];
+    return {QString::number(step.number),
+            jointOf(step),
+            placeOf(step),
+            answerOf(step),
+            signOf(step),
+            gapsOf(step),
+            isCalled(step)};
 }
 
 } // namespace sealwalk::ui

@@ -45,9 +45,26 @@ public:
     [[nodiscard]] int calledRow() const;
     void refresh();
 
+    /// All that a row shows.
+    struct Row
+    {
+        QString number;
+        QString joint;
+        QString place;
+        QString answer;
+        Sign sign = Open;
+        QString gaps;
+        bool isCalled = false;
+
+        bool operator==(const Row&) const = default;
+    };
+    [[nodiscard]] Row row(int row) const;
+
 private:
     [[nodiscard]] QString answerOf(const analysis::WalkStep& step) const;
     [[nodiscard]] Sign signOf(const analysis::WalkStep& step) const;
+    [[nodiscard]] QString jointOf(const analysis::WalkStep& step) const;
+    [[nodiscard]] bool isCalled(const analysis::WalkStep& step) const;
     [[nodiscard]] QString placeOf(const analysis::WalkStep& step) const;
     /// Why the point was put off and is still open; empty: it was not.
     [[nodiscard]] QString skipReasonOf(const analysis::WalkStep& step) const;

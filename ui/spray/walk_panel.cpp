@@ -180,11 +180,30 @@ void WalkPanel::showCalled()
         m_list->scrollTo(m_model->index(row), QAbstractItemView::PositionAtCenter);
 }
 
+/// What is called, over, put off or lacking may have changed anywhere in view. All rows painted with each
+/// reading would be half of what the window has to draw.
+void WalkPanel::paintChangedRows()
+{
+    std::unordered_map<int, WalkModel::Row> now;
+    const QRect view = m_list->viewport()->rect();
+    const QModelIndex first = m_list->indexAt(view.topLeft());
+    for (int row = std::max(0, first.row()); row < m_model->rowCount(); ++row) {
+        const QModelIndex index = m_model->index(row);
+        if (m_list->visualRect(index).top() > view.bottom())
+            break;
+        WalkModel::Row shown = m_model->row(row);
+        if (const auto before = m_shown.find(row); before == m_shown.end() || before->second != shown)
+            m_list->update(index);
+        now.emplace(row, std::move(shown));
+    }
+    m_shown = std::move(now);
+}
+
 void WalkPanel::refresh()
 {
     placeFoot(); // advice may have been answered
     m_model->refresh();
-    m_list->viewport()->update(); // what is called and what is over may have changed
+    paintChangedRows();
     const int all = m_controller.calls();
     const int done = m_controller.done();
     m_count->setText(all == 0 ? QString() : tr("<b>%1</b> of %2").arg(done).arg(all));

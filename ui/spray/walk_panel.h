@@ -51,6 +51,7 @@ protected:
 private:
     void refresh();
     void showCalled();
+    void paintChangedRows();
     void placeFoot();
     QWidget* makeTouchKeys();
 
@@ -67,6 +68,7 @@ private:
     QPushButton* m_order;
     QWidget* m_touchKeys; ///< in place of the legend
     bool m_isTouch = false;
+    std::unordered_map<int, WalkModel::Row> m_shown; ///< rows in view, as they were last painted
 };
 
 } // namespace sealwalk::ui

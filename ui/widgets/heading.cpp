@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/widgets/heading.h"
 
+#include "ui/widgets/link_label.h"
+
 #include <QComboBox>
 #include <QHBoxLayout>
 #include <QLabel>
@@ -66,7 +68,7 @@ QWidget* formRow(const QString& label, const std::vector<QWidget*>& fields, QWid
 
 QLabel* quietLabel(const QString& text, QWidget* parent, const QString& role)
 {
-    auto* label = new QLabel(text, parent);
+    auto* label = new LinkLabel(text, parent);
     label->setProperty("role", role);
     return label;
 }
