@@ -9,6 +9,7 @@
 #include <QPainter>
 
 #include <algorithm>
+#include <cmath>
 
 namespace sealwalk::ui {
 
@@ -18,6 +19,15 @@ using render::Role;
 using render::TextSize;
 
 constexpr double kIcon = 26.0;
+constexpr double kUnderIcon = 6.0;
+constexpr double kBelow = 16.0;
+
+/// What icon, word and the words below need, on a screen whose 20 mm are fewer pixels than that.
+int heightWithIcon()
+{
+    const double word = QFontMetricsF(render::font(TextSize::Strong, render::Weight::Bold)).height();
+    return static_cast<int>(std::ceil(kIcon + kUnderIcon + word + kBelow + 2.0 * render::kGapTight));
+}
 
 } // namespace
 
@@ -27,8 +37,9 @@ TouchField::TouchField(const QString& icon, QWidget* parent)
 {
     setFocusPolicy(Qt::NoFocus); // the keys belong to the entry field
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
-    setMinimumHeight(pixelsOn(screen(), kGloveMillimetres));
-    setMinimumWidth(pixelsOn(screen(), kGloveMillimetres));
+    const int glove = pixelsOn(screen(), kGloveMillimetres);
+    setMinimumHeight(icon.isEmpty() ? glove : std::max(glove, heightWithIcon()));
+    setMinimumWidth(glove);
 }
 
 QSize TouchField::sizeHint() const
@@ -73,18 +84,18 @@ void TouchField::paintEvent(QPaintEvent*)
                             render::kFieldRadius);
 
     const bool hasIcon = !m_icon.isEmpty();
-    const double below = m_below.isEmpty() ? 0.0 : 16.0;
+    const double below = m_below.isEmpty() ? 0.0 : kBelow;
     const QFont word =
         render::font(hasIcon || text().size() > 2 ? TextSize::Strong : TextSize::Head, render::Weight::Bold);
     const double room = width() - 2.0 * render::kGapTight;
     const QRectF lines =
         QFontMetricsF(word).boundingRect(QRectF(0, 0, room, height()), Qt::TextWordWrap, text());
     const double wordHeight = lines.height();
-    double y = (height() - (hasIcon ? kIcon + 6.0 : 0.0) - wordHeight - below) / 2.0;
+    double y = (height() - (hasIcon ? kIcon + kUnderIcon : 0.0) - wordHeight - below) / 2.0;
     if (hasIcon) {
         render::paintIcon(painter, m_icon, QRectF((width() - kIcon) / 2.0, y, kIcon, kIcon),
                           theme.colour(ink));
-        y += kIcon + 6.0;
+        y += kIcon + kUnderIcon;
     }
     painter.setPen(theme.colour(ink));
     painter.setFont(word);
