@@ -12106,6 +12106,10 @@ Fingerabdruck %2 …</translation>
         <source>Background, no helium given</source>
         <translation>Untergrund, ohne Helium</translation>
     </message>
+    <message>
+        <source>First rise, seconds after helium on</source>
+        <translation>Erster Anstieg, Sekunden nach Helium</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::TouchStrip</name>
@@ -12450,6 +12454,10 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>not tested</source>
         <translation>nicht geprüft</translation>
+    </message>
+    <message>
+        <source>delay</source>
+        <translation>Verzug</translation>
     </message>
 </context>
 </TS>

@@ -115,6 +115,11 @@ void TouchPad::refresh()
 {
     if (!m_active)
         return;
+    const SprayController::Field field = m_controller.field();
+    if (std::exchange(m_field, field) != field && field == SprayController::Field::Delay) {
+        open(Shows::Digits);
+        return;
+    }
     const Prompt prompt = m_controller.prompt();
     if (prompt == m_prompt) {
         if (m_shows == Shows::Digits && isVisible())
@@ -260,18 +265,22 @@ void TouchPad::append(const QString& text)
 
 void TouchPad::enterAndShut()
 {
+    const bool wasDelay = m_controller.field() == SprayController::Field::Delay;
     m_controller.enter();
     // A question or a refusal keeps the number, and with it the pad.
-    if (m_controller.typed().empty() && m_controller.field() == SprayController::Field::Peak)
+    const SprayController::Field field = m_controller.field();
+    if (wasDelay ? field != SprayController::Field::Delay
+                 : m_controller.typed().empty() && field == SprayController::Field::Peak)
         shut();
 }
 
 void TouchPad::showDigits()
 {
-    m_title->setText(m_prompt == Prompt::Jump ? tr("Go to point number")
-                     : m_controller.field() == SprayController::Field::Background
-                         ? tr("Background, no helium given")
-                         : tr("What the detector shows"));
+    m_title->setText(
+        m_prompt == Prompt::Jump                                     ? tr("Go to point number")
+        : m_controller.field() == SprayController::Field::Background ? tr("Background, no helium given")
+        : m_controller.field() == SprayController::Field::Delay ? tr("First rise, seconds after helium on")
+                                                                : tr("What the detector shows"));
     for (int digit = 1; digit <= 9; ++digit) {
         const QString text = QString::number(digit);
         add(2 - (digit - 1) / 3, (digit - 1) % 3, text, [this, text] { append(text); });

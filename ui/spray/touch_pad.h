@@ -71,6 +71,7 @@ private:
     bool m_active = false;
     Shows m_shows = Shows::Nothing;
     SprayController::Prompt m_prompt = SprayController::Prompt::None;
+    SprayController::Field m_field = SprayController::Field::Peak; ///< asked for when last told
 };
 
 } // namespace sealwalk::ui

@@ -25,6 +25,7 @@ namespace {
 using render::Role;
 
 constexpr int kThreadHeight = 8;
+constexpr int kTouchColumns = 3;
 
 } // namespace
 
@@ -136,6 +137,7 @@ QWidget* WalkPanel::makeTouchKeys()
     grid->setSpacing(pixelsOn(screen(), kGloveGapMillimetres));
     const std::pair<QString, int> each[] = {{tr("jump"), Qt::Key_J},
                                             {tr("distance"), Qt::Key_Z},
+                                            {tr("delay"), Qt::Key_D},
                                             {tr("confirm"), Qt::Key_K},
                                             {tr("not tested"), Qt::Key_X}};
     for (int i = 0; const auto& [word, key] : each) {
@@ -143,7 +145,7 @@ QWidget* WalkPanel::makeTouchKeys()
         field->setWords(word);
         field->setObjectName(QStringLiteral("walk ") + word);
         connect(field, &QAbstractButton::clicked, this, [this, code = key] { emit keyPressed(code); });
-        grid->addWidget(field, i / 2, i % 2);
+        grid->addWidget(field, i / kTouchColumns, i % kTouchColumns);
         ++i;
     }
     keys->hide();

@@ -209,6 +209,24 @@ TEST_F(Touch, TakesTheBackground)
     EXPECT_EQ(stored(), 0u);
 }
 
+// Regression: a delay could be typed by keys only.
+TEST_F(Touch, TakesTheDelay)
+{
+    auto* pad = page->findChild<TouchPad*>();
+    touch(QStringLiteral("walk delay"));
+    ASSERT_TRUE(pad->isVisible());
+    EXPECT_EQ(pad->accessibleName(), QStringLiteral("First rise, seconds after helium on"));
+    digits(QStringLiteral("1.5"));
+    touch(QStringLiteral("pad Enter"));
+    EXPECT_FALSE(pad->isVisible());
+    touch(QStringLiteral("touchValue"));
+    digits(QStringLiteral("3-9"));
+    touch(QStringLiteral("pad Enter"));
+    ASSERT_EQ(stored(), 1u);
+    ASSERT_TRUE(last().delay);
+    EXPECT_NEAR(inSeconds(*last().delay), 1.5, 1e-12);
+}
+
 // Regression: a row of the walk was 34 px high and its keys 30, where a glove needs 20 mm.
 TEST_F(Touch, TheWalkIsForGlovesToo)
 {
@@ -252,7 +270,7 @@ TEST_F(Touch, MeasuresFieldsInMillimetresOfTheScreen)
             EXPECT_FALSE(place.adjusted(-gap + 1, -gap + 1, gap - 1, gap - 1).intersects(other));
         places.push_back(place);
     }
-    EXPECT_EQ(places.size(), 12u);
+    EXPECT_EQ(places.size(), 13u);
 }
 
 } // namespace
