@@ -305,8 +305,8 @@ std::optional<LeakAsAir> asAir(const model::Job& job, const model::TestObject& o
     return balance->leaks.front();
 }
 
-Result<LeakBalance> jobBalance(const model::Job& job, const model::TestObject& object,
-                               std::span<const PointFinding> findings, const std::optional<RiseTotal>& total)
+std::vector<LocatedLeak> locatedLeaks(const model::Job& job, const model::TestObject& object,
+                                      std::span<const PointFinding> findings)
 {
     std::vector<LocatedLeak> located;
     std::unordered_set<model::PointId> counted;
@@ -322,7 +322,13 @@ Result<LeakBalance> jobBalance(const model::Job& job, const model::TestObject& o
         counted.insert(finding.point);
         located.push_back(locatedLeak(job, object, finding));
     }
-    return balanceLeaks(located, total, channelConditions(job.setup));
+    return located;
+}
+
+Result<LeakBalance> jobBalance(const model::Job& job, const model::TestObject& object,
+                               std::span<const PointFinding> findings, const std::optional<RiseTotal>& total)
+{
+    return balanceLeaks(locatedLeaks(job, object, findings), total, channelConditions(job.setup));
 }
 
 } // namespace sealwalk::analysis

@@ -95,6 +95,11 @@ bool isOpenAtRest(model::Condition condition);
 std::optional<LeakAsAir> asAir(const model::Job& job, const model::TestObject& object,
                                const PointFinding& finding);
 
+/// The leaks of these findings as they enter a sum: those with a rate, one that neighbours share only once.
+/// What stands beside the sum says so itself. Labels are "point 12".
+std::vector<LocatedLeak> locatedLeaks(const model::Job& job, const model::TestObject& object,
+                                      std::span<const PointFinding> findings);
+
 /// Findings with a rate against a pressure-rise total. A leak shared by neighbours counts once. Labels are
 /// "point 12".
 Result<LeakBalance> jobBalance(const model::Job& job, const model::TestObject& object,

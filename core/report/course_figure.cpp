@@ -1,12 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/report/course_figure.h"
 
+#include "core/analysis/leak_sum.h"
+#include "core/analysis/object_totals.h"
 #include "core/report/finding_range.h"
 #include "core/report/rate_text.h"
 
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <utility>
 
 namespace sealwalk::report {
 
@@ -18,15 +21,11 @@ constexpr std::array<Tone, 5> kTones{Tone::Chart3, Tone::Chart1, Tone::Chart2, T
 constexpr std::array<Line, 5> kLines{Line::Solid, Line::Dashed, Line::Dotted, Line::Dashed, Line::Dotted};
 constexpr std::array<Mark, 5> kMarks{Mark::Circle, Mark::Square, Mark::Triangle, Mark::Diamond, Mark::Circle};
 
-double days(const Timestamp& at)
+const analysis::PointFinding* findingOf(const CourseStop& stop, const CoursePoint& point)
 {
-    return static_cast<double>(at.utcMilliseconds) / kMillisecondsPerDay;
-}
-
-const analysis::PointFinding* findingOf(const CourseStop& stop, model::PointId point)
-{
-    const auto found = std::find_if(stop.findings.begin(), stop.findings.end(),
-                                    [&](const auto& finding) { return finding.point == point; });
+    const auto found = std::find_if(stop.findings.begin(), stop.findings.end(), [&](const auto& finding) {
+        return finding.point == point.point || point.places.contains(finding.point);
+    });
     return found == stop.findings.end() ? nullptr : &*found;
 }
 
@@ -38,14 +37,20 @@ Series courseOf(const std::vector<CourseStop>& stops, const CoursePoint& point, 
     series.tone = kTones[which % kTones.size()];
     series.line = kLines[which % kLines.size()];
     series.mark = kMarks[which % kMarks.size()];
+    bool isMissing = false;
     for (const CourseStop& stop : stops) {
-        const analysis::PointFinding* finding = findingOf(stop, point.point);
-        if (finding == nullptr)
+        const analysis::PointFinding* finding = findingOf(stop, point);
+        if (finding == nullptr) {
+            isMissing = isMissing || !stop.asLeft;
             continue;
+        }
         const auto value = finding->rate ? finding->rate : finding->bound;
-        if (!value || *value <= LeakRate())
+        if (!value || *value <= LeakRate() || !analysis::isAnswer(*finding)) {
+            isMissing = true;
             continue;
-        series.x.push_back(days(stop.at));
+        }
+        series.apart.push_back(std::exchange(isMissing, false));
+        series.x.push_back(courseDay(stop.at));
         series.y.push_back(unit.ofHelium(*value));
         series.hollow.push_back(!finding->rate.has_value());
         const auto range = rangeOf(*finding, unit.gas);
@@ -57,8 +62,32 @@ Series courseOf(const std::vector<CourseStop>& stops, const CoursePoint& point, 
 
 } // namespace
 
-Figure courseFigure(const std::vector<CourseStop>& stops, const std::vector<CoursePoint>& points,
-                    std::optional<LeakRate> limit, const model::DecadeScale& scale, const ShownUnit& unit)
+double courseDay(const Timestamp& at)
+{
+    return static_cast<double>(at.utcMilliseconds) / kMillisecondsPerDay;
+}
+
+std::vector<CourseStop> courseStops(const analysis::WorkedJobs& jobs)
+{
+    std::vector<CourseStop> stops;
+    for (const auto& worked : jobs) {
+        const model::Job& job = worked->job;
+        stops.push_back({job.number, job.opened, worked->asFound, worked->detectable, false});
+        if (job.repairs.empty())
+            continue;
+        CourseStop left{job.number, analysis::leftAt(*worked), {}, worked->detectable, true};
+        for (const analysis::PointFinding& finding : worked->asLeft)
+            if (finding.awaitsRetest || analysis::wasTestedAgain(*worked, finding))
+                left.findings.push_back(finding);
+        stops.push_back(std::move(left));
+    }
+    std::stable_sort(stops.begin(), stops.end(),
+                     [](const CourseStop& a, const CourseStop& b) { return a.at < b.at; });
+    return stops;
+}
+
+Figure courseFrame(const std::vector<CourseStop>& stops, std::optional<LeakRate> limit,
+                   const model::DecadeScale& scale, const ShownUnit& unit)
 {
     Figure figure;
     figure.title = "course";
@@ -67,18 +96,19 @@ Figure courseFigure(const std::vector<CourseStop>& stops, const std::vector<Cour
     figure.y.low = unit.ofHelium(millibarLitresPerSecond(std::pow(10.0, scale.lowestDecade)));
     figure.y.high =
         unit.ofHelium(millibarLitresPerSecond(std::pow(10.0, scale.lowestDecade + scale.decades)));
-    if (points.empty() || stops.empty()) {
-        figure.empty = "choose a point";
+    if (stops.empty())
         return figure;
-    }
-    const double room = std::max(kRoomDays, 0.1 * (days(stops.back().at) - days(stops.front().at)));
-    figure.x.low = days(stops.front().at) - room;
-    figure.x.high = days(stops.back().at) + room;
+    const double first = courseDay(stops.front().at);
+    const double last = courseDay(stops.back().at);
+    const double room = std::max(kRoomDays, 0.1 * (last - first));
+    figure.x.low = first - room;
+    figure.x.high = last + room;
     for (std::size_t i = 0; i < stops.size(); ++i) {
         const CourseStop& stop = stops[i];
-        if (i == 0 || stops[i - 1].number != stop.number) { // as left stands beside as found
-            figure.x.ticks.push_back({days(stop.at), stop.at.date().substr(0, 7)});
-            figure.moments.push_back({days(stop.at), "job " + std::to_string(stop.number), Line::Dotted});
+        const double at = courseDay(stop.at);
+        if (!stop.asLeft) { // as left stands beside as found
+            figure.x.ticks.push_back({at, stop.at.date().substr(0, 7)});
+            figure.moments.push_back({at, "job " + std::to_string(stop.number), Line::Dotted});
         }
         if (!stop.detectable)
             continue;
@@ -88,14 +118,27 @@ Figure courseFigure(const std::vector<CourseStop>& stops, const std::vector<Cour
         strip.hatched = true;
         // Half way to the jobs before and after it.
         if (i > 0)
-            strip.from = (days(stops[i - 1].at) + days(stop.at)) / 2.0;
+            strip.from = (courseDay(stops[i - 1].at) + at) / 2.0;
         if (i + 1 < stops.size())
-            strip.to = (days(stop.at) + days(stops[i + 1].at)) / 2.0;
+            strip.to = (courseDay(stops[i + 1].at) + at) / 2.0;
         if (strip.high > strip.low)
             figure.strips.push_back(strip);
     }
     if (limit)
         figure.levels.push_back({unit.ofHelium(*limit), "limit", Tone::Ink, Line::Solid, true});
+    return figure;
+}
+
+Figure courseFigure(const std::vector<CourseStop>& stops, const std::vector<CoursePoint>& points,
+                    std::optional<LeakRate> limit, const model::DecadeScale& scale, const ShownUnit& unit)
+{
+    const bool isEmpty = points.empty() || stops.empty();
+    Figure figure =
+        courseFrame(isEmpty ? std::vector<CourseStop>() : stops, isEmpty ? std::nullopt : limit, scale, unit);
+    if (isEmpty) {
+        figure.empty = "choose a point";
+        return figure;
+    }
     std::string spoken;
     for (std::size_t i = 0; i < points.size(); ++i) {
         Series series = courseOf(stops, points[i], unit, i);

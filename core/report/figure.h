@@ -74,7 +74,9 @@ struct Series
         double high = 0.0; ///< not above low: no range is drawn
     };
     std::vector<Ends> ranges = {}; ///< per point: 95 %, drawn as a bar with ends; empty: none has one
-    double longestStep = 0.0;      ///< of `samples`, in x: no line is drawn over a longer one; 0: over any
+    std::vector<bool> apart =
+        {};                   ///< per point: a value is missing before it, no line leads to it; empty: none
+    double longestStep = 0.0; ///< of `samples`, in x: no line is drawn over a longer one; 0: over any
 };
 
 /// A level value across the plot.

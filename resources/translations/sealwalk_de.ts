@@ -4259,6 +4259,26 @@ Fingerabdruck %2 …</translation>
         <source>job %1: was opened as number %2 and given number %3 here; its number was changed</source>
         <translation>Auftrag %1: er wurde als Nummer %2 eröffnet und erhielt hier die Nummer %3; seine Nummer wurde geändert</translation>
     </message>
+    <message>
+        <source>worst point</source>
+        <translation>schlechtester Punkt</translation>
+    </message>
+    <message>
+        <source>sum of leaks</source>
+        <translation>Summe der Lecks</translation>
+    </message>
+    <message>
+        <source>at least</source>
+        <translation>mindestens</translation>
+    </message>
+    <message>
+        <source>not sprayed in any of these jobs</source>
+        <translation>in keinem dieser Aufträge besprüht</translation>
+    </message>
+    <message>
+        <source>no leak and no pressure rise on record</source>
+        <translation>weder Leck noch Druckanstieg aufgezeichnet</translation>
+    </message>
 </context>
 <context>
     <name>FindingWords</name>
@@ -4569,10 +4589,6 @@ Fingerabdruck %2 …</translation>
         <translation>den Auftrag öffnen</translation>
     </message>
     <message>
-        <source>mark; two marked jobs can be compared</source>
-        <translation>markieren; zwei markierte lassen sich vergleichen</translation>
-    </message>
-    <message>
         <source>compare the marked jobs</source>
         <translation>die markierten Aufträge vergleichen</translation>
     </message>
@@ -4803,6 +4819,18 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>first rise: spraying now, else typed in seconds</source>
         <translation>erster Anstieg: beim Sprühen jetzt, sonst in Sekunden getippt</translation>
+    </message>
+    <message>
+        <source>mark; the second one opens the comparison</source>
+        <translation>merken; der zweite öffnet den Vergleich</translation>
+    </message>
+    <message>
+        <source>mark only: three jobs or more for Ctrl+Enter</source>
+        <translation>nur merken: drei Aufträge und mehr für Strg+Eingabe</translation>
+    </message>
+    <message>
+        <source>comparing: changes, worst joints, totals over the years</source>
+        <translation>im Vergleich: Änderungen, schlechteste Fügestellen, Summen über die Jahre</translation>
     </message>
 </context>
 <context>
@@ -7596,6 +7624,10 @@ Fingerabdruck %2 …</translation>
         <source>%1, 95 % range %2</source>
         <translation>%1, 95-%-Bereich %2</translation>
     </message>
+    <message>
+        <source>Job %1</source>
+        <translation>Auftrag %1</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::ChecksModel</name>
@@ -7728,6 +7760,94 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>Mark the row of its other place with Space, then Y makes both one.</source>
         <translation>Die Zeile der anderen Stelle mit der Leertaste markieren, dann macht Y beide zu einer.</translation>
+    </message>
+    <message>
+        <source>%1: not tested</source>
+        <translation>%1: nicht geprüft</translation>
+    </message>
+    <message>
+        <source>at least %1</source>
+        <translation>mindestens %1</translation>
+    </message>
+    <message>
+        <source>below %1</source>
+        <translation>unter %1</translation>
+    </message>
+    <message>
+        <source>no sum</source>
+        <translation>keine Summe</translation>
+    </message>
+    <message>
+        <source>%1 as left: %2, %3 of %4 points tested</source>
+        <translation>%1 hinterlassen: %2, %3 von %4 Punkten geprüft</translation>
+    </message>
+    <message>
+        <source>%1 as found: %2, %3 of %4 points tested</source>
+        <translation>%1 vorgefunden: %2, %3 von %4 Punkten geprüft</translation>
+    </message>
+    <message>
+        <source>No room for the map of job %1: it is in the table and on the course.</source>
+        <translation>Kein Platz für die Karte von Auftrag %1: Er steht in der Tabelle und im Verlauf.</translation>
+    </message>
+    <message>
+        <source>the newest %1 of %2 jobs</source>
+        <translation>die neuesten %1 von %2 Aufträgen</translation>
+    </message>
+    <message>
+        <source>Course of %1</source>
+        <translation>Verlauf von %1</translation>
+    </message>
+    <message>
+        <source>Course of the total</source>
+        <translation>Verlauf der Summe</translation>
+    </message>
+    <message>
+        <source>Sum of its points, %1: %2.</source>
+        <translation>Summe der Punkte, %1: %2.</translation>
+    </message>
+    <message>
+        <source>All leaks together and the pressure rise, as air; a state that was not measured is a gap.</source>
+        <translation>Alle Lecks zusammen und der Druckanstieg, als Luft; ein nicht gemessener Zustand ist eine Lücke.</translation>
+    </message>
+    <message>
+        <source>Last touched %1</source>
+        <translation>Zuletzt angefasst %1</translation>
+    </message>
+    <message>
+        <source>Tables</source>
+        <translation>Tabellen</translation>
+    </message>
+    <message>
+        <source>joints over the jobs, the worst first</source>
+        <translation>Fügestellen über die Aufträge, die schlechteste zuerst</translation>
+    </message>
+    <message>
+        <source>the whole object, job by job</source>
+        <translation>das ganze Objekt, Auftrag für Auftrag</translation>
+    </message>
+    <message>
+        <source>table</source>
+        <translation>Tabelle</translation>
+    </message>
+    <message>
+        <source>Joints</source>
+        <translation>Fügestellen</translation>
+    </message>
+    <message>
+        <source>Totals</source>
+        <translation>Summen</translation>
+    </message>
+    <message>
+        <source>What changed between the two jobs (C)</source>
+        <translation>Was sich zwischen den beiden Aufträgen geändert hat (C)</translation>
+    </message>
+    <message>
+        <source>The joints over all jobs, the worst first (J)</source>
+        <translation>Die Fügestellen über alle Aufträge, die schlechteste zuerst (J)</translation>
+    </message>
+    <message>
+        <source>The whole object, job by job (T)</source>
+        <translation>Das ganze Objekt, Auftrag für Auftrag (T)</translation>
     </message>
 </context>
 <context>
@@ -8411,10 +8531,6 @@ Fingerabdruck %2 …</translation>
         <translation>Vergleichen</translation>
     </message>
     <message>
-        <source>Mark two jobs with Space first</source>
-        <translation>Zuerst zwei Aufträge mit der Leertaste markieren</translation>
-    </message>
-    <message>
         <source>Object facts …</source>
         <translation>Objektdaten …</translation>
     </message>
@@ -8435,16 +8551,28 @@ Fingerabdruck %2 …</translation>
         <translation>Zwei Aufträge mit der Leertaste markieren, dann vergleichen.</translation>
     </message>
     <message>
-        <source>These jobs are on different test objects; mark two jobs on one object.</source>
-        <translation>Diese Aufträge gehören zu verschiedenen Prüfobjekten; zwei von einem Objekt markieren.</translation>
-    </message>
-    <message>
         <source>Test objects</source>
         <translation>Prüfobjekte</translation>
     </message>
     <message>
         <source>Jobs</source>
         <translation>Aufträge</translation>
+    </message>
+    <message>
+        <source>Mark two jobs or more of one object first: Space, or Shift+Space to mark only</source>
+        <translation>Erst zwei oder mehr Aufträge eines Objekts merken: Leertaste, oder Umschalt+Leertaste, um nur zu merken</translation>
+    </message>
+    <message>
+        <source>No job has all of “%1”. Esc clears the search.</source>
+        <translation>In keinem Auftrag steht alles aus „%1“. Esc leert die Suche.</translation>
+    </message>
+    <message>
+        <source>Compare %1 jobs</source>
+        <translation>%1 Aufträge vergleichen</translation>
+    </message>
+    <message>
+        <source>These jobs are on different test objects; mark jobs of one object.</source>
+        <translation>Diese Aufträge gehören zu verschiedenen Prüfobjekten; bitte Aufträge eines Objekts merken.</translation>
     </message>
 </context>
 <context>
@@ -8714,6 +8842,68 @@ Fingerabdruck %2 …</translation>
     </message>
 </context>
 <context>
+    <name>sealwalk::ui::JointsModel</name>
+    <message>
+        <source>disturbed by: %1</source>
+        <translation>gestört durch: %1</translation>
+    </message>
+    <message>
+        <source>%1 (job %2)</source>
+        <translation>%1 (Auftrag %2)</translation>
+    </message>
+    <message>
+        <source>%1, no longer drawn</source>
+        <translation>%1, nicht mehr gezeichnet</translation>
+    </message>
+    <message>
+        <source>never tested</source>
+        <translation>nie geprüft</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>below %1</source>
+        <translation>unter %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>over the limit in %1 of %n job(s) in which it was tested</source>
+        <translation>
+            <numerusform>in %1 von %n Auftrag, in dem sie geprüft wurde, über der Grenze</numerusform>
+            <numerusform>in %1 von %n Aufträgen, in denen sie geprüft wurde, über der Grenze</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1, 95 % range %2, point %3, job %4</source>
+        <translation>%1, 95-%-Bereich %2, Punkt %3, Auftrag %4</translation>
+    </message>
+    <message>
+        <source>Joint</source>
+        <translation>Fügestelle</translation>
+    </message>
+    <message>
+        <source>Over the limit</source>
+        <translation>Über Grenze</translation>
+    </message>
+    <message>
+        <source>Largest leak</source>
+        <translation>Größtes Leck</translation>
+    </message>
+    <message>
+        <source>Year</source>
+        <translation>Jahr</translation>
+    </message>
+    <message>
+        <source>Repairs</source>
+        <translation>Reparaturen</translation>
+    </message>
+    <message>
+        <source>Last touched</source>
+        <translation>Zuletzt berührt</translation>
+    </message>
+</context>
+<context>
     <name>sealwalk::ui::JudgePage</name>
     <message>
         <source>Filter</source>
@@ -8924,10 +9114,6 @@ Fingerabdruck %2 …</translation>
         <translation>Ausnahmen zuerst; Eingabe öffnet die Stelle.</translation>
     </message>
     <message>
-        <source>Enter opens a job; Space marks it, and two marked jobs are compared.</source>
-        <translation>Eingabe öffnet einen Auftrag; Leertaste markiert ihn, zwei markierte werden verglichen.</translation>
-    </message>
-    <message>
         <source>No job is open.</source>
         <translation>Kein Auftrag offen.</translation>
     </message>
@@ -9026,6 +9212,10 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>&amp;Close without it</source>
         <translation>&amp;Ohne ihn schließen</translation>
+    </message>
+    <message>
+        <source>Enter opens a job; Space marks it, and two marked jobs are compared; Shift+Space marks more.</source>
+        <translation>Eingabe öffnet einen Auftrag; die Leertaste merkt ihn, zwei gemerkte werden verglichen; Umschalt+Leertaste merkt mehr.</translation>
     </message>
 </context>
 <context>
@@ -12018,6 +12208,73 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>Tools</source>
         <translation>Werkzeuge</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::TotalsModel</name>
+    <message>
+        <source>as left</source>
+        <translation>hinterlassen</translation>
+    </message>
+    <message>
+        <source>as found</source>
+        <translation>vorgefunden</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>at least %1</source>
+        <translation>mindestens %1</translation>
+    </message>
+    <message>
+        <source>not sprayed</source>
+        <translation>nicht besprüht</translation>
+    </message>
+    <message>
+        <source>no leak located</source>
+        <translation>kein Leck geortet</translation>
+    </message>
+    <message>
+        <source>not recorded</source>
+        <translation>nicht erfasst</translation>
+    </message>
+    <message>
+        <source>below %1</source>
+        <translation>unter %1</translation>
+    </message>
+    <message>
+        <source>%1, 95 % range %2</source>
+        <translation>%1, 95-%-Bereich %2</translation>
+    </message>
+    <message>
+        <source>Job</source>
+        <translation>Auftrag</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation>Datum</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>Stand</translation>
+    </message>
+    <message>
+        <source>Sprayed</source>
+        <translation>Besprüht</translation>
+    </message>
+    <message>
+        <source>Leaks, %1 air</source>
+        <translation>Lecks, %1 Luft</translation>
+    </message>
+    <message>
+        <source>Pressure rise</source>
+        <translation>Druckanstieg</translation>
+    </message>
+    <message>
+        <source>Base, mbar</source>
+        <translation>Enddruck, mbar</translation>
     </message>
 </context>
 <context>

@@ -251,4 +251,14 @@
       </translation>
     </message>
   </context>
+  <context>
+    <name>sealwalk::ui::JointsModel</name>
+    <message numerus="yes">
+      <source>over the limit in %1 of %n job(s) in which it was tested</source>
+      <translation>
+        <numerusform>over the limit in %1 of %n job in which it was tested</numerusform>
+        <numerusform>over the limit in %1 of %n jobs in which it was tested</numerusform>
+      </translation>
+    </message>
+  </context>
 </TS>

@@ -216,7 +216,7 @@ def next_year(folder):
     window.keys("ctrl+a", "BackSpace")
     time.sleep(1.0)
     window.keys("Tab", "Tab", "space", "Down", "space")
-    window.find("Changes")  # two marked jobs open side by side
+    window.find("table: Changes")  # two marked jobs open side by side
     time.sleep(4.0)
     look(window, "10-compare")
     compared = ask(PROGRAMS, history, "compare", "118", "164")

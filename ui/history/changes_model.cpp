@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/history/changes_model.h"
 
+#include "core/analysis/joint_history.h"
 #include "core/report/finding_range.h"
 #include "core/report/rate_text.h"
 #include "ui/render/core_words.h"
@@ -185,7 +186,44 @@ int ChangesModel::rowCount(const QModelIndex& parent) const
 
 int ChangesModel::columnCount(const QModelIndex& parent) const
 {
-    return parent.isValid() ? 0 : ColumnCount;
+    return parent.isValid() ? 0 : ColumnCount + static_cast<int>(m_between.size());
+}
+
+void ChangesModel::setBetween(analysis::WorkedJobs between, bool asLeft, const analysis::KnownPairs& known)
+{
+    m_isLeft = asLeft;
+    m_known = known;
+    if (between.size() != m_between.size()) { // columns come and go; the rows stay where they are
+        const int first = ColumnCount;
+        if (!m_between.empty()) {
+            beginRemoveColumns({}, first, first + static_cast<int>(m_between.size()) - 1);
+            m_between.clear();
+            endRemoveColumns();
+        }
+        if (!between.empty()) {
+            beginInsertColumns({}, first, first + static_cast<int>(between.size()) - 1);
+            m_between = std::move(between);
+            endInsertColumns();
+        }
+        return;
+    }
+    m_between = std::move(between);
+    if (!m_between.empty() && !m_rows.empty())
+        emit dataChanged(index(0, ColumnCount), index(rowCount() - 1, columnCount() - 1));
+}
+
+std::optional<analysis::PointFinding> ChangesModel::between(const analysis::ComparedPoint& point,
+                                                            int column) const
+{
+    const auto which = static_cast<std::size_t>(column - ColumnCount);
+    if (column < ColumnCount || which >= m_between.size())
+        return std::nullopt;
+    const auto places =
+        analysis::onePlace(*(point.match.after ? point.match.after : point.match.before), m_known);
+    for (const analysis::PointFinding& finding : m_between[which]->findings(m_isLeft))
+        if (places.contains(finding.point))
+            return finding;
+    return std::nullopt;
 }
 
 QString ChangesModel::valueText(const std::optional<analysis::PointFinding>& finding) const
@@ -212,9 +250,10 @@ QString ChangesModel::text(const analysis::ComparedPoint& point, int column) con
     case Point: {
         const int now = point.after ? point.after->number : 0;
         const int then = point.before ? point.before->number : 0;
-        if (now != 0 && then != 0 && now != then)
-            return QStringLiteral("%1 (%2)").arg(now).arg(then);
-        return QString::number(now != 0 ? now : then);
+        const QString number = now != 0 && then != 0 && now != then
+                                   ? QStringLiteral("%1 (%2)").arg(now).arg(then)
+                                   : QString::number(now != 0 ? now : then);
+        return point.match.isProposal() ? number + QStringLiteral(" ?") : number;
     }
     case Joint:
         return nameOf(point);
@@ -249,13 +288,27 @@ QVariant ChangesModel::data(const QModelIndex& index, int role) const
     if (point == nullptr)
         return {};
     const auto which = m_rows[static_cast<std::size_t>(index.row())];
+    if (index.column() >= ColumnCount) {
+        const auto finding = between(*point, index.column());
+        if (role == Qt::DisplayRole)
+            return valueText(finding);
+        if (role == Qt::ToolTipRole || role == Qt::AccessibleTextRole)
+            return spokenValue(finding);
+        if (role == RateDelegate::RangeRole && finding)
+            return localised(report::rangeBeside(*finding, m_unit));
+        return role == Qt::TextAlignmentRole ? QVariant(Qt::AlignRight | Qt::AlignVCenter) : QVariant();
+    }
     switch (role) {
     case Qt::DisplayRole:
         return text(*point, index.column());
     case Qt::ToolTipRole:
         if (index.column() == Then || index.column() == Now)
             return spokenValue(index.column() == Then ? point->before : point->after);
-        return index.column() == Remark ? QVariant(text(*point, Remark)) : QVariant();
+        if (index.column() == Point && point->match.isProposal())
+            return text(*point, Remark);
+        return index.column() == Joint || index.column() == Word || index.column() == Remark
+                   ? QVariant(text(*point, index.column()))
+                   : QVariant();
     case RateDelegate::RangeRole: {
         const auto& side = index.column() == Then ? point->before : point->after;
         if ((index.column() != Then && index.column() != Now) || !side)
@@ -286,10 +339,13 @@ QVariant ChangesModel::data(const QModelIndex& index, int role) const
 QVariant ChangesModel::headerData(int section, Qt::Orientation orientation, int role) const
 {
     if (orientation == Qt::Horizontal && role == Qt::TextAlignmentRole &&
-        (section == Then || section == Now || section == Decades))
+        (section == Then || section == Now || section == Decades || section >= ColumnCount))
         return QVariant(Qt::AlignRight | Qt::AlignVCenter);
     if (orientation != Qt::Horizontal || role != Qt::DisplayRole)
         return {};
+    if (const auto which = static_cast<std::size_t>(section - ColumnCount);
+        section >= ColumnCount && which < m_between.size())
+        return tr("Job %1").arg(m_between[which]->job.number);
     switch (section) {
     case Point:
         return tr("Point");

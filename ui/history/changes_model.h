@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/analysis/comparison.h"
+#include "core/analysis/worked_job.h"
 #include "core/model/sketch.h"
 #include "core/report/shown_unit.h"
 
@@ -28,7 +29,7 @@ public:
         Decades,
         Word,
         Remark,
-        ColumnCount
+        ColumnCount ///< and then one for each job between
     };
     enum Role
     {
@@ -39,6 +40,8 @@ public:
 
     void setComparison(analysis::Comparison comparison, const model::Sketch& before,
                        const model::Sketch& after, const report::ShownUnit& unit);
+    /// Jobs beside the two, the oldest first: a column each, after those of this enumeration.
+    void setBetween(analysis::WorkedJobs between, bool asLeft, const analysis::KnownPairs& known);
     void setShown(const std::set<analysis::Change>& kinds);
     [[nodiscard]] const analysis::Comparison& comparison() const { return m_comparison; }
     [[nodiscard]] const analysis::ComparedPoint* at(int row) const;
@@ -56,6 +59,8 @@ public:
 private:
     void arrange();
     [[nodiscard]] QString text(const analysis::ComparedPoint& point, int column) const;
+    [[nodiscard]] std::optional<analysis::PointFinding> between(const analysis::ComparedPoint& point,
+                                                                int column) const;
     [[nodiscard]] QString valueText(const std::optional<analysis::PointFinding>& finding) const;
     [[nodiscard]] QString spokenValue(const std::optional<analysis::PointFinding>& finding) const;
 
@@ -63,6 +68,9 @@ private:
     model::Sketch m_before;
     model::Sketch m_after;
     report::ShownUnit m_unit;
+    analysis::WorkedJobs m_between;
+    bool m_isLeft = false; ///< what is shown of those
+    analysis::KnownPairs m_known;
     std::set<analysis::Change> m_kinds;
     std::set<std::size_t> m_followed;
     std::vector<std::size_t> m_rows; ///< indices into the comparison

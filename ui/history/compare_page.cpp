@@ -3,18 +3,14 @@
 
 #include "core/storage/history_store.h"
 #include "core/transfer/known_pairs.h"
-#include "ui/history/change_delegate.h"
 #include "ui/history/changes_model.h"
 #include "ui/history/compare_limits.h"
 #include "ui/history/map_side.h"
 #include "ui/render/decade_ruler.h"
-#include "ui/render/plot_view.h"
 #include "ui/render/sheet_view.h"
 #include "ui/render/theme.h"
 #include "ui/session/job_session.h"
-#include "ui/widgets/heading.h"
 #include "ui/widgets/page_tabs.h"
-#include "ui/widgets/rate_delegate.h"
 #include "ui/widgets/switch_row.h"
 
 #include <QComboBox>
@@ -24,23 +20,23 @@
 #include <QLabel>
 #include <QSignalBlocker>
 #include <QSplitter>
+#include <QStackedWidget>
 #include <QTableView>
 #include <QTimer>
 #include <QToolButton>
 #include <QVBoxLayout>
+
+#include <algorithm>
 
 namespace sealwalk::ui {
 
 namespace {
 
 constexpr std::size_t kMostFollowed = 5;
-constexpr int kRulerWidth = 116;
 constexpr int kJobWidth = 176;
-constexpr int kLeastJobWidth = 136;
 constexpr int kBarNeeds = 1180;
-constexpr analysis::Change kKinds[] = {analysis::Change::New,           analysis::Change::Gone,
-                                       analysis::Change::Grown,         analysis::Change::Shrunk,
-                                       analysis::Change::NotComparable, analysis::Change::Same};
+constexpr int kSentenceNeeds = 1000; // px, of the table of changes
+constexpr int kJointWidth = 170;
 
 } // namespace
 
@@ -48,13 +44,14 @@ ComparePage::ComparePage(JobSession& session, QWidget* parent)
     : QWidget(parent)
     , m_session(session)
     , m_work([this](const Answer& answer) { deliver(answer); })
-    , m_courseWork([this](Result<Course> course) {
-        if (!course) {
-            emit failed(course.error());
+    , m_courseWork([this](Result<ComparedYears> years) {
+        if (!years) {
+            emit failed(years.error());
             return;
         }
-        m_stops = std::move(*course);
-        drawCourse();
+        takeYears(std::move(*years));
+        drawMaps(); // the jobs between the two are there now
+        onRow();
         emit courseReady();
     })
 {
@@ -75,13 +72,13 @@ ComparePage::ComparePage(JobSession& session, QWidget* parent)
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
     column->addWidget(makeBar());
-    auto* tabs = new PageTabs(split, {{tr("Maps"), maps}, {tr("Changes"), changes}, {tr("Course"), course}},
-                              render::kPartsNeed, this);
-    tabs->bringUp(changes);
-    connect(tabs, &PageTabs::turned, this, [this](QWidget* part) {
-        (part->isAncestorOf(m_table) ? static_cast<QWidget*>(m_table) : part)->setFocus();
+    m_tabs = new PageTabs(split, {{tr("Maps"), maps}, {tr("Tables"), changes}, {tr("Course"), course}},
+                          render::kPartsNeed, this);
+    m_tabs->bringUp(changes);
+    connect(m_tabs, &PageTabs::turned, this, [this](QWidget* part) {
+        (part->isAncestorOf(m_pages) ? m_pages->currentWidget() : part)->setFocus();
     });
-    column->addWidget(tabs, 1);
+    column->addWidget(m_tabs, 1);
     setFocusProxy(m_table);
 }
 
@@ -100,147 +97,10 @@ void ComparePage::resizeEvent(QResizeEvent* event)
     m_back->setText(width() >= kBarNeeds ? tr("Back to the lists (Esc)") : tr("Back (Esc)"));
 }
 
-QWidget* ComparePage::makeBar()
+void ComparePage::compare(model::JobId before, model::JobId after, std::vector<model::JobId> between)
 {
-    auto* bar = new QWidget(this);
-    m_first = new QComboBox(bar);
-    m_first->setAccessibleName(tr("job at the left"));
-    m_second = new QComboBox(bar);
-    m_second->setAccessibleName(tr("job at the right"));
-    for (QComboBox* box : {m_first, m_second})
-        box->setMinimumWidth(kJobWidth);
-    m_standing = new SwitchRow(tr("readings"), {tr("As found"), tr("As left")}, bar);
-    m_sheets = new SwitchRow(tr("sheet"), {}, bar);
-    m_laying = new SwitchRow(tr("maps"), {tr("Side by side"), tr("Laid over")}, bar);
-    m_back = new QToolButton(bar);
-    auto* row = new QHBoxLayout(bar);
-    row->setContentsMargins(12, 6, 12, 6);
-    row->setSpacing(10);
-    row->addWidget(m_first);
-    row->addWidget(quietLabel(tr("against"), bar));
-    row->addWidget(m_second);
-    row->addWidget(m_standing);
-    row->addWidget(m_laying);
-    row->addWidget(m_sheets);
-    row->addStretch(1);
-    row->addWidget(m_back);
-    const auto chosen = [this] {
-        const auto id = [](const QComboBox& box) {
-            return model::JobId::parse(box.currentData().toString().toStdString()).value_or(model::JobId());
-        };
-        compare(id(*m_first), id(*m_second));
-    };
-    connect(m_first, &QComboBox::activated, this, chosen);
-    connect(m_second, &QComboBox::activated, this, chosen);
-    connect(m_standing, &SwitchRow::currentChanged, this, [this] { keepRow([this] { compareAgain(); }); });
-    connect(m_laying, &SwitchRow::currentChanged, this, &ComparePage::drawMaps);
-    connect(m_sheets, &SwitchRow::currentChanged, this, &ComparePage::drawMaps);
-    connect(m_back, &QToolButton::clicked, this, &ComparePage::left);
-    return bar;
-}
-
-QWidget* ComparePage::makeMaps()
-{
-    auto* maps = new QWidget(this);
-    m_leftMap = new MapSide(m_session, maps);
-    m_rightMap = new MapSide(m_session, maps);
-    m_ruler = new render::DecadeRuler(Qt::Vertical, maps);
-    m_ruler->setFixedWidth(kRulerWidth);
-    m_ruler->setAccessibleName(tr("scale of both maps"));
-    m_limits = new QLabel(maps);
-    m_limits->setObjectName(QStringLiteral("limits"));
-    m_limits->setWordWrap(true);
-    m_limits->setContentsMargins(12, 4, 12, 0);
-    auto* row = new QHBoxLayout;
-    row->setSpacing(0);
-    row->addWidget(m_leftMap, 1);
-    row->addWidget(m_ruler);
-    row->addWidget(m_rightMap, 1);
-    auto* column = new QVBoxLayout(maps);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(0);
-    column->addWidget(m_limits);
-    column->addLayout(row, 1);
-    connect(m_leftMap, &MapSide::pointChosen, this, &ComparePage::choosePoint);
-    connect(m_rightMap, &MapSide::pointChosen, this, &ComparePage::choosePoint);
-    return maps;
-}
-
-QWidget* ComparePage::makeChanges()
-{
-    auto* part = new QWidget(this);
-    m_changes = new ChangesModel(this);
-    m_table = new QTableView(part);
-    m_table->setObjectName(QStringLiteral("changes"));
-    m_table->setAccessibleName(tr("changes"));
-    m_table->setModel(m_changes);
-    m_table->setItemDelegateForColumn(ChangesModel::Delta, new ChangeDelegate(m_table));
-    for (const int column : {ChangesModel::Then, ChangesModel::Now})
-        m_table->setItemDelegateForColumn(column, new RateDelegate(m_table));
-    m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
-    m_table->setSelectionMode(QAbstractItemView::SingleSelection);
-    m_table->setShowGrid(false);
-    m_table->setWordWrap(false);
-    m_table->setTabKeyNavigation(false);
-    m_table->verticalHeader()->hide();
-    m_table->verticalHeader()->setDefaultSectionSize(render::kTableRow);
-    const std::pair<int, int> widths[] = {{ChangesModel::Point, 60},  {ChangesModel::Joint, 148},
-                                          {ChangesModel::Then, 118},  {ChangesModel::Now, 118},
-                                          {ChangesModel::Delta, 102}, {ChangesModel::Decades, 54},
-                                          {ChangesModel::Word, 132}};
-    for (const auto& [column, width] : widths)
-        m_table->setColumnWidth(column, width);
-    m_table->horizontalHeader()->setMinimumSectionSize(48);
-    m_table->horizontalHeader()->setSectionResizeMode(ChangesModel::Remark, QHeaderView::Stretch);
-    m_table->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    m_table->horizontalHeader()->setHighlightSections(false);
-    m_table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
-    m_table->installEventFilter(this);
-
-    auto* head = new QWidget(part);
-    m_chips = new QHBoxLayout(head);
-    m_chips->setContentsMargins(12, 2, 12, 4);
-    m_chips->setSpacing(6);
-    auto* title = new QLabel(tr("Changes"), head);
-    title->setProperty("role", QStringLiteral("title"));
-    m_chips->addWidget(title);
-    for (const analysis::Change kind : kKinds) {
-        auto* chip = new QToolButton(head);
-        chip->setCheckable(true);
-        chip->setChecked(kind != analysis::Change::Same);
-        connect(chip, &QToolButton::toggled, this, [this] { keepRow([this] { compareAgain(); }); });
-        m_chips->addWidget(chip);
-        m_kinds.push_back(chip);
-    }
-    m_chips->addStretch(1);
-    auto* column = new QVBoxLayout(part);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(0);
-    column->addWidget(head);
-    column->addWidget(m_table, 1);
-    m_because = quietLabel({}, part); // the sentence of the row, whole
-    m_because->setWordWrap(true);
-    m_because->setContentsMargins(12, 4, 12, 4);
-    column->addWidget(m_because);
-    connect(m_table->selectionModel(), &QItemSelectionModel::currentRowChanged, this, &ComparePage::onRow);
-    return part;
-}
-
-QWidget* ComparePage::makeCourse()
-{
-    auto* part = new QWidget(this);
-    m_courseHeading = new Heading(tr("Course"), tr("Space adds a row, at most five"), part);
-    m_course = new render::PlotView(part);
-    m_course->setAccessibleName(tr("course over the jobs"));
-    auto* column = new QVBoxLayout(part);
-    column->setContentsMargins(12, 0, 12, 4);
-    column->addWidget(m_courseHeading);
-    column->addWidget(m_course, 1);
-    return part;
-}
-
-void ComparePage::compare(model::JobId before, model::JobId after)
-{
+    std::erase_if(between, [&](model::JobId job) { return job == before || job == after; });
+    m_between = std::move(between);
     m_before = before;
     m_after = after;
     m_followed.clear();
@@ -279,16 +139,6 @@ void ComparePage::deliver(const Answer& answer)
     emit ready();
 }
 
-/// The two that are shown are on the course at once, the object's other jobs when they are worked out.
-void ComparePage::requestCourse()
-{
-    m_stops = courseOf(*m_jobs);
-    m_courseStop = std::stop_source();
-    m_courseWork.request([file = m_session.historyFile(), jobs = m_jobs, stop = m_courseStop.get_token()] {
-        return workOutCourse(file, *jobs, stop);
-    });
-}
-
 void ComparePage::fillJobs()
 {
     const auto rows = m_session.history().jobsOf(m_jobs->object.id);
@@ -318,18 +168,18 @@ void ComparePage::compareAgain()
         {&before.job.sketch, before.findings(asLeft)}, {&after.job.sketch, after.findings(asLeft)}, m_known);
     std::set<analysis::Change> shown;
     for (std::size_t i = 0; i < m_kinds.size(); ++i) {
-        const int count = comparison.count(kKinds[i]);
-        m_kinds[i]->setText(QStringLiteral("%1 %2").arg(changeWord(kKinds[i])).arg(count));
+        const int count = comparison.count(kChangeKinds[i]);
+        m_kinds[i]->setText(QStringLiteral("%1 %2").arg(changeWord(kChangeKinds[i])).arg(count));
         m_kinds[i]->setEnabled(count > 0);
         if (m_kinds[i]->isChecked())
-            shown.insert(kKinds[i]);
+            shown.insert(kChangeKinds[i]);
     }
     m_changes->setShown(shown);
     m_changes->setComparison(comparison, before.job.sketch, after.job.sketch,
                              report::shownUnit(after.job.setup));
     m_changes->setFollowed(m_followed);
     drawMaps();
-    drawCourse();
+    onRow();
 }
 
 void ComparePage::drawMaps()
@@ -347,7 +197,10 @@ void ComparePage::drawMaps()
     else
         m_rightMap->showSheet(*m_jobs, m_jobs->after, asLeft, sheet);
     m_ruler->setScale(m_rightMap->view().content()->scale);
-    const QString limits = limitWords(*m_jobs);
+    showBetween();
+    QString limits = limitWords(*m_jobs);
+    if (!m_withoutMap.isEmpty())
+        limits += (limits.isEmpty() ? QString() : QStringLiteral(" ")) + m_withoutMap;
     m_limits->setText(limits);
     m_limits->setVisible(!limits.isEmpty());
     // Once both are laid out: as many pixels to the millimetre on either side.
@@ -362,35 +215,19 @@ void ComparePage::equalise()
     if (m_leftMap->isHidden())
         return;
     one.fit();
-    const double ratio = one.pixelsPerMillimetre() / other.pixelsPerMillimetre();
-    (ratio > 1.0 ? one : other).zoomBy(ratio > 1.0 ? 1.0 / ratio : ratio);
-}
-
-void ComparePage::drawCourse()
-{
-    std::set<std::size_t> wanted = m_followed;
-    const QModelIndex current = m_table->currentIndex();
-    if (wanted.empty() && current.isValid())
-        wanted.insert(current.data(ChangesModel::ComparedRole).toULongLong());
-    std::vector<report::CoursePoint> points;
-    for (const std::size_t which : wanted) {
-        const analysis::ComparedPoint& compared = m_changes->comparison().points[which];
-        const auto id = compared.match.after ? compared.match.after : compared.match.before;
-        const int number = compared.after    ? compared.after->number
-                           : compared.before ? compared.before->number
-                                             : 0;
-        points.push_back(
-            {*id, std::to_string(number) + " " +
-                      m_changes->nameOf(compared).section(QLatin1Char(','), 0, 0).toStdString()});
+    std::vector<render::SheetView*> views{&one, &other};
+    for (MapSide* map : m_middleMaps) {
+        if (map->isHidden())
+            continue;
+        map->view().fit();
+        views.push_back(&map->view());
     }
-    std::optional<LeakRate> limit;
-    if (m_jobs != nullptr && points.size() == 1)
-        limit = m_jobs->after.job.limitOf(points.front().point);
-    if (m_jobs != nullptr) {
-        const report::ShownUnit unit = report::shownUnit(m_jobs->after.job.setup);
-        m_course->setFigure(report::courseFigure(
-            m_stops, points, limit ? limit : m_jobs->after.job.setup.pointLimit, m_jobs->object.scale, unit));
-    }
+    double least = one.pixelsPerMillimetre();
+    for (const render::SheetView* view : views)
+        least = std::min(least, view->pixelsPerMillimetre());
+    for (render::SheetView* view : views)
+        if (view->pixelsPerMillimetre() > least)
+            view->zoomBy(least / view->pixelsPerMillimetre());
 }
 
 /// The row that was looked at is looked at again, where it is still shown.
@@ -410,8 +247,11 @@ void ComparePage::onRow()
     const analysis::ComparedPoint* point = m_changes->at(m_table->currentIndex().row());
     m_leftMap->select(point == nullptr ? std::nullopt : point->match.before);
     m_rightMap->select(point == nullptr ? std::nullopt : point->match.after);
-    m_because->setText(
-        m_changes->index(m_table->currentIndex().row(), ChangesModel::Remark).data().toString());
+    for (MapSide* map : m_middleMaps)
+        map->select(point == nullptr     ? std::nullopt
+                    : point->match.after ? point->match.after
+                                         : point->match.before);
+    m_because->setText(rowText());
     drawCourse();
 }
 
@@ -440,7 +280,7 @@ void ComparePage::follow(int row)
 
 void ComparePage::swapSides()
 {
-    compare(m_after, m_before);
+    compare(m_after, m_before, m_between);
 }
 
 void ComparePage::blink(bool held)
@@ -462,6 +302,19 @@ bool ComparePage::onKey(int key)
     case Qt::Key_Escape:
         emit left();
         return true;
+    case Qt::Key_C:
+        m_shown->setCurrent(0);
+        return true;
+    case Qt::Key_J:
+        m_shown->setCurrent(1);
+        return true;
+    case Qt::Key_T:
+        m_shown->setCurrent(2);
+        return true;
+    case Qt::Key_Return:
+    case Qt::Key_Enter:
+        bringUpCourse();
+        return true;
     case Qt::Key_Left:
     case Qt::Key_Right:
         swapSides();
@@ -473,13 +326,10 @@ bool ComparePage::onKey(int key)
         m_laying->setCurrent(1 - m_laying->current());
         return true;
     case Qt::Key_Space:
-        follow(row);
-        return true;
     case Qt::Key_Y:
-        confirm(row);
-        return true;
     case Qt::Key_N:
-        deny(row);
+        if (m_shown->current() == 0)
+            key == Qt::Key_Space ? follow(row) : key == Qt::Key_Y ? confirm(row) : deny(row);
         return true;
     case Qt::Key_B:
         blink(true);
@@ -494,8 +344,24 @@ bool ComparePage::onKey(int key)
     return false;
 }
 
+/// Where the sentence of a row has no room it stands below the table alone, and the joint gets what is left.
+void ComparePage::giveRoom()
+{
+    QHeaderView* head = m_table->horizontalHeader();
+    const bool isWide = m_table->width() >= kSentenceNeeds && m_between.empty();
+    m_table->setColumnHidden(ChangesModel::Remark, !isWide);
+    head->setSectionResizeMode(ChangesModel::Remark,
+                               isWide ? QHeaderView::Stretch : QHeaderView::Interactive);
+    head->setSectionResizeMode(ChangesModel::Joint, isWide || !m_between.empty() ? QHeaderView::Interactive
+                                                                                 : QHeaderView::Stretch);
+    if (isWide || !m_between.empty())
+        m_table->setColumnWidth(ChangesModel::Joint, kJointWidth);
+}
+
 bool ComparePage::eventFilter(QObject* watched, QEvent* event)
 {
+    if (event->type() == QEvent::Resize && watched == m_table)
+        giveRoom();
     if (event->type() == QEvent::KeyPress || event->type() == QEvent::KeyRelease) {
         const auto* key = static_cast<QKeyEvent*>(event);
         const bool plain = (key->modifiers() & (Qt::ControlModifier | Qt::AltModifier)) == 0;

@@ -4,6 +4,7 @@
 
 #include "core/analysis/point_matching.h"
 #include "core/base/result.h"
+#include "core/report/course_figure.h"
 #include "ui/history/compare_work.h"
 #include "ui/session/newest_wins.h"
 
@@ -13,9 +14,11 @@
 #include <set>
 #include <vector>
 
+class QAbstractItemModel;
 class QComboBox;
 class QHBoxLayout;
 class QLabel;
+class QStackedWidget;
 class QTableView;
 class QToolButton;
 
@@ -29,8 +32,18 @@ namespace sealwalk::ui {
 class ChangesModel;
 class Heading;
 class JobSession;
+class JointsModel;
 class MapSide;
+class PageTabs;
 class SwitchRow;
+class TotalsModel;
+
+/// The kinds of change as they are filtered by, in the order of their chips.
+inline constexpr analysis::Change kChangeKinds[] = {analysis::Change::New,           analysis::Change::Gone,
+                                                    analysis::Change::Grown,         analysis::Change::Shrunk,
+                                                    analysis::Change::NotComparable, analysis::Change::Same};
+/// The least width of the fields that choose the jobs, px.
+inline constexpr int kLeastJobWidth = 136;
 
 class ComparePage : public QWidget
 {
@@ -40,7 +53,8 @@ public:
     explicit ComparePage(JobSession& session, QWidget* parent = nullptr);
     ~ComparePage() override;
 
-    void compare(model::JobId before, model::JobId after);
+    /// @param between  further jobs of the object: a column each, and a map where there is room
+    void compare(model::JobId before, model::JobId after, std::vector<model::JobId> between = {});
     [[nodiscard]] const ChangesModel& changes() const { return *m_changes; }
 
 signals:
@@ -60,6 +74,8 @@ private:
     QWidget* makeBar();
     QWidget* makeMaps();
     QWidget* makeChanges();
+    QTableView* makeTable(QAbstractItemModel* model, const QString& id, const QString& name);
+    void makeJointsAndTotals();
     QWidget* makeCourse();
     void deliver(const Answer& answer);
     void requestCourse();
@@ -67,7 +83,15 @@ private:
     void compareAgain();
     void drawMaps();
     void equalise();
+    void takeYears(ComparedYears years);
+    [[nodiscard]] std::shared_ptr<const ComparedJob> yearOf(model::JobId job) const;
+    void showBetween();
+    void showTable();
+    void giveRoom();
+    void bringUpCourse();
     void drawCourse();
+    void drawPoints(const report::ShownUnit& unit);
+    [[nodiscard]] QString rowText() const;
     void keepRow(const std::function<void()>& change);
     void onRow();
     void choosePoint(model::PointId point);
@@ -90,24 +114,36 @@ private:
     QToolButton* m_back = nullptr;
     MapSide* m_leftMap = nullptr;
     MapSide* m_rightMap = nullptr;
+    QHBoxLayout* m_middle = nullptr; ///< room for the maps of jobs between
+    std::vector<MapSide*> m_middleMaps;
+    QString m_withoutMap; ///< said of jobs whose maps have no room
     render::DecadeRuler* m_ruler = nullptr;
     QLabel* m_limits = nullptr; ///< over the maps, when the jobs have different ones
     ChangesModel* m_changes = nullptr;
     QTableView* m_table = nullptr;
+    SwitchRow* m_shown = nullptr; ///< changes, joints or totals
+    QStackedWidget* m_pages = nullptr;
+    JointsModel* m_jointsModel = nullptr;
+    QTableView* m_joints = nullptr;
+    TotalsModel* m_totalsModel = nullptr;
+    QTableView* m_totals = nullptr;
+    PageTabs* m_tabs = nullptr;
     QHBoxLayout* m_chips = nullptr;
     std::vector<QToolButton*> m_kinds;
     QLabel* m_because = nullptr;
     render::PlotView* m_course = nullptr;
     Heading* m_courseHeading = nullptr;
     std::shared_ptr<const ComparedJobs> m_jobs;
-    Course m_stops;
-    analysis::KnownPairs m_known;     ///< what was said of points drawn anew
-    std::set<std::size_t> m_followed; ///< indices into the comparison
+    ComparedYears m_years;
+    std::vector<report::CourseStop> m_stops;
+    std::vector<model::JobId> m_between; ///< marked beside the two
+    analysis::KnownPairs m_known;        ///< what was said of points drawn anew
+    std::set<std::size_t> m_followed;    ///< indices into the comparison
     model::JobId m_before;
     model::JobId m_after;
     std::stop_source m_courseStop;
     NewestWins<Answer> m_work;
-    NewestWins<Result<Course>> m_courseWork;
+    NewestWins<Result<ComparedYears>> m_courseWork;
 };
 
 } // namespace sealwalk::ui

@@ -2,6 +2,7 @@
 #include "ui/history/compare_work.h"
 
 #include "core/analysis/round_summary.h"
+#include "core/report/shown_unit.h"
 #include "core/storage/history_store.h"
 
 #include <algorithm>
@@ -26,19 +27,10 @@ ComparedJob worked(model::Job job, const model::TestObject& object)
     return result;
 }
 
-void addStops(const ComparedJob& compared, Course& course)
+void sortByTime(analysis::WorkedJobs& jobs)
 {
-    const model::Job& job = compared.job;
-    course.push_back({job.number, job.opened, compared.asFound, compared.detectable});
-    if (job.repairs.empty())
-        return;
-    const Timestamp last = job.rounds.empty() ? job.opened : job.rounds.back().opened;
-    course.push_back({job.number, std::max(last, job.opened), compared.asLeft, compared.detectable});
-}
-
-void sortByTime(Course& course)
-{
-    std::stable_sort(course.begin(), course.end(), [](const auto& a, const auto& b) { return a.at < b.at; });
+    std::stable_sort(jobs.begin(), jobs.end(),
+                     [](const auto& a, const auto& b) { return a->job.opened < b->job.opened; });
 }
 
 } // namespace
@@ -66,39 +58,50 @@ Result<std::shared_ptr<const ComparedJobs>> workOutComparison(const std::filesys
     return std::shared_ptr<const ComparedJobs>(std::move(result));
 }
 
-Course courseOf(const ComparedJobs& compared)
+ComparedYears yearsOf(const std::shared_ptr<const ComparedJobs>& compared)
 {
-    Course course;
-    addStops(compared.before, course);
-    addStops(compared.after, course);
-    sortByTime(course);
-    return course;
+    using Shared = std::shared_ptr<const ComparedJob>;
+    ComparedYears years;
+    years.jobs.push_back(Shared(compared, &compared->before));
+    if (compared->before.job.id != compared->after.job.id)
+        years.jobs.push_back(Shared(compared, &compared->after));
+    sortByTime(years.jobs);
+    return years;
 }
 
-Result<Course> workOutCourse(const std::filesystem::path& history, const ComparedJobs& compared,
-                             const std::stop_token& stop)
+Result<ComparedYears> workOutYears(const std::filesystem::path& history,
+                                   const std::shared_ptr<const ComparedJobs>& compared,
+                                   const std::vector<model::JobId>& asked, const std::stop_token& stop)
 {
-    Course course = courseOf(compared);
+    ComparedYears years = yearsOf(compared);
     const auto store = HistoryStore::open(history, HistoryStore::Mode::ReadOnly);
     if (!store)
         return fail(store.error());
-    auto rows = store->jobsOf(compared.object.id);
+    const auto rows = store->jobsOf(compared->object.id);
     if (!rows)
         return fail(rows.error());
-    if (rows->size() > kLongestCourse)
-        rows->resize(kLongestCourse);
+    std::size_t room = kLongestCourse;
     for (const storage::JobRow& row : *rows) {
         if (stop.stop_requested())
             break;
-        if (row.id == compared.before.job.id || row.id == compared.after.job.id)
+        const bool isAsked = std::find(asked.begin(), asked.end(), row.id) != asked.end();
+        const bool isIn = row.id == compared->before.job.id || row.id == compared->after.job.id;
+        if (room == 0 && !isAsked && !isIn) {
+            ++years.leftOut;
+            continue;
+        }
+        room -= room == 0 ? 0 : 1;
+        if (isIn)
             continue;
         auto job = store->job(row.id);
         if (!job)
             return fail(job.error());
-        addStops(worked(std::move(*job), compared.object), course);
+        years.jobs.push_back(std::make_shared<const ComparedJob>(worked(std::move(*job), compared->object)));
     }
-    sortByTime(course);
-    return course;
+    sortByTime(years.jobs);
+    if (!stop.stop_requested())
+        years.totals = analysis::objectTotals(years.jobs, compared->object);
+    return years;
 }
 
 } // namespace sealwalk::ui

@@ -3,10 +3,9 @@
 #pragma once
 
 #include "core/analysis/comparison.h"
+#include "core/analysis/object_totals.h"
 #include "core/base/result.h"
-#include "core/model/job.h"
 #include "core/model/test_object.h"
-#include "core/report/course_figure.h"
 
 #include <filesystem>
 #include <memory>
@@ -15,18 +14,7 @@
 
 namespace sealwalk::ui {
 
-struct ComparedJob
-{
-    model::Job job;
-    std::vector<analysis::PointFinding> asFound;
-    std::vector<analysis::PointFinding> asLeft;
-    std::optional<LeakRate> detectable;
-
-    [[nodiscard]] const std::vector<analysis::PointFinding>& findings(bool left) const
-    {
-        return left ? asLeft : asFound;
-    }
-};
+using ComparedJob = analysis::WorkedJob;
 
 struct ComparedJobs
 {
@@ -35,20 +23,27 @@ struct ComparedJobs
     ComparedJob after;
 };
 
-/// As found, and as left where it was repaired; oldest first.
-using Course = std::vector<report::CourseStop>;
+/// The object's jobs, the oldest first, and what they add up to.
+struct ComparedYears
+{
+    analysis::WorkedJobs jobs;
+    std::vector<analysis::ObjectTotal> totals;
+    std::size_t leftOut = 0; ///< older jobs of the object that are not among them
+};
 
 /// Reads and works out, the two jobs side by side; opens the history for itself, so that it may run in any
 /// thread.
 Result<std::shared_ptr<const ComparedJobs>> workOutComparison(const std::filesystem::path& history,
                                                               model::JobId before, model::JobId after);
 
-/// The course of the two alone, before the other jobs of the object are worked out.
-Course courseOf(const ComparedJobs& compared);
+/// The two alone, before the other jobs of the object are worked out; without totals.
+ComparedYears yearsOf(const std::shared_ptr<const ComparedJobs>& compared);
 
-/// The course over the object's newest jobs, those compared among them. Ends early, with what it has, when
-/// `stop` asks for it.
-Result<Course> workOutCourse(const std::filesystem::path& history, const ComparedJobs& compared,
-                             const std::stop_token& stop = {});
+/// The object's newest jobs, with those compared and those in `asked` among them. Ends early, with what it
+/// has, when `stop` asks for it.
+Result<ComparedYears> workOutYears(const std::filesystem::path& history,
+                                   const std::shared_ptr<const ComparedJobs>& compared,
+                                   const std::vector<model::JobId>& asked = {},
+                                   const std::stop_token& stop = {});
 
 } // namespace sealwalk::ui

@@ -6,11 +6,13 @@
 #include "ui/render/icon.h"
 #include "ui/render/theme.h"
 #include "ui/session/job_session.h"
+#include "ui/widgets/heading.h"
 #include "ui/widgets/page_tabs.h"
 
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QKeyEvent>
+#include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QSplitter>
@@ -68,19 +70,20 @@ void HistoryLists::build()
     m_objects->setObjectName(QStringLiteral("objects"));
     m_jobs = table(m_jobsModel, tr("jobs"), JobsModel::Purpose, this);
     m_jobs->setObjectName(QStringLiteral("jobs"));
-    for (const auto& [column, width] : {std::pair{ObjectsModel::Last, 96}, std::pair{ObjectsModel::Jobs, 48},
-                                        std::pair{ObjectsModel::Temporary, 80}})
+    for (const auto& [column, width] : {std::pair{ObjectsModel::Last, 108}, std::pair{ObjectsModel::Jobs, 76},
+                                        std::pair{ObjectsModel::Temporary, 88}})
         m_objects->setColumnWidth(column, width);
     for (const auto& [column, width] : {std::pair{JobsModel::Number, 76}, std::pair{JobsModel::Date, 96},
-                                        std::pair{JobsModel::Object, 190}, std::pair{JobsModel::State, 96},
-                                        std::pair{JobsModel::Points, 56}, std::pair{JobsModel::Readings, 70}})
+                                        std::pair{JobsModel::Object, 190}, std::pair{JobsModel::State, 128},
+                                        std::pair{JobsModel::Points, 64}, std::pair{JobsModel::Readings, 82}})
         m_jobs->setColumnWidth(column, width);
     m_jobs->installEventFilter(this);
     m_objects->installEventFilter(this);
 
     m_compare = new QPushButton(tr("Compare"), this);
     m_compare->setObjectName(QStringLiteral("compare"));
-    m_compare->setToolTip(tr("Mark two jobs with Space first"));
+    m_compare->setToolTip(
+        tr("Mark two jobs or more of one object first: Space, or Shift+Space to mark only"));
     m_edit = new QPushButton(tr("Object facts …"), this);
     auto* newObject = new QPushButton(tr("New test object"), this);
     auto* newJob = new QPushButton(tr("New job"), this);
@@ -104,6 +107,12 @@ void HistoryLists::build()
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
     column->addLayout(bar);
+    m_nothing = quietLabel({}, this);
+    m_nothing->setObjectName(QStringLiteral("nothing"));
+    m_nothing->setContentsMargins(16, 0, 16, 8);
+    m_nothing->setWordWrap(true);
+    m_nothing->hide();
+    column->addWidget(m_nothing);
     m_tabs = new PageTabs(split, {{tr("Test objects"), m_objects}, {tr("Jobs"), m_jobs}}, render::kPartsNeed,
                           this);
     m_tabs->bringUp(m_jobs);
@@ -168,6 +177,9 @@ void HistoryLists::showJobs()
         if (m_jobsModel->jobAt(i)->id == keep)
             row = i;
     m_jobs->setCurrentIndex(m_jobsModel->index(row, 0));
+    const QString typed = m_search->text().trimmed();
+    m_nothing->setVisible(!typed.isEmpty() && m_jobsModel->rowCount() == 0);
+    m_nothing->setText(tr("No job has all of \u201C%1\u201D. Esc clears the search.").arg(typed));
     m_edit->setEnabled(!only.isNil());
 }
 
@@ -213,23 +225,31 @@ void HistoryLists::openChosen()
 void HistoryLists::onMarks()
 {
     const auto& marked = m_jobsModel->marked();
-    m_compare->setEnabled(marked.size() == 2);
+    m_compare->setEnabled(marked.size() >= 2);
     m_compare->setText(marked.size() == 2
                            ? tr("Compare %1 and %2").arg(marked[0].number).arg(marked[1].number)
-                           : tr("Compare"));
+                       : marked.size() > 2 ? tr("Compare %1 jobs").arg(marked.size())
+                                           : tr("Compare"));
 }
 
 void HistoryLists::compareMarked()
 {
-    const auto& marked = m_jobsModel->marked();
-    if (marked.size() != 2)
+    std::vector<storage::JobRow> marked = m_jobsModel->marked();
+    if (marked.size() < 2) {
         emit refused(tr("Mark two jobs with Space, then compare them."));
-    else if (marked[0].object != marked[1].object)
-        emit refused(tr("These jobs are on different test objects; mark two jobs on one object."));
-    else if (marked[0].opened <= marked[1].opened)
-        emit compareWanted(marked[0].id, marked[1].id);
-    else
-        emit compareWanted(marked[1].id, marked[0].id);
+        return;
+    }
+    const auto isElsewhere = [&](const storage::JobRow& job) { return job.object != marked[0].object; };
+    if (std::any_of(marked.begin(), marked.end(), isElsewhere)) {
+        emit refused(tr("These jobs are on different test objects; mark jobs of one object."));
+        return;
+    }
+    std::stable_sort(marked.begin(), marked.end(),
+                     [](const auto& a, const auto& b) { return a.opened < b.opened; });
+    std::vector<model::JobId> between;
+    for (std::size_t i = 1; i + 1 < marked.size(); ++i)
+        between.push_back(marked[i].id);
+    emit compareWanted(marked.front().id, marked.back().id, between);
 }
 
 bool HistoryLists::eventFilter(QObject* watched, QEvent* event)
@@ -246,6 +266,11 @@ bool HistoryLists::eventFilter(QObject* watched, QEvent* event)
         openChosen();
         return true;
     }
+    if (key->key() == Qt::Key_Escape && !m_search->text().isEmpty()) {
+        m_search->clear();
+        m_search->setFocus();
+        return true;
+    }
     if (watched == m_objects && (enter || key->key() == Qt::Key_Right)) {
         m_jobs->setFocus();
         return true;
@@ -256,8 +281,8 @@ bool HistoryLists::eventFilter(QObject* watched, QEvent* event)
     }
     if (watched == m_jobs && key->key() == Qt::Key_Space) {
         m_jobsModel->toggleMark(m_jobs->currentIndex().row());
-        // The second mark is the wish itself.
-        if (m_jobsModel->marked().size() == 2)
+        // The second mark is the wish itself, unless more are to come.
+        if ((key->modifiers() & Qt::ShiftModifier) == 0 && m_jobsModel->marked().size() >= 2)
             compareMarked();
         return true;
     }

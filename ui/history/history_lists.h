@@ -8,6 +8,7 @@
 
 #include <optional>
 
+class QLabel;
 class QLineEdit;
 class QPushButton;
 class QTableView;
@@ -41,7 +42,9 @@ signals:
     void newJobWanted(sealwalk::model::ObjectId object);
     void newObjectWanted();
     void objectEditWanted(sealwalk::model::ObjectId object);
-    void compareWanted(sealwalk::model::JobId first, sealwalk::model::JobId second);
+    /// The oldest and the newest of the marked jobs, and those between them.
+    void compareWanted(sealwalk::model::JobId first, sealwalk::model::JobId second,
+                       const std::vector<sealwalk::model::JobId>& between);
     void failed(const sealwalk::Error& error);
     void refused(const QString& sentence);
 
@@ -57,6 +60,7 @@ private:
 
     JobSession& m_session;
     QLineEdit* m_search = nullptr;
+    QLabel* m_nothing = nullptr; ///< said when the search finds no job
     QTableView* m_objects = nullptr;
     QTableView* m_jobs = nullptr;
     PageTabs* m_tabs = nullptr;

@@ -147,9 +147,9 @@ void HistoryPage::openJob(model::JobId job)
         emit jobOpened();
 }
 
-void HistoryPage::compare(model::JobId first, model::JobId second)
+void HistoryPage::compare(model::JobId first, model::JobId second, const std::vector<model::JobId>& between)
 {
-    m_compare->compare(first, second);
+    m_compare->compare(first, second, between);
     m_stack->setCurrentWidget(m_compare);
     setFocusProxy(m_compare);
     m_compare->setFocus();

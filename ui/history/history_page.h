@@ -48,7 +48,7 @@ private:
     /// Another window's every reading changes the lists; they are searched when somebody sees them.
     void refreshWhenSeen();
     void refresh();
-    void compare(model::JobId first, model::JobId second);
+    void compare(model::JobId first, model::JobId second, const std::vector<model::JobId>& between);
     void leaveComparison();
     void editObject(model::ObjectId object);
 

@@ -100,6 +100,8 @@ QVariant JobsModel::data(const QModelIndex& index, int role) const
         return {};
     if (role == Qt::DisplayRole)
         return text(*job, index.column());
+    if (role == Qt::ToolTipRole && (index.column() == Object || index.column() == Purpose))
+        return text(*job, index.column()); // where it is cut
     if (role == Qt::CheckStateRole && index.column() == Number)
         return isMarked(job->id) ? Qt::Checked : Qt::Unchecked;
     if (role == Qt::TextAlignmentRole && (index.column() == Points || index.column() == Readings))

@@ -68,7 +68,11 @@ QVariant ObjectsModel::data(const QModelIndex& index, int role) const
         return QVariant(Qt::AlignRight | Qt::AlignVCenter);
     if (role == Qt::ToolTipRole) {
         const storage::ObjectRow* object = objectAt(index.row());
-        return object == nullptr ? QVariant() : QVariant(QString::fromStdString(object->place));
+        if (object == nullptr)
+            return {};
+        const QString place = QString::fromStdString(object->place); // and the name, where it is cut
+        return place.isEmpty() ? text(index.row(), Name)
+                               : text(index.row(), Name) + QStringLiteral(" \u00B7 ") + place;
     }
     // The first row stands for all of them, and has nothing of its own in the other columns.
     if (role == Qt::AccessibleTextRole && objectAt(index.row()) == nullptr)

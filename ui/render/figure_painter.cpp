@@ -278,6 +278,12 @@ private:
         m_painter.setRenderHint(QPainter::Antialiasing, true);
     }
 
+    static bool isApart(const Series& series, qsizetype point)
+    {
+        const auto i = static_cast<std::size_t>(point);
+        return i < series.apart.size() && series.apart[i];
+    }
+
     void curve(const Series& series, const Axis& axis, const QRectF& area)
     {
         const double u = m_style.unit;
@@ -291,7 +297,12 @@ private:
         QPolygonF line;
         for (std::size_t i = 0; i < std::min(series.x.size(), series.y.size()); ++i)
             line.append(QPointF(px(series.x[i]), yOn(axis, area, series.y[i])));
-        stroke(line, series, ink);
+        // A value that is missing parts the line.
+        for (qsizetype from = 0, to = 1; from < line.size(); from = to, ++to) {
+            while (to < line.size() && !isApart(series, to))
+                ++to;
+            stroke(line.mid(from, to - from), series, ink);
+        }
         m_painter.setPen(QPen(ink, 1.2 * u, Qt::SolidLine, Qt::FlatCap));
         for (std::size_t i = 0; i < std::min(series.ranges.size(), series.x.size()); ++i)
             range(px(series.x[i]), series.ranges[i], axis, area);
@@ -438,7 +449,8 @@ private:
             QPointF before;
             for (std::size_t i = 0; i < std::min(series.x.size(), series.y.size()); ++i) {
                 const QPointF at(px(series.x[i]), py(series.y[i]));
-                const bool joined = i > 0 && series.line != Line::None;
+                const bool joined =
+                    i > 0 && series.line != Line::None && !isApart(series, static_cast<qsizetype>(i));
                 const double length = joined ? QLineF(before, at).length() : 0.0;
                 const int steps = std::clamp(static_cast<int>(length / kStep), 1, 200);
                 for (int k = joined ? 1 : steps; k <= steps; ++k) {

@@ -121,12 +121,14 @@ constexpr Row kSignOff[] = {
 constexpr Row kHistory[] = {
     {"type", QT_TRANSLATE_NOOP("KeyTable", "find objects and jobs")},
     {"Enter", QT_TRANSLATE_NOOP("KeyTable", "open the job")},
-    {"Space", QT_TRANSLATE_NOOP("KeyTable", "mark; two marked jobs can be compared")},
+    {"Space", QT_TRANSLATE_NOOP("KeyTable", "mark; the second one opens the comparison")},
+    {"Shift+Space", QT_TRANSLATE_NOOP("KeyTable", "mark only: three jobs or more for Ctrl+Enter")},
     {"Ctrl+Enter", QT_TRANSLATE_NOOP("KeyTable", "compare the marked jobs")},
     {"Left, Right", QT_TRANSLATE_NOOP("KeyTable", "comparing: swap sides")},
     {"F, 1…9", QT_TRANSLATE_NOOP("KeyTable", "comparing: as found or as left, sheets")},
     {"O", QT_TRANSLATE_NOOP("KeyTable", "comparing: side by side, or laid over one another")},
     {"B", QT_TRANSLATE_NOOP("KeyTable", "comparing: both maps in one place while held")},
+    {"C, J, T", QT_TRANSLATE_NOOP("KeyTable", "comparing: changes, worst joints, totals over the years")},
     {"Y, N", QT_TRANSLATE_NOOP(
                  "KeyTable", "comparing: a proposed match, or two marked rows, are the same place, or not")},
 };

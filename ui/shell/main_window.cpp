@@ -62,7 +62,7 @@ QString restingHint(Stage stage)
     case Stage::SignOff:
         return MainWindow::tr("Exceptions first; Enter opens the place.");
     case Stage::History:
-        return MainWindow::tr("Enter opens a job; Space marks it, and two marked jobs are compared.");
+        return MainWindow::tr("Enter opens a job; Space marks it, and two marked jobs are compared; Shift+Space marks more.");
     }
     return {};
 }

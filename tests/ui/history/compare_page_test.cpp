@@ -3,7 +3,10 @@
 #include "demo/history/demo_history.h"
 #include "ui/history/changes_model.h"
 #include "ui/history/compare_page.h"
+#include "ui/history/joints_model.h"
 #include "ui/history/map_side.h"
+#include "ui/history/totals_model.h"
+#include "ui/render/plot_view.h"
 #include "ui/render/sheet_view.h"
 #include "ui/session/job_session.h"
 #include "ui/widgets/rate_delegate.h"
@@ -230,7 +233,7 @@ TEST_F(ComparePageTest, TheCourseTellsWhatRepairsDid)
 {
     const auto worked = workOutComparison(file(), before, after);
     ASSERT_TRUE(worked.has_value());
-    const Course course = courseOf(**worked);
+    const auto course = report::courseStops(yearsOf(*worked).jobs);
     ASSERT_EQ(course.size(), 3U) << "job 118 as found and as left, job 164";
     EXPECT_EQ(course[0].number, course[1].number);
     EXPECT_LE(course[0].at, course[1].at);
@@ -255,15 +258,16 @@ TEST_F(ComparePageTest, TheCourseGrowsByTheObjectsOtherJobs)
     ASSERT_TRUE(store->createJob(record->object, "an earlier one", earlier).has_value());
     const auto worked = workOutComparison(file(), before, after);
     ASSERT_TRUE(worked.has_value());
-    const auto whole = workOutCourse(file(), **worked);
+    const auto whole = workOutYears(file(), *worked);
     ASSERT_TRUE(whole.has_value());
-    ASSERT_EQ(whole->size(), 4U);
-    EXPECT_EQ(whole->front().at, earlier) << "oldest first";
+    ASSERT_EQ(whole->jobs.size(), 3U);
+    EXPECT_EQ(whole->jobs.front()->job.opened, earlier) << "oldest first";
+    EXPECT_EQ(whole->totals.size(), 4U) << "job 118 as found and as left, and two as found";
     std::stop_source stop;
     stop.request_stop();
-    const auto stopped = workOutCourse(file(), **worked, stop.get_token());
+    const auto stopped = workOutYears(file(), *worked, {}, stop.get_token());
     ASSERT_TRUE(stopped.has_value());
-    EXPECT_EQ(stopped->size(), 3U);
+    EXPECT_EQ(stopped->jobs.size(), 2U);
 
     QSignalSpy grown(page.get(), &ComparePage::courseReady);
     page->compare(before, after);
@@ -300,6 +304,74 @@ TEST_F(ComparePageTest, SaysThatEachJobHasItsOwnLimit)
     compare(after, before);
     words = page->findChild<QLabel*>(QStringLiteral("limits"));
     EXPECT_TRUE(words->text().contains(QStringLiteral("on the course is that of job 118")));
+}
+
+// Property: keys turn the table to joints and totals, and the course follows what is chosen there.
+TEST_F(ComparePageTest, ShowsTheWorstJointsAndTheTotals)
+{
+    QSignalSpy grown(page.get(), &ComparePage::courseReady);
+    page->compare(before, after);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return grown.count() == 1; }, 60'000));
+    const auto* plot = page->findChild<render::PlotView*>();
+    QTest::keyClick(table, Qt::Key_J);
+    auto* joints = page->findChild<QTableView*>(QStringLiteral("joints"));
+    ASSERT_TRUE(joints->isVisible());
+    EXPECT_EQ(joints->model()->index(0, 0).data().toString(), QStringLiteral("Port B"))
+        << "over the limit in both years";
+    EXPECT_EQ(joints->model()->index(0, JointsModel::Over).data().toString(), QStringLiteral("2 of 2"));
+    EXPECT_TRUE(joints->model()
+                    ->index(0, JointsModel::Touched)
+                    .data()
+                    .toString()
+                    .startsWith(QStringLiteral("2025-03-12, replace seal")));
+    ASSERT_EQ(plot->figure().series.size(), 2U) << "worst point and sum";
+    EXPECT_EQ(plot->figure().series[0].x.size(), 3U) << "found, left, found";
+    QTest::keyClick(joints, Qt::Key_T);
+    auto* totals = page->findChild<QTableView*>(QStringLiteral("totals"));
+    ASSERT_TRUE(totals->isVisible());
+    EXPECT_GE(totals->model()->rowCount(), 3);
+    int row = 0; // other tests have put jobs before it
+    while (totals->model()->index(row, TotalsModel::Job).data().toString() != QStringLiteral("118"))
+        ASSERT_LT(++row, totals->model()->rowCount());
+    const QString sum = totals->model()->index(row, TotalsModel::Sum).data().toString();
+    EXPECT_TRUE(sum.startsWith(QStringLiteral("at least"))) << "a point could not be reached";
+    EXPECT_EQ(plot->figure().series.size(), 2U) << "sum and pressure rise";
+    QTest::keyClick(totals, Qt::Key_C);
+    EXPECT_TRUE(table->isVisible());
+}
+
+// Property: a third job stands as a map, as a column and on the course; without room for its map it is said.
+TEST_F(ComparePageTest, ComparesThreeJobs)
+{
+    auto store = storage::HistoryStore::open(file(), storage::HistoryStore::Mode::ReadWrite);
+    ASSERT_TRUE(store.has_value());
+    const auto record = store->job(before);
+    ASSERT_TRUE(record.has_value());
+    const auto third = store->createJob(record->object, "between",
+                                        Timestamp{record->opened.utcMilliseconds + 86'400'000LL * 90, 0});
+    ASSERT_TRUE(third.has_value());
+    QSignalSpy grown(page.get(), &ComparePage::courseReady);
+    page->compare(before, after, {third->id});
+    ASSERT_TRUE(QTest::qWaitFor([&] { return grown.count() == 1; }, 60'000));
+    const ChangesModel& changes = page->changes();
+    ASSERT_EQ(changes.columnCount(), ChangesModel::ColumnCount + 1);
+    EXPECT_EQ(changes.headerData(ChangesModel::ColumnCount, Qt::Horizontal, Qt::DisplayRole).toString(),
+              QStringLiteral("Job %1").arg(third->number));
+    EXPECT_FALSE(changes.index(0, ChangesModel::ColumnCount).data(Qt::DisplayRole).toString().isEmpty());
+    const auto shown = [&] {
+        int maps = 0;
+        for (const MapSide* side : page->findChildren<MapSide*>())
+            maps += side->isVisible() ? 1 : 0;
+        return maps;
+    };
+    EXPECT_EQ(shown(), 3);
+    QTest::keyClick(table, Qt::Key_O); // laid over: two only
+    EXPECT_TRUE(
+        page->findChild<QLabel*>(QStringLiteral("limits"))->text().contains(QString::number(third->number)));
+    QTest::keyClick(table, Qt::Key_O);
+    compare(before, after);
+    EXPECT_EQ(changes.columnCount(), static_cast<int>(ChangesModel::ColumnCount));
+    EXPECT_EQ(shown(), 2);
 }
 
 } // namespace sealwalk::ui

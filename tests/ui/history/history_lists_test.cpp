@@ -5,6 +5,7 @@
 
 #include <gtest/gtest.h>
 
+#include <QLabel>
 #include <QLineEdit>
 #include <QSignalSpy>
 #include <QTableView>
@@ -77,6 +78,12 @@ TEST_F(HistoryListsTest, FindsByTypingAndOpensByEnter)
     EXPECT_EQ(lists->jobCount(), 0);
     QTest::keyClick(search, Qt::Key_Return);
     EXPECT_EQ(wanted.count(), 1);
+    const auto* nothing = lists->findChild<QLabel*>(QStringLiteral("nothing"));
+    EXPECT_FALSE(nothing->isHidden()) << "an empty list says why";
+    EXPECT_TRUE(nothing->text().contains(QStringLiteral("nothing of the kind")));
+    QTest::keyClick(search, Qt::Key_Escape);
+    EXPECT_EQ(lists->jobCount(), 3);
+    EXPECT_TRUE(nothing->isHidden());
 }
 
 // Property: two marks on one object ask for the comparison, older first; marks on two objects are refused.
@@ -108,6 +115,34 @@ TEST_F(HistoryListsTest, ComparesTwoMarkedJobsOfOneObject)
     }
     EXPECT_EQ(compare.count(), 1);
     EXPECT_EQ(refused.count(), 1);
+}
+
+// Regression: a third mark made comparing impossible, and nothing said so.
+TEST_F(HistoryListsTest, ComparesThreeMarkedJobsOldestAndNewestAtTheSides)
+{
+    const auto* rows = qobject_cast<JobsModel*>(jobs->model());
+    const model::ObjectId object = rows->jobAt(0)->object;
+    for (int i = 1; i <= 3; ++i)
+        ASSERT_TRUE(session.history().createJob(object, "one more", Timestamp{i * 1'000LL, 0}));
+    lists->refresh();
+    std::vector<std::vector<model::JobId>> asked;
+    QObject::connect(lists.get(), &HistoryLists::compareWanted,
+                     [&](model::JobId first, model::JobId second, const std::vector<model::JobId>& between) {
+                         asked.push_back({first, second});
+                         asked.back().insert(asked.back().end(), between.begin(), between.end());
+                     });
+    std::vector<model::JobId> byAge; // the list has the newest first
+    for (int row = 0; row < rows->rowCount(); ++row)
+        if (rows->jobAt(row)->purpose == "one more") {
+            byAge.insert(byAge.begin(), rows->jobAt(row)->id);
+            jobs->setCurrentIndex(rows->index(row, 0));
+            QTest::keyClick(jobs, Qt::Key_Space, Qt::ShiftModifier);
+        }
+    ASSERT_EQ(byAge.size(), 3U);
+    EXPECT_TRUE(asked.empty()) << "more may be marked";
+    QTest::keyClick(jobs, Qt::Key_Return, Qt::ControlModifier);
+    ASSERT_EQ(asked.size(), 1U);
+    EXPECT_EQ(asked[0], (std::vector<model::JobId>{byAge[0], byAge[2], byAge[1]}));
 }
 
 } // namespace sealwalk::ui

@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The course of a joint and of the whole object over the jobs: as found and as left.
+#pragma once
+
+#include "core/analysis/joint_history.h"
+#include "core/analysis/object_totals.h"
+#include "core/report/course_figure.h"
+
+namespace sealwalk::report {
+
+/// A joint in one job and standing.
+struct JointStop
+{
+    int job = 0; ///< its number
+    Timestamp at;
+    bool asLeft = false;
+    analysis::LeakSum leaks;
+};
+
+/// The joint in every job; as left where one of its points was repaired or tested again.
+std::vector<JointStop> jointStops(const analysis::WorkedJobs& jobs, const model::TestObject& object,
+                                  const analysis::JointHistory& joint);
+
+/// The sum in the gas shown; none where no leak was located.
+std::optional<analysis::LeakSum::Sum> shownSum(const analysis::LeakSum& leaks, const ShownUnit& unit);
+
+/// Its worst point and the sum of its points. A sum where points were not tested is marked "at least"; where
+/// nothing was tested there is a gap, and where nothing leaked the hollow sum of what could have hidden.
+Figure jointCourse(const analysis::WorkedJobs& jobs, const std::vector<JointStop>& stops,
+                   std::optional<LeakRate> limit, const model::DecadeScale& scale, const ShownUnit& unit);
+
+/// All leaks together and the pressure rise, both as air, against the limit of the total. A rise that is only
+/// bounded is hollow.
+Figure totalCourse(const analysis::WorkedJobs& jobs, const std::vector<analysis::ObjectTotal>& totals,
+                   std::optional<LeakRate> limit, const model::DecadeScale& scale, const ShownUnit& unit);
+
+} // namespace sealwalk::report
