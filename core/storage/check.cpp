@@ -119,12 +119,13 @@ std::set<std::string> linesOf(const std::string& text)
 }
 
 /// A name that is part of another word is not put into the list once more, so each line is looked for as a
-/// part; what the list has besides belongs to no job.
-bool findsBy(const std::string& words, const std::string& wanted)
+/// part; what the list has besides belongs to no job. A list of an earlier release need not have them all.
+bool findsBy(const std::string& words, const std::string& least, const std::string& all)
 {
-    const std::set<std::string> lines = linesOf(wanted);
+    const std::set<std::string> wanted = linesOf(least);
+    const std::set<std::string> lines = linesOf(all);
     const std::set<std::string> found = linesOf(words);
-    return std::all_of(lines.begin(), lines.end(),
+    return std::all_of(wanted.begin(), wanted.end(),
                        [&](const std::string& line) { return words.find(line) != std::string::npos; }) &&
            std::includes(lines.begin(), lines.end(), found.begin(), found.end());
 }
@@ -140,7 +141,8 @@ void lookAtSummary(SQLite::Database& database, JobKey key, const model::Job& job
     if (select.getColumn(0).getInt64() != static_cast<std::int64_t>(job.sketch.activePoints().size()) ||
         select.getColumn(1).getInt64() != static_cast<std::int64_t>(job.readings.size()))
         problems.push_back(fmt::format("job {}: the list that searches use counts wrongly", job.number));
-    if (!findsBy(select.getColumn(2).getString(), searchWords(database, key)))
+    if (!findsBy(select.getColumn(2).getString(), searchWords(database, key, SearchWords::Least),
+                 searchWords(database, key, SearchWords::All)))
         problems.push_back(fmt::format("job {}: the list that searches use has other words", job.number));
 }
 

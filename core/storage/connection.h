@@ -105,7 +105,13 @@ bool flushed(const std::filesystem::path& path, int flags);
 
 /// Makes anew what lists and searches need of the job.
 void refreshSummary(SQLite::Database& database, JobKey key);
+enum class SearchWords
+{
+    Least, ///< those that every list has, also one that nothing changed since the first releases
+    All,
+};
+
 /// The words a job is found by, folded, a line each.
-std::string searchWords(SQLite::Database& database, JobKey key);
+std::string searchWords(SQLite::Database& database, JobKey key, SearchWords which);
 
 } // namespace sealwalk::storage

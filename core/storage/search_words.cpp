@@ -6,7 +6,7 @@
 namespace sealwalk::storage {
 namespace {
 
-/// Everything that is found by typing, a line each; ?1 is the job.
+/// What every list has, a line each; ?1 is the job.
 constexpr const char* kWords =
     "SELECT 'job ' || number FROM job WHERE id = ?1 "
     "UNION ALL SELECT o.name || char(10) || o.tag || char(10) || o.place FROM object AS o JOIN job AS j "
@@ -22,13 +22,29 @@ constexpr const char* kWords =
     "UNION SELECT by FROM review WHERE job = ?1 UNION SELECT by FROM repair WHERE job = ?1 "
     "UNION SELECT name FROM signature WHERE job = ?1 UNION SELECT granted_by FROM concession WHERE job = ?1)";
 
+/// What was found, and other words that lists written by the first releases do not have.
+constexpr const char* kMoreWords =
+    "SELECT DISTINCT kind FROM joint WHERE job = ?1 "
+    "UNION ALL SELECT material || char(10) || note || char(10) || iif(permanent, '', 'temporary') "
+    "FROM repair WHERE job = ?1 "
+    "UNION ALL SELECT verdict || char(10) || reason FROM judgement WHERE job = ?1 "
+    "UNION ALL SELECT 'concession' || char(10) || reason FROM concession WHERE job = ?1 "
+    "UNION ALL SELECT 'void' || char(10) || reason FROM void_mark WHERE job = ?1 "
+    "UNION ALL SELECT note FROM rise_test WHERE job = ?1 "
+    // At a point, beyond its value; most readings have nothing of it.
+    "UNION ALL SELECT DISTINCT iif(outcome IN ('value', 'no response'), '', outcome) || char(10) || "
+    "iif(condition = 'at rest', '', condition) || char(10) || reason || char(10) || remark FROM reading "
+    "WHERE job = ?1";
+
 } // namespace
 
-std::string searchWords(SQLite::Database& database, JobKey key)
+std::string searchWords(SQLite::Database& database, JobKey key, SearchWords which)
 {
     std::string words;
-    {
-        SQLite::Statement select(database, kWords);
+    for (const char* part : {kWords, kMoreWords}) {
+        if (part == kMoreWords && which == SearchWords::Least)
+            break;
+        SQLite::Statement select(database, part);
         select.bind(1, key);
         while (select.executeStep())
             words += select.getColumn(0).getString() + '\n';
@@ -54,7 +70,7 @@ void refreshSummary(SQLite::Database& database, JobKey key)
                   "(SELECT count(*) FROM reading WHERE job = ?1), ?2) ON CONFLICT (job) DO UPDATE SET "
                   "points = excluded.points, readings = excluded.readings, words = excluded.words");
     put.bind(1, key);
-    put.bind(2, searchWords(database, key));
+    put.bind(2, searchWords(database, key, SearchWords::All));
     put.exec();
 }
 

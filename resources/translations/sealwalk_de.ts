@@ -6315,6 +6315,18 @@ Fingerabdruck %2 …</translation>
         <source>All leaks together are judged by another limit: job %1 by %2, job %3 by %4.</source>
         <translation>Alle Lecks zusammen sind nach einem anderen Grenzwert beurteilt: Auftrag %1 nach %2, Auftrag %3 nach %4.</translation>
     </message>
+    <message>
+        <source>temporary</source>
+        <translation>vorläufig</translation>
+    </message>
+    <message>
+        <source>concession</source>
+        <translation>Sonderfreigabe</translation>
+    </message>
+    <message>
+        <source>flexed</source>
+        <translation>gebogen</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::AdviceCard</name>

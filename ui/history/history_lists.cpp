@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/history/history_lists.h"
 
+#include "ui/history/found_words.h"
 #include "ui/history/jobs_model.h"
 #include "ui/history/objects_model.h"
 #include "ui/render/icon.h"
@@ -20,6 +21,7 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <set>
 
 namespace sealwalk::ui {
 
@@ -157,11 +159,36 @@ void HistoryLists::refresh()
     showJobs();
 }
 
+/// Jobs found by the text as typed or by a word of the record it stands for, the newest first.
+Result<std::vector<storage::JobRow>> HistoryLists::found() const
+{
+    std::vector<storage::JobRow> all;
+    for (const std::string& wanted : searchedFor(m_search->text())) {
+        auto rows = m_session.history().jobs(wanted);
+        if (!rows)
+            return rows;
+        if (all.empty()) {
+            all = std::move(*rows);
+            continue;
+        }
+        std::set<model::JobId> known;
+        for (const storage::JobRow& row : all)
+            known.insert(row.id);
+        for (storage::JobRow& row : *rows)
+            if (known.insert(row.id).second)
+                all.push_back(std::move(row));
+        std::stable_sort(all.begin(), all.end(), [](const auto& a, const auto& b) {
+            return a.opened != b.opened ? b.opened < a.opened : b.number < a.number;
+        });
+    }
+    return all;
+}
+
 void HistoryLists::showJobs()
 {
     if (!m_session.hasHistory())
         return;
-    auto jobs = m_session.history().jobs(m_search->text().toStdString());
+    auto jobs = found();
     if (!jobs) {
         emit failed(jobs.error());
         return;

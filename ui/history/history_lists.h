@@ -54,6 +54,7 @@ protected:
 private:
     void build();
     void showJobs();
+    [[nodiscard]] Result<std::vector<storage::JobRow>> found() const;
     void openChosen();
     void compareMarked();
     void onMarks();

@@ -1,4 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/support/german.h"
+#include "ui/history/found_words.h"
 #include "ui/history/history_lists.h"
 #include "ui/history/jobs_model.h"
 #include "ui/session/job_session.h"
@@ -11,6 +13,8 @@
 #include <QTableView>
 #include <QTemporaryDir>
 #include <QtTest>
+
+#include <algorithm>
 
 namespace sealwalk::ui {
 
@@ -143,6 +147,27 @@ TEST_F(HistoryListsTest, ComparesThreeMarkedJobsOldestAndNewestAtTheSides)
     QTest::keyClick(jobs, Qt::Key_Return, Qt::ControlModifier);
     ASSERT_EQ(asked.size(), 1U);
     EXPECT_EQ(asked[0], (std::vector<model::JobId>{byAge[0], byAge[2], byAge[1]}));
+}
+
+// Property: who types in the window's language finds what the record says in English; parts of words do.
+TEST_F(HistoryListsTest, FindsWhatWasFoundInTheWindowsLanguage)
+{
+    const auto finds = [](const char* typed, const char* record) {
+        const auto all = searchedFor(QString::fromUtf8(typed));
+        return std::find(all.begin(), all.end(), record) != all.end();
+    };
+    EXPECT_EQ(searchedFor(QStringLiteral("crack")).size(), 1U) << "in English the text is the word";
+    tests::German german;
+    QCoreApplication::installTranslator(&german);
+    EXPECT_TRUE(finds("Kratzer", "scratch across the seal"));
+    EXPECT_TRUE(finds("nicht zugänglich", "not accessible"));
+    EXPECT_TRUE(finds("vorläufig", "temporary"));
+    EXPECT_TRUE(finds("Sonderfreigabe", "concession"));
+    EXPECT_TRUE(finds("Balg", "bellows"));
+    EXPECT_TRUE(finds("coater  unterschrieben", "signed coater"));
+    EXPECT_TRUE(finds("Halle 3", "Halle 3")) << "what was typed is always searched for";
+    EXPECT_EQ(searchedFor(QStringLiteral("x")).size(), 1U);
+    QCoreApplication::removeTranslator(&german);
 }
 
 } // namespace sealwalk::ui
