@@ -108,8 +108,8 @@ void WalkDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
         painter->fillRect(row, theme.colour(Role::AccentWash));
         painter->fillRect(QRectF(row.left(), row.top(), 4, row.height()), theme.colour(Role::Accent));
     }
-    painter->setPen(theme.colour(Role::Line));
-    painter->drawLine(row.bottomLeft(), row.bottomRight());
+    // Within the row: what lies on the edge is lost when the row below is painted by itself.
+    painter->fillRect(QRectF(row.left(), row.bottom() - 1.0, row.width(), 1.0), theme.colour(Role::Line));
 
     painter->setPen(theme.colour(Role::Ink));
     painter->setFont(render::font(TextSize::Title, render::Weight::Bold));

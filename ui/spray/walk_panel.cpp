@@ -8,11 +8,11 @@
 #include "ui/spray/touch_field.h"
 #include "ui/spray/touch_size.h"
 #include "ui/spray/walk_delegate.h"
+#include "ui/spray/walk_list.h"
 
 #include <QGridLayout>
 #include <QHBoxLayout>
 #include <QLabel>
-#include <QListView>
 #include <QPainter>
 #include <QPushButton>
 #include <QTimer>
@@ -62,7 +62,7 @@ WalkPanel::WalkPanel(JobSession& session, SprayController& controller, QWidget* 
     , m_count(new QLabel(this))
     , m_timeLeft(new QLabel(this))
     , m_thread(new WalkThread(this))
-    , m_list(new QListView(this))
+    , m_list(new WalkList(this))
     , m_advice(new AdviceCard(controller, this))
     , m_legend(new KeyLegend(this))
     , m_rows(new WalkDelegate(m_list))

@@ -19,9 +19,13 @@ namespace sealwalk::ui {
 class SprayPageTest : public ::testing::Test
 {
 protected:
+    explicit SprayPageTest(int points = 6)
+        : m_points(points)
+    {}
+
     void SetUp() override
     {
-        history.startJob(6);
+        history.startJob(m_points);
         page = std::make_unique<SprayPage>(history.session);
         page->resize(1366, 644);
         page->show();
@@ -43,6 +47,9 @@ protected:
 
     tests::TemporaryHistory history;
     std::unique_ptr<SprayPage> page;
+
+private:
+    int m_points;
 };
 
 } // namespace sealwalk::ui
