@@ -62,6 +62,16 @@ std::vector<WalkStep> walk(const model::Job& job, model::RoundId roundId)
     for (const model::Joint& joint : job.sketch.joints)
         conditions.emplace(joint.id, conditionsOf(joint));
 
+    // Few are answered in a condition nobody asked for; only these are looked through for it.
+    std::unordered_set<model::PointId> answeredBesides;
+    for (const auto& [key, reading] : standing) {
+        const auto point = points.find(key.first);
+        const auto wanted = point == points.end() ? conditions.end() : conditions.find(point->second->joint);
+        if (wanted != conditions.end() &&
+            std::find(wanted->second.begin(), wanted->second.end(), key.second) == wanted->second.end())
+            answeredBesides.insert(key.first);
+    }
+
     std::vector<WalkStep> steps;
     steps.reserve(round->points.size());
     for (const model::PointId id : round->points) {
@@ -77,6 +87,8 @@ std::vector<WalkStep> walk(const model::Job& job, model::RoundId roundId)
                              reading == standing.end() ? nullptr : reading->second,
                              hadVoid.contains({id, condition}), true});
         }
+        if (!answeredBesides.contains(id))
+            continue;
         for (const auto& [condition, name] : model::EnumNames<model::Condition>::table) {
             const bool isAsked =
                 std::find(wanted->second.begin(), wanted->second.end(), condition) != wanted->second.end();
