@@ -7823,7 +7823,7 @@ Fingerabdruck %2 …</translation>
     </message>
     <message>
         <source>Last touched %1</source>
-        <translation>Zuletzt angefasst %1</translation>
+        <translation>Zuletzt berührt: %1</translation>
     </message>
     <message>
         <source>Tables</source>

@@ -106,6 +106,8 @@ void ComparePage::showBetween()
         m_table->setColumnWidth(column, m_table->columnWidth(ChangesModel::Then));
         m_table->setItemDelegateForColumn(column, m_table->itemDelegateForColumn(ChangesModel::Then));
     }
+    if (m_table->currentIndex().isValid())
+        m_table->selectRow(m_table->currentIndex().row()); // with its new columns
     const bool over = m_laying->current() == 1;
     const int index = m_sheets->current();
     const int room = over || index < 0 ? 0 : std::max(0, width() / kMapNeeds - 2);

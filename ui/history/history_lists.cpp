@@ -76,8 +76,8 @@ void HistoryLists::build()
                                         std::pair{ObjectsModel::Temporary, 88}})
         m_objects->setColumnWidth(column, width);
     for (const auto& [column, width] : {std::pair{JobsModel::Number, 76}, std::pair{JobsModel::Date, 96},
-                                        std::pair{JobsModel::Object, 190}, std::pair{JobsModel::State, 128},
-                                        std::pair{JobsModel::Points, 64}, std::pair{JobsModel::Readings, 82}})
+                                        std::pair{JobsModel::Object, 190}, std::pair{JobsModel::State, 112},
+                                        std::pair{JobsModel::Points, 58}, std::pair{JobsModel::Readings, 80}})
         m_jobs->setColumnWidth(column, width);
     m_jobs->installEventFilter(this);
     m_objects->installEventFilter(this);

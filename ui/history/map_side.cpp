@@ -11,6 +11,7 @@
 
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QTimer>
 #include <QVBoxLayout>
 
 namespace sealwalk::ui {
@@ -46,6 +47,7 @@ MapSide::MapSide(JobSession& session, QWidget* parent)
     m_title = new QLabel(this);
     m_title->setProperty("role", QStringLiteral("strong"));
     m_facts = quietLabel({}, this);
+    m_facts->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred); // else words push the maps apart
     m_view = new render::SheetView(this);
     UnderlayImages::showBeneath(*m_view, session);
     auto* head = new QHBoxLayout;
@@ -74,7 +76,7 @@ void MapSide::showSheet(const ComparedJobs& jobs, const ComparedJob& side, bool 
             tr("smallest detectable %1").arg(localised(report::screenRate(unit.ofHelium(*side.detectable)))));
     if (side.job.state == model::JobState::Signed)
         facts.append(tr("signed"));
-    m_facts->setText(facts.join(QStringLiteral(" · ")));
+    setFacts(facts.join(QStringLiteral(" · ")));
     m_view->setAccessibleName(m_title->text());
     auto content = mapOf(jobs, side, left, sheet);
     if (blinking)
@@ -89,10 +91,30 @@ void MapSide::showLaidOver(const ComparedJobs& jobs, const ComparedJob& side, co
     showSheet(jobs, side, left, sheet);
     m_title->setText(left ? tr("Jobs %1 and %2, as left").arg(side.job.number).arg(core.job.number)
                           : tr("Jobs %1 and %2, as found").arg(side.job.number).arg(core.job.number));
-    m_facts->setText(
-        tr("band: job %1 · the narrow line in it: job %2").arg(side.job.number).arg(core.job.number));
+    setFacts(tr("band: job %1 · the narrow line in it: job %2").arg(side.job.number).arg(core.job.number));
     m_view->setAccessibleName(m_title->text());
     m_view->setCore(mapOf(jobs, core, left, sheet));
+}
+
+void MapSide::setFacts(const QString& facts)
+{
+    m_allFacts = facts;
+    m_facts->setAccessibleName(facts);
+    QTimer::singleShot(0, this, &MapSide::fitFacts); // once the title has its width
+}
+
+void MapSide::fitFacts()
+{
+    const QString shown =
+        m_facts->fontMetrics().elidedText(m_allFacts, Qt::ElideRight, m_facts->contentsRect().width());
+    m_facts->setText(shown);
+    m_facts->setToolTip(shown == m_allFacts ? QString() : m_allFacts);
+}
+
+void MapSide::resizeEvent(QResizeEvent* event)
+{
+    QWidget::resizeEvent(event);
+    QTimer::singleShot(0, this, &MapSide::fitFacts);
 }
 
 void MapSide::select(std::optional<model::PointId> point)

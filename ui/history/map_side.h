@@ -37,7 +37,15 @@ public:
 signals:
     void pointChosen(sealwalk::model::PointId point);
 
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
 private:
+    /// As much as has room; the whole as a tip.
+    void setFacts(const QString& facts);
+    void fitFacts();
+
+    QString m_allFacts;
     QLabel* m_title = nullptr;
     QLabel* m_facts = nullptr;
     render::SheetView* m_view = nullptr;
