@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <map>
+#include <unordered_set>
 
 namespace sealwalk::analysis {
 
@@ -119,10 +120,13 @@ bool isWorseJoint(const JointHistory& a, const JointHistory& b)
 std::vector<PointFinding> findingsOn(const std::set<model::JointId>& joints, const model::Sketch& sketch,
                                      const std::vector<PointFinding>& findings)
 {
+    std::unordered_set<model::PointId> points;
+    for (const model::TestPoint& point : sketch.points)
+        if (joints.contains(point.joint))
+            points.insert(point.id);
     std::vector<PointFinding> found;
     for (const PointFinding& finding : findings)
-        if (const model::JointId* joint = jointOf(sketch, finding.point);
-            joint != nullptr && joints.contains(*joint))
+        if (points.contains(finding.point))
             found.push_back(finding);
     return found;
 }
