@@ -137,13 +137,19 @@ public:
     /// A new open job on `object`, with the sketch of its latest job (or an empty one) and the object's
     /// limits; the next free number is given.
     Result<model::Job> createJob(model::ObjectId object, const std::string& purpose, const Timestamp& opened);
-    /// Takes in a whole job with its object from elsewhere, under the number it was opened under where that is
-    /// free. Same job already here: ErrorCode::Conflict.
-    /// When its number is taken here it gets the next free one, and `openedAs` keeps the one it came with.
-    /// An object that is here already stays as it is here. `traces` come along from another history; a job
-    /// file has none.
+    /// Takes in a whole job with its object from elsewhere, under the number it was opened under where that
+    /// is free. Same job already here: ErrorCode::Conflict. When its number is taken here it gets the next
+    /// free one, and `openedAs` keeps the one it came with. An object that is here already stays as it is
+    /// here. `traces` come along from another history; a job file has none.
     Status importJob(const model::TestObject& object, const model::Job& job,
                      const std::vector<model::Picture>& pictures, const std::vector<NamedTrace>& traces = {});
+
+    /// A job that is here and went on elsewhere: adds what `further` has more than `before`, the job as it is
+    /// here (ErrorCode::Conflict when it is another by now), and takes its set-up, sketch and repairs; number
+    /// and object stay. A signed job takes amendments only. What would not become `further` changes nothing.
+    Status continueJob(const model::Job& before, const model::Job& further,
+                       const std::vector<model::Picture>& pictures,
+                       const std::vector<NamedTrace>& traces = {});
 
     // What is edited while a job is open. `expectedRevision` guards against two windows drawing at once:
     // ErrorCode::Conflict when the stored sketch's revision differs; on success it is one higher.
@@ -160,8 +166,8 @@ public:
                      const std::optional<model::Repair>& before = std::nullopt);
 
     // What is only ever added. A round or point unknown to the job is ErrorCode::NotFound.
-    /// The sequence is given. `trace` is stored with it, both or neither, under `reading.trace` and the digest
-    /// of what it holds (trace_name.h); the answer has that name.
+    /// The sequence is given. `trace` is stored with it, both or neither, under `reading.trace` and the
+    /// digest of what it holds (trace_name.h); the answer has that name.
     Result<model::Reading> addReading(model::JobId job, const model::Reading& reading,
                                       const std::optional<Trace>& trace = std::nullopt);
     Status addVoid(model::JobId job, const std::vector<model::VoidMark>& marks);
@@ -214,8 +220,8 @@ public:
     // Soundness
     /// Every problem found, one sentence each; empty when sound.
     [[nodiscard]] Result<std::vector<std::string>> check() const;
-    /// Problems of what the history keeps of one job beside its record: the traces, the place in the list that
-    /// searches use, the number.
+    /// Problems of what the history keeps of one job beside its record: the traces, the place in the list
+    /// that searches use, the number.
     [[nodiscard]] Result<std::vector<std::string>> checkBeside(model::JobId job) const;
     /// A consistent copy of the live file; the target must not exist. Stopped, nothing is left of it.
     Status backup(const std::filesystem::path& target, const std::stop_token& stop = {}) const;

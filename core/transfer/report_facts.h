@@ -14,7 +14,7 @@ namespace sealwalk::transfer {
 
 struct ReportFacts
 {
-    exchange::JobRecord record; ///< of a signed job with the object as it was signed
+    exchange::JobRecord record;    ///< of a signed job with the object as it was signed
     report::ReportOptions options; ///< last job, carried repairs, digest, signatures and problems filled in
     std::vector<model::Picture> pictures;
 };

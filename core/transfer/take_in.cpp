@@ -20,24 +20,55 @@ using exchange::JobRecord;
 using exchange::Verification;
 using storage::HistoryStore;
 
-/// The job is in the history already: says whether it is the same, and changes nothing.
-Result<TakenIn> answerKnown(const HistoryStore& store, const JobFile& file, Verification result)
+TakenIn notTaken(Verification result, const JobRecord& record, bool isKnown)
+{
+    TakenIn answer;
+    answer.result = std::move(result);
+    answer.done = fmt::format("job {} was not taken in", record.job.number);
+    answer.job = record.job.id;
+    answer.isKnown = isKnown;
+    answer.number = record.job.number;
+    return answer;
+}
+
+/// The job is in the history already: takes in what it has more, or says why not.
+Result<TakenIn> answerKnown(HistoryStore& store, const JobFile& file, Verification result,
+                            const std::vector<storage::NamedTrace>& traces)
 {
     const Result<JobRecord> here = loadRecord(store, file.record.job.id);
     if (!here)
         return fail(here.error());
-    if (exchange::isSameJob(*here, file.record))
-        return TakenIn{std::move(result),
-                       fmt::format("this job is in the history already, as number {}; nothing was added",
-                                   here->job.number),
-                       here->job.id, true};
+    const exchange::Continuation continuation = exchange::compareRecords(*here, file.record);
+    const int number = here->job.number;
+    const auto answer = [&](std::string done, Outcome outcome) {
+        return TakenIn{std::move(result), std::move(done), here->job.id, true,
+                       outcome,           false,           number,       continuation};
+    };
+    switch (continuation.standing) {
+    case exchange::Standing::Same:
+        return answer(
+            fmt::format("this job is in the history already, as number {}; nothing was added", number),
+            Outcome::Known);
+    case exchange::Standing::Behind:
+        return answer(
+            fmt::format("this job is in the history already, as number {}, and further on here by {}; "
+                        "nothing was added",
+                        number, aheadBy(continuation)),
+            Outcome::Known);
+    case exchange::Standing::Further:
+        if (const Status done = store.continueJob(here->job, file.record.job, file.pictures, traces); !done)
+            return fail(done.error());
+        return answer(fmt::format("job {} went on: {}", number, aheadBy(continuation)), Outcome::WentOn);
+    case exchange::Standing::Forked:
+        break;
+    }
     result.problems.push_back(fmt::format(
-        "this job is in the history already, as number {}, and differs: {} readings, {} turns of review and "
-        "{} signatures here, {}, {} and {} in the file; nothing was changed",
-        here->job.number, here->job.readings.size(), here->job.review.size(), here->job.signatures.size(),
-        file.record.job.readings.size(), file.record.job.review.size(), file.record.job.signatures.size()));
-    return TakenIn{std::move(result), fmt::format("job {} was not taken in", file.record.job.number),
-                   here->job.id, true};
+        "this job is in the history already, as number {}, and went on in both places: they differ in "
+        "{}; nothing was changed. Go on with one of the two and enter what the other has more",
+        number, exchange::partWords(continuation.differs)));
+    TakenIn refused = notTaken(std::move(result), file.record, true);
+    refused.continuation = continuation;
+    return refused;
 }
 
 /// Numbers that mean other places than in any job of the object here: a point that the latest job no longer
@@ -94,10 +125,9 @@ Result<TakenIn> takeIn(HistoryStore& store, const JobFile& file, Verification re
     checkKeys(result, *people);
     const int number = file.record.job.number;
     if (!result.ok())
-        return TakenIn{std::move(result), fmt::format("job {} was not taken in", number), file.record.job.id,
-                       false};
+        return notTaken(std::move(result), file.record, false);
     if (store.findJob(file.record.job.id.text()))
-        return answerKnown(store, file, std::move(result));
+        return answerKnown(store, file, std::move(result), traces);
     if (const Status said = addNotes(store, file.record, result.notes); !said)
         return fail(said.error());
     if (const Status taken = store.importJob(file.record.object, file.record.job, file.pictures, traces);
@@ -106,13 +136,37 @@ Result<TakenIn> takeIn(HistoryStore& store, const JobFile& file, Verification re
     const Result<model::Job> here = store.job(file.record.job.id);
     if (!here)
         return fail(here.error());
-    if (here->number != number)
+    const bool isRenumbered = here->number != number;
+    if (isRenumbered)
         result.notes.push_back(fmt::format("number {} is taken here; the job is number {} in this history",
                                            number, here->number));
     return TakenIn{
         std::move(result),
         fmt::format("job {} of {} is in {}", here->number, file.record.object.name, store.file().string()),
-        here->id, false};
+        here->id,
+        false,
+        Outcome::Came,
+        isRenumbered};
+}
+
+Result<std::optional<exchange::Continuation>> standingOf(const HistoryStore& store, const JobRecord& record)
+{
+    if (!store.findJob(record.job.id.text()))
+        return std::nullopt;
+    const Result<JobRecord> here = loadRecord(store, record.job.id);
+    if (!here)
+        return fail(here.error());
+    return exchange::compareRecords(*here, record);
+}
+
+std::string aheadBy(const exchange::Continuation& continuation)
+{
+    std::vector<std::string> words;
+    for (const exchange::Gain& gain : continuation.added)
+        words.push_back(exchange::partWords(gain.part, gain.count));
+    for (const exchange::Part part : continuation.replaced)
+        words.push_back(exchange::partWords(part) + " changed");
+    return fmt::format("{}", fmt::join(words, ", "));
 }
 
 Result<Checked> checkFile(std::string_view bytes)
@@ -129,7 +183,9 @@ Result<Checked> checkFile(std::string_view bytes)
     return Checked{std::move(*file), std::move(*result)};
 }
 
-Result<std::vector<TakenIn>> takeInAll(HistoryStore& store, const HistoryStore& from)
+Result<std::vector<TakenIn>> takeInAll(HistoryStore& store, const HistoryStore& from,
+                                       const std::stop_token& stop,
+                                       const std::function<void(std::size_t, std::size_t)>& progress)
 {
     auto jobs = from.jobs();
     if (!jobs)
@@ -141,9 +197,14 @@ Result<std::vector<TakenIn>> takeInAll(HistoryStore& store, const HistoryStore& 
         answer.result.problems.push_back(fmt::format("job {}: {}", row.number, error.message));
         answer.done = fmt::format("job {} was not taken in", row.number);
         answer.job = row.id;
+        answer.number = row.number;
         answers.push_back(std::move(answer));
     };
     for (const storage::JobRow& row : *jobs) {
+        if (stop.stop_requested())
+            break;
+        if (progress)
+            progress(answers.size(), jobs->size());
         Result<JobRecord> record = loadRecord(from, row.id);
         if (!record) {
             cannot(row, record.error());

@@ -2,27 +2,53 @@
 // Taking a job from elsewhere into a history, and saying what a person should know about it.
 #pragma once
 
+#include "core/exchange/continuation.h"
 #include "core/exchange/job_file.h"
 #include "core/storage/history_store.h"
 
+#include <cstddef>
+#include <functional>
+#include <optional>
+#include <stop_token>
 #include <string>
 #include <string_view>
 #include <vector>
 
 namespace sealwalk::transfer {
 
+enum class Outcome
+{
+    Came,     ///< the job is in the history now
+    WentOn,   ///< it was here, and has now what the other record had more
+    Known,    ///< it was here, the same or further on; nothing was added
+    NotTaken, ///< for what the result names as its problems
+};
+
 struct TakenIn
 {
     exchange::Verification result; ///< what was found before, with problems and notes of the taking in
     std::string done;              ///< one sentence
     model::JobId job;              ///< the job concerned
-    bool isKnown = false;          ///< it was in the history before; nothing was added
+    bool isKnown = false;          ///< it was in the history before
+    Outcome outcome = Outcome::NotTaken;
+    bool isRenumbered = false;                ///< its own number was taken here
+    int number = 0;                           ///< here; of one not taken in the number it came with
+    exchange::Continuation continuation = {}; ///< how it stood to the one that was here
 };
 
 /// Stores `file`, whose verification is `result`, unless its signatures are broken, its keys are not those of
-/// the people in `store`, or the job is there already. Nothing that is there is changed.
+/// the people in `store`, or the job is there already in another state. Where the job is there and `file`
+/// goes on from it (exchange/continuation.h), what it has more is added; nothing else that is there is
+/// changed.
 Result<TakenIn> takeIn(storage::HistoryStore& store, const exchange::JobFile& file,
                        exchange::Verification result, const std::vector<storage::NamedTrace>& traces = {});
+
+/// How a job stands to the one that is in the history; none when it is not there.
+Result<std::optional<exchange::Continuation>> standingOf(const storage::HistoryStore& store,
+                                                         const exchange::JobRecord& record);
+
+/// What a job is ahead by, for people: "12 readings, 1 repair, submitted, set-up changed".
+std::string aheadBy(const exchange::Continuation& continuation);
 
 /// Reads and checks a job file before any history is touched. A file that is whole but packed or spelt
 /// otherwise is fine, with a note.
@@ -34,7 +60,11 @@ struct Checked
 Result<Checked> checkFile(std::string_view bytes);
 
 /// Every job of another history, the oldest first; one answer for each. What cannot be taken in is a problem
-/// of its answer, and the rest goes on. Fails only when the jobs of `from` cannot be listed.
-Result<std::vector<TakenIn>> takeInAll(storage::HistoryStore& store, const storage::HistoryStore& from);
+/// of its answer, and the rest goes on. Stopped, it answers for the jobs until then, which stay. Fails only
+/// when the jobs of `from` cannot be listed.
+/// @param progress  told after each job: how many of how many
+Result<std::vector<TakenIn>> takeInAll(storage::HistoryStore& store, const storage::HistoryStore& from,
+                                       const std::stop_token& stop = {},
+                                       const std::function<void(std::size_t, std::size_t)>& progress = {});
 
 } // namespace sealwalk::transfer

@@ -183,6 +183,103 @@ Fingerabdruck %2 …</translation>
     </message>
 </context>
 <context>
+    <name>ContinuationWords</name>
+    <message>
+        <source>number, object or day of opening</source>
+        <translation>Nummer, Objekt oder Tag der Eröffnung</translation>
+    </message>
+    <message>
+        <source>set-up</source>
+        <translation>Einstellungen</translation>
+    </message>
+    <message>
+        <source>sketch</source>
+        <translation>Skizze</translation>
+    </message>
+    <message>
+        <source>rounds</source>
+        <translation>Runden</translation>
+    </message>
+    <message>
+        <source>order of a round</source>
+        <translation>Reihenfolge einer Runde</translation>
+    </message>
+    <message>
+        <source>rounds closed</source>
+        <translation>Runden abgeschlossen</translation>
+    </message>
+    <message>
+        <source>readings</source>
+        <translation>Messwerte</translation>
+    </message>
+    <message>
+        <source>void marks</source>
+        <translation>Ungültig-Vermerke</translation>
+    </message>
+    <message>
+        <source>system checks</source>
+        <translation>Systemprüfungen</translation>
+    </message>
+    <message>
+        <source>background watches</source>
+        <translation>Untergrundbeobachtungen</translation>
+    </message>
+    <message>
+        <source>pressure-rise tests</source>
+        <translation>Druckanstiegstests</translation>
+    </message>
+    <message>
+        <source>repairs</source>
+        <translation>Reparaturen</translation>
+    </message>
+    <message>
+        <source>judgements</source>
+        <translation>Urteile</translation>
+    </message>
+    <message>
+        <source>concessions</source>
+        <translation>Sonderfreigaben</translation>
+    </message>
+    <message>
+        <source>submitted</source>
+        <translation>eingereicht</translation>
+    </message>
+    <message>
+        <source>sent back</source>
+        <translation>zurückgegeben</translation>
+    </message>
+    <message>
+        <source>approved</source>
+        <translation>freigegeben</translation>
+    </message>
+    <message>
+        <source>remarks</source>
+        <translation>Bemerkungen</translation>
+    </message>
+    <message>
+        <source>amendments</source>
+        <translation>Nachträge</translation>
+    </message>
+    <message>
+        <source>turns of the review</source>
+        <translation>Schritte der Durchsicht</translation>
+    </message>
+    <message>
+        <source>signatures</source>
+        <translation>Unterschriften</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>readings: 12</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 changed</source>
+        <comment>set-up changed</comment>
+        <translation>%1 geändert</translation>
+    </message>
+</context>
+<context>
     <name>Core</name>
     <message>
         <source>It answered with %1, and no leak found elsewhere explains it.</source>
@@ -2504,10 +2601,6 @@ Fingerabdruck %2 …</translation>
         <translation>dieser Auftrag ist schon in der Historie, als Nummer %1</translation>
     </message>
     <message>
-        <source>this job is in the history already, as number %1, and differs: %2 readings, %3 turns of review and %4 signatures here, %5, %6 and %7 in the file; nothing was changed</source>
-        <translation>dieser Auftrag ist schon in der Historie, als Nummer %1, und weicht ab: %2 Messwerte, %3 Schritte der Durchsicht und %4 Unterschriften hier, %5, %6 und %7 in der Datei; nichts wurde geändert</translation>
-    </message>
-    <message>
         <source>this job is in the history already, as number %1; nothing was added</source>
         <translation>dieser Auftrag ist schon in der Historie, als Nummer %1; nichts kam hinzu</translation>
     </message>
@@ -4278,6 +4371,18 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>no leak and no pressure rise on record</source>
         <translation>weder Leck noch Druckanstieg aufgezeichnet</translation>
+    </message>
+    <message>
+        <source>this job is in the history already, as number %1, and went on in both places: they differ in %2; nothing was changed. Go on with one of the two and enter what the other has more</source>
+        <translation>dieser Auftrag ist schon in der Historie, als Nummer %1, und ging an beiden Orten weiter: verschieden sind %2; nichts wurde geändert. Mit einem der beiden weitermachen und eintragen, was der andere mehr hat</translation>
+    </message>
+    <message>
+        <source>job %1 was changed in another window meanwhile; look again</source>
+        <translation>Auftrag %1 wurde inzwischen in einem anderen Fenster geändert; noch einmal ansehen</translation>
+    </message>
+    <message>
+        <source>job %1 does not go on from what is here; nothing was changed</source>
+        <translation>Auftrag %1 geht nicht von dem weiter, was hier ist; nichts wurde geändert</translation>
     </message>
 </context>
 <context>
@@ -6326,6 +6431,56 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>flexed</source>
         <translation>gebogen</translation>
+    </message>
+    <message>
+        <source>Job %1 is here already and went on in both places; they differ in: %2. Nothing was changed.</source>
+        <translation>Auftrag %1 ist schon hier und ging an beiden Orten weiter; verschieden sind: %2. Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>Go on with one of the two and enter what the other has more.</source>
+        <translation>Mit einem der beiden weitermachen und eintragen, was der andere mehr hat.</translation>
+    </message>
+    <message>
+        <source>Job from elsewhere</source>
+        <translation>Auftrag von anderswo</translation>
+    </message>
+    <message>
+        <source>Job %1 is here already, and the file has it further on:
+%2.
+
+Take that in?</source>
+        <translation>Auftrag %1 ist schon hier, und in der Datei ist er weiter:
+%2.
+
+Das übernehmen?</translation>
+    </message>
+    <message>
+        <source>Nothing was taken in.</source>
+        <translation>Nichts wurde übernommen.</translation>
+    </message>
+    <message>
+        <source>Job %1 went on: %2.</source>
+        <translation>Auftrag %1 ging weiter: %2.</translation>
+    </message>
+    <message>
+        <source>Job %1 is here already, and further on here: %2. Nothing was taken in.</source>
+        <translation>Auftrag %1 ist schon hier, und hier ist er weiter: %2. Nichts wurde übernommen.</translation>
+    </message>
+    <message>
+        <source>This is the history that is open; choose another.</source>
+        <translation>Das ist die Historie, die offen ist; eine andere wählen.</translation>
+    </message>
+    <message>
+        <source>Taking in the jobs of another history</source>
+        <translation>Die Aufträge einer anderen Historie werden übernommen</translation>
+    </message>
+    <message>
+        <source>Cancelled; the jobs that had come until then stay.</source>
+        <translation>Abgebrochen; die Aufträge, die bis dahin kamen, bleiben.</translation>
+    </message>
+    <message>
+        <source>Take in another history</source>
+        <translation>Andere Historie übernehmen</translation>
     </message>
 </context>
 <context>
@@ -8750,6 +8905,14 @@ Fingerabdruck %2 …</translation>
         <source>Readings</source>
         <translation>Messwerte</translation>
     </message>
+    <message>
+        <source>not as signed</source>
+        <translation>nicht wie unterschrieben</translation>
+    </message>
+    <message>
+        <source>Not as signed: %1</source>
+        <translation>Nicht wie unterschrieben: %1</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::JointList</name>
@@ -9229,6 +9392,18 @@ Fingerabdruck %2 …</translation>
         <source>Enter opens a job; Space marks it, and two marked jobs are compared; Shift+Space marks more.</source>
         <translation>Eingabe öffnet einen Auftrag; die Leertaste merkt ihn, zwei gemerkte werden verglichen; Umschalt+Leertaste merkt mehr.</translation>
     </message>
+    <message>
+        <source>Job %1 is not as it was signed: %2</source>
+        <translation>Auftrag %1 ist nicht, wie er unterschrieben wurde: %2</translation>
+    </message>
+    <message>
+        <source>Ask who keeps the history; a back-up may have it as it was.</source>
+        <translation>Wer die Historie verwaltet, weiß Rat; eine Sicherung hat ihn vielleicht, wie er war.</translation>
+    </message>
+    <message>
+        <source>%1, not as signed</source>
+        <translation>%1, nicht wie unterschrieben</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::MapPanel</name>
@@ -9513,6 +9688,53 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>Done again: %1.</source>
         <translation>Wieder getan: %1.</translation>
+    </message>
+    <message>
+        <source>Take in another h&amp;istory …</source>
+        <translation>Andere H&amp;istorie übernehmen …</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::MergeSummary</name>
+    <message>
+        <source>went on in both places; they differ in: %1</source>
+        <translation>ging an beiden Orten weiter; verschieden sind: %1</translation>
+    </message>
+    <message>
+        <source>Job %1 was not taken in: %2</source>
+        <translation>Auftrag %1 wurde nicht übernommen: %2</translation>
+    </message>
+    <message>
+        <source>Job %1 went on: %2</source>
+        <translation>Auftrag %1 ging weiter: %2</translation>
+    </message>
+    <message>
+        <source>Job %1: %2</source>
+        <translation>Auftrag %1: %2</translation>
+    </message>
+    <message>
+        <source>What came of it</source>
+        <translation>Was daraus wurde</translation>
+    </message>
+    <message>
+        <source>Jobs that came: %1; that went on: %2; that were here already: %3; not taken in: %4.</source>
+        <translation>Aufträge, die kamen: %1; die weitergingen: %2; die schon hier waren: %3; nicht übernommen: %4.</translation>
+    </message>
+    <message>
+        <source>Their number was taken here and they got another: %1.</source>
+        <translation>Ihre Nummer war hier vergeben, und sie erhielten eine andere: %1.</translation>
+    </message>
+    <message>
+        <source>All kept their numbers.</source>
+        <translation>Alle behielten ihre Nummer.</translation>
+    </message>
+    <message>
+        <source>job by job</source>
+        <translation>Auftrag für Auftrag</translation>
+    </message>
+    <message>
+        <source>There is nothing to say of any single job.</source>
+        <translation>Zu keinem einzelnen Auftrag ist etwas zu sagen.</translation>
     </message>
 </context>
 <context>
@@ -12183,6 +12405,18 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>stages</source>
         <translation>Stufen</translation>
+    </message>
+    <message>
+        <source>%1, not as signed: %2</source>
+        <translation>%1, nicht wie unterschrieben: %2</translation>
+    </message>
+    <message>
+        <source>Not as signed: %1</source>
+        <translation>Nicht wie unterschrieben: %1</translation>
+    </message>
+    <message>
+        <source>Not as signed · %1</source>
+        <translation>Nicht wie unterschrieben · %1</translation>
     </message>
 </context>
 <context>

@@ -100,16 +100,36 @@ TEST_F(JobFiles, TheSameJobTwiceIsSaidAndNothingDoubled)
         << again.out;
     EXPECT_EQ(jobsIn("a.sealwalk"), 1U);
 
-    JobFile grown = exchange::unsignedFile(kSeed);
-    grown.record.job.readings.pop_back();
-    std::erase_if(grown.record.job.voids, [&](const model::VoidMark& mark) {
-        return grown.record.job.reading(mark.reading) == nullptr;
-    });
-    ASSERT_TRUE(exchange::writeFile(path("other.sealjob"), exchange::packJobFile(grown).value()).has_value());
+    JobFile other = exchange::unsignedFile(kSeed);
+    other.record.job.readings.back().by = "somebody else";
+    ASSERT_TRUE(exchange::writeFile(path("other.sealjob"), exchange::packJobFile(other).value()).has_value());
     const ProcessResult differs = cli({"unpack", path("other.sealjob")}, "a.sealwalk");
     EXPECT_EQ(differs.status, 1) << differs.out << differs.err;
-    EXPECT_NE(differs.out.find("and differs"), std::string::npos) << differs.out;
+    EXPECT_NE(differs.out.find("went on in both places"), std::string::npos) << differs.out;
     EXPECT_EQ(jobsIn("a.sealwalk"), 1U);
+}
+
+TEST_F(JobFiles, AJobThatWentOnElsewhereComesBack)
+{
+    JobFile before = exchange::unsignedFile(kSeed); // not yet submitted
+    before.record.job.readings.pop_back();
+    std::erase_if(before.record.job.voids, [&](const model::VoidMark& mark) {
+        return before.record.job.reading(mark.reading) == nullptr;
+    });
+    ASSERT_TRUE(
+        exchange::writeFile(path("early.sealjob"), exchange::packJobFile(before).value()).has_value());
+    ASSERT_EQ(cli({"unpack", path("early.sealjob")}, "b.sealwalk").status, 0);
+    ASSERT_EQ(cli({"pack", m_number, "-o", path("late.sealjob")}, "a.sealwalk").status, 0);
+    const ProcessResult on = runCli({"unpack", path("late.sealjob"), "--history", path("b.sealwalk")});
+    EXPECT_EQ(on.status, 0) << on.out << on.err;
+    EXPECT_NE(on.out.find("went on: 1 reading, "), std::string::npos) << on.out;
+    EXPECT_EQ(cli({"verify", m_number}, "b.sealwalk").status, 0);
+    const ProcessResult behind = runCli({"unpack", path("early.sealjob"), "--history", path("b.sealwalk")});
+    EXPECT_EQ(behind.status, 0) << behind.out;
+    EXPECT_NE(behind.out.find("further on here by 1 reading"), std::string::npos) << behind.out;
+    ASSERT_EQ(cli({"pack", m_number, "-o", path("again.sealjob")}, "b.sealwalk").status, 0);
+    EXPECT_EQ(exchange::readFile(path("late.sealjob")).value(),
+              exchange::readFile(path("again.sealjob")).value());
 }
 
 TEST_F(JobFiles, ClashesOfNumbersAndNamesAreSaid)

@@ -4,9 +4,11 @@
 #include "ui/history/found_words.h"
 #include "ui/history/jobs_model.h"
 #include "ui/history/objects_model.h"
+#include "ui/render/core_words.h"
 #include "ui/render/icon.h"
 #include "ui/render/theme.h"
 #include "ui/session/job_session.h"
+#include "ui/session/record_watch.h"
 #include "ui/widgets/heading.h"
 #include "ui/widgets/page_tabs.h"
 
@@ -16,6 +18,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QScrollBar>
 #include <QSplitter>
 #include <QTableView>
 #include <QVBoxLayout>
@@ -26,6 +29,8 @@
 namespace sealwalk::ui {
 
 namespace {
+
+constexpr int kRowsOfAScreen = 80; // of a high one
 
 QTableView* table(QAbstractItemModel* model, const QString& name, int stretched, QWidget* parent)
 {
@@ -68,6 +73,7 @@ void HistoryLists::build()
 
     m_objectsModel = new ObjectsModel(this);
     m_jobsModel = new JobsModel(this);
+    m_watch = new RecordWatch(m_session, this);
     m_objects = table(m_objectsModel, tr("test objects"), ObjectsModel::Name, this);
     m_objects->setObjectName(QStringLiteral("objects"));
     m_jobs = table(m_jobsModel, tr("jobs"), JobsModel::Purpose, this);
@@ -79,6 +85,10 @@ void HistoryLists::build()
                                         std::pair{JobsModel::Object, 190}, std::pair{JobsModel::State, 112},
                                         std::pair{JobsModel::Points, 58}, std::pair{JobsModel::Readings, 80}})
         m_jobs->setColumnWidth(column, width);
+    constexpr int kSignAndEdges = 44; // px
+    m_jobs->setColumnWidth(JobsModel::State,
+                           m_jobs->fontMetrics().horizontalAdvance(JobsModel::tr("not as signed")) +
+                               kSignAndEdges);
     m_jobs->installEventFilter(this);
     m_objects->installEventFilter(this);
 
@@ -132,6 +142,8 @@ void HistoryLists::build()
     });
     connect(m_jobs, &QTableView::doubleClicked, this, &HistoryLists::openChosen);
     connect(m_jobsModel, &JobsModel::marksChanged, this, &HistoryLists::onMarks);
+    connect(m_jobs->verticalScrollBar(), &QScrollBar::valueChanged, this, &HistoryLists::lookAtShown);
+    connect(m_watch, &RecordWatch::told, this, &HistoryLists::showWrong);
     connect(m_compare, &QPushButton::clicked, this, &HistoryLists::compareMarked);
     connect(newJob, &QPushButton::clicked, this, [this] { emit newJobWanted(chosenObject()); });
     connect(newObject, &QPushButton::clicked, this, &HistoryLists::newObjectWanted);
@@ -208,6 +220,28 @@ void HistoryLists::showJobs()
     m_nothing->setVisible(!typed.isEmpty() && m_jobsModel->rowCount() == 0);
     m_nothing->setText(tr("No job has all of \u201C%1\u201D. Esc clears the search.").arg(typed));
     m_edit->setEnabled(!only.isNil());
+    lookAtShown();
+    showWrong();
+}
+
+void HistoryLists::lookAtShown()
+{
+    std::vector<model::JobId> shown;
+    const int first = std::max(0, m_jobs->rowAt(0));
+    for (int row = first; row < std::min(first + kRowsOfAScreen, m_jobsModel->rowCount()); ++row)
+        if (const storage::JobRow* job = m_jobsModel->jobAt(row); job->state == model::JobState::Signed)
+            shown.push_back(job->id);
+    m_watch->look(shown);
+}
+
+void HistoryLists::showWrong()
+{
+    std::map<model::JobId, QString> wrong;
+    for (int row = 0; row < m_jobsModel->rowCount(); ++row)
+        if (const storage::JobRow* job = m_jobsModel->jobAt(row); job->state == model::JobState::Signed)
+            if (const std::string why = m_watch->wrongWith(job->id); !why.empty())
+                wrong.emplace(job->id, render::inWords(why));
+    m_jobsModel->setWrong(std::move(wrong));
 }
 
 void HistoryLists::focusSearch()

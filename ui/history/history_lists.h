@@ -19,6 +19,7 @@ class JobSession;
 class JobsModel;
 class ObjectsModel;
 class PageTabs;
+class RecordWatch;
 
 class HistoryLists : public QWidget
 {
@@ -55,6 +56,8 @@ private:
     void build();
     void showJobs();
     [[nodiscard]] Result<std::vector<storage::JobRow>> found() const;
+    void lookAtShown(); ///< whether what is signed there is still what was signed
+    void showWrong();
     void openChosen();
     void compareMarked();
     void onMarks();
@@ -70,6 +73,7 @@ private:
     ObjectsModel* m_objectsModel = nullptr;
     bool m_isFilling = false; ///< the jobs are read once it is done
     JobsModel* m_jobsModel = nullptr;
+    RecordWatch* m_watch = nullptr;
 };
 
 } // namespace sealwalk::ui

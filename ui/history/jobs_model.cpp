@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/history/jobs_model.h"
 
+#include "ui/render/icon.h"
+
 #include <algorithm>
 
 namespace sealwalk::ui {
@@ -48,6 +50,15 @@ void JobsModel::clearMarks()
     emit marksChanged();
 }
 
+void JobsModel::setWrong(std::map<model::JobId, QString> wrong)
+{
+    if (wrong == m_wrong)
+        return;
+    m_wrong = std::move(wrong);
+    if (!m_rows.empty())
+        emit dataChanged(index(0, State), index(rowCount() - 1, State));
+}
+
 int JobsModel::rowCount(const QModelIndex& parent) const
 {
     return parent.isValid() ? 0 : static_cast<int>(m_rows.size());
@@ -73,6 +84,8 @@ QString JobsModel::text(const storage::JobRow& job, int column) const
     case Purpose:
         return QString::fromStdString(job.purpose);
     case State:
+        if (m_wrong.contains(job.id))
+            return tr("not as signed");
         switch (job.state) {
         case model::JobState::Open:
             return tr("in progress");
@@ -102,6 +115,12 @@ QVariant JobsModel::data(const QModelIndex& index, int role) const
         return text(*job, index.column());
     if (role == Qt::ToolTipRole && (index.column() == Object || index.column() == Purpose))
         return text(*job, index.column()); // where it is cut
+    if (const auto wrong = m_wrong.find(job->id); wrong != m_wrong.end() && index.column() == State) {
+        if (role == Qt::DecorationRole)
+            return render::icon(QStringLiteral("caution"));
+        if (role == Qt::ToolTipRole || role == Qt::AccessibleTextRole)
+            return tr("Not as signed: %1").arg(wrong->second);
+    }
     if (role == Qt::CheckStateRole && index.column() == Number)
         return isMarked(job->id) ? Qt::Checked : Qt::Unchecked;
     if (role == Qt::TextAlignmentRole && (index.column() == Points || index.column() == Readings))

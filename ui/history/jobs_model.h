@@ -6,6 +6,7 @@
 
 #include <QAbstractTableModel>
 
+#include <map>
 #include <vector>
 
 namespace sealwalk::ui {
@@ -36,6 +37,8 @@ public:
     [[nodiscard]] const std::vector<storage::JobRow>& marked() const { return m_marked; }
     void toggleMark(int row);
     void clearMarks();
+    /// Signed jobs whose record is not what was signed, with the reason.
+    void setWrong(std::map<model::JobId, QString> wrong);
 
     [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
     [[nodiscard]] int columnCount(const QModelIndex& parent = {}) const override;
@@ -53,6 +56,7 @@ private:
 
     std::vector<storage::JobRow> m_rows;
     std::vector<storage::JobRow> m_marked;
+    std::map<model::JobId, QString> m_wrong;
 };
 
 } // namespace sealwalk::ui

@@ -91,9 +91,10 @@ std::span<const char* const> fileRefusals()
         QT_TRANSLATE_NOOP("Core", "the job belongs to another test object than the one it came with"),
         QT_TRANSLATE_NOOP("Core", "the readings are not in the order of storing: %1 follows %2"),
         QT_TRANSLATE_NOOP("Core", "this job is in the history already, as number %1"),
-        QT_TRANSLATE_NOOP(
-            "Core", "this job is in the history already, as number %1, and differs: %2 readings, %3 turns of "
-                    "review and %4 signatures here, %5, %6 and %7 in the file; nothing was changed"),
+        QT_TRANSLATE_NOOP("Core",
+                          "this job is in the history already, as number %1, and went on in both places: "
+                          "they differ in %2; nothing was changed. Go on with one of the two and enter "
+                          "what the other has more"),
         QT_TRANSLATE_NOOP("Core", "this job is in the history already, as number %1; nothing was added"),
         QT_TRANSLATE_NOOP("Core", "job %1 was not taken in"),
         QT_TRANSLATE_NOOP("Core", "point numbers %1 mean other places in this job than in job %2; points are "

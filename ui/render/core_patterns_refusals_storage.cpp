@@ -41,6 +41,8 @@ std::span<const char* const> storageRefusals()
         QT_TRANSLATE_NOOP("Core",
                           "job %1: was opened as number %2 and given number %3 here; its number was changed"),
         QT_TRANSLATE_NOOP("Core", "a job cannot be read: %1"),
+        QT_TRANSLATE_NOOP("Core", "job %1 was changed in another window meanwhile; look again"),
+        QT_TRANSLATE_NOOP("Core", "job %1 does not go on from what is here; nothing was changed"),
         QT_TRANSLATE_NOOP("Core", "opened to be read only; nothing can be stored in it"),
         QT_TRANSLATE_NOOP("Core",
                           "moved, deleted or replaced by another file while it was open; nothing was stored; "

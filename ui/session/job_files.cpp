@@ -30,10 +30,17 @@ Result<TakenIn> takeIn(JobSession& session, const std::filesystem::path& file, t
     if (!taken->result.problems.empty())
         return fail(taken->isKnown ? ErrorCode::Conflict : ErrorCode::DamagedFile,
                     name + ": " + taken->result.problems.front());
-    if (!taken->isKnown)
+    const bool isKnown = taken->outcome == transfer::Outcome::Known;
+    if (!isKnown)
         emit session.historyChanged();
-    return TakenIn{taken->job, !taken->result.signatures.empty(), taken->isKnown,
-                   std::move(taken->result.notes)};
+    TakenIn answer;
+    answer.job = taken->job;
+    answer.isSigned = !taken->result.signatures.empty();
+    answer.outcome = taken->outcome;
+    answer.wasHere = isKnown;
+    answer.continuation = taken->continuation;
+    answer.notes = std::move(taken->result.notes);
+    return answer;
 }
 
 Status writeJobFile(const std::filesystem::path& history, model::JobId job, const std::filesystem::path& file,

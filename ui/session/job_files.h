@@ -18,16 +18,18 @@ class JobSession;
 struct TakenIn
 {
     model::JobId job;
-    bool isSigned = false;          ///< by at least one signature that holds
-    bool wasHere = false;           ///< the same job was in the history already; nothing was added
-    std::vector<std::string> notes; ///< what a person should know, one sentence each
+    bool isSigned = false; ///< by at least one signature that holds
+    transfer::Outcome outcome = transfer::Outcome::Came;
+    bool wasHere = false; ///< the same job was in the history already, or one further on; nothing was added
+    exchange::Continuation continuation; ///< how it stood to the one that was here
+    std::vector<std::string> notes;      ///< what a person should know, one sentence each
 };
 
 /// Reads a job file and checks it, signatures and all; touches no session, so it may run beside the window.
 Result<transfer::Checked> readJobFile(const std::filesystem::path& file);
 
 /// Takes what was read from `file` into the open history. Refused: anything changed since it was signed, a
-/// signature of another key than the person's here, another state of a job that is here already.
+/// signature of another key than the person's here, a job that went on both here and elsewhere.
 Result<TakenIn> takeIn(JobSession& session, const std::filesystem::path& file, transfer::Checked checked);
 
 /// Writes a job of a history, whole, with its pictures; may run beside the window. Stopped, it writes

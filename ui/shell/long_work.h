@@ -15,10 +15,12 @@
 namespace sealwalk::ui {
 
 /// Runs `work` in a thread of its own and gives its answer to `done` in the window's. After Cancel nothing is
-/// given; `work` sees it by its token and leaves nothing behind. One at a time: false when another goes on.
+/// given; `work` sees it by its token and leaves nothing behind, or `cancelled` says what stays. One at a
+/// time: false when another goes on.
 template <typename Answer>
 bool runLong(MainWindow& window, const QString& what, std::function<Answer(std::stop_token)> work,
-             std::function<void(Answer)> done)
+             std::function<void(Answer)> done,
+             const QString& cancelled = MainWindow::tr("Cancelled; nothing was written."))
 {
     NoteLine& line = window.noteLine();
     if (line.isWorking()) {
@@ -29,12 +31,13 @@ bool runLong(MainWindow& window, const QString& what, std::function<Answer(std::
     line.showProgress(what, -1.0);
     const QPointer<QObject> cancelling = new QObject(&window); // lives as long as Cancel means this work
     const std::stop_source stop;
-    QObject::connect(&line, &NoteLine::cancelled, cancelling, [&window, cancelling, stop]() mutable {
-        stop.request_stop();
-        cancelling->deleteLater(); // this work may go on for a while, beside the next one
-        window.noteLine().endProgress();
-        window.say(Severity::News, MainWindow::tr("Cancelled; nothing was written."));
-    });
+    QObject::connect(&line, &NoteLine::cancelled, cancelling,
+                     [&window, cancelling, stop, cancelled]() mutable {
+                         stop.request_stop();
+                         cancelling->deleteLater(); // this work may go on for a while, beside the next one
+                         window.noteLine().endProgress();
+                         window.say(Severity::News, cancelled);
+                     });
     runBeside<Answer>(
         &window, [work = std::move(work), token = stop.get_token()] { return work(token); },
         [&window, cancelling, stop, done = std::move(done)](Answer answer) {

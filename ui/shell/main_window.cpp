@@ -7,6 +7,7 @@
 #include "ui/render/core_words.h"
 #include "ui/render/icon.h"
 #include "ui/session/job_session.h"
+#include "ui/session/record_watch.h"
 #include "ui/shell/corner.h"
 #include "ui/shell/error_text.h"
 #include "ui/shell/key_card.h"
@@ -108,6 +109,7 @@ void MainWindow::build()
     setCentralWidget(centre);
     m_history = new HistoryPage(m_session, m_pages);
     m_feed = new FeedSession(this);
+    m_watch = new RecordWatch(m_session, this);
     m_menus = new Menus(*this);
     m_corner = new Corner(m_session, this);
     menuBar()->setCornerWidget(m_corner, Qt::TopRightCorner);
@@ -125,6 +127,7 @@ void MainWindow::listen()
     connect(&m_session, &JobSession::loggerChanged, this,
             [this] { m_settings.setLogger(m_session.logger()); });
     connect(&m_session, &JobSession::jobChanged, this, &MainWindow::onJobChanged);
+    connect(m_watch, &RecordWatch::told, this, &MainWindow::tellWrong);
     connect(&m_session, &JobSession::storedOnDisk, m_corner, &Corner::onStored);
     for (const auto signal :
          {&JobSession::historyChanged, &JobSession::sketchChanged, &JobSession::setupChanged,
@@ -210,15 +213,35 @@ void MainWindow::onJobChanged()
         showStage(Stage::History);
 }
 
+QString MainWindow::wrongWithJob() const
+{
+    return m_session.hasJob() ? render::inWords(m_watch->wrongWith(m_session.job().id)) : QString();
+}
+
+void MainWindow::tellWrong()
+{
+    refresh();
+    const QString wrong = wrongWithJob();
+    if (wrong.isEmpty() || m_toldWrong == m_session.job().id)
+        return;
+    m_toldWrong = m_session.job().id;
+    say(Severity::Error, tr("Job %1 is not as it was signed: %2").arg(m_session.job().number).arg(wrong),
+        tr("Ask who keeps the history; a back-up may have it as it was."));
+}
+
 void MainWindow::refresh()
 {
     const bool open = m_session.hasJob();
     if (open) {
         const QString object = QString::fromStdString(m_session.object().name);
         const QString job = tr("job %1").arg(m_session.job().number);
+        if (m_session.job().state == model::JobState::Signed)
+            m_watch->look({m_session.job().id});
+        const QString wrong = wrongWithJob();
         m_strip->setObjectAndJob(m_session.object().invented ? tr("%1 (invented data)").arg(object) : object,
-                                 tr("Job %1").arg(m_session.job().number) + roundText(m_session));
-        setWindowTitle(QStringLiteral("%1 – %2 – Sealwalk").arg(object, job));
+                                 tr("Job %1").arg(m_session.job().number) + roundText(m_session), wrong);
+        setWindowTitle(QStringLiteral("%1 – %2 – Sealwalk")
+                           .arg(object, wrong.isEmpty() ? job : tr("%1, not as signed").arg(job)));
     } else {
         m_strip->setObjectAndJob(tr("No job open"), tr("start in History"));
         setWindowTitle(QStringLiteral("Sealwalk"));

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/base/error.h"
+#include "core/model/ids.h"
 #include "ui/shell/shell_settings.h"
 #include "ui/shell/stage.h"
 #include "ui/widgets/note.h"
@@ -26,6 +27,7 @@ class HistoryPage;
 class JobSession;
 class Menus;
 class NoteLine;
+class RecordWatch;
 class StageStrip;
 
 class MainWindow : public QMainWindow
@@ -82,6 +84,9 @@ private:
     void addPageWidget(Stage stage, QWidget* page);
     void onJobChanged();
     [[nodiscard]] bool mayClose();
+    void tellWrong();
+    /// What keeps the open job from being what was signed; empty: nothing, or it is not known yet.
+    [[nodiscard]] QString wrongWithJob() const;
 
     JobSession& m_session;
     ShellSettings& m_settings;
@@ -96,6 +101,8 @@ private:
     HistoryPage* m_history = nullptr;
     std::map<Stage, QWidget*> m_byStage;
     std::set<Stage> m_seen; ///< shown since the program began
+    RecordWatch* m_watch = nullptr;
+    model::JobId m_toldWrong; ///< it was said already
     Stage m_stage = Stage::History;
     std::vector<std::function<QString()>>
         m_unstored; ///< of each page that may hold such: what waits to be stored

@@ -4,6 +4,7 @@
 #include "ui/history/history_page.h"
 #include "ui/render/core_words.h"
 #include "ui/session/job_session.h"
+#include "ui/shell/arriving.h"
 #include "ui/shell/corner.h"
 #include "ui/shell/destinations.h"
 #include "ui/shell/exporting.h"
@@ -74,6 +75,8 @@ void Menus::buildFile()
                                 [this] { m_window.historyPage().startNewJob(); }));
     add(menu, tr("&Open history or job file …"), QKeySequence(Qt::CTRL | Qt::Key_O),
         [this] { chooseAndOpen(m_window); });
+    m_needHistory.push_back(
+        add(menu, tr("Take in another h&istory …"), {}, [this] { chooseAndMerge(m_window); }));
     add(menu, tr("New &history file …"), {}, [this] { chooseAndCreateHistory(m_window); });
     menu->addSeparator();
     // One key, one meaning for each stage: a shortcut of the page beside this one would silence both.

@@ -8,6 +8,7 @@
 #include "ui/render/core_words.h"
 #include "ui/session/job_files.h"
 #include "ui/session/job_session.h"
+#include "ui/shell/arriving.h"
 #include "ui/shell/long_work.h"
 #include "ui/shell/main_window.h"
 #include "ui/shell/temporary_repairs.h"
@@ -76,31 +77,6 @@ bool isJobFile(const QString& file)
     return file.endsWith(QStringLiteral(".sealjob"), Qt::CaseInsensitive);
 }
 
-void takeIn(MainWindow& window, const QString& file, Result<transfer::Checked> checked)
-{
-    const auto taken = checked ? takeIn(window.session(), pathOf(file), *std::move(checked))
-                               : Result<TakenIn>(fail(checked.error()));
-    if (!taken) {
-        window.report(taken.error());
-        return;
-    }
-    if (const Status opened = window.session().openJob(taken->job); !opened) {
-        window.report(opened.error());
-        return;
-    }
-    window.showStageOfWork();
-    const int number = window.session().job().number;
-    // Whoever writes a file makes its checksums; only a signature says that nobody changed it since.
-    window.say(Severity::News, taken->wasHere ? tr("Job %1 was here already, unchanged.").arg(number)
-                               : taken->isSigned
-                                   ? tr("Job %1 was taken in, unchanged since it was signed.").arg(number)
-                                   : tr("Job %1 was taken in. Nobody has signed it: whether it was changed "
-                                        "since it was written cannot be told.")
-                                         .arg(number));
-    for (const std::string& note : taken->notes)
-        window.say(Severity::Caution, render::inWords(note));
-}
-
 } // namespace
 
 void openFile(MainWindow& window, const QString& file)
@@ -116,7 +92,9 @@ void openFile(MainWindow& window, const QString& file)
     runLong<Result<transfer::Checked>>(
         window, tr("Checking the job file"),
         [path = pathOf(file)](const std::stop_token&) { return readJobFile(path); },
-        [&window, file](Result<transfer::Checked> checked) { takeIn(window, file, std::move(checked)); });
+        [&window, file](Result<transfer::Checked> checked) {
+            takeInFile(window, pathOf(file), std::move(checked));
+        });
 }
 
 void chooseAndPack(MainWindow& window)

@@ -22,6 +22,8 @@ constexpr int kHistoryGap = 14;
 constexpr int kMark = 28;
 constexpr int kMargin = 12;
 constexpr int kTextLeft = 50;
+constexpr int kSign = 13;
+constexpr int kSignGap = 4;
 
 } // namespace
 
@@ -61,12 +63,14 @@ void StageStrip::addStage(Stage stage)
     });
 }
 
-void StageStrip::setObjectAndJob(const QString& object, const QString& job)
+void StageStrip::setObjectAndJob(const QString& object, const QString& job, const QString& wrong)
 {
     m_object = object;
     m_job = job;
     setAccessibleName(object);
-    setAccessibleDescription(job);
+    m_wrong = wrong;
+    setAccessibleDescription(wrong.isEmpty() ? job : tr("%1, not as signed: %2").arg(job, wrong));
+    setToolTip(wrong.isEmpty() ? QString() : tr("Not as signed: %1").arg(wrong));
     update();
 }
 
@@ -110,11 +114,19 @@ void StageStrip::paintEvent(QPaintEvent* /*event*/)
     painter.setPen(theme.colour(Role::OnStrip));
     painter.drawText(QRect(kTextLeft, 6, room, 17), Qt::AlignLeft | Qt::AlignVCenter,
                      QFontMetrics(strong).elidedText(m_object, Qt::ElideRight, room));
-    const QFont caption = render::font(render::TextSize::Caption);
+    // A record that was bent is said in words and with a sign, and stands out from its surroundings.
+    const bool isWrong = !m_wrong.isEmpty();
+    const QFont caption = isWrong ? render::font(render::TextSize::Caption, render::Weight::Bold)
+                                  : render::font(render::TextSize::Caption);
+    const QColor colour = theme.colour(isWrong ? Role::OnStrip : Role::StripSoft);
+    const int sign = isWrong ? kSign + kSignGap : 0;
+    if (isWrong)
+        render::paintIcon(painter, QStringLiteral("caution"), QRectF(kTextLeft, 24, kSign, kSign), colour);
     painter.setFont(caption);
-    painter.setPen(theme.colour(Role::StripSoft));
-    painter.drawText(QRect(kTextLeft, 23, room, 15), Qt::AlignLeft | Qt::AlignVCenter,
-                     QFontMetrics(caption).elidedText(m_job, Qt::ElideRight, room));
+    painter.setPen(colour);
+    painter.drawText(QRect(kTextLeft + sign, 23, room - sign, 15), Qt::AlignLeft | Qt::AlignVCenter,
+                     QFontMetrics(caption).elidedText(isWrong ? tr("Not as signed · %1").arg(m_job) : m_job,
+                                                      Qt::ElideRight, room - sign));
 }
 
 } // namespace sealwalk::ui

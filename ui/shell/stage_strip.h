@@ -25,7 +25,8 @@ public:
 
     /// Shows a field for the stage; without this there is none.
     void addStage(Stage stage);
-    void setObjectAndJob(const QString& object, const QString& job);
+    /// @param wrong  what keeps the job from being what was signed
+    void setObjectAndJob(const QString& object, const QString& job, const QString& wrong = {});
     void setProgress(Stage stage, const StageProgress& progress);
     void setUsable(Stage stage, bool usable);
     /// No field is chosen when the page shown is none of the stages'.
@@ -43,6 +44,7 @@ private:
     QHBoxLayout* m_row = nullptr;
     QString m_object;
     QString m_job;
+    QString m_wrong;
 };
 
 } // namespace sealwalk::ui

@@ -93,12 +93,13 @@ void addUnpack(CLI::App& root, Work& chosen)
         "unpack", "the job of a job file, or every job of another history, into a history");
     auto file = std::make_shared<std::string>();
     command->add_option("file", *file, "job file (.sealjob), or a history from another computer")->required();
-    command->footer(
-        "The history is made when it does not exist. Jobs that are there already stay as they are.\n"
-        "Example:\n  sealwalk-cli demo -o demo.sealwalk\n"
-        "  sealwalk-cli pack 118 -o job-118.sealjob --history demo.sealwalk\n"
-        "  sealwalk-cli unpack job-118.sealjob --history other.sealwalk\n"
-        "  sealwalk-cli unpack demo.sealwalk --history other.sealwalk");
+    command->footer("The history is made when it does not exist. A job that is there already, but went on "
+                    "elsewhere, gets "
+                    "what was\nadded there; one that went on in both places stays as it is.\n"
+                    "Example:\n  sealwalk-cli demo -o demo.sealwalk\n"
+                    "  sealwalk-cli pack 118 -o job-118.sealjob --history demo.sealwalk\n"
+                    "  sealwalk-cli unpack job-118.sealjob --history other.sealwalk\n"
+                    "  sealwalk-cli unpack demo.sealwalk --history other.sealwalk");
     command->callback(
         [file, &chosen] { chosen = [file](const Console& console) { return unpack(*file, console); }; });
 }

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/support/german.h"
+#include "tests/support/signed_job.h"
 #include "ui/history/found_words.h"
 #include "ui/history/history_lists.h"
 #include "ui/history/jobs_model.h"
@@ -66,6 +67,33 @@ protected:
 };
 
 } // namespace
+
+// Property: a signed job that is not what was signed says so in the list, in words and with a sign; one that
+// is stays as it was. Regression: only sign-off and the report said so.
+TEST_F(HistoryListsTest, SayWhatIsNotAsSigned)
+{
+    const model::Person reviewer = exchange::testPerson("Rhea Quill", "reviewer");
+    const exchange::JobFile good = exchange::signedFile(31, reviewer);
+    exchange::JobFile bent = exchange::signedFile(32, reviewer);
+    bent.record.job.readings[0].by = "somebody else";
+    bent.record.job.number = good.record.job.number + 1;
+    for (const exchange::JobFile& file : {good, bent})
+        ASSERT_TRUE(session.history().importJob(file.record.object, file.record.job, file.pictures));
+    lists->refresh();
+    const auto state = [&](model::JobId job, int role) {
+        const auto* model = qobject_cast<JobsModel*>(jobs->model());
+        for (int row = 0; row < model->rowCount(); ++row)
+            if (model->jobAt(row)->id == job)
+                return model->data(model->index(row, JobsModel::State), role);
+        return QVariant();
+    };
+    const model::JobId wrong = bent.record.job.id;
+    EXPECT_TRUE(QTest::qWaitFor(
+        [&] { return state(wrong, Qt::DisplayRole).toString() == QStringLiteral("not as signed"); }));
+    EXPECT_FALSE(state(wrong, Qt::DecorationRole).isNull());
+    EXPECT_TRUE(state(wrong, Qt::AccessibleTextRole).toString().contains(QStringLiteral("Not as signed: ")));
+    EXPECT_EQ(state(good.record.job.id, Qt::DisplayRole).toString(), QStringLiteral("signed"));
+}
 
 // Property: typing part of a name narrows the jobs; Enter opens the one on top.
 TEST_F(HistoryListsTest, FindsByTypingAndOpensByEnter)

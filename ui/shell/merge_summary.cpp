@@ -1,0 +1,88 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/shell/merge_summary.h"
+
+#include "ui/render/core_words.h"
+#include "ui/shell/continuation_words.h"
+
+#include <QDialogButtonBox>
+#include <QLabel>
+#include <QPlainTextEdit>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace sealwalk::ui {
+
+namespace {
+
+using transfer::Outcome;
+using transfer::TakenIn;
+
+constexpr QSize kSize(720, 420);
+
+int counted(const std::vector<TakenIn>& answers, Outcome outcome)
+{
+    return static_cast<int>(std::count_if(answers.begin(), answers.end(),
+                                          [&](const TakenIn& one) { return one.outcome == outcome; }));
+}
+
+/// The jobs of which there is something to say, a line each, what was not taken first.
+QStringList linesOf(const std::vector<TakenIn>& answers)
+{
+    QStringList refused;
+    QStringList others;
+    for (const TakenIn& one : answers) {
+        if (one.outcome == Outcome::NotTaken) {
+            const bool isForked = one.continuation.standing == exchange::Standing::Forked;
+            const QString why = isForked ? MergeSummary::tr("went on in both places; they differ in: %1")
+                                               .arg(partInWords(one.continuation.differs))
+                                : one.result.problems.empty() ? QString()
+                                                              : render::inWords(one.result.problems.front());
+            refused << MergeSummary::tr("Job %1 was not taken in: %2").arg(one.number).arg(why);
+        }
+        if (one.outcome == Outcome::WentOn)
+            others
+                << MergeSummary::tr("Job %1 went on: %2").arg(one.number).arg(aheadInWords(one.continuation));
+        for (const std::string& note : one.result.notes)
+            others << MergeSummary::tr("Job %1: %2").arg(one.number).arg(render::inWords(note));
+    }
+    return refused + others;
+}
+
+} // namespace
+
+MergeSummary::MergeSummary(const std::vector<TakenIn>& answers, QWidget* parent)
+    : QDialog(parent)
+{
+    setWindowTitle(tr("What came of it"));
+    const int renumbered = static_cast<int>(
+        std::count_if(answers.begin(), answers.end(), [](const TakenIn& one) { return one.isRenumbered; }));
+    const int came = counted(answers, Outcome::Came);
+    const int refused = counted(answers, Outcome::NotTaken);
+    m_headline = tr("Jobs that came: %1; that went on: %2; that were here already: %3; not taken in: %4.")
+                     .arg(came)
+                     .arg(counted(answers, Outcome::WentOn))
+                     .arg(counted(answers, Outcome::Known))
+                     .arg(refused);
+    auto* headline = new QLabel(
+        m_headline + QLatin1Char('\n') +
+            (renumbered > 0 ? tr("Their number was taken here and they got another: %1.").arg(renumbered)
+                            : tr("All kept their numbers.")),
+        this);
+    headline->setObjectName(QStringLiteral("headline"));
+    headline->setWordWrap(true);
+    auto* lines = new QPlainTextEdit(linesOf(answers).join(QLatin1Char('\n')), this);
+    lines->setReadOnly(true);
+    lines->setTabChangesFocus(true);
+    lines->setAccessibleName(tr("job by job"));
+    lines->setPlaceholderText(tr("There is nothing to say of any single job."));
+    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, this);
+    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::accept);
+    auto* column = new QVBoxLayout(this);
+    column->addWidget(headline);
+    column->addWidget(lines, 1);
+    column->addWidget(buttons);
+    resize(kSize);
+}
+
+} // namespace sealwalk::ui
