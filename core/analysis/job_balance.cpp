@@ -149,6 +149,9 @@ Result<JobBalance> balanceOfJob(const model::Job& job, const model::TestObject& 
         return fail(effect.error());
     result.effect = *std::move(effect);
 
+    if (!ticked.empty())
+        result.notes.emplace_back(
+            "what is left after the repairs is projected, not measured: a new pressure rise proves it");
     nameBlindSpots(findings, result.notes);
     if (test == nullptr && !job.riseTests.empty())
         result.notes.emplace_back("the pressure rise on record was measured on the other side of a repair: "

@@ -78,13 +78,25 @@ void addJudgements(const model::Job& job, model::RoundId round, std::vector<Poin
             const auto verdict = model::fromName<Verdict>(judgement.verdict);
             if (!word || !verdict)
                 continue;
+            // A second verdict stands over what was worked out too, not over the first one.
+            Overruled overruled =
+                finding.overruled.value_or(Overruled{finding.finding, finding.verdict, {}, {}, {}});
             finding.because.push_back(fmt::format("{} judged {}, {}: {}; computed was {}, {}", judgement.by,
                                                   judgement.finding, judgement.verdict, judgement.reason,
-                                                  model::name(finding.finding),
-                                                  model::name(finding.verdict)));
+                                                  model::name(overruled.finding),
+                                                  model::name(overruled.verdict)));
+            overruled.by = judgement.by;
+            overruled.at = judgement.at;
+            overruled.reason = judgement.reason;
+            finding.overruled = std::move(overruled);
             finding.finding = *word;
             finding.verdict = *verdict;
             finding.judgedByPerson = true;
+            if (*word == Finding::OtherSource || *word == Finding::VirtualLeak) {
+                finding.rate.reset(); // what was read stays in `asRead`; it is no leak at this place
+                finding.low.reset();
+                finding.high.reset();
+            }
         }
     }
 }
@@ -108,10 +120,15 @@ void addConcessions(const model::Job& job, std::vector<PointFinding>& findings, 
             if (std::find(concession.points.begin(), concession.points.end(), finding.point) ==
                 concession.points.end())
                 continue;
-            if (concession.until && isPast(*concession.until, judged))
+            if (concession.until && isPast(*concession.until, judged)) {
                 ranOut[finding.point] = concession.until->date();
-            else
-                finding.concession = true;
+                continue;
+            }
+            const bool endless = !concession.until || (finding.concession && !finding.concededUntil);
+            finding.concededUntil =
+                endless ? std::nullopt
+                        : std::max(finding.concededUntil, concession.until); // none is less than any
+            finding.concession = true;
         }
     for (PointFinding& finding : findings)
         if (const auto date = ranOut.find(finding.point); date != ranOut.end() && !finding.concession)

@@ -28,6 +28,8 @@ enum class Finding
     NotAccessible,
     NotTested, ///< left out on purpose, with a reason
     NotSprayed,
+    OtherSource, ///< by a person only: the test set-up, a neighbour's helium; not the object's
+    VirtualLeak, ///< by a person only: gas trapped inside, which helium from outside cannot size
 };
 
 /// Against the limit, with the guard band.
@@ -45,6 +47,17 @@ struct Owed
     model::PointId to;  ///< the leak's point; nil: tails of earlier responses and helium in the room
     double share = 0.0; ///< of the reading
     bool operator==(const Owed&) const = default;
+};
+
+/// What was worked out, where a person decided otherwise, and that decision.
+struct Overruled
+{
+    Finding finding = Finding::NotSprayed; ///< as worked out
+    Verdict verdict = Verdict::NoAnswer;   ///< as worked out
+    std::string by;
+    Timestamp at;
+    std::string reason;
+    bool operator==(const Overruled&) const = default;
 };
 
 struct PointFinding
@@ -72,8 +85,10 @@ struct PointFinding
     std::vector<std::string> because;           ///< sentences
     std::optional<model::ReadingId> reading;    ///< the reading that counts
     bool judgedByPerson = false;                ///< finding and verdict are a person's; `because` names both
+    std::optional<Overruled> overruled;         ///< with `judgedByPerson`
     bool temporaryRepair = false;               ///< a temporary repair is in place
     bool concession = false;                    ///< accepted above the limit, for a time
+    std::optional<Timestamp> concededUntil;     ///< the last day of the concession; none: without end
     bool awaitsRetest = false;                  ///< repaired, not sprayed since
 
     bool operator==(const PointFinding&) const = default;
@@ -87,7 +102,7 @@ template <>
 struct EnumNames<analysis::Finding>
 {
     static constexpr std::string_view what = "finding";
-    static constexpr std::array<std::pair<analysis::Finding, std::string_view>, 11> table{{
+    static constexpr std::array<std::pair<analysis::Finding, std::string_view>, 13> table{{
         {analysis::Finding::Leak, "leak"},
         {analysis::Finding::Shared, "shared"},
         {analysis::Finding::Echo, "echo"},
@@ -99,6 +114,8 @@ struct EnumNames<analysis::Finding>
         {analysis::Finding::NotAccessible, "not accessible"},
         {analysis::Finding::NotTested, "not tested"},
         {analysis::Finding::NotSprayed, "not sprayed"},
+        {analysis::Finding::OtherSource, "other source"},
+        {analysis::Finding::VirtualLeak, "virtual leak"},
     }};
 };
 

@@ -87,6 +87,21 @@ std::span<const std::string_view> actionWords()
     return kActions;
 }
 
+bool holdsForATime(std::string_view action)
+{
+    constexpr std::array<std::string_view, 7> kForATime{"epoxy", "fill",  "sealant", "tape",
+                                                        "putty", "blank", "lock"};
+    return std::any_of(kForATime.begin(), kForATime.end(),
+                       [&](std::string_view word) { return contains(action, word); });
+}
+
+std::optional<int> usualCureHours(std::string_view action)
+{
+    constexpr int kFillerCures = 24;
+    const bool cures = contains(action, "epoxy") || contains(action, "fill") || contains(action, "sealant");
+    return cures ? std::optional(kFillerCures) : std::nullopt;
+}
+
 std::vector<std::string> repairCautions(std::string_view action)
 {
     std::vector<std::string> sentences{std::string(kAlways)};

@@ -5,6 +5,7 @@
 
 #include "core/model/job.h"
 
+#include <optional>
 #include <span>
 #include <string>
 #include <string_view>
@@ -16,6 +17,12 @@ namespace sealwalk::analysis {
 std::span<const std::string_view> defectWords();
 /// What is done about them.
 std::span<const std::string_view> actionWords();
+
+/// Whether this action is no lasting one unless its design says so: fillers, tape, a locked valve, a blank.
+bool holdsForATime(std::string_view action);
+/// Hours a filler usually cures before vacuum and helium, at room temperature; none where nothing cures.
+/// Common practice, no source; the maker's sheet comes first.
+std::optional<int> usualCureHours(std::string_view action);
 
 /// Cautions for an action, by the words in it; at least one.
 std::vector<std::string> repairCautions(std::string_view action);

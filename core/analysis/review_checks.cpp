@@ -9,6 +9,7 @@
 #include <algorithm>
 #include <array>
 #include <cctype>
+#include <iterator>
 #include <utility>
 
 namespace sealwalk::analysis {
@@ -38,6 +39,17 @@ std::string ReviewGround::text(const std::vector<model::PointId>& points) const
     if (points.size() > named)
         list += fmt::format(" and {} more", points.size() - named);
     return (points.size() == 1 ? "point " : "points ") + list;
+}
+
+Answer answerOf(std::vector<Answer> open, Answer inOrder)
+{
+    if (open.empty())
+        return inOrder;
+    std::stable_sort(open.begin(), open.end(),
+                     [](const Answer& a, const Answer& b) { return a.state < b.state; });
+    Answer first = std::move(open.front());
+    first.also.assign(std::make_move_iterator(open.begin() + 1), std::make_move_iterator(open.end()));
+    return first;
 }
 
 } // namespace detail
@@ -139,6 +151,11 @@ std::vector<ReviewCheck> reviewChecks(const model::Job& job, const model::TestOb
         check.state = answer.state;
         check.place = question.place;
         check.points = std::move(answer.points);
+        if (check.state != CheckState::InOrder)
+            check.matters.push_back({check.answer, check.state, check.points});
+        for (detail::Answer& other : answer.also)
+            check.matters.push_back(
+                {withCapital(std::move(other.sentence)), other.state, std::move(other.points)});
         takeWords(check, job);
         checks.push_back(std::move(check));
     }
@@ -169,12 +186,37 @@ std::optional<std::string> whyNotApprove(const model::Job& job, const model::Per
         return person.name + " gave a verdict in this job; somebody else has to approve it";
     if (madeAny(job.concessions))
         return person.name + " entered a concession in this job; somebody else has to approve it";
+    if (std::any_of(job.concessions.begin(), job.concessions.end(), [&](const model::Concession& concession) {
+            return folded(concession.grantedBy) == name;
+        }))
+        return person.name + " granted a concession in this job; somebody else has to approve it";
     if (madeAny(job.repairs))
         return person.name + " logged a repair in this job; somebody else has to approve it";
     for (const model::ReviewEntry& entry : job.review)
         if (entry.step == model::ReviewStep::Submitted && folded(entry.by) == name)
             return person.name + " sent this job for review; somebody else has to approve it";
     return std::nullopt;
+}
+
+std::optional<std::string> whyNotSendBack(const model::Job& job, const std::string& name,
+                                          bool onePersonHistory)
+{
+    const auto sent = std::find_if(job.review.rbegin(), job.review.rend(), [](const auto& entry) {
+        return entry.step == model::ReviewStep::Submitted;
+    });
+    if (onePersonHistory || sent == job.review.rend() || folded(sent->by) != folded(name))
+        return std::nullopt;
+    return name + " sent this job for review; somebody else has to send it back";
+}
+
+std::string sentWithStops(const std::vector<ReviewCheck>& checks, const std::string& why)
+{
+    std::string text;
+    for (const ReviewCheck& check : checks)
+        for (const ReviewMatter& matter : check.matters)
+            if (matter.state == CheckState::Stops)
+                text += ' ' + matter.says;
+    return text.empty() ? text : "Sent although a sign-off is stopped:" + text + " Because: " + why;
 }
 
 bool isReadyToSign(const std::vector<ReviewCheck>& checks)

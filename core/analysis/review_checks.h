@@ -30,12 +30,21 @@ enum class CheckPlace
     History
 };
 
+/// One of several things that are open on one question.
+struct ReviewMatter
+{
+    std::string says; ///< one sentence
+    CheckState state = CheckState::NeedsWord;
+    std::vector<model::PointId> points; ///< concerned, in order of number
+};
+
 struct ReviewCheck
 {
     int number = 0;        ///< 1 … 24
     std::string_view word; ///< stable; an answer to the check carries it
     std::string question;
-    std::string answer; ///< what the record says, one sentence
+    std::string answer;                ///< what the record says, one sentence: of the gravest matter
+    std::vector<ReviewMatter> matters; ///< all that is open on it, the gravest first; empty: in order
     CheckState state = CheckState::InOrder;
     CheckPlace place = CheckPlace::Judge;
     std::vector<model::PointId> points; ///< concerned, in order of number
@@ -71,6 +80,15 @@ std::vector<ReviewCheck> reviewChecks(const model::Job& job, const model::TestOb
 /// the history is kept by one person.
 std::optional<std::string> whyNotApprove(const model::Job& job, const model::Person& person,
                                          bool onePersonHistory);
+
+/// Why whoever is called `name` may not send the job back; none: they may. Who sent it for review does not,
+/// unless the history is kept by one person.
+std::optional<std::string> whyNotSendBack(const model::Job& job, const std::string& name,
+                                          bool onePersonHistory);
+
+/// What the record says of a job that is sent for review although something stops a sign-off: each of these,
+/// and why it is sent all the same. Empty when nothing stops one.
+std::string sentWithStops(const std::vector<ReviewCheck>& checks, const std::string& why);
 
 /// Whether nothing stops a signature and every word that is needed was given.
 bool isReadyToSign(const std::vector<ReviewCheck>& checks);

@@ -27,7 +27,11 @@ struct Answer
     CheckState state = CheckState::InOrder;
     std::string sentence;
     std::vector<model::PointId> points = {};
+    std::vector<Answer> also = {}; ///< what else is open on the question
 };
+
+/// One answer of all that is open on a question, the gravest first; `inOrder` when nothing is.
+Answer answerOf(std::vector<Answer> open, Answer inOrder);
 
 // By subject; each answers the question of its name.
 Answer rightObject(const ReviewGround&);

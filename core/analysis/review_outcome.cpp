@@ -91,30 +91,33 @@ Answer overdueAnswer(const ReviewGround& ground, const std::vector<const model::
 
 Answer failuresRepaired(const ReviewGround& ground)
 {
+    std::vector<Answer> found;
+    const auto note = [&](CheckState state, const char* says, const std::vector<model::PointId>& points) {
+        if (!points.empty())
+            found.push_back({state, says + ground.text(points) + ".", points});
+    };
     const auto waiting = ground.pointsWhere([](const PointFinding& f) { return f.awaitsRetest; });
-    if (!waiting.empty())
-        return {CheckState::Stops, "Repaired and not sprayed again: " + ground.text(waiting) + ".", waiting};
-    const auto disturbed = notSprayedAgain(ground);
-    if (!disturbed.empty())
-        return {CheckState::Stops,
-                "Repaired, or disturbed by a repair, and not sprayed again: " + ground.text(disturbed) + ".",
-                disturbed};
-    const auto open = ground.pointsWhere([&](const PointFinding& f) {
-        return f.verdict == Verdict::Over && !f.concession && !f.judgedByPerson &&
-               !isRepaired(ground.job, f.point);
+    note(CheckState::Stops, "Repaired and not sprayed again: ", waiting);
+    auto disturbed = notSprayedAgain(ground);
+    std::erase_if(disturbed, [&](model::PointId point) {
+        return std::find(waiting.begin(), waiting.end(), point) != waiting.end();
     });
-    if (!open.empty())
-        return {CheckState::NeedsWord,
-                "Over the limit, with no repair and no concession: " + ground.text(open) + ".", open};
-    const auto still = ground.pointsWhere([&](const PointFinding& f) {
-        return f.verdict == Verdict::Over && !f.concession && isRepaired(ground.job, f.point);
-    });
-    if (!still.empty())
-        return {CheckState::NeedsWord, "Still over the limit after repair: " + ground.text(still) + ".",
-                still};
+    note(CheckState::Stops, "Repaired, or disturbed by a repair, and not sprayed again: ", disturbed);
+    note(CheckState::NeedsWord,
+         "Over the limit, with no repair and no concession: ", ground.pointsWhere([&](const PointFinding& f) {
+             return f.verdict == Verdict::Over && !f.concession && !f.judgedByPerson &&
+                    !isRepaired(ground.job, f.point);
+         }));
+    note(CheckState::NeedsWord,
+         "Still over the limit after repair: ", ground.pointsWhere([&](const PointFinding& f) {
+             return f.verdict == Verdict::Over && !f.concession && !f.awaitsRetest &&
+                    isRepaired(ground.job, f.point);
+         }));
     if (!ground.job.repairs.empty() && !ground.job.riseTests.empty() && !isTotalMeasuredSince(ground.job))
-        return {CheckState::NeedsWord, "No pressure rise since the last repair: the total is not proven."};
-    return {CheckState::InOrder, "Every failed point was repaired and sprayed again, or conceded."};
+        found.push_back(
+            {CheckState::NeedsWord, "No pressure rise since the last repair: the total is not proven."});
+    return answerOf(std::move(found),
+                    {CheckState::InOrder, "Every failed point was repaired and sprayed again, or conceded."});
 }
 
 Answer temporaryOwned(const ReviewGround& ground)
@@ -198,14 +201,22 @@ Answer comparedWithLast(const ReviewGround& ground)
 Answer claimsNoMore(const ReviewGround& ground)
 {
     const Claim claim = claimOf(ground.job, ground.findings, ground.job.setup.unit);
+    std::vector<Answer> found;
     const auto masked =
         ground.pointsWhere([](const PointFinding& f) { return f.finding == Finding::Masked; });
     if (!masked.empty())
-        return {CheckState::NeedsWord, "Masked by a larger leak and not judged: " + ground.text(masked) + ".",
-                masked};
+        found.push_back({CheckState::NeedsWord,
+                         "Masked by a larger leak and not judged: " + ground.text(masked) + ".", masked});
+    const auto unsure = ground.pointsWhere([](const PointFinding& f) {
+        return f.verdict == Verdict::CannotSay && f.finding != Finding::Masked && !f.concession;
+    });
+    if (!unsure.empty())
+        found.push_back({CheckState::NeedsWord,
+                         "Cannot say whether within the limit: " + ground.text(unsure) + ".", unsure});
     if (claim.outcome == ClaimOutcome::NoResult)
-        return {CheckState::NeedsWord, "Nothing can be claimed yet."};
-    return {CheckState::InOrder, "The statement names what was tested and what was not."};
+        found.push_back({CheckState::NeedsWord, "Nothing can be claimed yet."});
+    return answerOf(std::move(found),
+                    {CheckState::InOrder, "The statement names what was tested and what was not."});
 }
 
 } // namespace sealwalk::analysis::detail

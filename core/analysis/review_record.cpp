@@ -9,6 +9,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <map>
 
 namespace sealwalk::analysis::detail {
 
@@ -61,21 +62,23 @@ int standingAnswers(const model::Job& job, model::PointId point)
 
 Answer everyPointHasState(const ReviewGround& ground)
 {
-    const auto open =
-        ground.pointsWhere([](const PointFinding& f) { return f.finding == Finding::NotSprayed; });
-    if (!open.empty())
-        return {CheckState::Stops, "Not sprayed, and no reason given: " + ground.text(open) + ".", open};
-    const auto voided = ground.pointsWhere([](const PointFinding& f) { return f.finding == Finding::Void; });
-    if (!voided.empty())
-        return {CheckState::Stops, "Void and not repeated: " + ground.text(voided) + ".", voided};
-    const auto leftOut = ground.pointsWhere([](const PointFinding& f) {
-        return f.finding == Finding::NotAccessible || f.finding == Finding::NotTested;
-    });
-    if (!leftOut.empty())
-        return {CheckState::NeedsWord, "Left out with a reason: " + ground.text(leftOut) + ".", leftOut};
     if (ground.findings.empty())
         return {CheckState::Stops, "There are no points."};
-    return {CheckState::InOrder, fmt::format("All {} points have an answer.", ground.findings.size())};
+    std::vector<Answer> found;
+    const auto note = [&](CheckState state, const char* says, const std::vector<model::PointId>& points) {
+        if (!points.empty())
+            found.push_back({state, says + ground.text(points) + ".", points});
+    };
+    note(CheckState::Stops, "Not sprayed, and no reason given: ",
+         ground.pointsWhere([](const PointFinding& f) { return f.finding == Finding::NotSprayed; }));
+    note(CheckState::Stops, "Void and not repeated: ", ground.pointsWhere([](const PointFinding& f) {
+        return f.finding == Finding::Void;
+    }));
+    note(CheckState::NeedsWord, "Left out with a reason: ", ground.pointsWhere([](const PointFinding& f) {
+        return f.finding == Finding::NotAccessible || f.finding == Finding::NotTested;
+    }));
+    return answerOf(std::move(found), {CheckState::InOrder,
+                                       fmt::format("All {} points have an answer.", ground.findings.size())});
 }
 
 Answer kindsPresent(const ReviewGround& ground)
@@ -103,21 +106,25 @@ Answer kindsPresent(const ReviewGround& ground)
 Answer readingsWhole(const ReviewGround& ground)
 {
     const SprayTiming timing = sprayTiming(ground.job, ground.object);
-    std::vector<model::PointId> points;
-    std::string first;
+    // One matter for each kind of gap: a missing background is mended otherwise than a short dwell.
+    std::map<Gap, Answer> open;
     for (const PointFinding& finding : ground.findings) {
         const model::Reading* reading = finding.reading ? ground.job.reading(*finding.reading) : nullptr;
-        const auto found = reading == nullptr ? std::vector<std::string>() : gaps(*reading, timing.response);
-        if (found.empty())
+        if (reading == nullptr)
             continue;
-        points.push_back(finding.point);
-        if (first.empty())
-            first = found.front();
+        for (const Gap gap : gapsOf(*reading, timing.response)) {
+            Answer& matter = open[gap];
+            if (matter.points.empty())
+                matter.sentence = gapWords(gap, *reading, timing.response);
+            matter.points.push_back(finding.point);
+        }
     }
-    if (!points.empty()) {
-        return {CheckState::NeedsWord, fmt::format("{}: {}.", first, ground.text(points)), points};
-    }
-    return {CheckState::InOrder, "Every reading that counts has its background and enough dwell."};
+    std::vector<Answer> found;
+    for (const auto& [gap, matter] : open)
+        found.push_back({CheckState::NeedsWord,
+                         fmt::format("{}: {}.", matter.sentence, ground.text(matter.points)), matter.points});
+    return answerOf(std::move(found),
+                    {CheckState::InOrder, "Every reading that counts has its background and enough dwell."});
 }
 
 Answer responsesConfirmed(const ReviewGround& ground)

@@ -51,13 +51,16 @@ std::vector<const model::BackgroundWatch*> watchesThatServe(const model::Job& jo
 
 Answer rightObject(const ReviewGround& ground)
 {
+    std::vector<Answer> found;
     if (ground.object.name.empty() || ground.object.tag.empty())
-        return {CheckState::NeedsWord, "The object has no tag; a report on it could be taken for another's."};
+        found.push_back(
+            {CheckState::NeedsWord, "The object has no tag; a report on it could be taken for another's."});
     if (ground.job.setup.procedure.empty())
-        return {CheckState::NeedsWord, "No procedure is named."};
-    return {CheckState::InOrder,
-            fmt::format("{} {}, procedure {}, sketch revision {}.", ground.object.name, ground.object.tag,
-                        ground.job.setup.procedure, ground.job.sketch.revision)};
+        found.push_back({CheckState::NeedsWord, "No procedure is named."});
+    return answerOf(std::move(found),
+                    {CheckState::InOrder,
+                     fmt::format("{} {}, procedure {}, sketch revision {}.", ground.object.name,
+                                 ground.object.tag, ground.job.setup.procedure, ground.job.sketch.revision)});
 }
 
 Answer limitAgreed(const ReviewGround& ground)
@@ -172,17 +175,18 @@ Answer backgroundQuiet(const ReviewGround& ground)
     if (ground.job.backgrounds.empty())
         return {CheckState::NeedsWord, "The background was not watched."};
     const auto serving = watchesThatServe(ground.job);
+    std::vector<Answer> found;
     for (const model::BackgroundWatch* watch : serving) {
         const auto summary = summariseBackground(watch->times, watch->values);
         if (!summary)
-            return {CheckState::NeedsWord,
-                    "A background watch cannot be used: " + summary.error().message + "."};
-        if (!summary->warnings.empty())
-            return {CheckState::NeedsWord,
-                    "Background watch of " + watch->at.timeOfDay() + ": " + summary->warnings.front() + "."};
+            found.push_back({CheckState::NeedsWord,
+                             "A background watch cannot be used: " + summary.error().message + "."});
+        else if (!summary->warnings.empty())
+            found.push_back({CheckState::NeedsWord, "Background watch of " + watch->at.timeOfDay() + ": " +
+                                                        summary->warnings.front() + "."});
     }
-    return {CheckState::InOrder,
-            fmt::format("{} quiet watch{}.", serving.size(), serving.size() == 1 ? "" : "es")};
+    return answerOf(std::move(found), {CheckState::InOrder, fmt::format("{} quiet watch{}.", serving.size(),
+                                                                        serving.size() == 1 ? "" : "es")});
 }
 
 Answer objectDry(const ReviewGround& ground)
@@ -198,17 +202,21 @@ Answer deviationsApproved(const ReviewGround& ground)
     for (const model::Concession& concession : ground.job.concessions)
         if (concession.grantedBy.empty() || concession.reason.empty())
             without.insert(without.end(), concession.points.begin(), concession.points.end());
+    std::vector<Answer> found;
     if (!without.empty())
-        return {CheckState::Stops, "A concession for " + ground.text(without) + " names nobody or no reason.",
-                without};
+        found.push_back({CheckState::Stops,
+                         "A concession for " + ground.text(without) + " names nobody or no reason.",
+                         without});
     for (const model::Concession& concession : ground.job.concessions)
         if (concession.until && isPast(*concession.until, ground.options.now))
-            return {CheckState::NeedsWord, "A concession ran out on " + concession.until->date() + ".",
-                    concession.points};
-    return {CheckState::InOrder,
-            ground.job.concessions.empty()
-                ? std::string("No concessions.")
-                : fmt::format("{} concessions, each with name and reason.", ground.job.concessions.size())};
+            found.push_back({CheckState::NeedsWord,
+                             "A concession ran out on " + concession.until->date() + ".", concession.points});
+    const std::size_t count = ground.job.concessions.size();
+    return answerOf(std::move(found),
+                    {CheckState::InOrder,
+                     count == 0   ? std::string("No concessions.")
+                     : count == 1 ? std::string("One concession, with name and reason.")
+                                  : fmt::format("{} concessions, each with name and reason.", count)});
 }
 
 Answer testerQualified(const ReviewGround& ground)

@@ -59,7 +59,8 @@ std::optional<std::size_t> coveredTurns(const json& document, const model::Signa
 
 std::string whoAndWhen(const model::Signature& signature)
 {
-    return fmt::format("{} ({}), {}", signature.name, signature.role, signature.at.text());
+    return fmt::format("{} ({}), {} {}", signature.name, signature.role, signature.at.date(),
+                       signature.at.timeOfDay().substr(0, 5));
 }
 
 bool isGenuine(const model::Signature& signature)

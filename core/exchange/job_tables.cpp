@@ -2,17 +2,19 @@
 #include "core/exchange/job_tables.h"
 
 #include "core/analysis/round_summary.h"
+#include "core/exchange/job_tables_parts.h"
 
 #include <fmt/format.h>
 
+#include <cstdlib>
 #include <optional>
 
 namespace sealwalk::exchange {
 
-namespace {
-
 using model::Job;
 using model::Reading;
+
+namespace detail {
 
 TableCell rateCell(const std::optional<LeakRate>& rate, LeakRateUnit unit)
 {
@@ -20,16 +22,6 @@ TableCell rateCell(const std::optional<LeakRate>& rate, LeakRateUnit unit)
         return std::monostate{};
     const Result<double> number = numberIn(*rate, unit);
     return number ? TableCell{*number} : TableCell{std::monostate{}};
-}
-
-TableCell secondsCell(const std::optional<Duration>& time)
-{
-    return time ? TableCell{inSeconds(*time)} : TableCell{std::monostate{}};
-}
-
-std::string yes(bool value)
-{
-    return value ? "yes" : "";
 }
 
 std::string joined(const std::vector<std::string>& words, const char* between)
@@ -72,6 +64,36 @@ std::vector<std::string> headNotes(const JobRecord& record, LeakRateUnit unit)
     if (record.object.invented)
         notes.emplace_back("invented data, for demonstration");
     return notes;
+}
+
+void addMoment(TableRow& row, const std::optional<Timestamp>& at)
+{
+    const bool isKnown = at && at->isSet();
+    row.cells.push_back(isKnown ? TableCell{*at} : TableCell{});
+    const int minutes = isKnown ? std::abs(at->offsetMinutes) : 0;
+    row.cells.emplace_back(isKnown ? fmt::format("UTC{}{:02}:{:02}", at->offsetMinutes < 0 ? "-" : "+",
+                                                 minutes / 60, minutes % 60)
+                                   : std::string());
+}
+
+} // namespace detail
+
+namespace {
+
+using detail::addPlace;
+using detail::headNotes;
+using detail::joined;
+using detail::numbersOf;
+using detail::rateCell;
+
+TableCell secondsCell(const std::optional<Duration>& time)
+{
+    return time ? TableCell{inSeconds(*time)} : TableCell{std::monostate{}};
+}
+
+std::string yes(bool value)
+{
+    return value ? "yes" : "";
 }
 
 Status checkUnit(LeakRateUnit unit)
@@ -193,17 +215,29 @@ Table readingsTable(const JobRecord& record, LeakRateUnit unit)
     table.title = "Readings";
     table.notes = headNotes(record, unit);
     table.notes.emplace_back("every reading as recorded; rates as the detector showed them");
-    table.columns = {{"reading", "", CellKind::Whole, 8},     {"round", "", CellKind::Whole, 7},
-                     {"point", "", CellKind::Whole, 7},       {"joint", "", CellKind::Text, 20},
-                     {"kind", "", CellKind::Text, 18},        {"place", "", CellKind::Text, 24},
-                     {"at", "", CellKind::Text, 28},          {"outcome", "", CellKind::Text, 14},
-                     {"condition", "", CellKind::Text, 14},   {"background", symbol, CellKind::Rate, 14},
-                     {"highest", symbol, CellKind::Rate, 14}, {"entered", "", CellKind::Text, 16},
-                     {"dwell", "s", CellKind::Plain, 9},      {"delay", "s", CellKind::Plain, 9},
-                     {"clean-up", "s", CellKind::Plain, 10},  {"gentle", "", CellKind::Text, 7},
-                     {"confirmed", "", CellKind::Text, 10},   {"out of turn", "", CellKind::Text, 11},
-                     {"entry", "", CellKind::Text, 12},       {"by", "", CellKind::Text, 14},
-                     {"reason", "", CellKind::Text, 24},      {"remark", "", CellKind::Text, 24},
+    table.columns = {{"reading", "", CellKind::Whole, 8},
+                     {"round", "", CellKind::Whole, 7},
+                     {"point", "", CellKind::Whole, 7},
+                     {"joint", "", CellKind::Text, 20},
+                     {"kind", "", CellKind::Text, 18},
+                     {"place", "", CellKind::Text, 24},
+                     {"at", "", CellKind::Moment, 19},
+                     {"zone", "", CellKind::Text, 8},
+                     {"outcome", "", CellKind::Text, 14},
+                     {"condition", "", CellKind::Text, 14},
+                     {"background", symbol, CellKind::Rate, 14},
+                     {"highest", symbol, CellKind::Rate, 14},
+                     {"entered", "", CellKind::Text, 16},
+                     {"dwell", "s", CellKind::Plain, 9},
+                     {"delay", "s", CellKind::Plain, 9},
+                     {"clean-up", "s", CellKind::Plain, 10},
+                     {"gentle", "", CellKind::Text, 7},
+                     {"confirmed", "", CellKind::Text, 10},
+                     {"out of turn", "", CellKind::Text, 11},
+                     {"entry", "", CellKind::Text, 12},
+                     {"by", "", CellKind::Text, 14},
+                     {"reason", "", CellKind::Text, 24},
+                     {"remark", "", CellKind::Text, 24},
                      {"standing", "", CellKind::Text, 24}};
     for (const Reading& reading : job.readings) {
         const model::Round* round = job.round(reading.round);
@@ -211,7 +245,7 @@ Table readingsTable(const JobRecord& record, LeakRateUnit unit)
         row.cells.emplace_back(static_cast<double>(reading.sequence));
         row.cells.push_back(round == nullptr ? TableCell{} : TableCell{static_cast<double>(round->number)});
         addPlace(row, job.sketch, reading.point);
-        row.cells.emplace_back(reading.at.text());
+        detail::addMoment(row, reading.at);
         row.cells.emplace_back(std::string(model::name(reading.outcome)));
         row.cells.emplace_back(std::string(model::name(reading.condition)) +
                                (reading.conditionDetail.empty() ? "" : ", " + reading.conditionDetail));
@@ -241,8 +275,15 @@ Result<JobTables> jobTables(const JobRecord& record, LeakRateUnit unit)
     if (const Status right = checkUnit(unit); !right)
         return fail(right.error());
     const ByRound byRound = analysis::findingsByRound(record.job, record.object);
-    return JobTables{asLeftTable(record, byRound, unit), findingsTable(record, byRound, unit),
-                     readingsTable(record, unit)};
+    const auto left = analysis::summarise(record.job, byRound, analysis::Standing::AsLeft);
+    return JobTables{asLeftTable(record, byRound, unit),
+                     findingsTable(record, byRound, unit),
+                     readingsTable(record, unit),
+                     detail::repairsTable(record, left, unit),
+                     detail::verdictsTable(record, byRound, unit),
+                     detail::concessionsTable(record, unit),
+                     detail::voidsTable(record, unit),
+                     detail::untestedTable(record, left, unit)};
 }
 
 } // namespace sealwalk::exchange

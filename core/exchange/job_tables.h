@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The tables of a job that leave the program: what is left, what was found round by round, every reading.
+// The tables of a job that leave the program: what is left, what was found round by round, every reading, and
+// what people did and decided.
 #pragma once
 
 #include "core/exchange/job_json.h"
@@ -14,6 +15,17 @@ struct JobTables
     Table findings; ///< one row per point and round
     Table readings; ///< one row per reading in order of storing, corrected and void ones included, with why
                     ///< they fell
+    Table repairs;
+    Table verdicts; ///< by people, each beside what was worked out
+    Table concessions;
+    Table voids;
+    Table untested; ///< points left out, not accessible or not sprayed, each with its reason
+
+    /// Every one, in the order of a workbook's sheets.
+    [[nodiscard]] std::vector<Table> all() const
+    {
+        return {asLeft, findings, readings, repairs, verdicts, concessions, voids, untested};
+    }
 };
 
 /// Findings carry rates on the chamber with their 95 % range, or the bound; readings what the detector

@@ -66,8 +66,11 @@ Status checkTable(const Table& table)
             const std::string place = fmt::format("row {}, {}", r + 1, table.columns[c].title);
             const auto* number = std::get_if<double>(&cells[c]);
             const auto* text = std::get_if<std::string>(&cells[c]);
-            if (number != nullptr && (!std::isfinite(*number) || table.columns[c].kind == CellKind::Text))
+            if (number != nullptr && (!std::isfinite(*number) || table.columns[c].kind == CellKind::Text ||
+                                      table.columns[c].kind == CellKind::Moment))
                 return refuse(place + ": a finite number in a column of numbers is right");
+            if (std::holds_alternative<Timestamp>(cells[c]) && table.columns[c].kind != CellKind::Moment)
+                return refuse(place + ": a time in a column of times is right");
             if (text != nullptr && (!isUtf8(*text) || table.columns[c].kind != CellKind::Text))
                 return refuse(place + ": UTF-8 text in a column of text is right");
         }

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/base/result.h"
+#include "core/base/timestamp.h"
 
 #include <string>
 #include <variant>
@@ -13,9 +14,10 @@ namespace sealwalk::exchange {
 enum class CellKind
 {
     Text,
-    Whole, ///< a count or number of a point, without decimals
-    Rate,  ///< spans decades: mantissa and power of ten
-    Plain, ///< any other number
+    Whole,  ///< a count or number of a point, without decimals
+    Rate,   ///< spans decades: mantissa and power of ten
+    Plain,  ///< any other number
+    Moment, ///< a time by the clock on the wall; its zone belongs in a column of its own
 };
 
 struct TableColumn
@@ -28,7 +30,7 @@ struct TableColumn
 
 /// Empty, text, or a number in the column's unit. A value that is only a bound belongs in a column of its
 /// own.
-using TableCell = std::variant<std::monostate, std::string, double>;
+using TableCell = std::variant<std::monostate, std::string, double, Timestamp>;
 
 struct TableRow
 {

@@ -32,6 +32,8 @@ std::string field(const TableCell& cell, CellKind kind)
         return tableNumber(*number, kind);
     if (const auto* text = std::get_if<std::string>(&cell))
         return field(*text);
+    if (const auto* moment = std::get_if<Timestamp>(&cell))
+        return moment->text();
     return {};
 }
 

@@ -28,6 +28,7 @@ struct Formats
     lxw_format* rate = nullptr;
     lxw_format* plain = nullptr;
     lxw_format* text = nullptr;
+    lxw_format* moment = nullptr;
     std::array<lxw_format*, 4> shades{}; ///< in the order of Shade
 
     [[nodiscard]] lxw_format* of(CellKind kind) const
@@ -39,6 +40,8 @@ struct Formats
             return rate;
         case CellKind::Plain:
             return plain;
+        case CellKind::Moment:
+            return moment;
         case CellKind::Text:
             break;
         }
@@ -71,12 +74,22 @@ Formats makeFormats(lxw_workbook* book)
     formats.whole = numberFormat(book, "0");
     formats.rate = numberFormat(book, "0.0E+00");
     formats.plain = numberFormat(book, "0.0##");
+    formats.moment = numberFormat(book, "yyyy\\-mm\\-dd\\ hh:mm:ss");
     formats.text = workbook_add_format(book);
     format_set_text_wrap(formats.text);
     format_set_align(formats.text, LXW_ALIGN_VERTICAL_TOP);
     formats.shades = {shadeFormat(book, 0xF6C9C2, 0x7A1D10), shadeFormat(book, 0xFBE7B2, 0x614700),
                       shadeFormat(book, 0xCDE8D8, 0x14512F), shadeFormat(book, 0xE3E6EA, 0x4A5260)};
     return formats;
+}
+
+/// Days since 1899-12-30, of the clock on the wall: what spreadsheets count time in.
+double spreadsheetDay(const Timestamp& at)
+{
+    constexpr double kDayOfEpoch = 25569.0; // 1970-01-01
+    constexpr double kSecondsPerDay = 86'400.0;
+    const auto seconds = static_cast<double>(at.utcMilliseconds / 1000 + std::int64_t{60} * at.offsetMinutes);
+    return kDayOfEpoch + seconds / kSecondsPerDay;
 }
 
 void writeRows(lxw_worksheet* sheet, const Table& table, const Formats& formats, lxw_row_t first)
@@ -91,6 +104,8 @@ void writeRows(lxw_worksheet* sheet, const Table& table, const Formats& formats,
                 worksheet_write_number(sheet, row, column, *number, format);
             else if (const auto* text = std::get_if<std::string>(&cell))
                 worksheet_write_string(sheet, row, column, text->c_str(), format);
+            else if (const auto* moment = std::get_if<Timestamp>(&cell))
+                worksheet_write_number(sheet, row, column, spreadsheetDay(*moment), format);
         }
     }
 }

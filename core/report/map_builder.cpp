@@ -103,6 +103,8 @@ std::string_view wordOf(PointState state)
         return "repaired, awaiting re-test";
     case PointState::Answered:
         return "answered, not judged yet";
+    case PointState::OtherSource:
+        return "other source";
     }
     return {};
 }
@@ -223,7 +225,8 @@ private:
                 stretch.label = "by " + others;
             else if (stretch.state == PointState::EchoTakenOut && !others.empty())
                 stretch.label = "echo of " + others;
-            spoken += wordOf(stretch.state);
+            spoken += finding->finding == Finding::VirtualLeak ? model::name(finding->finding)
+                                                               : wordOf(stretch.state);
             if (!others.empty())
                 spoken += (stretch.state == PointState::Masked   ? " by "
                            : stretch.state == PointState::Shared ? " with "
@@ -250,6 +253,13 @@ private:
         } else if (gathered.finding != nullptr && gathered.finding->temporaryRepair) {
             stretch.temporary = true;
             spoken += ", temporary repair";
+        }
+        if (gathered.finding != nullptr && gathered.finding->concession) {
+            stretch.conceded = true;
+            const auto& until = gathered.finding->concededUntil;
+            const std::string granted = until ? "conceded until " + until->date() : "conceded without end";
+            stretch.tip += (stretch.tip.empty() ? "" : "; ") + granted;
+            spoken += ", " + granted;
         }
         stretch.spoken = std::move(spoken);
     }
@@ -342,6 +352,9 @@ PointState stateOf(const PointFinding& finding, const MapOptions& options)
     case Finding::NotTested:
     case Finding::NotSprayed:
         return PointState::NotSprayed;
+    case Finding::OtherSource:
+    case Finding::VirtualLeak:
+        return PointState::OtherSource;
     }
     return PointState::NotSprayed;
 }

@@ -31,7 +31,8 @@ enum class PointState
     NotAccessible,
     NotSprayed,
     RepairedAwaiting,
-    Answered, ///< while spraying: answered, not judged yet
+    Answered,    ///< while spraying: answered, not judged yet
+    OtherSource, ///< judged to be no leak of this place: the set-up, trapped gas
 };
 
 /// Teeth along a band: how the value stands against the limit.
@@ -101,7 +102,8 @@ struct MapStretch
     std::string label;      ///< beside the plate instead of a rate: "by 17", "echo of 17"
     bool temporary = false; ///< a temporary repair holds this joint
     bool temporaryOverdue = false;
-    std::string tip;    ///< a line for the tool tip: place, due date of a temporary repair
+    bool conceded = false; ///< accepted above the limit by concession
+    std::string tip;       ///< a line for the tool tip: place, due date of a temporary repair
     std::string spoken; ///< for screen readers: "point 17, leak, 4.6e-4 millibar litre per second, 95 % range
                         ///< 3.5e-4 to 6.0e-4, over the limit"
 };

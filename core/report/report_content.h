@@ -34,6 +34,7 @@ struct PlateMark
     Teeth teeth = Teeth::None;
     bool temporary = false;
     bool overdue = false;
+    bool conceded = false;
 };
 
 struct Cell

@@ -80,16 +80,16 @@ std::vector<Section> mapSections(const Ground& ground)
         found = Section{"Leak map, as left, as read", {}, true, {}};
         addMaps(ground, ground.left, options, found);
     }
-    found.blocks.emplace_back(
-        Paragraph{"Scale, the same for every job on this object", Paragraph::Look::Strong});
-    found.blocks.emplace_back(ScaleBlock{scaleOf(ground)});
-    found.blocks.emplace_back(Paragraph{"The band swells by 0.5 mm for each decade above the smallest "
+    sections.push_back(std::move(found));
+    Section scale{"Scale, the same for every job on this object", {}, false, {}};
+    scale.blocks.emplace_back(ScaleBlock{scaleOf(ground)});
+    scale.blocks.emplace_back(Paragraph{"The band swells by 0.5 mm for each decade above the smallest "
                                         "detectable leak. Teeth: over the limit; few "
                                         "teeth: cannot say; no teeth: within. One flat colour for each "
                                         "stretch sprayed; nothing is drawn between joints.",
                                         Paragraph::Look::Plain});
-    found.blocks.emplace_back(LegendBlock{});
-    sections.push_back(std::move(found));
+    scale.blocks.emplace_back(LegendBlock{});
+    sections.push_back(std::move(scale));
     return sections;
 }
 

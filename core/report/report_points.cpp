@@ -46,10 +46,20 @@ Cell verdictCell(const PointFinding& f)
 {
     Cell cell{std::string(model::name(f.verdict)), {}, {}, f.verdict, f.verdict == Verdict::Over};
     if (f.concession)
-        cell.small = "by concession";
-    if (f.judgedByPerson)
-        cell.small += cell.small.empty() ? "by a person" : ", by a person";
+        cell.small =
+            f.concededUntil ? "by concession until " + f.concededUntil->date() : "by concession, without end";
+    if (f.overruled)
+        cell.small += fmt::format("{}by {}; worked out: {}", cell.small.empty() ? "" : "; ", f.overruled->by,
+                                  model::name(f.overruled->verdict));
     return cell;
+}
+
+/// Beside a person's word what was worked out, and why it was not followed.
+std::string overruledText(const PointFinding& f)
+{
+    return f.overruled ? fmt::format("judged by {}: {}; worked out: {}", f.overruled->by, f.overruled->reason,
+                                     model::name(f.overruled->finding))
+                       : std::string();
 }
 
 bool hasOwnRate(const PointFinding& f)
@@ -82,7 +92,7 @@ std::vector<Cell> findingRow(const Ground& ground, const PointFinding& f)
     const auto [rate, range] = rateCells(ground, f);
     return {{std::to_string(f.number), {}, {}, {}, true},
             {ground.jointName(f.point), ground.place(f.point)},
-            {findingText(ground, f), {}, plateMark(ground, f)},
+            {findingText(ground, f), overruledText(f), plateMark(ground, f)},
             rate,
             range,
             verdictCell(f)};
@@ -139,7 +149,7 @@ std::string findingText(const Ground& ground, const PointFinding& f)
 
 PlateMark plateMark(const Ground& ground, const PointFinding& f)
 {
-    PlateMark mark{stateOf(f), Teeth::None, f.temporaryRepair, false};
+    PlateMark mark{stateOf(f), Teeth::None, f.temporaryRepair, false, f.concession};
     mark.teeth = f.verdict == Verdict::Over        ? Teeth::Full
                  : f.verdict == Verdict::CannotSay ? Teeth::Few
                                                    : Teeth::None;

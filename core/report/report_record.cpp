@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What people did and decided: repairs, concessions, review, signatures.
 #include "core/analysis/job_balance.h"
+#include "core/analysis/job_findings.h"
 #include "core/analysis/job_rise.h"
 #include "core/analysis/limit_change.h"
 #include "core/analysis/repair_progress.h"
 #include "core/analysis/review_checks.h"
 #include "core/analysis/walk.h"
+#include "core/base/calendar_day.h"
 #include "core/report/rate_text.h"
 #include "core/report/report_parts.h"
 
@@ -94,6 +96,52 @@ PictureBlock photosOf(const Ground& ground, const model::Repair& repair)
     return block;
 }
 
+std::string roundText(const Ground& ground, model::RoundId id)
+{
+    const model::Round* round = ground.job.round(id);
+    return round == nullptr ? std::string() : fmt::format("in round {}", round->number);
+}
+
+/// What the program made of the readings a person judged otherwise. Another round's may stand in neither
+/// list; then it is worked out again.
+std::string workedOut(const Ground& ground, const model::Judgement& judgement)
+{
+    const auto words = [](const analysis::PointFinding& f) {
+        return f.overruled ? fmt::format("{}, {}", model::name(f.overruled->finding),
+                                         model::name(f.overruled->verdict))
+                           : fmt::format("{}, {}", model::name(f.finding), model::name(f.verdict));
+    };
+    for (const auto* all : {&ground.left, &ground.found}) {
+        const analysis::PointFinding* f = findingOf(*all, judgement.point);
+        const model::Reading* reading =
+            f != nullptr && f->reading ? ground.job.reading(*f->reading) : nullptr;
+        if (reading != nullptr && reading->round == judgement.round)
+            return words(*f);
+    }
+    const auto round = analysis::jobFindings(ground.job, ground.object, judgement.round, ground.options.asOf);
+    const analysis::PointFinding* f = findingOf(round, judgement.point);
+    return f == nullptr ? "–" : words(*f);
+}
+
+std::string concededText(const Ground& ground, const model::Concession& concession)
+{
+    if (!concession.until)
+        return "without end";
+    const bool hasEnded = ground.options.asOf.isSet() && isPast(*concession.until, ground.options.asOf);
+    return (hasEnded ? "ran out on " : "until ") + concession.until->date();
+}
+
+/// What stands at the points that were conceded.
+std::string concededOf(const Ground& ground, const model::Concession& concession)
+{
+    std::string text;
+    for (const model::PointId point : concession.points)
+        if (const analysis::PointFinding* f = findingOf(ground.left, point))
+            text += fmt::format("{}{}, {}", text.empty() ? "" : "; ", model::name(f->finding),
+                                model::name(f->verdict));
+    return text.empty() ? "–" : text;
+}
+
 std::string short8(const std::string& hex)
 {
     return hex.size() < 16 ? hex : hex.substr(0, 8) + ' ' + hex.substr(8, 8);
@@ -170,18 +218,19 @@ Section decisionsByPeopleSection(const Ground& ground)
 {
     Section section{"Verdicts and concessions by people", {}, false, {}};
     ReportTable table;
-    table.columns = {{"Points", 1.0}, {"Decided", 2.4}, {"Because", 4.0}, {"By", 2.0}};
+    table.columns = {{"Points", 0.8}, {"Decided", 2.1}, {"Worked out", 1.8}, {"Because", 3.4}, {"By", 1.9}};
     for (const model::Judgement& j : ground.job.judgements)
         table.rows.push_back({{ground.number(j.point), {}, {}, {}, true},
-                              {j.finding + ", " + j.verdict},
+                              {j.finding + ", " + j.verdict, roundText(ground, j.round)},
+                              {workedOut(ground, j)},
                               {j.reason},
                               {j.by, ground.when(j.at)}});
     for (const model::Concession& c : ground.job.concessions)
-        table.rows.push_back(
-            {{ground.numbers(c.points), {}, {}, {}, true},
-             {"accepted above the limit", c.until ? "until " + c.until->date() : "without end"},
-             {c.reason},
-             {"granted by " + c.grantedBy, c.by + ", " + ground.when(c.at)}});
+        table.rows.push_back({{ground.numbers(c.points), {}, {}, {}, true},
+                              {"accepted above the limit", concededText(ground, c)},
+                              {concededOf(ground, c)},
+                              {c.reason},
+                              {"granted by " + c.grantedBy, c.by + ", " + ground.when(c.at)}});
     if (!table.rows.empty())
         section.blocks.emplace_back(std::move(table));
     return section;

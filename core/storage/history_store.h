@@ -56,6 +56,17 @@ struct OpenRepair
     bool operator==(const OpenRepair&) const = default;
 };
 
+/// Leave to accept points above their limit that ends on a day; `concession.points` are those that no later
+/// concession and no later permanent repair has dealt with.
+struct EndingConcession
+{
+    model::JobId job;
+    int jobNumber = 0;
+    std::string objectName;
+    model::Concession concession;
+    bool operator==(const EndingConcession&) const = default;
+};
+
 /// What the detector feed showed during one spray.
 struct Trace
 {
@@ -123,6 +134,10 @@ public:
     [[nodiscard]] Result<model::TestObject> object(model::ObjectId id) const;
     /// Of all jobs on the object, the oldest first.
     [[nodiscard]] Result<std::vector<OpenRepair>> openTemporaryRepairs(model::ObjectId object) const;
+    /// Concessions that have ended by `day` or end on it, of one object or (none) of all, the earliest end
+    /// first.
+    [[nodiscard]] Result<std::vector<EndingConcession>>
+    concessionsEndingBy(const Timestamp& day, const std::optional<model::ObjectId>& object = {}) const;
     Status addObject(const model::TestObject& object);
     /// @param before  what the change was made to; ErrorCode::Conflict when the stored object is another by
     /// now

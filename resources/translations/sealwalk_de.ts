@@ -4384,6 +4384,42 @@ Fingerabdruck %2 …</translation>
         <source>job %1 does not go on from what is here; nothing was changed</source>
         <translation>Auftrag %1 geht nicht von dem weiter, was hier ist; nichts wurde geändert</translation>
     </message>
+    <message>
+        <source>conceded until %1</source>
+        <translation>Sonderfreigabe bis %1</translation>
+    </message>
+    <message>
+        <source>conceded without end</source>
+        <translation>Sonderfreigabe ohne Ende</translation>
+    </message>
+    <message>
+        <source>other source</source>
+        <translation>andere Quelle</translation>
+    </message>
+    <message>
+        <source>virtual leak</source>
+        <translation>virtuelles Leck</translation>
+    </message>
+    <message>
+        <source>what is left after the repairs is projected, not measured: a new pressure rise proves it</source>
+        <translation>was nach den Reparaturen bleibt, ist hochgerechnet, nicht gemessen: ein neuer Druckanstieg belegt es</translation>
+    </message>
+    <message>
+        <source>%1 sent this job for review; somebody else has to send it back</source>
+        <translation>%1 hat diesen Auftrag zur Durchsicht gegeben; zurückgeben muss ihn jemand anderes</translation>
+    </message>
+    <message>
+        <source>%1 granted a concession in this job; somebody else has to approve it</source>
+        <translation>%1 hat in diesem Auftrag eine Sonderfreigabe gewährt; freigeben muss ihn jemand anderes</translation>
+    </message>
+    <message>
+        <source>Cannot say whether within the limit: %1.</source>
+        <translation>Nicht zu sagen, ob innerhalb des Grenzwerts: %1.</translation>
+    </message>
+    <message>
+        <source>One concession, with name and reason.</source>
+        <translation>Eine Sonderfreigabe, mit Name und Grund.</translation>
+    </message>
 </context>
 <context>
     <name>FindingWords</name>
@@ -4446,6 +4482,14 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>no answer</source>
         <translation>keine Antwort</translation>
+    </message>
+    <message>
+        <source>other source</source>
+        <translation>andere Quelle</translation>
+    </message>
+    <message>
+        <source>virtual leak</source>
+        <translation>virtuelles Leck</translation>
     </message>
 </context>
 <context>
@@ -6369,10 +6413,6 @@ Fingerabdruck %2 …</translation>
         <translation>Auftrag</translation>
     </message>
     <message>
-        <source>%1, job %2: %3, was due %4</source>
-        <translation>%1, Auftrag %2: %3, war fällig am %4</translation>
-    </message>
-    <message>
         <source>and %1 more</source>
         <translation>und %1 weitere</translation>
     </message>
@@ -6481,6 +6521,38 @@ Das übernehmen?</translation>
     <message>
         <source>Take in another history</source>
         <translation>Andere Historie übernehmen</translation>
+    </message>
+    <message>
+        <source>a point no longer drawn</source>
+        <translation>ein nicht mehr gezeichneter Punkt</translation>
+    </message>
+    <message>
+        <source>point %1</source>
+        <translation>Punkt %1</translation>
+    </message>
+    <message>
+        <source>ran out on %1</source>
+        <translation>ausgelaufen am %1</translation>
+    </message>
+    <message>
+        <source>until %1</source>
+        <translation>bis %1</translation>
+    </message>
+    <message>
+        <source>%1: %2, granted by %3 (job %4)</source>
+        <translation>%1: %2, gewährt von %3 (Auftrag %4)</translation>
+    </message>
+    <message>
+        <source>Concessions at their end: %1.</source>
+        <translation>Sonderfreigaben am Ende: %1.</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3, was due %4, %5 (job %6)</source>
+        <translation>%1, %2: %3, war fällig %4, %5 (Auftrag %6)</translation>
+    </message>
+    <message>
+        <source>no owner named</source>
+        <translation>niemand zuständig</translation>
     </message>
 </context>
 <context>
@@ -7795,6 +7867,14 @@ Das übernehmen?</translation>
         <source>Job %1</source>
         <translation>Auftrag %1</translation>
     </message>
+    <message>
+        <source>other source</source>
+        <translation>andere Quelle</translation>
+    </message>
+    <message>
+        <source>virtual leak</source>
+        <translation>virtuelles Leck</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::ChecksModel</name>
@@ -7825,6 +7905,10 @@ Das übernehmen?</translation>
     <message>
         <source>Sent back with: %1</source>
         <translation>Zurückgegeben mit: %1</translation>
+    </message>
+    <message>
+        <source>word given</source>
+        <translation>Wort gegeben</translation>
     </message>
 </context>
 <context>
@@ -8234,6 +8318,18 @@ Das übernehmen?</translation>
         <source>Said by %1 before it was sent back: “%2”</source>
         <translation>Von %1 vor der Rückgabe gesagt: „%2“</translation>
     </message>
+    <message>
+        <source>All that is open on this question</source>
+        <translation>Alles, was zu dieser Frage offen ist</translation>
+    </message>
+    <message>
+        <source>Said: “%1”. It stops a sign-off all the same.</source>
+        <translation>Gesagt: „%1“. Es hält die Unterschrift trotzdem auf.</translation>
+    </message>
+    <message>
+        <source>Stops: %1</source>
+        <translation>Hält auf: %1</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::FeedDialog</name>
@@ -8473,6 +8569,10 @@ Das übernehmen?</translation>
     <message>
         <source>Rate, He</source>
         <translation>Rate, He</translation>
+    </message>
+    <message>
+        <source>, conceded until %1</source>
+        <translation>, Sonderfreigabe bis %1</translation>
     </message>
 </context>
 <context>
@@ -11045,6 +11145,26 @@ Das übernehmen?</translation>
         <source>Due</source>
         <translation>Fällig</translation>
     </message>
+    <message>
+        <source>such as 12 N m, in three steps crosswise</source>
+        <translation>etwa 12 N m, über Kreuz in drei Schritten</translation>
+    </message>
+    <message>
+        <source>May be sprayed after, hours</source>
+        <translation>Besprühbar nach, Stunden</translation>
+    </message>
+    <message>
+        <source>Done &amp;by</source>
+        <translation>Ausgeführt &amp;von</translation>
+    </message>
+    <message>
+        <source>&amp;Torque</source>
+        <translation>&amp;Drehmoment</translation>
+    </message>
+    <message>
+        <source>A filler cures before it is sprayed: how many hours?</source>
+        <translation>Eine Füllmasse härtet aus, bevor besprüht wird: wie viele Stunden?</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::RepairsPanel</name>
@@ -11677,6 +11797,10 @@ Das übernehmen?</translation>
     <message>
         <source>Report</source>
         <translation>Bericht</translation>
+    </message>
+    <message>
+        <source>Findings are being worked out; send the job when they are shown.</source>
+        <translation>Die Befunde werden noch berechnet; den Auftrag weitergeben, wenn sie gezeigt sind.</translation>
     </message>
 </context>
 <context>
@@ -12427,6 +12551,25 @@ Das übernehmen?</translation>
     </message>
 </context>
 <context>
+    <name>sealwalk::ui::SubmitDialog</name>
+    <message>
+        <source>Send for review with stops</source>
+        <translation>Mit offenen Sperren zur Durchsicht geben</translation>
+    </message>
+    <message>
+        <source>These stop a sign-off; the reviewer can only send the job back:</source>
+        <translation>Das hält die Unterschrift auf; wer prüft, kann den Auftrag nur zurückgeben:</translation>
+    </message>
+    <message>
+        <source>&amp;Why it is sent all the same; this goes on record</source>
+        <translation>&amp;Warum er trotzdem gegeben wird; das wird festgehalten</translation>
+    </message>
+    <message>
+        <source>Send all the same</source>
+        <translation>Trotzdem geben</translation>
+    </message>
+</context>
+<context>
     <name>sealwalk::ui::TcpLink</name>
     <message>
         <source>the address does not answer</source>
@@ -12829,6 +12972,38 @@ Das übernehmen?</translation>
     <message>
         <source>This verdict stands already: nothing was stored. Choose another one, or Cancel.</source>
         <translation>Dieses Urteil gilt schon: Nichts wurde gespeichert. Ein anderes wählen oder Abbrechen.</translation>
+    </message>
+    <message>
+        <source>another source: test set-up, helium from elsewhere</source>
+        <translation>andere Quelle: Prüfaufbau, Helium von anderswo</translation>
+    </message>
+    <message>
+        <source>virtual leak: gas trapped inside</source>
+        <translation>virtuelles Leck: innen eingeschlossenes Gas</translation>
+    </message>
+    <message>
+        <source>Its rate counts among the located leaks of the balance and the load.</source>
+        <translation>Seine Rate zählt zu den gefundenen Lecks von Bilanz und Last.</translation>
+    </message>
+    <message>
+        <source>Gas through sound material: no leak to repair, so it is not counted among the located leaks; the pressure rise holds it as not located.</source>
+        <translation>Gas durch heiles Material: kein Leck zum Reparieren, darum nicht unter den gefundenen Lecks gezählt; der Druckanstieg enthält es als nicht gefunden.</translation>
+    </message>
+    <message>
+        <source>Counted at the leak it belongs to, not here.</source>
+        <translation>Gezählt am Leck, zu dem es gehört, nicht hier.</translation>
+    </message>
+    <message>
+        <source>Helium from outside does not size it: not among the located leaks. Its gas is part of the pressure rise and stands there as not located.</source>
+        <translation>Helium von außen misst es nicht: nicht unter den gefundenen Lecks. Sein Gas ist Teil des Druckanstiegs und steht dort als nicht gefunden.</translation>
+    </message>
+    <message>
+        <source>Not counted.</source>
+        <translation>Nicht gezählt.</translation>
+    </message>
+    <message>
+        <source>Not the object&apos;s: not counted as its leak. A leak of the set-up is closed, and what was read through it sprayed again.</source>
+        <translation>Nicht vom Objekt: nicht als sein Leck gezählt. Ein Leck des Aufbaus wird geschlossen und was dadurch gelesen wurde noch einmal besprüht.</translation>
     </message>
 </context>
 <context>

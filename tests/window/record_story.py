@@ -247,7 +247,7 @@ def answer_what_needs_a_word(window, history):
 def send_and_return(window, history):
     stage(window, "5")
     look(window, "review")
-    window.click("Send for review", "push button")
+    window.send_for_review()
     wait_for("submitted", lambda: state(history) == "submitted")
 
     name_who_logs(window, REVIEWER)
@@ -314,7 +314,7 @@ def sign(window, history):
     stage(window, "5")
     window.click("Remarks that go with the job", "text")
     window.type("60 corrected, the missing points sprayed, checked afterwards.")
-    window.click("Send for review", "push button")
+    window.send_for_review()
     wait_for("submitted again", lambda: state(history) == "submitted")
     name_who_logs(window, REVIEWER)
     stopping = [node.name for node in window.everything() if node.name.startswith("Stops a sign-off:")]

@@ -134,6 +134,14 @@ class Window:
         subprocess.run(["xdotool", "click", "1"], check=True)
         time.sleep(0.3)
 
+    def send_for_review(self, why="the rest is to be looked at"):
+        """Sends the job, and says why when something stops a sign-off."""
+        self.click("Send for review", "push button")
+        time.sleep(0.8)
+        if self.has("Send all the same"):
+            self.type(why)
+            self.keys("Return")
+
     def fill(self, name, text):
         """Replaces what stands in a field, and leaves it."""
         self.click(name)

@@ -144,9 +144,15 @@ def supervisor(history, folder):
     window.keys("alt+5")
     time.sleep(3.0)
     look(window, "6-review")
-    window.click("Send for review", "push button")
+    window.send_for_review()
     wait_for("submitted", lambda: job_state(history) == "submitted")
 
+    window.keys("ctrl+l")  # who sent it does not send it back
+    window.find("Who is logging", "dialog")
+    time.sleep(0.8)
+    window.keys("ctrl+a")
+    window.type("R. Reviewer")
+    window.keys("Return")
     window.click("Remarks that go with the job", "text")
     window.type("Spray 7 again; check with the reference leak afterwards.")
     window.click("Send back", "push button")
@@ -156,7 +162,7 @@ def supervisor(history, folder):
     wait_for("the check afterwards", lambda: len(job(history)["calibrations"]) == 2)
     window.keys("alt+5")
     time.sleep(3.0)
-    window.click("Send for review", "push button")
+    window.send_for_review()
     wait_for("submitted again", lambda: job_state(history) == "submitted")
     answer_what_needs_a_word(window, history)
 

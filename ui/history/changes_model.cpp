@@ -46,6 +46,10 @@ QString findingText(Finding finding)
         return ChangesModel::tr("not tested");
     case Finding::NotSprayed:
         return ChangesModel::tr("not sprayed");
+    case Finding::OtherSource:
+        return ChangesModel::tr("other source");
+    case Finding::VirtualLeak:
+        return ChangesModel::tr("virtual leak");
     }
     return {};
 }

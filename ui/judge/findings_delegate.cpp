@@ -62,6 +62,7 @@ void FindingsDelegate::paint(QPainter* painter, const QStyleOptionViewItem& opti
         look.state = static_cast<report::PointState>(index.data(FindingsModel::StateRole).toInt());
         look.teeth = static_cast<report::Teeth>(index.data(FindingsModel::TeethRole).toInt());
         look.temporary = index.data(FindingsModel::TemporaryRole).toBool();
+        look.conceded = index.data(FindingsModel::ConcededRole).toBool();
         render::paintPlate(*painter, theme, look, QPointF(cell.left() + kPlate / 2 + 2, cell.center().y()),
                            kPlate);
         words(cell.adjusted(kPlate + render::kGapNear, 0, 0, 0), text, Role::Ink, render::Weight::Normal);

@@ -108,7 +108,9 @@ QString FindingsModel::findingText(const PointFinding& finding) const
     if (finding.temporaryRepair)
         text += tr(", held by a fix");
     if (finding.concession)
-        text += tr(", conceded");
+        text += finding.concededUntil
+                    ? tr(", conceded until %1").arg(QString::fromStdString(finding.concededUntil->date()))
+                    : tr(", conceded");
     if (finding.awaitsRetest)
         text += tr(", awaits re-test");
     return finding.judgedByPerson ? text + tr(" (judged)") : text;
@@ -212,6 +214,8 @@ QVariant FindingsModel::data(const QModelIndex& index, int role) const
         return static_cast<int>(report::stateOf(*found));
     case TemporaryRole:
         return found->temporaryRepair;
+    case ConcededRole:
+        return found->concession;
     case TeethRole:
         return static_cast<int>(found->verdict == Verdict::Over        ? report::Teeth::Full
                                 : found->verdict == Verdict::CannotSay ? report::Teeth::Few

@@ -40,6 +40,7 @@ public:
         PlaceRole,
         GravityRole,
         TemporaryRole,
+        ConcededRole,
         TeethRole
     };
 

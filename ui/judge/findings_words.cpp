@@ -40,6 +40,10 @@ QString findingWord(analysis::Finding finding)
         return words(QT_TRANSLATE_NOOP("FindingWords", "not tested"));
     case NotSprayed:
         return words(QT_TRANSLATE_NOOP("FindingWords", "not sprayed"));
+    case OtherSource:
+        return words(QT_TRANSLATE_NOOP("FindingWords", "other source"));
+    case VirtualLeak:
+        return words(QT_TRANSLATE_NOOP("FindingWords", "virtual leak"));
     }
     return {};
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/judge/repair_dialog.h"
 
+#include "core/analysis/repair_note.h"
 #include "core/analysis/repair_words.h"
 #include "core/model/point_numbers.h"
 #include "ui/judge/photo_strip.h"
@@ -83,6 +84,8 @@ RepairDialog::RepairDialog(JobSession& session, const std::vector<model::PointId
     , m_defect(new QComboBox(this))
     , m_action(new QComboBox(this))
     , m_material(new QLineEdit(this))
+    , m_doneBy(new QLineEdit(this))
+    , m_torque(new QLineEdit(this))
     , m_permanent(new QRadioButton(tr("permanent"), this))
     , m_temporary(new QRadioButton(tr("temporary"), this))
     , m_owner(new QLineEdit(this))
@@ -110,6 +113,12 @@ RepairDialog::RepairDialog(JobSession& session, const std::vector<model::PointId
     m_due->setDate(QDate::currentDate().addDays(30));
     m_due->field()->setObjectName(QStringLiteral("due"));
     connect(m_due, &DateField::edited, this, &RepairDialog::refresh);
+    m_doneBy->setObjectName(QStringLiteral("doneBy"));
+    m_doneBy->setText(session.logger());
+    m_torque->setObjectName(QStringLiteral("torque"));
+    m_torque->setPlaceholderText(tr("such as 12 N m, in three steps crosswise"));
+    m_cureHours->setObjectName(QStringLiteral("cureHours"));
+    m_cureHours->setAccessibleName(tr("May be sprayed after, hours"));
     m_cureHours->setRange(0, 24 * 30);
     m_cureHours->setSuffix(tr(" h"));
     m_disturbed->setText(numbersOf(m_job, alsoToSpray()));
@@ -123,6 +132,11 @@ RepairDialog::RepairDialog(JobSession& session, const std::vector<model::PointId
     form->addRow(tr("&Defect seen"), m_defect);
     form->addRow(tr("&What was done"), m_action);
     form->addRow(tr("&Parts, material"), m_material);
+    form->addRow(tr("Done &by"), m_doneBy);
+    if (isBolted())
+        form->addRow(tr("&Torque"), m_torque);
+    else
+        m_torque->hide();
     auto* lasting = new QHBoxLayout;
     lasting->addWidget(m_permanent);
     lasting->addWidget(m_temporary);
@@ -152,7 +166,11 @@ RepairDialog::RepairDialog(JobSession& session, const std::vector<model::PointId
     column->addWidget(m_buttons);
 
     connect(m_defect, &QComboBox::currentTextChanged, this, &RepairDialog::refresh);
-    connect(m_action, &QComboBox::currentTextChanged, this, &RepairDialog::refresh);
+    connect(m_action, &QComboBox::currentTextChanged, this, [this] {
+        proposeForAction();
+        refresh();
+    });
+    connect(m_cureHours, &QSpinBox::valueChanged, this, &RepairDialog::refresh);
     connect(m_owner, &QLineEdit::textChanged, this, &RepairDialog::refresh);
     connect(m_temporary, &QRadioButton::toggled, this, &RepairDialog::refresh);
     connect(m_buttons, &QDialogButtonBox::accepted, this, &RepairDialog::tryAccept);
@@ -174,6 +192,35 @@ std::vector<model::PointId> RepairDialog::alsoToSpray() const
             points.push_back(finding.point);
     }
     return points;
+}
+
+bool RepairDialog::isBolted() const
+{
+    return std::any_of(m_points.begin(), m_points.end(), [this](model::PointId id) {
+        const model::TestPoint* point = m_job.sketch.point(id);
+        const model::Joint* joint = point == nullptr ? nullptr : m_job.sketch.joint(point->joint);
+        if (joint == nullptr)
+            return false;
+        switch (joint->kind) {
+        case model::JointKind::WeldSeam:
+        case model::JointKind::BrazedJoint:
+        case model::JointKind::Hose:
+        case model::JointKind::Bellows:
+            return false;
+        default:
+            return true;
+        }
+    });
+}
+
+/// What usually goes with an action; what was chosen otherwise for it can be chosen again.
+void RepairDialog::proposeForAction()
+{
+    if (m_known)
+        return;
+    const std::string action = wordOf(m_action);
+    (analysis::holdsForATime(action) ? m_temporary : m_permanent)->setChecked(true);
+    m_cureHours->setValue(analysis::usualCureHours(action).value_or(0));
 }
 
 /// As high as its cautions need at this width; a form gives wrapped text too little by itself.
@@ -207,7 +254,10 @@ void RepairDialog::fill()
     if (m_known->sprayableFrom)
         m_cureHours->setValue(qRound(m_known->sprayableFrom->secondsSince(m_known->at) / 3600.0));
     m_disturbed->setText(numbersOf(m_job, m_known->disturbed));
-    m_note->setText(text(m_known->note));
+    const analysis::RepairNote note = analysis::readNote(m_known->note);
+    m_doneBy->setText(text(note.doneBy.empty() ? m_known->by : note.doneBy));
+    m_torque->setText(text(note.torque));
+    m_note->setText(text(note.text));
     m_photos->setPhotos(m_known->pictures);
     m_buttons->button(QDialogButtonBox::Ok)->setText(tr("Store"));
     refresh();
@@ -236,6 +286,8 @@ void RepairDialog::refresh()
         complaint = tr("Say what was done.");
     else if (temporary && (m_owner->text().trimmed().isEmpty() || !m_due->date()))
         complaint = tr("A temporary repair needs an owner and a date.");
+    else if (analysis::usualCureHours(action) && m_cureHours->value() == 0)
+        complaint = tr("A filler cures before it is sprayed: how many hours?");
     else if (const auto again = model::readPointNumbers(m_job.sketch, m_disturbed->text().toStdString());
              !again)
         complaint = tr("Spray again too: %1.").arg(render::inWords(again.error()));
@@ -283,7 +335,12 @@ model::Repair RepairDialog::repair() const
         from.utcMilliseconds += m_cureHours->value() * kMillisecondsPerHour;
         repair.sprayableFrom = from;
     }
-    repair.note = m_note->text().trimmed().toStdString();
+    // Who logs it stands in the record anyway.
+    const std::string logger = (m_known ? m_known->by : m_session.logger().toStdString());
+    const std::string doneBy = m_doneBy->text().trimmed().toStdString();
+    repair.note = analysis::noteText({doneBy == logger ? std::string() : doneBy,
+                                      m_torque->text().trimmed().toStdString(),
+                                      m_note->text().trimmed().toStdString()});
     repair.pictures = m_photos->photos();
     return repair;
 }

@@ -36,6 +36,8 @@ protected:
 
 private:
     void refresh();
+    void proposeForAction();
+    [[nodiscard]] bool isBolted() const;
     void tryAccept();
     void fill();
     void fit();
@@ -50,6 +52,8 @@ private:
     QComboBox* m_defect;
     QComboBox* m_action;
     QLineEdit* m_material;
+    QLineEdit* m_doneBy;
+    QLineEdit* m_torque;
     QRadioButton* m_permanent;
     QRadioButton* m_temporary;
     QLineEdit* m_owner;

@@ -18,10 +18,44 @@ namespace sealwalk::ui {
 namespace {
 
 constexpr int kDaysOfConcession = 180;
+constexpr int kLeastWidth = 460; // px
 
 QString wordOf(std::string_view text)
 {
     return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
+}
+
+/// The causes as they are chosen: longer than the words of tables.
+QString causeWord(analysis::Finding finding)
+{
+    return finding == analysis::Finding::OtherSource
+               ? VerdictDialog::tr("another source: test set-up, helium from elsewhere")
+           : finding == analysis::Finding::VirtualLeak ? VerdictDialog::tr("virtual leak: gas trapped inside")
+                                                       : findingWord(finding);
+}
+
+QString doesToTheSums(analysis::Finding finding)
+{
+    switch (finding) {
+    case analysis::Finding::Leak:
+    case analysis::Finding::Shared:
+        return VerdictDialog::tr("Its rate counts among the located leaks of the balance and the load.");
+    case analysis::Finding::Permeation:
+        return VerdictDialog::tr("Gas through sound material: no leak to repair, so it is not counted among "
+                                 "the located leaks; the pressure rise holds it as not located.");
+    case analysis::Finding::Echo:
+    case analysis::Finding::Masked:
+        return VerdictDialog::tr("Counted at the leak it belongs to, not here.");
+    case analysis::Finding::OtherSource:
+        return VerdictDialog::tr(
+            "Not the object's: not counted as its leak. A leak of the set-up is closed, and what was "
+            "read through it sprayed again.");
+    case analysis::Finding::VirtualLeak:
+        return VerdictDialog::tr("Helium from outside does not size it: not among the located leaks. Its gas "
+                                 "is part of the pressure rise and stands there as not located.");
+    default:
+        return VerdictDialog::tr("Not counted.");
+    }
 }
 
 } // namespace
@@ -30,6 +64,7 @@ VerdictDialog::VerdictDialog(const analysis::PointFinding& finding, QWidget* par
     : QDialog(parent)
     , m_finding(finding)
     , m_word(new QComboBox(this))
+    , m_sums(new QLabel(this))
     , m_verdict(new QComboBox(this))
     , m_reason(new QLineEdit(this))
     , m_concede(new QCheckBox(tr("Accepted above the limit, by concession"), this))
@@ -41,13 +76,19 @@ VerdictDialog::VerdictDialog(const analysis::PointFinding& finding, QWidget* par
     setWindowTitle(tr("Verdict on point %1").arg(finding.number));
     using analysis::Finding;
     using analysis::Verdict;
-    for (const Finding word :
-         {Finding::Leak, Finding::Echo, Finding::Permeation, Finding::Clear, Finding::Masked})
-        m_word->addItem(findingWord(word), wordOf(model::name(word)));
+    for (const Finding word : {Finding::Leak, Finding::Permeation, Finding::Echo, Finding::OtherSource,
+                               Finding::VirtualLeak, Finding::Clear, Finding::Masked})
+        m_word->addItem(causeWord(word), wordOf(model::name(word)));
     for (const Verdict verdict : {Verdict::Over, Verdict::CannotSay, Verdict::Within})
         m_verdict->addItem(verdictWord(verdict), wordOf(model::name(verdict)));
     m_word->setCurrentIndex(std::max(0, m_word->findData(wordOf(model::name(finding.finding)))));
     m_verdict->setCurrentIndex(std::max(0, m_verdict->findData(wordOf(model::name(finding.verdict)))));
+    m_word->setObjectName(QStringLiteral("verdictFinding"));
+    m_verdict->setObjectName(QStringLiteral("verdictLimit"));
+    m_sums->setObjectName(QStringLiteral("verdictSums"));
+    m_sums->setWordWrap(true);
+    m_sums->setProperty("role", QStringLiteral("caption"));
+    setMinimumWidth(kLeastWidth);
     m_until->setDate(QDate::currentDate().addDays(kDaysOfConcession));
     m_until->field()->setObjectName(QStringLiteral("concededUntil"));
     m_complaint->setObjectName(QStringLiteral("verdictComplaint"));
@@ -59,6 +100,7 @@ VerdictDialog::VerdictDialog(const analysis::PointFinding& finding, QWidget* par
                                 .arg(findingWord(finding.finding), verdictWord(finding.verdict)),
                             this));
     form->addRow(tr("&Finding"), m_word);
+    form->addRow(QString(), m_sums);
     form->addRow(tr("&Verdict"), m_verdict);
     form->addRow(tr("&Reason"), m_reason);
     form->addRow(m_concede);
@@ -68,6 +110,7 @@ VerdictDialog::VerdictDialog(const analysis::PointFinding& finding, QWidget* par
     form->addRow(m_buttons);
     for (QLineEdit* field : {m_reason, m_grantedBy})
         connect(field, &QLineEdit::textChanged, this, &VerdictDialog::refresh);
+    connect(m_word, &QComboBox::currentIndexChanged, this, &VerdictDialog::refresh);
     connect(m_concede, &QCheckBox::toggled, this, &VerdictDialog::refresh);
     connect(m_buttons, &QDialogButtonBox::accepted, this, &VerdictDialog::accept);
     connect(m_buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
@@ -76,6 +119,8 @@ VerdictDialog::VerdictDialog(const analysis::PointFinding& finding, QWidget* par
 
 void VerdictDialog::refresh()
 {
+    const auto finding = model::fromName<analysis::Finding>(m_word->currentData().toString().toStdString());
+    m_sums->setText(finding ? doesToTheSums(*finding) : QString());
     const bool concede = m_concede->isChecked();
     m_grantedBy->setEnabled(concede);
     m_until->setEnabled(concede);

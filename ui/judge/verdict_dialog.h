@@ -39,6 +39,7 @@ private:
 
     analysis::PointFinding m_finding;
     QComboBox* m_word;
+    QLabel* m_sums; ///< what the finding does to the sums
     QComboBox* m_verdict;
     QLineEdit* m_reason;
     QCheckBox* m_concede;

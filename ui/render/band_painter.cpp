@@ -129,6 +129,7 @@ Role outlineRole(const BandLook& look)
     case PointState::BelowDetectable:
         return Role::Unsure;
     case PointState::EchoTakenOut:
+    case PointState::OtherSource:
         return Role::Echo;
     case PointState::Masked:
         return Role::Masked;
@@ -217,6 +218,10 @@ void paintBand(QPainter& painter, const Theme& theme, const BandStyle& style, co
     case PointState::Echo:
         stroke(width, sheet);
         stroke(width, bodyColour(theme, look), kRungs);
+        break;
+    case PointState::OtherSource:
+        stroke(width, sheet);
+        stroke(1.2 * style.unit, outline, kNotSprayed);
         break;
     case PointState::EchoTakenOut:
         stroke(width, sheet);

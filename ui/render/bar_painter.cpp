@@ -35,6 +35,19 @@ struct Canvas
     }
 };
 
+/// How far words that begin at `left` move so that no limit's line runs through them.
+double besideLimits(const Canvas& on, double left, double width)
+{
+    double moved = 0.0;
+    for (const BarFigure::Limit& limit : on.figure.limits) {
+        const double x = on.at(limit.at, 0).x();
+        const double gap = 4.0 * on.style.unit;
+        if (x > left + moved - gap && x < left + moved + width + gap)
+            moved = x + gap - left;
+    }
+    return moved;
+}
+
 void paintBar(const Canvas& on, std::size_t index)
 {
     QPainter& painter = on.painter;
@@ -75,7 +88,10 @@ void paintBar(const Canvas& on, std::size_t index)
         painter.setFont(part.heat || missing ? bold : face);
         QTextOption where((missing ? Qt::AlignHCenter : Qt::AlignLeft) | Qt::AlignVCenter);
         where.setWrapMode(QTextOption::NoWrap);
-        painter.drawText(missing ? room : room.adjusted(6 * u, 0, 0, 0), text, where);
+        double moved = besideLimits(on, room.left() + 6 * u, width);
+        if (6 * u + moved + width > room.width())
+            moved = 0.0;
+        painter.drawText(missing ? room : room.adjusted(6 * u + moved, 0, 0, 0), text, where);
     }
     if (bar.low && bar.high && *bar.high > *bar.low) {
         // Below the bar where something follows it, in its middle where it stands alone.
@@ -220,9 +236,9 @@ void paintBarMarks(QPainter& painter, const Theme& theme, const BarFigure& figur
                    const FigureStyle& style)
 {
     const Canvas on{painter, theme, figure, place, style, BarAxis::of(figure).divisor};
+    paintLimits(on);
     for (std::size_t i = 0; i < figure.bars.size(); ++i)
         paintBar(on, i);
-    paintLimits(on);
 }
 
 void paintBars(QPainter& painter, const Theme& theme, const BarFigure& figure, const QRectF& where,

@@ -49,6 +49,8 @@ std::span<const char* const> outcomePatterns()
         QT_TRANSLATE_NOOP("Core",
                           "the pressure rise on record was measured on the other side of a repair: the "
                           "total of this state is not known until it is measured again"),
+        QT_TRANSLATE_NOOP("Core", "what is left after the repairs is projected, not measured: a new "
+                                  "pressure rise proves it"),
         QT_TRANSLATE_NOOP("Core", "without the volume the pressure rise cannot be worked out"),
         QT_TRANSLATE_NOOP(
             "Core",

@@ -21,6 +21,8 @@ std::span<const char* const> signingRefusals()
         QT_TRANSLATE_NOOP("Core", "%1 entered a concession in this job; somebody else has to approve it"),
         QT_TRANSLATE_NOOP("Core", "%1 logged a repair in this job; somebody else has to approve it"),
         QT_TRANSLATE_NOOP("Core", "%1 sent this job for review; somebody else has to approve it"),
+        QT_TRANSLATE_NOOP("Core", "%1 sent this job for review; somebody else has to send it back"),
+        QT_TRANSLATE_NOOP("Core", "%1 granted a concession in this job; somebody else has to approve it"),
         QT_TRANSLATE_NOOP("Core", "say first who is logging; it stands under a name"),
         QT_TRANSLATE_NOOP("Core",
                           "signing key of %1: its public half is not the one this person is known by"),

@@ -41,6 +41,8 @@ std::span<const char* const> reviewPatterns()
         QT_TRANSLATE_NOOP("Core", "Every failed point was repaired and sprayed again, or conceded."),
         QT_TRANSLATE_NOOP("Core", "A temporary repair at %1 has no owner or date."),
         QT_TRANSLATE_NOOP("Core", "The temporary repair at %1 was due on %2."),
+        QT_TRANSLATE_NOOP("Core", "Cannot say whether within the limit: %1."),
+        QT_TRANSLATE_NOOP("Core", "One concession, with name and reason."),
         QT_TRANSLATE_NOOP("Core", "No temporary repairs."),
         QT_TRANSLATE_NOOP("Core", "%1 temporary, each with owner and date."),
         QT_TRANSLATE_NOOP("Core", "%1 temporary, each with owner and date; %2 of them of earlier jobs."),

@@ -48,6 +48,8 @@ struct LegendRow
     double rate; ///< mbar·l/s; 0: none
     const char* words;
     bool temporary = false;
+    bool conceded = false;
+    [[nodiscard]] bool isBadge() const { return temporary || conceded; }
 };
 
 constexpr LegendRow kLegend[] = {
@@ -66,6 +68,8 @@ constexpr LegendRow kLegend[] = {
     {report::PointState::NotSprayed, report::Teeth::None, 0, "not sprayed"},
     {report::PointState::RepairedAwaiting, report::Teeth::None, 0, "repaired, awaiting re-test"},
     {report::PointState::LeakWithin, report::Teeth::None, 0, "tab T on a mark: temporary repair", true},
+    {report::PointState::LeakOver, report::Teeth::None, 0, "seal on a mark: conceded", false, true},
+    {report::PointState::OtherSource, report::Teeth::None, 0, "other source, trapped gas"},
 };
 constexpr double kLegendRow = 23.0;
 
@@ -150,8 +154,9 @@ double paintLegend(QPainter& painter, QPointF corner, double width, int columns)
         const QPointF at =
             corner + QPointF((index % columns) * width / columns, line * kLegendRow + kLegendRow / 2.0);
         ++index;
-        paintPlate(painter, theme, {row.state, row.teeth, row.temporary, false}, at + QPointF(11, 0), 14.0);
-        if (!row.temporary) {
+        paintPlate(painter, theme, {row.state, row.teeth, row.temporary, false, row.conceded},
+                   at + QPointF(11, 0), 14.0);
+        if (!row.isBadge()) {
             report::MapStretch stretch;
             stretch.state = row.state;
             stretch.teeth = row.teeth;
@@ -163,7 +168,7 @@ double paintLegend(QPainter& painter, QPointF corner, double width, int columns)
         }
         painter.setFont(fontOfPixels(10));
         painter.setPen(theme.colour(Role::Ink));
-        painter.drawText(at + QPointF(row.temporary ? 34 : 77, 3.6), QString::fromUtf8(row.words));
+        painter.drawText(at + QPointF(row.isBadge() ? 34 : 77, 3.6), QString::fromUtf8(row.words));
     }
     return legendHeight(columns);
 }

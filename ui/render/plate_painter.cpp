@@ -33,6 +33,8 @@ public:
         body(look);
         if (look.temporary)
             tab(look.overdue);
+        if (look.conceded)
+            seal();
         m_painter.restore();
     }
 
@@ -99,6 +101,9 @@ private:
         }
         case PointState::RepairedAwaiting:
             repaired();
+            break;
+        case PointState::OtherSource:
+            elsewhere();
             break;
         case PointState::Answered:
             shape(diamond({}, 1.0), m_ground, m_theme.colour(Role::Ink), 2.0);
@@ -231,6 +236,29 @@ private:
         letter("R", colour, 0.5, {0.45, 0.0});
     }
 
+    /// Open towards outside, with an O: what answered is not of this place.
+    void elsewhere()
+    {
+        const QColor colour = m_theme.colour(Role::Echo);
+        QPainterPath path;
+        path.addPolygon(QPolygonF{at(-0.55, -0.95), at(0.55, -0.95), at(1.1, 0.0), at(0.55, 0.95),
+                                  at(-0.55, 0.95), at(-1.1, 0.0), at(-0.55, -0.95)});
+        shape(path, m_ground, colour, 1.5);
+        letter("O", colour, 0.58);
+    }
+
+    /// A round seal with a level bar: the value stands over the limit, and was granted.
+    void seal()
+    {
+        const QPointF middle = at(0.95, 0.85);
+        const double r = m_size * 0.3;
+        m_painter.setBrush(m_theme.colour(Role::Within));
+        m_painter.setPen(QPen(m_ground, 0.8 * m_unit));
+        m_painter.drawEllipse(middle, r, r);
+        m_painter.setPen(QPen(m_ground, 1.6 * m_unit, Qt::SolidLine, Qt::FlatCap));
+        m_painter.drawLine(middle - QPointF(r * 0.6, 0), middle + QPointF(r * 0.6, 0));
+    }
+
     void tab(bool overdue)
     {
         const QPointF corner = at(0.55, -1.35);
@@ -259,7 +287,7 @@ private:
 
 PlateLook plateOf(const report::MapStretch& stretch)
 {
-    return {stretch.state, stretch.teeth, stretch.temporary, stretch.temporaryOverdue};
+    return {stretch.state, stretch.teeth, stretch.temporary, stretch.temporaryOverdue, stretch.conceded};
 }
 
 void paintPlate(QPainter& painter, const Theme& theme, const PlateLook& look, QPointF centre, double size)
@@ -269,8 +297,11 @@ void paintPlate(QPainter& painter, const Theme& theme, const PlateLook& look, QP
 
 QSizeF plateRoom(const PlateLook& look, double size)
 {
-    const double wide = look.state == PointState::Shared ? 1.75 : look.temporary ? 1.9 : 1.25;
-    return {size * wide, size * (look.temporary ? 1.5 : 1.25)};
+    const double wide = look.state == PointState::Shared ? 1.75
+                        : look.temporary                 ? 1.9
+                        : look.conceded                  ? 1.65
+                                                         : 1.25;
+    return {size * wide, size * (look.temporary ? 1.5 : look.conceded ? 1.4 : 1.25)};
 }
 
 QColor verdictColour(const Theme& theme, analysis::Verdict verdict)

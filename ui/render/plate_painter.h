@@ -20,6 +20,7 @@ struct PlateLook
     report::Teeth teeth = report::Teeth::None; ///< of an answered or shared point: how it stands
     bool temporary = false;                    ///< tab T at the upper right corner
     bool overdue = false;                      ///< the tab turns to the colour of "over"
+    bool conceded = false;                     ///< seal at the lower right corner
 };
 
 PlateLook plateOf(const report::MapStretch& stretch);

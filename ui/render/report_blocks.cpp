@@ -24,6 +24,9 @@ constexpr double kPlotGap = 18.0;
 constexpr double kTallestMap = 452.0; // two to a page
 constexpr double kPhotoHeight = 220.0;
 constexpr double kRulerHeight = 60.0;
+constexpr int kLegendColumns = 3;
+constexpr std::size_t kSignatures = 3; // beside one another
+constexpr double kSignatureGap = 12.0;
 
 QString words(const std::string& text)
 {
@@ -144,25 +147,50 @@ void Pages::block(const report::ScaleBlock& scale)
 
 void Pages::block(const report::LegendBlock&)
 {
-    constexpr int kColumns = 3;
-    const double top = take(legendHeight(kColumns) + 6.0);
+    const double top = take(legendHeight(kLegendColumns) + 6.0);
     draw([=, this](QPainter& painter) {
-        paintLegend(painter, QPointF(m_metrics.left, top + 2), m_metrics.textWidth(), kColumns);
+        paintLegend(painter, QPointF(m_metrics.left, top + 2), m_metrics.textWidth(), kLegendColumns);
     });
+}
+
+double Pages::signatureHeight(const report::SignatureBlock& signatures, std::size_t first) const
+{
+    const double width = (m_metrics.textWidth() - kSignatureGap * (kSignatures - 1)) / kSignatures;
+    double height = 0.0;
+    for (std::size_t k = first; k < std::min(first + kSignatures, signatures.lines.size()); ++k)
+        height = std::max(height,
+                          wrappedHeight(words(signatures.lines[k].name), printFont(kText + 1), width) +
+                              wrappedHeight(words(signatures.lines[k].small), printFont(kText - 1), width));
+    return height + 28.0;
+}
+
+double Pages::togetherHeight(const report::Section& section) const
+{
+    double height = 0.0;
+    for (const report::Block& block : section.blocks) {
+        if (std::holds_alternative<report::ScaleBlock>(block))
+            height += kRulerHeight + 6.0;
+        else if (std::holds_alternative<report::LegendBlock>(block))
+            height += legendHeight(kLegendColumns) + 6.0;
+        else if (const auto* signatures = std::get_if<report::SignatureBlock>(&block))
+            for (std::size_t i = 0; i < signatures->lines.size(); i += kSignatures)
+                height += signatureHeight(*signatures, i);
+        else if (const auto* words = std::get_if<report::Paragraph>(&block); words != nullptr && height > 0.0)
+            height += wordsHeight({*words}, m_metrics.textWidth()) + 1.0;
+        else
+            break;
+    }
+    // What fills most of a page is better begun where there is room.
+    return height < 0.5 * (m_metrics.end() - m_metrics.top) ? height : 0.0;
 }
 
 void Pages::block(const report::SignatureBlock& signatures)
 {
-    const std::size_t columns = 3;
-    const double gap = 12.0;
+    const double gap = kSignatureGap;
+    const std::size_t columns = kSignatures;
     const double width = (m_metrics.textWidth() - gap * (columns - 1)) / columns;
     for (std::size_t i = 0; i < signatures.lines.size(); i += columns) {
-        double height = 0.0;
-        for (std::size_t k = i; k < std::min(i + columns, signatures.lines.size()); ++k)
-            height = std::max(
-                height, wrappedHeight(words(signatures.lines[k].name), printFont(kText + 1), width) +
-                            wrappedHeight(words(signatures.lines[k].small), printFont(kText - 1), width));
-        height += 28.0;
+        const double height = signatureHeight(signatures, i);
         const double top = take(height);
         for (std::size_t k = i; k < std::min(i + columns, signatures.lines.size()); ++k) {
             const report::SignatureLine line = signatures.lines[k];

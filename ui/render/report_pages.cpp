@@ -184,21 +184,32 @@ void Pages::statement(const report::Statement& said)
 
 void Pages::title(const report::Section& part, double following)
 {
-    if (m_y + kTitle + following > m_metrics.end())
+    const QFont face = printFont(13, Weight::Bold);
+    const QFont aside = printFont(kText + 1);
+    const double after = QFontMetricsF(face).horizontalAdvance(words(part.title)) + 8.0;
+    // A note that has no room beside the title stands below it.
+    const bool isBeside =
+        after + QFontMetricsF(aside).horizontalAdvance(words(part.note)) <= m_metrics.textWidth();
+    const double below = isBeside ? 0.0 : wrappedHeight(words(part.note), aside, m_metrics.textWidth()) + 2.0;
+    if (m_y + kTitle + below + following > m_metrics.end())
         newPage();
-    const double top = take(kTitle);
+    const double top = take(kTitle + below);
     draw([=, this, &part](QPainter& painter) {
-        const QFont face = printFont(13, Weight::Bold);
         const double base = top + 22.0;
         painter.setFont(face);
         painter.setPen(m_theme.colour(Role::Ink));
         painter.drawText(QPointF(m_metrics.left, base), words(part.title));
-        const double after = QFontMetricsF(face).horizontalAdvance(words(part.title)) + 8.0;
-        painter.setFont(printFont(kText + 1));
-        painter.setPen(m_theme.colour(Role::InkSoft));
-        painter.drawText(QPointF(m_metrics.left + after, base), words(part.note));
+        if (isBeside) {
+            painter.setFont(aside);
+            painter.setPen(m_theme.colour(Role::InkSoft));
+            painter.drawText(QPointF(m_metrics.left + after, base), words(part.note));
+        } else {
+            wrappedText(painter, QRectF(m_metrics.left, top + 27, m_metrics.textWidth(), below),
+                        words(part.note), aside, m_theme.colour(Role::InkSoft));
+        }
         painter.setPen(QPen(m_theme.colour(Role::Ink), 1.4, Qt::SolidLine, Qt::FlatCap));
-        painter.drawLine(QLineF(m_metrics.left, top + 29, m_metrics.width - m_metrics.right, top + 29));
+        painter.drawLine(
+            QLineF(m_metrics.left, top + below + 29, m_metrics.width - m_metrics.right, top + below + 29));
     });
 }
 
@@ -206,7 +217,8 @@ void Pages::section(const report::Section& part)
 {
     // A page of its own where what comes first has no room below what is there: a page is not left all but
     // empty.
-    const double first = part.newPage ? leadHeight(part) : kLead;
+    const double first =
+        part.newPage ? leadHeight(part) : std::max({kLead, togetherHeight(part), firstHeight(part)});
     if (part.newPage && m_y > m_metrics.top && m_y + kTitle + first > m_metrics.end())
         newPage();
     title(part, first);
@@ -261,14 +273,19 @@ double Pages::rowHeight(const std::vector<report::Cell>& row, const std::vector<
     return most + 6.0;
 }
 
+double Pages::headHeight(const report::ReportTable& table, const std::vector<double>& edges) const
+{
+    double height = 0.0;
+    for (std::size_t c = 0; c < table.columns.size(); ++c)
+        height = std::max(height, wrappedHeight(words(table.columns[c].title), printFont(kSmall),
+                                                edges[c + 1] - edges[c] - 2.0 * kCellPad));
+    return height + 6.0;
+}
+
 void Pages::tableHead(const report::ReportTable& table, const std::vector<double>& edges)
 {
     const QFont face = printFont(kSmall);
-    double height = 0.0;
-    for (std::size_t c = 0; c < table.columns.size(); ++c)
-        height = std::max(height, wrappedHeight(words(table.columns[c].title), face,
-                                                edges[c + 1] - edges[c] - 2.0 * kCellPad));
-    height += 6.0;
+    const double height = headHeight(table, edges);
     const double top = take(height);
     draw([=, this, &table](QPainter& painter) {
         for (std::size_t c = 0; c < table.columns.size(); ++c)
@@ -293,7 +310,8 @@ void Pages::tableRow(const report::ReportTable& table, const std::vector<report:
             QColor ink = m_theme.colour(Role::Ink);
             if (cell.plate) {
                 paintPlate(painter, m_theme,
-                           {cell.plate->state, cell.plate->teeth, cell.plate->temporary, cell.plate->overdue},
+                           {cell.plate->state, cell.plate->teeth, cell.plate->temporary, cell.plate->overdue,
+                            cell.plate->conceded},
                            QPointF(room.left() + kPlate * 0.7, room.top() + 6.5), kPlate);
                 room.setLeft(room.left() + kPlate * 1.6);
             }
@@ -317,18 +335,39 @@ void Pages::tableRow(const report::ReportTable& table, const std::vector<report:
     });
 }
 
-void Pages::block(const report::ReportTable& table)
+std::vector<double> Pages::edgesOf(const report::ReportTable& table) const
 {
-    if (table.rows.empty()) {
-        block(report::Paragraph{table.empty, report::Paragraph::Look::Soft});
-        return;
-    }
     double shares = 0.0;
     for (const report::ReportColumn& column : table.columns)
         shares += column.share;
     std::vector<double> edges{m_metrics.left};
     for (const report::ReportColumn& column : table.columns)
         edges.push_back(edges.back() + m_metrics.textWidth() * column.share / shares);
+    return edges;
+}
+
+double Pages::firstHeight(const report::Section& section) const
+{
+    if (section.blocks.empty())
+        return 0.0;
+    const report::Block& block = section.blocks.front();
+    if (const auto* table = std::get_if<report::ReportTable>(&block);
+        table != nullptr && !table->rows.empty()) {
+        const std::vector<double> edges = edgesOf(*table);
+        return headHeight(*table, edges) + rowHeight(table->rows.front(), edges);
+    }
+    return std::holds_alternative<report::FigureBlock>(block) ? leadHeight(section) + 8.0 : 0.0;
+}
+
+void Pages::block(const report::ReportTable& table)
+{
+    if (table.rows.empty()) {
+        block(report::Paragraph{table.empty, report::Paragraph::Look::Soft});
+        return;
+    }
+    const std::vector<double> edges = edgesOf(table);
+    if (m_y + headHeight(table, edges) + rowHeight(table.rows.front(), edges) > m_metrics.end())
+        newPage(); // a head does not stand without a row
     tableHead(table, edges);
     for (const std::vector<report::Cell>& row : table.rows) {
         const double height = rowHeight(row, edges);

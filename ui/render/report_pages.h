@@ -52,6 +52,13 @@ private:
     void title(const report::Section& section, double following);
     /// Height of the section's first block, where it is one that cannot be broken.
     [[nodiscard]] double leadHeight(const report::Section& section) const;
+    /// Height of a section's first blocks that say one thing only together: scale with legend, signatures
+    /// with what was signed; 0 when it begins with another block.
+    [[nodiscard]] double togetherHeight(const report::Section& section) const;
+    /// The least height with which the section's first block stands under its title.
+    [[nodiscard]] double firstHeight(const report::Section& section) const;
+    [[nodiscard]] std::vector<double> edgesOf(const report::ReportTable& table) const;
+    [[nodiscard]] double signatureHeight(const report::SignatureBlock& signatures, std::size_t first) const;
     void block(const report::FactList& list);
     void block(const report::ReportTable& table);
     void block(const report::Paragraph& paragraph);
@@ -67,6 +74,7 @@ private:
     void drawPhoto(const QImage& image, const report::Photo& photo, QPointF corner, double width);
     void beside(const std::vector<report::Paragraph>& words, double left, double top, double width);
     [[nodiscard]] double wordsHeight(const std::vector<report::Paragraph>& words, double width) const;
+    [[nodiscard]] double headHeight(const report::ReportTable& table, const std::vector<double>& edges) const;
     void tableHead(const report::ReportTable& table, const std::vector<double>& edges);
     [[nodiscard]] double rowHeight(const std::vector<report::Cell>& row,
                                    const std::vector<double>& edges) const;

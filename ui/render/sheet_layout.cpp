@@ -23,7 +23,7 @@ using report::Teeth;
 /// No plate and a thin number: nothing to decide here.
 bool isQuiet(const MapStretch& stretch)
 {
-    return !stretch.temporary && stretch.teeth == Teeth::None &&
+    return !stretch.temporary && !stretch.conceded && stretch.teeth == Teeth::None &&
            (stretch.state == PointState::LeakWithin || stretch.state == PointState::Clear ||
             stretch.state == PointState::NotSprayed);
 }

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What people decide about a job: voids, verdicts, concessions, repairs, and the turns of its review.
+#include "core/analysis/review_checks.h"
 #include "core/storage/history_store.h"
 #include "core/transfer/earlier_jobs.h"
 #include "ui/session/job_session.h"
@@ -13,6 +14,8 @@ Status JobSession::voidReadings(const std::vector<model::ReadingId>& readings, c
 {
     if (!m_job)
         return noJob();
+    if (m_logger.isEmpty())
+        return unnamed();
     std::vector<model::VoidMark> marks;
     for (const model::ReadingId id : readings)
         if (!m_job->isVoid(id))
@@ -104,7 +107,7 @@ Status JobSession::submit(const std::string& text)
     model::ReviewEntry entry;
     entry.step = model::ReviewStep::Submitted;
     entry.text = text;
-    return addReview(std::move(entry));
+    return giveName(entry, m_logger).and_then([&] { return addReview(std::move(entry)); });
 }
 
 Status JobSession::sendBack(const std::string& by, const std::string& remark)
@@ -113,6 +116,11 @@ Status JobSession::sendBack(const std::string& by, const std::string& remark)
     entry.step = model::ReviewStep::Returned;
     entry.by = by;
     entry.text = remark;
+    if (const Status named = giveName(entry, m_logger); !named)
+        return named;
+    if (m_job)
+        if (const auto why = analysis::whyNotSendBack(*m_job, entry.by, isOnePersonHistory()))
+            return fail(ErrorCode::NotAllowed, *why);
     return addReview(std::move(entry));
 }
 
@@ -124,7 +132,7 @@ Status JobSession::remark(const std::string& by, const std::string& text, std::o
     entry.text = text;
     entry.point = point;
     entry.check = check;
-    return addReview(std::move(entry));
+    return giveName(entry, m_logger).and_then([&] { return addReview(std::move(entry)); });
 }
 
 } // namespace sealwalk::ui

@@ -148,6 +148,7 @@ public:
 
     // Review
     Status submit(const std::string& text);
+    /// Refused when `by` is who sent it for review, unless one person keeps the history.
     Status sendBack(const std::string& by, const std::string& remark);
     /// A remark on a point, or the answer to a check of the sign-off list (its word), or both empty.
     Status remark(const std::string& by, const std::string& text, std::optional<model::PointId> point,
@@ -167,6 +168,9 @@ public:
     [[nodiscard]] bool jobBeforeExists() const;
     /// Temporary repairs of earlier jobs of the object that nothing has made good yet.
     [[nodiscard]] const std::vector<storage::OpenRepair>& repairsLeftOpen() const { return m_leftOpen; }
+    /// Whether who tested may approve here, and who sent a job may send it back: one person keeps the
+    /// history.
+    [[nodiscard]] bool isOnePersonHistory() const;
     [[nodiscard]] Result<std::vector<model::Person>> people() const;
     /// In the name of who is logging; that stands in the history.
     Status putPerson(const model::Person& person);

@@ -20,13 +20,18 @@ void giveIdentity(T& record, const QString& logger)
         record.by = logger.toStdString();
 }
 
+inline tl::unexpected<Error> unnamed()
+{
+    return fail(ErrorCode::NotAllowed, "say first who is logging; it stands under a name");
+}
+
 /// A decision stands under a name.
 template <class T>
 Status giveName(T& record, const QString& logger)
 {
     giveIdentity(record, logger);
     if (record.by.empty())
-        return fail(ErrorCode::NotAllowed, "say first who is logging; it stands under a name");
+        return unnamed();
     return {};
 }
 

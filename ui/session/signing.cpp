@@ -17,9 +17,6 @@ namespace sealwalk::ui {
 
 namespace {
 
-constexpr const char* kOnePersonSetting = "one person";
-constexpr const char* kYes = "yes";
-
 Result<model::Person> findPerson(const JobSession& session, model::PersonId id)
 {
     const auto people = session.people();
@@ -203,12 +200,12 @@ void Signing::seal(const model::Person& person, const QString& passphrase, model
 
 bool Signing::isOnePersonHistory() const
 {
-    return m_session.history().setting(kOnePersonSetting).value_or("") == kYes;
+    return m_session.isOnePersonHistory();
 }
 
 Status Signing::setOnePersonHistory(bool one)
 {
-    return m_session.history().putSetting(kOnePersonSetting, one ? kYes : "");
+    return m_session.history().putSetting(kOnePersonSetting, one ? kOnePersonYes : "");
 }
 
 Result<exchange::Verification> Signing::verify() const

@@ -18,6 +18,10 @@ namespace sealwalk::ui {
 
 class JobSession;
 
+/// The setting of a history that one person keeps, and its value.
+inline constexpr const char* kOnePersonSetting = "one person";
+inline constexpr const char* kOnePersonYes = "yes";
+
 class Signing : public QObject
 {
     Q_OBJECT

@@ -2,6 +2,7 @@
 // What signing asks of the session: the record as it is on disk, the step that closes it, and who signs.
 #include "core/storage/history_store.h"
 #include "ui/session/job_session.h"
+#include "ui/session/signing.h"
 
 namespace sealwalk::ui {
 
@@ -69,6 +70,11 @@ Status JobSession::putPerson(const model::Person& person)
 Result<std::vector<model::PersonEntry>> JobSession::personEntries() const
 {
     return history().personEntries();
+}
+
+bool JobSession::isOnePersonHistory() const
+{
+    return history().setting(kOnePersonSetting).value_or("") == kOnePersonYes;
 }
 
 Result<std::vector<model::Person>> JobSession::people() const

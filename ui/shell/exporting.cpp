@@ -70,9 +70,8 @@ Bytes tablesOf(const Gathered& gathered, Form form)
     const auto tables = exchange::jobTables(record, *unit);
     if (!tables)
         return fail(tables.error());
-    return form == Form::Csv
-               ? exchange::csvOf(gathered.readings ? tables->readings : tables->findings)
-               : exchange::xlsxOf({tables->asLeft, tables->findings, tables->readings}, record.job.opened);
+    return form == Form::Csv ? exchange::csvOf(gathered.readings ? tables->readings : tables->findings)
+                             : exchange::xlsxOf(tables->all(), record.job.opened);
 }
 
 Result<render::MapPage> pageOf(const Gathered& gathered)

@@ -207,8 +207,12 @@ void MainWindow::showStageOfWork()
 void MainWindow::onJobChanged()
 {
     refresh();
-    if (const QString left = temporaryRepairsNote(m_session); !left.isEmpty())
-        say(Severity::Caution, left, tr("It will be asked for at sign-off."));
+    const QString repairs = temporaryRepairsNote(m_session);
+    QStringList left{repairs, m_session.hasJob() ? endingConcessionsNote(m_session) : QString()};
+    left.removeAll(QString());
+    if (!left.isEmpty())
+        say(Severity::Caution, left.join(QLatin1Char(' ')),
+            repairs.isEmpty() ? QString() : tr("It will be asked for at sign-off."));
     if (!m_session.hasJob() && m_stage != Stage::History)
         showStage(Stage::History);
 }

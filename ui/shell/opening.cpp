@@ -48,8 +48,10 @@ void openHistory(MainWindow& window, const QString& file, bool createWhenMissing
         return;
     }
     window.showStage(Stage::History);
-    if (const QString overdue = overdueRepairsNote(window.session()); !overdue.isEmpty())
-        window.say(Severity::Caution, overdue);
+    QStringList left{overdueRepairsNote(window.session()), endingConcessionsNote(window.session())};
+    left.removeAll(QString());
+    if (!left.isEmpty())
+        window.say(Severity::Caution, left.join(QLatin1Char(' ')));
     else
         window.say(Severity::News, tr("History: %1").arg(file));
 }

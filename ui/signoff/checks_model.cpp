@@ -116,6 +116,8 @@ QString ChecksModel::asideOf(const analysis::ReviewCheck& check) const
         numbers << QStringLiteral("…");
     if (remarked)
         numbers.prepend(tr("remark"));
+    else if (check.state == CheckState::Stops && !check.wordGiven.empty())
+        numbers = {tr("word given")};
     return numbers.join(QLatin1Char(' '));
 }
 

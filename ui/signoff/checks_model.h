@@ -31,6 +31,7 @@ public:
 
     void setChecks(std::vector<analysis::ReviewCheck> checks, const model::Sketch& sketch);
     /// The check of a row; nullptr for a head.
+    [[nodiscard]] const std::vector<analysis::ReviewCheck>& all() const { return m_checks; }
     [[nodiscard]] const analysis::ReviewCheck* check(int row) const;
     [[nodiscard]] int count(analysis::CheckState state) const;
     [[nodiscard]] int openWords() const; ///< need a word and have none

@@ -15,7 +15,9 @@
 #include <QHeaderView>
 #include <QLabel>
 #include <QLineEdit>
+#include <QListWidget>
 #include <QPushButton>
+#include <QSignalBlocker>
 #include <QTableWidget>
 #include <QVBoxLayout>
 
@@ -25,7 +27,8 @@ namespace sealwalk::ui {
 
 namespace {
 
-constexpr int kMostRows = 4; // shown at once
+constexpr int kMostRows = 4;    // shown at once
+constexpr int kMostMatters = 4; // shown at once
 
 QString placeWord(analysis::CheckPlace place)
 {
@@ -64,6 +67,7 @@ EvidencePanel::EvidencePanel(JobSession& session, QWidget* parent)
     , m_session(session)
     , m_title(new QLabel(this))
     , m_answer(new QLabel(this))
+    , m_matters(new QListWidget(this))
     , m_given(new QLabel(this))
     , m_returned(new QLabel(this))
     , m_sheet(new render::SheetView(this))
@@ -76,6 +80,11 @@ EvidencePanel::EvidencePanel(JobSession& session, QWidget* parent)
     m_title->setWordWrap(true);
     m_answer->setWordWrap(true);
     m_given->setWordWrap(true);
+    m_given->setObjectName(QStringLiteral("wordGiven"));
+    m_matters->setObjectName(QStringLiteral("matters"));
+    m_matters->setAccessibleName(tr("All that is open on this question"));
+    m_matters->setWordWrap(true);
+    m_matters->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_returned->setObjectName(QStringLiteral("returnedWith"));
     m_returned->setTextFormat(Qt::PlainText);
     m_returned->setWordWrap(true);
@@ -103,6 +112,7 @@ EvidencePanel::EvidencePanel(JobSession& session, QWidget* parent)
     column->addWidget(m_sheet, 1);
     column->addWidget(m_readings);
     column->addWidget(m_answer);
+    column->addWidget(m_matters);
     column->addWidget(m_returned);
     column->addWidget(m_given);
     auto* row = new QHBoxLayout;
@@ -120,6 +130,17 @@ EvidencePanel::EvidencePanel(JobSession& session, QWidget* parent)
     connect(m_add, &QPushButton::clicked, this, give);
     connect(m_word, &QLineEdit::returnPressed, this, give);
     connect(m_jump, &QPushButton::clicked, this, [this] { emit jumpWanted(m_place, m_point); });
+    const auto pointOf = [](const QListWidgetItem* item) {
+        return item == nullptr ? model::PointId()
+                               : model::PointId::parse(item->data(Qt::UserRole).toString().toStdString())
+                                     .value_or(model::PointId());
+    };
+    connect(m_matters, &QListWidget::currentItemChanged, this, [this, pointOf](QListWidgetItem* now) {
+        if (const model::PointId point = pointOf(now); !point.isNil())
+            showPoint(point);
+    });
+    connect(m_matters, &QListWidget::itemActivated, this,
+            [this, pointOf](QListWidgetItem* item) { emit jumpWanted(m_place, pointOf(item)); });
     connect(m_sheet, &render::SheetView::pointClicked, this, &EvidencePanel::showPoint);
 }
 
@@ -131,9 +152,14 @@ void EvidencePanel::setCheck(const analysis::ReviewCheck* check)
                   : QString::fromUtf8(check->word.data(), static_cast<qsizetype>(check->word.size()));
     m_title->setText(check == nullptr ? QString() : render::inWords(check->question));
     m_answer->setText(check == nullptr ? QString() : render::inWords(check->answer));
-    m_given->setText(check == nullptr || check->wordGiven.empty()
-                         ? QString()
-                         : tr("Answered: %1").arg(QString::fromStdString(check->wordGiven)));
+    const bool several = check != nullptr && check->matters.size() > 1;
+    m_answer->setVisible(!several);
+    fillMatters(several ? check->matters : std::vector<analysis::ReviewMatter>());
+    const QString given = check == nullptr ? QString() : QString::fromStdString(check->wordGiven);
+    m_given->setText(given.isEmpty() ? QString()
+                     : check->state == analysis::CheckState::Stops
+                         ? tr("Said: “%1”. It stops a sign-off all the same.").arg(given)
+                         : tr("Answered: %1").arg(given));
     m_given->setVisible(!m_given->text().isEmpty());
     m_returned->setText(check == nullptr || check->returnedWith.empty() ? QString() : remarkOf(*check));
     m_returned->setVisible(!m_returned->text().isEmpty());
@@ -152,6 +178,26 @@ void EvidencePanel::setCheck(const analysis::ReviewCheck* check)
               : staysOn               ? m_point
               : check->points.empty() ? model::PointId()
                                       : check->points.front());
+}
+
+/// Each with the place it is mended at one key away.
+void EvidencePanel::fillMatters(const std::vector<analysis::ReviewMatter>& matters)
+{
+    const QSignalBlocker quiet(m_matters);
+    const int current = m_matters->currentRow();
+    m_matters->clear();
+    for (const analysis::ReviewMatter& matter : matters) {
+        auto* item = new QListWidgetItem(render::inWords(matter.says), m_matters);
+        if (!matter.points.empty())
+            item->setData(Qt::UserRole, QString::fromStdString(matter.points.front().text()));
+        if (matter.state == analysis::CheckState::Stops)
+            item->setText(tr("Stops: %1").arg(item->text()));
+    }
+    if (current >= 0 && current < m_matters->count())
+        m_matters->setCurrentRow(current);
+    const int rows = std::min(m_matters->count(), kMostMatters);
+    m_matters->setFixedHeight(rows * 2 * m_matters->fontMetrics().lineSpacing() + 8);
+    m_matters->setVisible(m_matters->count() > 0);
 }
 
 void EvidencePanel::clearWord()

@@ -9,6 +9,7 @@
 
 class QLabel;
 class QLineEdit;
+class QListWidget;
 class QPushButton;
 class QTableWidget;
 
@@ -37,11 +38,13 @@ signals:
 
 private:
     void showPoint(model::PointId point);
+    void fillMatters(const std::vector<analysis::ReviewMatter>& matters);
     void fillReadings(model::PointId point);
 
     JobSession& m_session;
     QLabel* m_title;
     QLabel* m_answer;
+    QListWidget* m_matters; ///< when several things are open: each with its own points
     QLabel* m_given;
     QLabel* m_returned;
     render::SheetView* m_sheet;

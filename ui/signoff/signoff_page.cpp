@@ -17,6 +17,7 @@
 #include "ui/signoff/evidence_panel.h"
 #include "ui/signoff/people_dialog.h"
 #include "ui/signoff/person_dialog.h"
+#include "ui/signoff/submit_dialog.h"
 #include "ui/widgets/name_first.h"
 #include "ui/widgets/page_tabs.h"
 
@@ -319,6 +320,10 @@ void SignoffPage::giveWord(const QString& check, const QString& text, model::Poi
         return;
     }
     m_evidence->clearWord();
+    // What is said on a stop settles nothing: it stays in view, with the word.
+    const auto* about = m_checks->check(m_checks->rowOf(check.toStdString()));
+    if (about != nullptr && about->state == analysis::CheckState::Stops)
+        return;
     // One answer leads to the next question that wants one; the hands stay where they are.
     const int next = m_checks->nextOpenRow(m_checks->rowOf(check.toStdString()));
     if (next >= 0) {
@@ -331,7 +336,20 @@ void SignoffPage::submit(const QString& text)
 {
     if (!isNamed(m_session, *this))
         return;
-    const Status stored = m_session.submit(text.toStdString());
+    if (m_session.isWorkingOut()) {
+        emit noteRequested(Severity::Caution,
+                           tr("Findings are being worked out; send the job when they are shown."));
+        return;
+    }
+    std::string words = text.toStdString();
+    if (m_checks->count(analysis::CheckState::Stops) > 0) {
+        SubmitDialog dialog(m_checks->all(), this);
+        if (dialog.exec() != QDialog::Accepted)
+            return;
+        words += (words.empty() ? "" : " ") +
+                 analysis::sentWithStops(m_checks->all(), dialog.reason().toStdString());
+    }
+    const Status stored = m_session.submit(words);
     if (!stored) {
         emit failed(stored.error());
         return;

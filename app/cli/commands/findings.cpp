@@ -65,6 +65,12 @@ nlohmann::ordered_json findingDocument(const exchange::JobRecord& record,
             document["of"].push_back(owed->number);
     document["because"] = finding.because;
     document["judged_by_person"] = finding.judgedByPerson;
+    document["worked_out"] = nullptr; // what a person's word stands over
+    if (finding.overruled)
+        document["worked_out"] = {{"finding", model::name(finding.overruled->finding)},
+                                  {"verdict", model::name(finding.overruled->verdict)},
+                                  {"decided_by", finding.overruled->by},
+                                  {"reason", finding.overruled->reason}};
     document["temporary_repair"] = finding.temporaryRepair;
     document["concession"] = finding.concession;
     document["awaits_retest"] = finding.awaitsRetest;

@@ -48,7 +48,7 @@ Result<Verdict> writeTable(const Arguments& arguments, const Console& console)
     if (!arguments.csv.empty())
         csv = exchange::csvOf(arguments.readings ? tables->readings : tables->findings);
     if (!arguments.xlsx.empty())
-        xlsx = exchange::xlsxOf({tables->asLeft, tables->findings, tables->readings}, record->job.opened);
+        xlsx = exchange::xlsxOf(tables->all(), record->job.opened);
     if (!csv || !xlsx)
         return fail(!csv ? csv.error() : xlsx.error());
     nlohmann::ordered_json document;
@@ -81,7 +81,8 @@ void addTable(CLI::App& root, Work& chosen)
     command->add_option("job", arguments->job, "number or UUID of the job")->required();
     command->add_option("--csv", arguments->csv, "CSV file to write: the findings");
     command->add_option("--xlsx", arguments->xlsx,
-                        "workbook to write: as left, findings by round, readings, a sheet each");
+                        "workbook to write: as left, findings by round, readings, repairs, verdicts, "
+                        "concessions, voids, points not tested; a sheet each");
     command->add_option("--unit", arguments->unit, "unit of leak rates (default: the job's)");
     command->add_flag("--readings", arguments->readings,
                       "the CSV holds the readings instead of the findings");

@@ -3,6 +3,7 @@
 // lists them.
 #include "core/analysis/claim.h"
 #include "core/analysis/job_findings.h"
+#include "core/analysis/job_view.h"
 #include "core/analysis/limit_change.h"
 #include "core/analysis/review_checks.h"
 #include "core/analysis/round_summary.h"
@@ -403,8 +404,8 @@ TEST(ReviewChecks, WhoHadAHandInTheMeasurementDoesNotApprove)
     EXPECT_TRUE(refused([&](model::Job& job) { job.judgements.emplace_back().by = typed; }));
     EXPECT_TRUE(refused([&](model::Job& job) { job.concessions.emplace_back().by = typed; }));
     EXPECT_TRUE(refused([&](model::Job& job) { job.repairs.emplace_back().by = typed; }));
-    EXPECT_FALSE(refused([&](model::Job& job) { job.concessions.emplace_back().grantedBy = typed; }))
-        << "who may grant one may approve the job it is granted for";
+    // Regression: who granted leave to pass a point approved the job that needed it.
+    EXPECT_TRUE(refused([&](model::Job& job) { job.concessions.emplace_back().grantedBy = typed; }));
     EXPECT_TRUE(refused([&](model::Job& job) {
         model::ReviewEntry sent;
         sent.step = model::ReviewStep::Submitted;
@@ -518,6 +519,41 @@ TEST(ReviewChecks, AConcessionExcusesOnlyUntilItsDate)
     job.review.push_back(approval);
     job.state = model::JobState::Signed;
     EXPECT_TRUE(isExcused("2027-01-01T08:00:00+01:00"));
+}
+
+// Property: what a person calls another source or trapped gas is no located leak; what was read stays.
+TEST(ReviewChecks, AnotherSourceIsNotTheObjectsLeak)
+{
+    for (const char* word : {"other source", "virtual leak"}) {
+        model::Job job = goodJob();
+        job.readings.clear();
+        addValue(job, 2, 5e-6);
+        const auto findings = [&] {
+            return jobFindings(job, object(), job.rounds.front().id, job.rounds.front().opened);
+        };
+        const auto before = jobBalance(job, object(), findings(), std::nullopt);
+        ASSERT_TRUE(before.has_value());
+        ASSERT_EQ(before->leaks.size(), 1u);
+        job.judgements.push_back({model::JudgementId::create(),
+                                  pointNumbered(job, 2),
+                                  job.rounds.front().id,
+                                  word,
+                                  "within",
+                                  "hose clamp",
+                                  "Brook",
+                                  {}});
+        const auto judged = findings();
+        const auto after = jobBalance(job, object(), judged, std::nullopt);
+        ASSERT_TRUE(after.has_value());
+        EXPECT_TRUE(after->leaks.empty()) << word;
+        for (const PointFinding& finding : judged)
+            if (finding.number == 2) {
+                EXPECT_FALSE(finding.rate.has_value());
+                EXPECT_TRUE(finding.asRead.has_value());
+                ASSERT_TRUE(finding.overruled.has_value());
+                EXPECT_EQ(finding.overruled->finding, Finding::Leak);
+            }
+    }
 }
 
 } // namespace

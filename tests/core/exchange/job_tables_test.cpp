@@ -47,7 +47,54 @@ TEST(JobTables, ReadingsSayWhatBecameOfThem)
               "corrected by reading ");
     EXPECT_EQ(std::get<std::string>(cell(tables->readings, 2, "standing")), "stands");
     EXPECT_DOUBLE_EQ(std::get<double>(cell(tables->readings, 1, "highest")), 5e-7);
-    EXPECT_EQ(tables->readings.columns[9].unit, unitOf(LeakRateUnit::PascalCubicMetrePerSecond).symbol);
+    EXPECT_EQ(tables->readings.columns[10].unit, unitOf(LeakRateUnit::PascalCubicMetrePerSecond).symbol);
+}
+
+// Regression: what people did and decided stood in no table.
+TEST(JobTables, HoldWhatPeopleDidAndDecided)
+{
+    JobRecord record = ringRecord();
+    model::Job& job = record.job;
+    const model::ReadingId first = tests::addValue(job, 1, 5e-6);
+    job.voids.push_back({tests::addValue(job, 2, 5e-9), "door was open", "Tess", {1'770'000'000'000, 60}});
+    const model::PointId point = job.reading(first)->point;
+    job.judgements.push_back({model::JudgementId::create(),
+                              point,
+                              job.reading(first)->round,
+                              "other source",
+                              "within",
+                              "hose clamp",
+                              "Brook",
+                              {1'770'000'000'000, 60}});
+    job.concessions.push_back({model::ConcessionId::create(),
+                               {point},
+                               "Cleo",
+                               Timestamp::parseDate("2026-12-01").value(),
+                               "until the stop",
+                               "Brook",
+                               {}});
+    model::Repair repair;
+    repair.id = model::RepairId::create();
+    repair.points = {point};
+    repair.action = "fill with epoxy";
+    repair.permanent = false;
+    repair.owner = "Cleo";
+    repair.due = Timestamp::parseDate("2026-12-01").value();
+    repair.at = {1'770'000'000'000, -90};
+    job.repairs.push_back(repair);
+    const auto tables = jobTables(record, LeakRateUnit::MillibarLitrePerSecond);
+    ASSERT_TRUE(tables.has_value()) << tables.error().message;
+    ASSERT_EQ(tables->all().size(), 8U);
+    for (const Table& table : tables->all())
+        EXPECT_TRUE(checkTable(table).has_value()) << table.title;
+    EXPECT_EQ(std::get<std::string>(cell(tables->verdicts, 0, "finding")), "other source");
+    EXPECT_EQ(std::get<std::string>(cell(tables->verdicts, 0, "worked out")), "leak");
+    EXPECT_EQ(std::get<std::string>(cell(tables->concessions, 0, "until")), "2026-12-01");
+    EXPECT_EQ(std::get<std::string>(cell(tables->repairs, 0, "owner")), "Cleo");
+    EXPECT_EQ(std::get<std::string>(cell(tables->repairs, 0, "zone")), "UTC-01:30");
+    EXPECT_EQ(std::get<std::string>(cell(tables->voids, 0, "reason")), "door was open");
+    EXPECT_EQ(std::get<Timestamp>(cell(tables->voids, 0, "at")), (Timestamp{1'770'000'000'000, 60}));
+    EXPECT_EQ(tables->untested.rows.size(), 2U);
 }
 
 // Property: one row per point and round, and one per point as left; what was not sprayed is there and says

@@ -113,7 +113,7 @@ for sheet in book.worksheets:
         "formats": [c.number_format for c in sheet[table.ref][1]],
         "notes": [sheet.cell(r, 1).value for r in range(1, sheet[first].row)],
         "rules": sorted(rules)}
-print(json.dumps(out))
+print(json.dumps(out, default=str))
 )";
     const tests::ProcessResult result = tests::runProcess({"/usr/bin/python3", "-c", script, path});
     fs::remove(path);
@@ -147,6 +147,24 @@ TEST(TableXlsx, ReadsBackInAnotherLibrary)
     EXPECT_EQ(sheet["rules"][0][0], "D6:D8");
     EXPECT_EQ(sheet["rules"][0][1], "equal");
     EXPECT_EQ(read["Readings"]["rows"].size(), 1U) << "an empty table has one empty row";
+}
+
+// Regression: times were text; another library finds dates of the clock on the wall, with its number format.
+TEST(TableXlsx, TimesAreDates)
+{
+    Table table;
+    table.title = "Times";
+    table.columns = {{"at", "", CellKind::Moment, 19}, {"zone", "", CellKind::Text, 8}};
+    table.rows = {{{Timestamp::parse("2026-03-01T14:05:09+01:00").value(), std::string("UTC+01:00")}}};
+    const auto bytes = xlsxOf({table}, {});
+    ASSERT_TRUE(bytes.has_value()) << bytes.error().message;
+    const auto sheet = readByAnotherLibrary(*bytes)["Times"];
+    EXPECT_EQ(sheet["rows"][0][0], "2026-03-01 14:05:09");
+    EXPECT_EQ(sheet["kinds"][0], "d");
+    EXPECT_EQ(sheet["formats"][0], "yyyy\\-mm\\-dd\\ hh:mm:ss");
+    EXPECT_NE(csvOf(table).value().find("2026-03-01T14:05:09.000+01:00,UTC+01:00"), std::string::npos);
+    table.columns[0].kind = CellKind::Text;
+    EXPECT_FALSE(checkTable(table).has_value());
 }
 
 // Property: the same tables give the same bytes.

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/analysis/claim.h"
 #include "core/analysis/round_summary.h"
+#include "core/report/map_builder.h"
 #include "core/report/rate_text.h"
 #include "core/report/report_builder.h"
 #include "core/storage/history_store.h"
@@ -10,6 +11,7 @@
 #include <gtest/gtest.h>
 #include <unistd.h>
 
+#include <algorithm>
 #include <filesystem>
 
 namespace sealwalk::report {
@@ -252,6 +254,62 @@ TEST_F(DemoJobs, AWordIsPrintedBesideItsQuestion)
     const std::string all = wordsOf(reportOf(job, object, {}));
     EXPECT_TRUE(says(all, "on \"Object dry, nothing plugged?\""));
     EXPECT_FALSE(says(all, "on the check"));
+}
+
+// Regression: a person's verdict was printed without what it stood over, and in the findings without its
+// reason.
+TEST_F(DemoJobs, AVerdictByAPersonIsPrintedBesideTheComputedOne)
+{
+    model::TestObject object;
+    model::Job job = DemoJobs::job("118", object);
+    const auto left = analysis::summarise(job, object, analysis::Standing::AsLeft);
+    const auto leak = std::find_if(left.begin(), left.end(), [](const analysis::PointFinding& f) {
+        return f.finding == analysis::Finding::Leak && f.reading;
+    });
+    ASSERT_NE(leak, left.end());
+    const std::string word(model::name(leak->finding));
+    const std::string limit(model::name(leak->verdict));
+    model::Judgement judgement;
+    judgement.point = leak->point;
+    judgement.round = job.reading(*leak->reading)->round;
+    judgement.finding = "other source";
+    judgement.verdict = "within";
+    judgement.reason = "the detector's own hose";
+    judgement.by = "I. Behrend";
+    job.judgements.push_back(judgement);
+    const std::string all = wordsOf(reportOf(job, object, {}));
+    EXPECT_TRUE(says(all, "within by I. Behrend; worked out: " + limit)) << all;
+    EXPECT_TRUE(says(all, "other source judged by I. Behrend: the detector's own hose; worked out: " + word));
+    EXPECT_TRUE(says(all, "| " + word + ", " + limit + "  | the detector's own hose"));
+    // A second verdict stands over what was worked out, not over the first one.
+    judgement.finding = "permeation";
+    job.judgements.push_back(judgement);
+    EXPECT_TRUE(says(wordsOf(reportOf(job, object, {})),
+                     "permeation judged by I. Behrend: the detector's own hose; worked out: " + word));
+}
+
+// Property: a point accepted by concession says until when, in table and map.
+TEST_F(DemoJobs, AConcessionIsMarkedAndSaysUntilWhen)
+{
+    model::TestObject object;
+    model::Job job = DemoJobs::job("118", object);
+    const model::TestPoint* point = job.sketch.activePoints().front();
+    model::Concession concession;
+    concession.points = {point->id};
+    concession.grantedBy = "I. Behrend";
+    concession.reason = "rubber for metal next year";
+    concession.until = Timestamp::parseDate("2099-06-01").value();
+    job.concessions.push_back(concession);
+    EXPECT_TRUE(says(wordsOf(reportOf(job, object, {})), "by concession until 2099-06-01"));
+    const auto left = analysis::summarise(job, object, analysis::Standing::AsLeft);
+    for (const model::Sheet& sheet : job.sketch.sheets)
+        for (const MapStretch& stretch : mapOf(job, object, sheet.id, left).stretches) {
+            EXPECT_EQ(stretch.conceded, stretch.point == point->id);
+            if (stretch.conceded) {
+                EXPECT_TRUE(says(stretch.spoken, ", conceded until 2099-06-01"));
+                EXPECT_TRUE(says(stretch.tip, "conceded until 2099-06-01"));
+            }
+        }
 }
 
 // Regression: a correction made days later stood there with the time of the spray.

@@ -83,6 +83,49 @@ TEST(Search, ListsJobsNewestFirst)
     EXPECT_EQ(opened.store.objects()->front().lastOpened, moment(9000));
 }
 
+// Property: named while nothing was done: no later concession, no later permanent repair at the point.
+TEST(Search, NamesConcessionsAtTheirEnd)
+{
+    const ScratchFolder folder;
+    OpenedHistory opened(folder / "a.sealwalk");
+    const auto& points = opened.job.sketch.points;
+    model::Concession first;
+    first.id = model::ConcessionId::create();
+    first.points = {points[0].id, points[1].id};
+    first.grantedBy = "Cleo";
+    first.until = moment(5000);
+    first.reason = "spare part ordered";
+    first.by = "Brook";
+    first.at = moment(10);
+    ASSERT_TRUE(opened.store.addConcession(opened.job.id, first));
+    const auto ending = [&](int day) {
+        return opened.store.concessionsEndingBy(moment(day), sampleObject().id).value();
+    };
+    EXPECT_TRUE(ending(4999).empty());
+    ASSERT_EQ(ending(5000).size(), 1U);
+    EXPECT_EQ(ending(5000).front().concession, first);
+    EXPECT_EQ(ending(5000).front().jobNumber, opened.job.number);
+    EXPECT_EQ(ending(5000).front().objectName, sampleObject().name);
+    EXPECT_EQ(opened.store.concessionsEndingBy(moment(5000))->size(), 1U) << "of all objects";
+
+    model::Concession again = first;
+    again.id = model::ConcessionId::create();
+    again.points = {points[0].id};
+    again.until = moment(9000);
+    again.at = moment(20);
+    ASSERT_TRUE(opened.store.addConcession(opened.job.id, again));
+    ASSERT_EQ(ending(5000).size(), 1U);
+    EXPECT_EQ(ending(5000).front().concession.points, std::vector{points[1].id});
+    model::Repair made;
+    made.id = model::RepairId::create();
+    made.points = {points[1].id};
+    made.action = "new seal";
+    made.at = moment(30);
+    ASSERT_TRUE(opened.store.putRepair(opened.job.id, made));
+    EXPECT_TRUE(ending(5000).empty());
+    EXPECT_EQ(ending(9000).size(), 1U);
+}
+
 // Property: from an earlier job's temporary repair until a later one makes it good.
 TEST(Search, CountsTemporaryRepairsUntilTheyAreMadeGood)
 {

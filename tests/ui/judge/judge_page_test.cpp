@@ -28,6 +28,7 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <QRadioButton>
+#include <QSpinBox>
 #include <QTableView>
 #include <QTableWidget>
 #include <QTemporaryDir>
@@ -205,6 +206,61 @@ TEST_F(Judge, ATemporaryRepairIsDueOnTheDayTyped)
     EXPECT_FALSE(dialog.isVisible());
     ASSERT_TRUE(dialog.repair().due.has_value());
     EXPECT_EQ(dialog.repair().due->date(), "2031-11-01");
+}
+
+// Regression: a filler stood as permanent, to be sprayed at once.
+TEST_F(Judge, AFillerHoldsForATimeAndCures)
+{
+    RepairDialog dialog(history.session, std::vector{history.session.job().sketch.points.front().id});
+    dialog.findChild<QComboBox*>(QStringLiteral("defect"))->setCurrentText(QStringLiteral("pore"));
+    auto* action = dialog.findChild<QComboBox*>(QStringLiteral("action"));
+    auto* cure = dialog.findChild<QSpinBox*>(QStringLiteral("cureHours"));
+    dialog.findChild<QLineEdit*>(QStringLiteral("owner"))->setText(QStringLiteral("B. Keeper"));
+    action->setCurrentText(QStringLiteral("fill with epoxy"));
+    EXPECT_FALSE(dialog.repair().permanent);
+    EXPECT_EQ(cure->value(), 24);
+    auto* ok = dialog.findChild<QDialogButtonBox*>()->button(QDialogButtonBox::Ok);
+    EXPECT_TRUE(ok->isEnabled());
+    cure->setValue(0);
+    EXPECT_FALSE(ok->isEnabled()) << "the hours are asked";
+    action->setCurrentText(QStringLiteral("replace seal"));
+    EXPECT_TRUE(dialog.repair().permanent);
+    EXPECT_TRUE(ok->isEnabled());
+}
+
+// Property: who repaired and how firmly stand in the record, and come back when it is opened again.
+TEST_F(Judge, WhoRepairedAndTheTorqueAreKept)
+{
+    RepairDialog dialog(history.session, std::vector{history.session.job().sketch.points.front().id});
+    dialog.findChild<QComboBox*>(QStringLiteral("defect"))->setCurrentText(QStringLiteral("loose"));
+    dialog.findChild<QComboBox*>(QStringLiteral("action"))->setCurrentText(QStringLiteral("re-tighten"));
+    EXPECT_TRUE(dialog.repair().note.empty()) << "who logs it stands there anyway";
+    dialog.findChild<QLineEdit*>(QStringLiteral("doneBy"))->setText(QStringLiteral("F. Fitter"));
+    dialog.findChild<QLineEdit*>(QStringLiteral("torque"))->setText(QStringLiteral("12 N m"));
+    model::Repair kept = dialog.repair();
+    EXPECT_EQ(kept.note, "Done by F. Fitter | Torque 12 N m");
+    kept.by = "T. Tester";
+    kept.note += " | cleaned twice";
+    const RepairDialog again(history.session, kept);
+    EXPECT_EQ(again.findChild<QLineEdit*>(QStringLiteral("doneBy"))->text(), QStringLiteral("F. Fitter"));
+    EXPECT_EQ(again.findChild<QLineEdit*>(QStringLiteral("torque"))->text(), QStringLiteral("12 N m"));
+    EXPECT_EQ(again.repair().note, kept.note);
+}
+
+// Property: a cause that is not the object's says what it does to the sums, and is kept with its reason.
+TEST_F(Judge, ACauseElsewhereSaysWhatItDoesToTheSums)
+{
+    VerdictDialog dialog(history.session.asLeft()[2]);
+    auto* word = dialog.findChild<QComboBox*>(QStringLiteral("verdictFinding"));
+    const auto* sums = dialog.findChild<QLabel*>(QStringLiteral("verdictSums"));
+    EXPECT_TRUE(sums->text().startsWith(QStringLiteral("Its rate counts")));
+    word->setCurrentIndex(word->findData(QStringLiteral("other source")));
+    EXPECT_TRUE(sums->text().startsWith(QStringLiteral("Not the object's")));
+    dialog.findChild<QLineEdit*>(QStringLiteral("verdictReason"))->setText(QStringLiteral("hose clamp"));
+    ASSERT_TRUE(dialog.judgement().has_value());
+    EXPECT_EQ(dialog.judgement()->finding, "other source");
+    word->setCurrentIndex(word->findData(QStringLiteral("virtual leak")));
+    EXPECT_TRUE(sums->text().contains(QStringLiteral("part of the pressure rise")));
 }
 
 // Property: chosen and shown in the window's language, kept in the core's, which cautions and figures know.
