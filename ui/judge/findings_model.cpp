@@ -108,9 +108,7 @@ QString FindingsModel::findingText(const PointFinding& finding) const
     if (finding.temporaryRepair)
         text += tr(", held by a fix");
     if (finding.concession)
-        text += finding.concededUntil
-                    ? tr(", conceded until %1").arg(QString::fromStdString(finding.concededUntil->date()))
-                    : tr(", conceded");
+        text += tr(", conceded");
     if (finding.awaitsRetest)
         text += tr(", awaits re-test");
     return finding.judgedByPerson ? text + tr(" (judged)") : text;
@@ -223,7 +221,12 @@ QVariant FindingsModel::data(const QModelIndex& index, int role) const
     case PlaceRole:
     case Qt::ToolTipRole: {
         const model::TestPoint* point = m_sketch.point(found->point);
-        return point == nullptr ? QString() : render::inWords(model::placeText(m_sketch, *point));
+        const QString place =
+            point == nullptr ? QString() : render::inWords(model::placeText(m_sketch, *point));
+        return role == Qt::ToolTipRole && found->concededUntil
+                   ? place +
+                         tr(", conceded until %1").arg(QString::fromStdString(found->concededUntil->date()))
+                   : place;
     }
     default:
         return {};

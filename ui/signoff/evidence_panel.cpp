@@ -195,8 +195,10 @@ void EvidencePanel::fillMatters(const std::vector<analysis::ReviewMatter>& matte
     }
     if (current >= 0 && current < m_matters->count())
         m_matters->setCurrentRow(current);
-    const int rows = std::min(m_matters->count(), kMostMatters);
-    m_matters->setFixedHeight(rows * 2 * m_matters->fontMetrics().lineSpacing() + 8);
+    int height = 2 * m_matters->frameWidth() + 2;
+    for (int row = 0; row < std::min(m_matters->count(), kMostMatters); ++row)
+        height += m_matters->sizeHintForRow(row);
+    m_matters->setFixedHeight(height);
     m_matters->setVisible(m_matters->count() > 0);
 }
 
