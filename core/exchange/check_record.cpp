@@ -60,6 +60,8 @@ private:
             complain(fmt::format("job.{}[{}]: round {} is not in the job", list, index, id.text()));
     }
 
+    static constexpr int kHighestNumber = 1'000'000'000;
+
     void checkHead()
     {
         if (m_job.id.isNil())
@@ -70,6 +72,8 @@ private:
             complain("object.name: an object needs a name");
         if (m_job.number < 0)
             complain("job.number: a job's number is not negative");
+        else // others are counted on from the highest
+            needWithin(m_job.number, 0, kHighestNumber, "job.number");
     }
 
     void needWithin(double value, double low, double high, const char* what)

@@ -294,6 +294,8 @@ TEST(JobJson, RefusesNumbersThatCannotBeDrawn)
     };
     EXPECT_TRUE(isRefused([](JobRecord& r) { r.object.scale = {-400, 400}; }));
     EXPECT_TRUE(isRefused([](JobRecord& r) { r.object.scale.decades = 0; }));
+    // After it no job could be given a number.
+    EXPECT_TRUE(isRefused([](JobRecord& r) { r.job.number = 2147483647; }));
     EXPECT_TRUE(isRefused([](JobRecord& r) { r.object.volume = litres(-1.0); }));
     EXPECT_TRUE(isRefused([](JobRecord& r) { r.job.setup.heliumShare = fraction(-0.5); }));
     EXPECT_TRUE(isRefused([](JobRecord& r) { r.job.sketch.sheets.front().width = 0.0; }));
