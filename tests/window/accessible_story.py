@@ -142,7 +142,7 @@ def history(reader):
     window.keys("ctrl+f", "Tab")
     reader.dialog(("ctrl+n",), "New job", "new job")
     window.keys("ctrl+f", "ctrl+a", "BackSpace", "Tab", "Tab", "space", "Down", "space")
-    window.find("Changes")
+    window.find("table: Changes")
     time.sleep(4.0)
     reader.place("compare side by side")
     window.keys("o")

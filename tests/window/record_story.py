@@ -407,7 +407,7 @@ def report(history, folder):
 def compare_with_last_year(window):
     stage(window, "6")
     window.keys("ctrl+f", "ctrl+a", "BackSpace", "Tab", "Tab", "space", "Down", "space")
-    window.find("Changes")
+    window.find("table: Changes")
     time.sleep(4.0)
     look(window, "side-by-side")
     window.keys("o")
