@@ -209,6 +209,10 @@ def sign_off(reader):
     window = reader.window
     reader.place("sign off")
     window.click("Send for review", "push button")
+    time.sleep(0.8)
+    reader.place("what stops a sign-off")
+    window.type("the rest is to be looked at")
+    window.keys("Return")
     wait_for("the reviewer's fields", lambda: window.has("Passphrase of the reviewer's key"))
     reader.place("sign off submitted")
     reader.pressed("People …", "People who sign", "people")

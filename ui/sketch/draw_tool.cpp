@@ -3,6 +3,7 @@
 
 #include "core/editing/body.h"
 #include "core/editing/gestures.h"
+#include "ui/sketch/joint_painter.h"
 #include "ui/sketch/sketch_desk.h"
 #include "ui/sketch/sketch_words.h"
 
@@ -17,6 +18,15 @@ constexpr double kUsualRing = 50.0;   ///< mm
 constexpr double kUsualBox = 300.0;   ///< mm
 constexpr double kCornerShare = 0.12; ///< of the shorter side, until it is typed or dragged
 
+/// Its kind, in the window's language: whoever draws reads it.
+std::string usualName(model::JointKind kind)
+{
+    QString name = nameOf(kind);
+    if (!name.isEmpty())
+        name[0] = name[0].toUpper();
+    return name.toStdString();
+}
+
 } // namespace
 
 model::Joint newJoint(const SketchDesk& desk, model::JointId id, const geometry::Shape& shape)
@@ -26,8 +36,8 @@ model::Joint newJoint(const SketchDesk& desk, model::JointId id, const geometry:
     joint.sheet = desk.sheet();
     joint.kind = desk.kindFor(shape);
     joint.shape = shape;
-    if (!desk.nextName().empty())
-        joint.name = editing::freeName(desk.sketch(), desk.nextName());
+    joint.name =
+        editing::freeName(desk.sketch(), desk.nextName().empty() ? usualName(joint.kind) : desk.nextName());
     joint.isSetup = desk.nextIsSetup();
     joint.requiredConditions = editing::usualConditions(joint.kind);
     return joint;

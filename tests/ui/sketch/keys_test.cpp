@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The sketch by keys alone.
 #include "core/editing/joints.h"
+#include "tests/support/german.h"
 #include "tests/ui/sketch/table.h"
 #include "ui/session/job_session.h"
 
@@ -45,6 +46,20 @@ TEST(SketchKeys, EnterAfterTheClickLaysASpotToolDown)
     EXPECT_TRUE(table.note().contains(QLatin1String("there already"))) << table.note().toStdString();
     table.click(150.0, 60.0);
     EXPECT_EQ(table.sketch().joints.size(), 2U);
+}
+
+// Regression: who drew in German found "Weld seam" in the list.
+TEST(SketchKeys, WhatIsDrawnIsNamedInTheWindowsLanguage)
+{
+    {
+        DrawingTable table;
+        drawWeld(table);
+        EXPECT_EQ(table.sketch().joints.front().name, "Weld seam");
+    }
+    const tests::InGerman german;
+    DrawingTable table;
+    drawWeld(table);
+    EXPECT_EQ(table.sketch().joints.front().name, "Schweißnaht");
 }
 
 TEST(SketchKeys, EnterAfterTheClickLaysOtherToolsDown)
