@@ -50,19 +50,6 @@ std::optional<LeakSum::Sum> heliumSum(std::span<const LocatedLeak> leaks)
 
 } // namespace
 
-bool isAnswer(const PointFinding& finding)
-{
-    switch (finding.finding) {
-    case Finding::NotSprayed:
-    case Finding::NotAccessible:
-    case Finding::NotTested:
-    case Finding::Void:
-        return false;
-    default:
-        return !finding.awaitsRetest;
-    }
-}
-
 LeakSum leakSum(const model::Job& job, const model::TestObject& object,
                 std::span<const PointFinding> findings)
 {

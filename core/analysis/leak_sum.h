@@ -2,6 +2,7 @@
 // What a joint, or the whole object, leaks in one job and standing: its worst point and the sum.
 #pragma once
 
+#include "core/analysis/answered.h"
 #include "core/analysis/point_finding.h"
 #include "core/model/job.h"
 #include "core/model/test_object.h"
@@ -31,9 +32,6 @@ struct LeakSum
     /// Whether nobody asked the joint anything in this job.
     [[nodiscard]] bool isGap() const { return answered == 0; }
 };
-
-/// Whether a finding is an answer of the detector: sized, bounded, or at least a response.
-bool isAnswer(const PointFinding& finding);
 
 /// Over these findings of `job`. A point that was repaired and not sprayed since counts as not tested. A leak
 /// that is open only in another condition stands beside the sum, as in the balance. What leaks share adds

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/analysis/round_summary.h"
 
+#include "core/analysis/answered.h"
 #include "core/analysis/job_findings.h"
 #include "core/base/contract.h"
 
@@ -10,20 +11,6 @@
 namespace sealwalk::analysis {
 
 namespace {
-
-/// Whether the finding says anything of a leak. A point that could not be reached is no tighter for it.
-bool hasAnswer(const PointFinding& finding)
-{
-    switch (finding.finding) {
-    case Finding::NotSprayed:
-    case Finding::NotAccessible:
-    case Finding::NotTested:
-    case Finding::Void:
-        return false;
-    default:
-        return true;
-    }
-}
 
 int gravity(const PointFinding& finding)
 {

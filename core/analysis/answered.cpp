@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/analysis/answered.h"
+
+namespace sealwalk::analysis {
+
+bool hasAnswer(const PointFinding& finding)
+{
+    switch (finding.finding) {
+    case Finding::NotSprayed:
+    case Finding::NotAccessible:
+    case Finding::NotTested:
+    case Finding::Void:
+        return false;
+    default:
+        return true;
+    }
+}
+
+bool isAnswer(const PointFinding& finding)
+{
+    return hasAnswer(finding) && !finding.awaitsRetest;
+}
+
+} // namespace sealwalk::analysis
