@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Concessions of past jobs that come to an end, and whether anything was done about them since.
 #include "core/storage/connection.h"
+#include "core/storage/object_entries.h"
 
 #include <algorithm>
 
@@ -8,19 +9,19 @@ namespace sealwalk::storage {
 namespace {
 
 /// Whether the point was conceded again, or repaired for good, after `since`.
-bool isDealtWith(SQLite::Database& database, std::int64_t object, model::PointId point,
+/// @param entries  of the object, for IN
+bool isDealtWith(SQLite::Database& database, const std::string& entries, model::PointId point,
                  const Timestamp& since)
 {
-    SQLite::Statement later(database,
-                            "SELECT EXISTS (SELECT 1 FROM concession AS c JOIN job AS j ON j.id = c.job "
-                            "WHERE j.object = ?1 AND c.at > ?2 AND instr(c.points, ?3)) OR "
-                            "EXISTS (SELECT 1 FROM repair AS r JOIN job AS j ON j.id = r.job "
-                            "WHERE j.object = ?1 AND r.at > ?2 AND r.permanent AND instr(r.points, ?3))");
+    const std::string ofObject = " AS x JOIN job AS j ON j.id = x.job WHERE j.object IN " + entries +
+                                 " AND x.at > ?1 AND instr(x.points, ?2)";
+    SQLite::Statement later(database, "SELECT EXISTS (SELECT 1 FROM concession" + ofObject +
+                                          ") OR EXISTS (SELECT 1 FROM repair" + ofObject +
+                                          " AND x.permanent)");
     std::string uuid;
     packUuid(uuid, point.uuid());
-    later.bind(1, object);
-    later.bind(2, since.utcMilliseconds);
-    later.bind(3, static_cast<const void*>(uuid.data()), static_cast<int>(uuid.size()));
+    later.bind(1, since.utcMilliseconds);
+    later.bind(2, static_cast<const void*>(uuid.data()), static_cast<int>(uuid.size()));
     return later.executeStep() && later.getColumn(0).getInt() != 0;
 }
 
@@ -31,14 +32,14 @@ HistoryStore::concessionsEndingBy(const Timestamp& day, const std::optional<mode
 {
     return m_connection->read([&]() -> Result<std::vector<EndingConcession>> {
         SQLite::Database& database = m_connection->database;
+        const ObjectEntries same(database);
         SQLite::Statement jobs(
             database, std::string("SELECT job.id, job.object, job.uuid, job.number, object.name FROM job "
                                   "JOIN object ON object.id = job.object WHERE job.id IN "
                                   "(SELECT job FROM concession WHERE until <= ?)") +
-                          (object ? " AND job.object = ?" : ""));
+                          (object ? " AND job.object IN " + same.listOf(m_connection->objectKey(*object))
+                                  : std::string()));
         jobs.bind(1, day.utcMilliseconds);
-        if (object)
-            jobs.bind(2, m_connection->objectKey(*object));
         std::vector<EndingConcession> ending;
         while (jobs.executeStep()) {
             JobKey key = 0;
@@ -54,7 +55,7 @@ HistoryStore::concessionsEndingBy(const Timestamp& day, const std::optional<mode
                 if (!concession.until || day < *concession.until)
                     continue;
                 std::erase_if(concession.points, [&](model::PointId point) {
-                    return isDealtWith(database, owner, point, concession.at);
+                    return isDealtWith(database, same.listOf(owner), point, concession.at);
                 });
                 if (concession.points.empty())
                     continue;

@@ -73,6 +73,8 @@ struct HistoryStore::Connection
     /// The head of a job whose state allows the change; otherwise a Refusal that says what to do.
     [[nodiscard]] JobHead headFor(model::JobId job, Allowed allowed) const;
     [[nodiscard]] std::int64_t objectKey(model::ObjectId object) const;
+    /// The keys of all entries of the object (object_entries.h), to stand behind IN.
+    [[nodiscard]] std::string entriesOf(model::ObjectId object) const;
     /// The file's name, for messages.
     [[nodiscard]] std::string name() const { return file.string(); }
 };

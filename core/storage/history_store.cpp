@@ -2,6 +2,7 @@
 #include "core/storage/history_store.h"
 
 #include "core/storage/connection.h"
+#include "core/storage/object_entries.h"
 #include "core/storage/opening.h"
 
 #include <fmt/format.h>
@@ -196,9 +197,9 @@ Result<model::Job> HistoryStore::createJob(model::ObjectId object, const std::st
         job.setup.purpose = purpose;
         job.setup.pointLimit = parent.pointLimit;
         job.setup.totalLimit = parent.totalLimit;
-        SQLite::Statement latest(database,
-                                 "SELECT id FROM job WHERE object = ? ORDER BY opened DESC, id DESC LIMIT 1");
-        latest.bind(1, objectKey);
+        SQLite::Statement latest(database, "SELECT id FROM job WHERE object IN " +
+                                               ObjectEntries(database).listOf(objectKey) +
+                                               " ORDER BY opened DESC, id DESC LIMIT 1");
         if (latest.executeStep())
             job.sketch = loadSketch(database, latest.getColumn(0).getInt64());
         latest.reset();

@@ -35,6 +35,17 @@ struct JobRow
     bool operator==(const JobRow&) const = default;
 };
 
+/// An object as somebody entered it.
+struct ObjectEntry
+{
+    model::ObjectId id;
+    std::string name;
+    std::string tag;
+    std::string place;
+    bool operator==(const ObjectEntry&) const = default;
+};
+
+/// An object in a list; jobs and repairs are those under all its entries.
 struct ObjectRow
 {
     model::ObjectId id;
@@ -44,6 +55,8 @@ struct ObjectRow
     int jobs = 0;
     std::optional<Timestamp> lastOpened; ///< of its latest job
     int openTemporaryRepairs = 0;
+    std::vector<ObjectEntry> others = {};                ///< entries said to be the same object
+    [[nodiscard]] bool has(model::ObjectId entry) const; ///< by its own identity or that of another entry
     bool operator==(const ObjectRow&) const = default;
 };
 
@@ -143,6 +156,15 @@ public:
     /// now
     Status changeObject(const model::TestObject& object,
                         const std::optional<model::TestObject>& before = std::nullopt);
+    /// Says that two entries are one object, say after it was entered on two computers: from now on every
+    /// list and question about `object` takes the jobs of `entry` too. Entries and jobs stay as they are.
+    /// Nothing happens when it was said already. ErrorCode::BadInput when both are the same entry.
+    Status sayOneObject(model::ObjectId entry, model::ObjectId object);
+    [[nodiscard]] Result<bool> areOneObject(model::ObjectId one, model::ObjectId other) const;
+    /// Whether it was ever said here that the entry is one with another, or that it is not.
+    [[nodiscard]] Result<bool> saidOfEntry(model::ObjectId entry) const;
+    /// Takes that back for `entry`; the others stay together.
+    Status sayTwoObjects(model::ObjectId entry);
     /// The whole record of one job.
     [[nodiscard]] Result<model::Job> job(model::JobId id) const;
     /// The same with its object and the marks that belong to it, in one look at the file.

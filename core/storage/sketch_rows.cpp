@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/storage/connection.h"
+#include "core/storage/object_entries.h"
 
 namespace sealwalk::storage {
 namespace {
@@ -111,22 +112,21 @@ void insertSketch(SQLite::Database& database, JobKey key, const model::Sketch& s
 
 int highestPointNumber(SQLite::Database& database, std::int64_t object)
 {
+    const std::string ofObject = " FROM job WHERE object IN " + ObjectEntries(database).listOf(object);
     SQLite::Statement select(
-        database, "SELECT max(coalesce(max(number), 0), (SELECT coalesce(max(last_point_number), 0) "
-                  "FROM job WHERE object = ?1)) FROM point WHERE job IN (SELECT id FROM job WHERE "
-                  "object = ?1)");
-    select.bind(1, object);
+        database, "SELECT max(coalesce(max(number), 0), (SELECT coalesce(max(last_point_number), 0)" +
+                      ofObject + ")) FROM point WHERE job IN (SELECT id" + ofObject + ")");
     return select.executeStep() ? select.getColumn(0).getInt() : 0;
 }
 
 void countOnFrom(SQLite::Database& database, std::int64_t object, JobKey except, int number)
 {
-    SQLite::Statement update(database,
-                             "UPDATE job SET last_point_number = ?1 WHERE object = ?2 AND id <> ?3 AND "
-                             "last_point_number < ?1 AND state IN ('open', 'returned')");
+    SQLite::Statement update(
+        database, "UPDATE job SET last_point_number = ?1 WHERE object IN " +
+                      ObjectEntries(database).listOf(object) +
+                      " AND id <> ?2 AND last_point_number < ?1 AND state IN ('open', 'returned')");
     update.bind(1, number);
-    update.bind(2, object);
-    update.bind(3, except);
+    update.bind(2, except);
     update.exec();
 }
 

@@ -112,4 +112,24 @@ Status takePairs(storage::HistoryStore& store, const storage::HistoryStore& from
     return {};
 }
 
+Status takeSameObjects(storage::HistoryStore& store, const storage::HistoryStore& from)
+{
+    const auto there = from.objects();
+    if (!there)
+        return fail(there.error());
+    for (const storage::ObjectRow& row : *there)
+        for (const storage::ObjectEntry& other : row.others) {
+            if (!store.object(row.id) || !store.object(other.id))
+                continue; // none of its jobs came
+            const auto said = store.saidOfEntry(other.id);
+            if (!said)
+                return fail(said.error());
+            if (*said)
+                continue;
+            if (Status joined = store.sayOneObject(other.id, row.id); !joined)
+                return joined;
+        }
+    return {};
+}
+
 } // namespace sealwalk::transfer

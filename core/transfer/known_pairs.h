@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What the people of a history said of points that were drawn anew.
+// What the people of a history said of points that were drawn anew and of objects that were entered twice.
 #pragma once
 
 #include "core/analysis/point_matching.h"
@@ -20,5 +20,8 @@ Status sayTheyAreTwo(storage::HistoryStore& store, model::JobId before, model::J
 
 /// Adds what was said in another history, when that one is merged into this.
 Status takePairs(storage::HistoryStore& store, const storage::HistoryStore& from);
+
+/// The same for entries that are one object, where both are here and this history says nothing else of them.
+Status takeSameObjects(storage::HistoryStore& store, const storage::HistoryStore& from);
 
 } // namespace sealwalk::transfer

@@ -28,6 +28,7 @@ TakenIn notTaken(Verification result, const JobRecord& record, bool isKnown)
     answer.job = record.job.id;
     answer.isKnown = isKnown;
     answer.number = record.job.number;
+    answer.object = record.object.name;
     return answer;
 }
 
@@ -41,8 +42,16 @@ Result<TakenIn> answerKnown(HistoryStore& store, const JobFile& file, Verificati
     const exchange::Continuation continuation = exchange::compareRecords(*here, file.record);
     const int number = here->job.number;
     const auto answer = [&](std::string done, Outcome outcome) {
-        return TakenIn{std::move(result), std::move(done), here->job.id, true,
-                       outcome,           false,           number,       continuation};
+        TakenIn taken;
+        taken.result = std::move(result);
+        taken.done = std::move(done);
+        taken.job = here->job.id;
+        taken.isKnown = true;
+        taken.outcome = outcome;
+        taken.number = number;
+        taken.object = here->object.name;
+        taken.continuation = continuation;
+        return taken;
     };
     switch (continuation.standing) {
     case exchange::Standing::Same:
@@ -102,9 +111,11 @@ Status addNotes(const HistoryStore& store, const JobRecord& record, std::vector<
         return fail(objects.error());
     for (const storage::ObjectRow& row : *objects) {
         const bool sameName = row.name == record.object.name && row.tag == record.object.tag;
-        if (row.id != record.object.id && sameName)
-            notes.push_back(
-                fmt::format("another object here is called \"{}\" too; they are kept apart", row.name));
+        if (!row.has(record.object.id) && sameName)
+            notes.push_back(fmt::format(
+                "another object here is called \"{}\" too; they are kept apart until a person says "
+                "in its facts that they are one",
+                row.name));
     }
     const auto object = store.object(record.object.id);
     if (!object)
@@ -140,13 +151,16 @@ Result<TakenIn> takeIn(HistoryStore& store, const JobFile& file, Verification re
     if (isRenumbered)
         result.notes.push_back(fmt::format("number {} is taken here; the job is number {} in this history",
                                            number, here->number));
-    return TakenIn{
-        std::move(result),
-        fmt::format("job {} of {} is in {}", here->number, file.record.object.name, store.file().string()),
-        here->id,
-        false,
-        Outcome::Came,
-        isRenumbered};
+    TakenIn answer;
+    answer.result = std::move(result);
+    answer.done =
+        fmt::format("job {} of {} is in {}", here->number, file.record.object.name, store.file().string());
+    answer.job = here->id;
+    answer.outcome = Outcome::Came;
+    answer.isRenumbered = isRenumbered;
+    answer.number = here->number;
+    answer.object = file.record.object.name;
+    return answer;
 }
 
 Result<std::optional<exchange::Continuation>> standingOf(const HistoryStore& store, const JobRecord& record)
@@ -198,6 +212,7 @@ Result<std::vector<TakenIn>> takeInAll(HistoryStore& store, const HistoryStore& 
         answer.done = fmt::format("job {} was not taken in", row.number);
         answer.job = row.id;
         answer.number = row.number;
+        answer.object = row.objectName;
         answers.push_back(std::move(answer));
     };
     for (const storage::JobRow& row : *jobs) {
@@ -229,6 +244,8 @@ Result<std::vector<TakenIn>> takeInAll(HistoryStore& store, const HistoryStore& 
         else
             cannot(row, taken.error());
     }
+    if (const Status same = takeSameObjects(store, from); !same)
+        return fail(same.error());
     if (const Status pairs = takePairs(store, from); !pairs)
         return fail(pairs.error());
     return answers;

@@ -33,6 +33,7 @@ struct TakenIn
     Outcome outcome = Outcome::NotTaken;
     bool isRenumbered = false;                ///< its own number was taken here
     int number = 0;                           ///< here; of one not taken in the number it came with
+    std::string object = {};                  ///< what the job's object is called
     exchange::Continuation continuation = {}; ///< how it stood to the one that was here
 };
 

@@ -2613,8 +2613,8 @@ Fingerabdruck %2 …</translation>
         <translation>die Punktnummern %1 meinen in diesem Auftrag andere Orte als in Auftrag %2; verglichen wird nach Identität, nicht nach Nummer</translation>
     </message>
     <message>
-        <source>another object here is called &quot;%1&quot; too; they are kept apart</source>
-        <translation>ein anderes Objekt heißt hier auch &quot;%1&quot;; sie bleiben getrennt</translation>
+        <source>another object here is called &quot;%1&quot; too; they are kept apart until a person says in its facts that they are one</source>
+        <translation>ein anderes Objekt heißt hier auch &quot;%1&quot;; sie bleiben getrennt, bis ein Mensch in seinen Angaben sagt, dass sie eines sind</translation>
     </message>
     <message>
         <source>number %1 is taken here; the job is number %2 in this history</source>
@@ -4419,6 +4419,10 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>One concession, with name and reason.</source>
         <translation>Eine Sonderfreigabe, mit Name und Grund.</translation>
+    </message>
+    <message>
+        <source>an object cannot be said to be the same as itself; choose another</source>
+        <translation>ein Objekt kann nicht dasselbe sein wie es selbst; wählen Sie ein anderes</translation>
     </message>
 </context>
 <context>
@@ -8838,8 +8842,8 @@ Das übernehmen?</translation>
         <translation>%1 Aufträge vergleichen</translation>
     </message>
     <message>
-        <source>These jobs are on different test objects; mark jobs of one object.</source>
-        <translation>Diese Aufträge gehören zu verschiedenen Prüfobjekten; bitte Aufträge eines Objekts merken.</translation>
+        <source>These jobs are on different test objects; mark jobs of one object. Where one was entered twice, say so in its facts.</source>
+        <translation>Diese Aufträge betreffen verschiedene Prüfobjekte; Aufträge eines Objekts anhaken. Wurde eines zweimal angelegt, sagen Sie es in seinen Angaben.</translation>
     </message>
 </context>
 <context>
@@ -9801,18 +9805,6 @@ Das übernehmen?</translation>
         <translation>ging an beiden Orten weiter; verschieden sind: %1</translation>
     </message>
     <message>
-        <source>Job %1 was not taken in: %2</source>
-        <translation>Auftrag %1 wurde nicht übernommen: %2</translation>
-    </message>
-    <message>
-        <source>Job %1 went on: %2</source>
-        <translation>Auftrag %1 ging weiter: %2</translation>
-    </message>
-    <message>
-        <source>Job %1: %2</source>
-        <translation>Auftrag %1: %2</translation>
-    </message>
-    <message>
         <source>What came of it</source>
         <translation>Was daraus wurde</translation>
     </message>
@@ -9835,6 +9827,30 @@ Das übernehmen?</translation>
     <message>
         <source>There is nothing to say of any single job.</source>
         <translation>Zu keinem einzelnen Auftrag ist etwas zu sagen.</translation>
+    </message>
+    <message>
+        <source>Job %1</source>
+        <translation>Auftrag %1</translation>
+    </message>
+    <message>
+        <source>Job %1 of %2</source>
+        <translation>Auftrag %1 von %2</translation>
+    </message>
+    <message>
+        <source>%1 came</source>
+        <translation>%1 ist gekommen</translation>
+    </message>
+    <message>
+        <source>%1 went on: %2</source>
+        <translation>%1 ging weiter: %2</translation>
+    </message>
+    <message>
+        <source>%1 was here already</source>
+        <translation>%1 war schon hier</translation>
+    </message>
+    <message>
+        <source>%1 was not taken in: %2</source>
+        <translation>%1 wurde nicht aufgenommen: %2</translation>
     </message>
 </context>
 <context>
@@ -10011,6 +10027,14 @@ Das übernehmen?</translation>
         <source>a test object needs a name; without one nobody finds it again</source>
         <translation>ein Prüfobjekt braucht einen Namen; ohne findet es niemand wieder</translation>
     </message>
+    <message>
+        <source>Also entered as …</source>
+        <translation>Auch angelegt als …</translation>
+    </message>
+    <message>
+        <source>one of this name and tag is here already; give this one another tag, or start its job on that one</source>
+        <translation>eines mit diesem Namen und Kennzeichen ist schon hier; geben Sie diesem ein anderes Kennzeichen oder beginnen Sie den Auftrag an jenem</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::ObjectsModel</name>
@@ -10044,6 +10068,10 @@ Das übernehmen?</translation>
     <message>
         <source>Temporary</source>
         <translation>Vorläufig</translation>
+    </message>
+    <message>
+        <source>also entered as %1</source>
+        <translation>auch angelegt als %1</translation>
     </message>
 </context>
 <context>
@@ -11506,6 +11534,48 @@ Das übernehmen?</translation>
     <message>
         <source>; walls %1 falling to %2</source>
         <translation>; Wände %1, fallend auf %2</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::SameObjectDialog</name>
+    <message numerus="yes">
+        <source>%n job(s)</source>
+        <translation>
+            <numerusform>%n Auftrag</numerusform>
+            <numerusform>%n Aufträge</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Entered more than once</source>
+        <translation>Mehrfach angelegt</translation>
+    </message>
+    <message>
+        <source>other entries</source>
+        <translation>andere Einträge</translation>
+    </message>
+    <message>
+        <source>name, tag, place</source>
+        <translation>Name, Kennzeichen, Ort</translation>
+    </message>
+    <message>
+        <source>find an entry</source>
+        <translation>Eintrag suchen</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Behalten</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
+    <message>
+        <source>Also entered as</source>
+        <translation>Auch angelegt als</translation>
+    </message>
+    <message>
+        <source>Tick what is the very same object, say entered on another computer. Its jobs then stand together: compared, continued and asked for open repairs as one. The jobs themselves stay as they are, and a tick can be taken back. Points drawn anew are paired in Compare, each confirmed by a person.</source>
+        <translation>Haken Sie an, was dasselbe Objekt ist, etwa an einem anderen Rechner angelegt. Seine Aufträge stehen dann zusammen: als eines verglichen, fortgesetzt und nach offenen Reparaturen gefragt. Die Aufträge selbst bleiben, wie sie sind, und ein Haken lässt sich zurücknehmen. Neu gezeichnete Punkte werden im Vergleich gepaart, jeder von einem Menschen bestätigt.</translation>
     </message>
 </context>
 <context>

@@ -261,4 +261,14 @@
       </translation>
     </message>
   </context>
+  <context>
+    <name>sealwalk::ui::SameObjectDialog</name>
+    <message numerus="yes">
+      <source>%n job(s)</source>
+      <translation>
+        <numerusform>%n job</numerusform>
+        <numerusform>%n jobs</numerusform>
+      </translation>
+    </message>
+  </context>
 </TS>

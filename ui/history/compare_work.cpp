@@ -27,6 +27,18 @@ ComparedJob worked(model::Job job, const model::TestObject& object)
     return result;
 }
 
+/// With the facts of the entry that the job was done on.
+Result<ComparedJob> workedOf(const HistoryStore& store, model::JobId id)
+{
+    auto job = store.job(id);
+    if (!job)
+        return fail(job.error());
+    const auto object = store.object(job->object);
+    if (!object)
+        return fail(object.error());
+    return worked(std::move(*job), *object);
+}
+
 void sortByTime(analysis::WorkedJobs& jobs)
 {
     std::stable_sort(jobs.begin(), jobs.end(),
@@ -47,12 +59,16 @@ Result<std::shared_ptr<const ComparedJobs>> workOutComparison(const std::filesys
     auto second = store->job(after);
     if (!second)
         return fail(second.error());
+    const auto firstObject = store->object(first->object);
+    if (!firstObject)
+        return fail(firstObject.error());
     auto object = store->object(second->object);
     if (!object)
         return fail(object.error());
     auto result = std::make_shared<ComparedJobs>();
     result->object = std::move(*object);
-    std::jthread other([&] { result->before = worked(std::move(*first), result->object); });
+    // Each with the facts of the entry it was done on.
+    std::jthread other([&] { result->before = worked(std::move(*first), *firstObject); });
     result->after = worked(std::move(*second), result->object);
     other.join();
     return std::shared_ptr<const ComparedJobs>(std::move(result));
@@ -93,10 +109,10 @@ Result<ComparedYears> workOutYears(const std::filesystem::path& history,
         room -= room == 0 ? 0 : 1;
         if (isIn)
             continue;
-        auto job = store->job(row.id);
+        auto job = workedOf(*store, row.id);
         if (!job)
             return fail(job.error());
-        years.jobs.push_back(std::make_shared<const ComparedJob>(worked(std::move(*job), compared->object)));
+        years.jobs.push_back(std::make_shared<const ComparedJob>(std::move(*job)));
     }
     sortByTime(years.jobs);
     if (!stop.stop_requested())

@@ -153,17 +153,34 @@ void HistoryLists::build()
 
 void HistoryLists::refresh()
 {
+    m_found.clear();
     if (!m_session.hasHistory()) {
         m_objectsModel->setRows({});
         m_jobsModel->setRows({});
         return;
     }
     const model::ObjectId chosen = chosenObject();
-    auto objects = m_session.history().objects(m_search->text().toStdString());
-    if (!objects) {
-        emit failed(objects.error());
+    auto jobs = found();
+    if (!jobs) {
+        emit failed(jobs.error());
         return;
     }
+    m_found = std::move(*jobs);
+    auto objects = m_session.history().objects();
+    const auto called = m_session.history().objects(m_search->text().toStdString());
+    if (!objects || !called) {
+        emit failed(objects ? called.error() : objects.error());
+        return;
+    }
+    // Called as was typed, or with a job that was found by it.
+    std::set<model::ObjectId> wanted;
+    for (const storage::ObjectRow& row : *called)
+        wanted.insert(row.id);
+    for (const storage::JobRow& job : m_found)
+        wanted.insert(job.object);
+    std::erase_if(*objects, [&](const storage::ObjectRow& row) {
+        return !std::any_of(wanted.begin(), wanted.end(), [&](model::ObjectId id) { return row.has(id); });
+    });
     m_isFilling = true;
     m_objectsModel->setRows(std::move(*objects));
     m_objects->setCurrentIndex(m_objectsModel->index(m_objectsModel->rowOf(chosen), 0));
@@ -198,19 +215,13 @@ Result<std::vector<storage::JobRow>> HistoryLists::found() const
 
 void HistoryLists::showJobs()
 {
-    if (!m_session.hasHistory())
-        return;
-    auto jobs = found();
-    if (!jobs) {
-        emit failed(jobs.error());
-        return;
-    }
-    const model::ObjectId only = chosenObject();
-    if (!only.isNil())
-        std::erase_if(*jobs, [&](const storage::JobRow& job) { return job.object != only; });
+    std::vector<storage::JobRow> jobs = m_found;
+    const storage::ObjectRow* only = m_objectsModel->objectAt(m_objects->currentIndex().row());
+    if (only != nullptr)
+        std::erase_if(jobs, [&](const storage::JobRow& job) { return !only->has(job.object); });
     const storage::JobRow* current = m_jobsModel->jobAt(m_jobs->currentIndex().row());
     const model::JobId keep = current == nullptr ? model::JobId() : current->id;
-    m_jobsModel->setRows(std::move(*jobs));
+    m_jobsModel->setRows(std::move(jobs));
     int row = 0;
     for (int i = 0; i < m_jobsModel->rowCount(); ++i)
         if (m_jobsModel->jobAt(i)->id == keep)
@@ -219,7 +230,7 @@ void HistoryLists::showJobs()
     const QString typed = m_search->text().trimmed();
     m_nothing->setVisible(!typed.isEmpty() && m_jobsModel->rowCount() == 0);
     m_nothing->setText(tr("No job has all of \u201C%1\u201D. Esc clears the search.").arg(typed));
-    m_edit->setEnabled(!only.isNil());
+    m_edit->setEnabled(only != nullptr);
     lookAtShown();
     showWrong();
 }
@@ -300,9 +311,13 @@ void HistoryLists::compareMarked()
         emit refused(tr("Mark two jobs with Space, then compare them."));
         return;
     }
-    const auto isElsewhere = [&](const storage::JobRow& job) { return job.object != marked[0].object; };
+    const auto isElsewhere = [&](const storage::JobRow& job) {
+        return !m_session.history().areOneObject(job.object, marked[0].object).value_or(false);
+    };
     if (std::any_of(marked.begin(), marked.end(), isElsewhere)) {
-        emit refused(tr("These jobs are on different test objects; mark jobs of one object."));
+        emit refused(
+            tr("These jobs are on different test objects; mark jobs of one object. Where one was entered "
+               "twice, say so in its facts."));
         return;
     }
     std::stable_sort(marked.begin(), marked.end(),

@@ -63,6 +63,7 @@ private:
     void onMarks();
 
     JobSession& m_session;
+    std::vector<storage::JobRow> m_found; ///< by what is typed, on any object
     QLineEdit* m_search = nullptr;
     QLabel* m_nothing = nullptr; ///< said when the search finds no job
     QTableView* m_objects = nullptr;

@@ -6,10 +6,13 @@
 #include "ui/history/history_lists.h"
 #include "ui/history/job_dialog.h"
 #include "ui/history/object_dialog.h"
+#include "ui/history/same_object_dialog.h"
 #include "ui/session/job_session.h"
 
 #include <QStackedLayout>
 
+#include <algorithm>
+#include <iterator>
 #include <utility>
 
 namespace sealwalk::ui {
@@ -92,6 +95,7 @@ void HistoryPage::startNewObject()
         return;
     }
     ObjectDialog dialog(model::TestObject{}, this);
+    dialog.setTaken(entriesBeside({}));
     if (dialog.exec() != QDialog::Accepted)
         return;
     model::TestObject object = dialog.object();
@@ -171,10 +175,43 @@ void HistoryPage::editObject(model::ObjectId id)
         return;
     }
     ObjectDialog dialog(*object, this);
+    dialog.setTaken(entriesBeside(id));
+    connect(&dialog, &ObjectDialog::sameObjectWanted, this, [&] { saySameObjects(id, &dialog); });
     if (dialog.exec() != QDialog::Accepted)
         return;
     if (const Status changed = m_session.changeObject(*object, dialog.object()); !changed)
         emit failed(changed.error());
+}
+
+std::vector<storage::ObjectEntry> HistoryPage::entriesBeside(model::ObjectId object) const
+{
+    std::vector<storage::ObjectEntry> entries;
+    if (const auto rows = m_session.history().objects())
+        for (const storage::ObjectRow& row : *rows) {
+            if (row.id != object)
+                entries.push_back({row.id, row.name, row.tag, row.place});
+            std::copy_if(row.others.begin(), row.others.end(), std::back_inserter(entries),
+                         [&](const storage::ObjectEntry& other) { return other.id != object; });
+        }
+    return entries;
+}
+
+void HistoryPage::saySameObjects(model::ObjectId object, QWidget* over)
+{
+    const auto objects = m_session.history().objects();
+    if (!objects) {
+        emit failed(objects.error());
+        return;
+    }
+    SameObjectDialog dialog(*objects, object, over);
+    if (dialog.exec() != QDialog::Accepted)
+        return;
+    for (const model::ObjectId entry : dialog.joined())
+        if (const Status said = m_session.sayOneObject(entry, object); !said)
+            emit failed(said.error());
+    for (const model::ObjectId entry : dialog.parted())
+        if (const Status said = m_session.sayTwoObjects(entry); !said)
+            emit failed(said.error());
 }
 
 } // namespace sealwalk::ui

@@ -4,6 +4,7 @@
 
 #include "core/base/error.h"
 #include "core/model/ids.h"
+#include "core/storage/history_store.h"
 #include "ui/widgets/note.h"
 
 #include <QWidget>
@@ -51,6 +52,9 @@ private:
     void compare(model::JobId first, model::JobId second, const std::vector<model::JobId>& between);
     void leaveComparison();
     void editObject(model::ObjectId object);
+    /// All entries but this one.
+    [[nodiscard]] std::vector<storage::ObjectEntry> entriesBeside(model::ObjectId object) const;
+    void saySameObjects(model::ObjectId object, QWidget* over);
 
     JobSession& m_session;
     QStackedLayout* m_stack = nullptr;

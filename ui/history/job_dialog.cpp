@@ -32,7 +32,7 @@ JobDialog::JobDialog(const std::vector<storage::ObjectRow>& objects, model::Obje
         m_object->addItem(row.tag.empty() ? name
                                           : name + QStringLiteral("  ") + QString::fromStdString(row.tag));
         m_ids.push_back(row.id);
-        if (row.id == chosen)
+        if (row.has(chosen))
             m_object->setCurrentIndex(m_object->count() - 1);
     }
     m_purpose = new QComboBox(this);

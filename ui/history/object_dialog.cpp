@@ -11,6 +11,8 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace sealwalk::ui {
 
 namespace {
@@ -53,6 +55,7 @@ ObjectDialog::ObjectDialog(const model::TestObject& object, QWidget* parent)
     m_name->setAccessibleName(tr("name"));
     m_nameComplaint = makeBelowField(this);
     m_tag = new QLineEdit(QString::fromStdString(object.tag), this);
+    m_tag->setObjectName(QStringLiteral("tag"));
     m_tag->setAccessibleName(tr("tag"));
     m_place = new QLineEdit(QString::fromStdString(object.place), this);
     m_place->setAccessibleName(tr("place"));
@@ -82,6 +85,13 @@ ObjectDialog::ObjectDialog(const model::TestObject& object, QWidget* parent)
         formRow(tr("Base pressure"), {m_wanted, quietLabel(tr("wanted by the owner"), this)}, this));
     column->addSpacing(12);
     auto* buttons = new QHBoxLayout;
+    if (!fresh) {
+        auto* same = new QPushButton(tr("Also entered as …"), this);
+        same->setObjectName(QStringLiteral("sameObject"));
+        same->setAutoDefault(false);
+        buttons->addWidget(same);
+        connect(same, &QPushButton::clicked, this, &ObjectDialog::sameObjectWanted);
+    }
     buttons->addStretch(1);
     auto* cancel = new QPushButton(tr("Cancel"), this);
     cancel->setAutoDefault(false);
@@ -119,13 +129,27 @@ void ObjectDialog::tryAccept()
             return;
         }
     }
-    const bool nameless = m_name->text().trimmed().isEmpty();
-    showComplaint(m_nameComplaint, m_name,
-                  nameless ? tr("a test object needs a name; without one nobody finds it again") : QString());
-    if (nameless)
-        m_name->setFocus();
-    else
+    const QString wrong = complaint();
+    showComplaint(m_nameComplaint, m_name, wrong);
+    if (wrong.isEmpty())
         accept();
+    else
+        m_name->setFocus();
+}
+
+QString ObjectDialog::complaint() const
+{
+    const std::string name = m_name->text().trimmed().toStdString();
+    const std::string tag = m_tag->text().trimmed().toStdString();
+    if (name.empty())
+        return tr("a test object needs a name; without one nobody finds it again");
+    const bool isTaken = std::any_of(m_taken.begin(), m_taken.end(), [&](const storage::ObjectEntry& other) {
+        return other.name == name && other.tag == tag;
+    });
+    return isTaken
+               ? tr("one of this name and tag is here already; give this one another tag, or start its job "
+                    "on that one")
+               : QString();
 }
 
 } // namespace sealwalk::ui

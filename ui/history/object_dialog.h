@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/model/test_object.h"
+#include "core/storage/history_store.h"
 
 #include <QDialog>
 
@@ -21,13 +22,22 @@ class ObjectDialog : public QDialog
 public:
     explicit ObjectDialog(const model::TestObject& object, QWidget* parent = nullptr);
 
+    /// The names and tags that other objects have: one of them is not given again.
+    void setTaken(const std::vector<storage::ObjectEntry>& taken) { m_taken = taken; }
+
     /// What stands in the fields.
     [[nodiscard]] model::TestObject object() const;
 
+signals:
+    /// The same object may stand in the history under another entry.
+    void sameObjectWanted();
+
 private:
     void tryAccept();
+    [[nodiscard]] QString complaint() const; ///< of the name; empty: none
 
     model::TestObject m_object;
+    std::vector<storage::ObjectEntry> m_taken;
     QLineEdit* m_name = nullptr;
     QLabel* m_nameComplaint = nullptr;
     QLineEdit* m_tag = nullptr;

@@ -23,7 +23,7 @@ const storage::ObjectRow* ObjectsModel::objectAt(int row) const
 int ObjectsModel::rowOf(model::ObjectId id) const
 {
     const auto found =
-        std::find_if(m_rows.begin(), m_rows.end(), [&](const auto& row) { return row.id == id; });
+        std::find_if(m_rows.begin(), m_rows.end(), [&](const auto& row) { return row.has(id); });
     return found == m_rows.end() ? 0 : static_cast<int>(found - m_rows.begin()) + 1;
 }
 
@@ -70,9 +70,13 @@ QVariant ObjectsModel::data(const QModelIndex& index, int role) const
         const storage::ObjectRow* object = objectAt(index.row());
         if (object == nullptr)
             return {};
-        const QString place = QString::fromStdString(object->place); // and the name, where it is cut
-        return place.isEmpty() ? text(index.row(), Name)
-                               : text(index.row(), Name) + QStringLiteral(" \u00B7 ") + place;
+        QStringList parts{text(index.row(), Name)}; // also where it is cut
+        if (!object->place.empty())
+            parts << QString::fromStdString(object->place);
+        for (const storage::ObjectEntry& other : object->others)
+            parts << tr("also entered as %1")
+                         .arg(QString::fromStdString(other.name + "  " + other.tag).trimmed());
+        return parts.join(QStringLiteral(" \u00B7 "));
     }
     // The first row stands for all of them, and has nothing of its own in the other columns.
     if (role == Qt::AccessibleTextRole && objectAt(index.row()) == nullptr)

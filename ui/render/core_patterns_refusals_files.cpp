@@ -99,7 +99,8 @@ std::span<const char* const> fileRefusals()
         QT_TRANSLATE_NOOP("Core", "job %1 was not taken in"),
         QT_TRANSLATE_NOOP("Core", "point numbers %1 mean other places in this job than in job %2; points are "
                                   "compared by identity, not by number"),
-        QT_TRANSLATE_NOOP("Core", "another object here is called \"%1\" too; they are kept apart"),
+        QT_TRANSLATE_NOOP("Core", "another object here is called \"%1\" too; they are kept apart until a "
+                                  "person says in its facts that they are one"),
         QT_TRANSLATE_NOOP("Core", "number %1 is taken here; the job is number %2 in this history"),
         QT_TRANSLATE_NOOP("Core",
                           "the object's %1 is \"%2\" here and \"%3\" in the file; it stays as it is here"),

@@ -60,6 +60,7 @@ std::span<const char* const> storageRefusals()
         QT_TRANSLATE_NOOP("Core", "the test object has no identity"),
         QT_TRANSLATE_NOOP("Core", "the test object has no name; give it one"),
         QT_TRANSLATE_NOOP("Core", "%1 was changed in another window meanwhile; look again"),
+        QT_TRANSLATE_NOOP("Core", "an object cannot be said to be the same as itself; choose another"),
         QT_TRANSLATE_NOOP("Core", "the test object is no longer there"),
         QT_TRANSLATE_NOOP("Core", "\"%1\" is not a job; give its number or its UUID"),
         QT_TRANSLATE_NOOP("Core", "the job is no longer there"),

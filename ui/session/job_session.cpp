@@ -86,27 +86,6 @@ std::filesystem::path JobSession::historyFile() const
 
 // Objects and jobs
 
-Status JobSession::createObject(const model::TestObject& object)
-{
-    model::TestObject made = object;
-    if (made.id.isNil())
-        made.id = model::ObjectId::create();
-    if (!made.created.isSet())
-        made.created = Timestamp::now();
-    return afterStoring(history().addObject(made), &JobSession::historyChanged);
-}
-
-Status JobSession::changeObject(const model::TestObject& before, const model::TestObject& object)
-{
-    Status stored = lookAgainOnConflict(history().changeObject(object, before));
-    if (stored && m_object && m_object->id == object.id)
-        m_object = object;
-    stored = afterStoring(std::move(stored), &JobSession::setupChanged);
-    if (stored)
-        emit historyChanged();
-    return stored;
-}
-
 Result<model::JobId> JobSession::createJob(model::ObjectId object, const std::string& purpose,
                                            std::optional<Timestamp> begun)
 {

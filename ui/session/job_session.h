@@ -73,6 +73,9 @@ public:
     Status createObject(const model::TestObject& object); ///< id and date are given when missing
     /// Refused when the stored object is no longer `before`, what the change was made to.
     Status changeObject(const model::TestObject& before, const model::TestObject& object);
+    /// As the history's (storage/history_store.h).
+    Status sayOneObject(model::ObjectId entry, model::ObjectId object);
+    Status sayTwoObjects(model::ObjectId entry);
     /// @param begun  for work that is entered afterwards, which a remark then tells
     Result<model::JobId> createJob(model::ObjectId object, const std::string& purpose,
                                    std::optional<Timestamp> begun = {});

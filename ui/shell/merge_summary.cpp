@@ -26,27 +26,52 @@ int counted(const std::vector<TakenIn>& answers, Outcome outcome)
                                           [&](const TakenIn& one) { return one.outcome == outcome; }));
 }
 
-/// The jobs of which there is something to say, a line each, what was not taken first.
-QStringList linesOf(const std::vector<TakenIn>& answers)
+/// "Job 165 of Electron-beam weld chamber".
+QString nameOf(const TakenIn& one)
 {
-    QStringList refused;
-    QStringList others;
-    for (const TakenIn& one : answers) {
-        if (one.outcome == Outcome::NotTaken) {
-            const bool isForked = one.continuation.standing == exchange::Standing::Forked;
-            const QString why = isForked ? MergeSummary::tr("went on in both places; they differ in: %1")
-                                               .arg(partInWords(one.continuation.differs))
-                                : one.result.problems.empty() ? QString()
-                                                              : render::inWords(one.result.problems.front());
-            refused << MergeSummary::tr("Job %1 was not taken in: %2").arg(one.number).arg(why);
-        }
-        if (one.outcome == Outcome::WentOn)
-            others
-                << MergeSummary::tr("Job %1 went on: %2").arg(one.number).arg(aheadInWords(one.continuation));
-        for (const std::string& note : one.result.notes)
-            others << MergeSummary::tr("Job %1: %2").arg(one.number).arg(render::inWords(note));
+    return one.object.empty()
+               ? MergeSummary::tr("Job %1").arg(one.number)
+               : MergeSummary::tr("Job %1 of %2").arg(one.number).arg(QString::fromStdString(one.object));
+}
+
+QString whyNot(const TakenIn& one)
+{
+    if (one.continuation.standing == exchange::Standing::Forked)
+        return MergeSummary::tr("went on in both places; they differ in: %1")
+            .arg(partInWords(one.continuation.differs));
+    return one.result.problems.empty() ? QString() : render::inWords(one.result.problems.front());
+}
+
+QString outcomeOf(const TakenIn& one)
+{
+    switch (one.outcome) {
+    case Outcome::Came:
+        return MergeSummary::tr("%1 came").arg(nameOf(one));
+    case Outcome::WentOn:
+        return MergeSummary::tr("%1 went on: %2").arg(nameOf(one), aheadInWords(one.continuation));
+    case Outcome::Known:
+        return MergeSummary::tr("%1 was here already").arg(nameOf(one));
+    case Outcome::NotTaken:
+        break;
     }
-    return refused + others;
+    return MergeSummary::tr("%1 was not taken in: %2").arg(nameOf(one), whyNot(one));
+}
+
+/// Each job with what is to be said of it below; what was not taken in first, what was here already last.
+QStringList linesOf(std::vector<TakenIn> answers)
+{
+    const auto rank = [](const TakenIn& one) {
+        return one.outcome == Outcome::NotTaken ? 0 : one.outcome == Outcome::Known ? 2 : 1;
+    };
+    std::stable_sort(answers.begin(), answers.end(),
+                     [&](const TakenIn& a, const TakenIn& b) { return rank(a) < rank(b); });
+    QStringList lines;
+    for (const TakenIn& one : answers) {
+        lines << outcomeOf(one);
+        for (const std::string& note : one.result.notes)
+            lines << QStringLiteral("    ") + render::inWords(note);
+    }
+    return lines;
 }
 
 } // namespace

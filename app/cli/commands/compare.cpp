@@ -155,7 +155,10 @@ Result<Verdict> answerCompare(const Arguments& arguments, const Console& console
     nlohmann::ordered_json document;
     document["then"] = then->record.job.number;
     document["now"] = now->record.job.number;
-    document["same_object"] = then->record.object.id == now->record.object.id;
+    const auto isOne = store->areOneObject(then->record.object.id, now->record.object.id);
+    if (!isOne)
+        return fail(isOne.error());
+    document["same_object"] = *isOne;
     document["standing"] = arguments.standing;
     document["unit"] = arguments.unit;
     document["points"] = nlohmann::ordered_json::array();
@@ -164,7 +167,7 @@ Result<Verdict> answerCompare(const Arguments& arguments, const Console& console
     std::string text = fmt::format("job {} ({}) to job {} ({}), {}\n", then->record.job.number,
                                    then->record.job.opened.date(), now->record.job.number,
                                    now->record.job.opened.date(), arguments.standing);
-    if (then->record.object.id != now->record.object.id)
+    if (!*isOne)
         text += "These jobs are on different objects; points are matched by number and place only.\n";
     const auto limits = analysis::otherLimitWords(then->record.job, now->record.job);
     if (limits)

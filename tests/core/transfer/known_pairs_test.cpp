@@ -111,5 +111,36 @@ TEST(KnownPairs, DamagedTextIsSaid)
     EXPECT_EQ(known.error().code, ErrorCode::DamagedFile);
 }
 
+// Property: who takes in another history takes in what was said there of entries that are one; what was said
+// here of an entry stands, also that it is another object.
+TEST(SameObjects, ComeAlongWithAnotherHistory)
+{
+    for (const bool isDenied : {false, true}) {
+        const ScratchFolder folder;
+        OpenedHistory there(folder / "there.sealwalk");
+        model::TestObject again = sampleObject();
+        again.id = model::ObjectId::create();
+        again.name = "entered again";
+        ASSERT_TRUE(there.store.addObject(again));
+        ASSERT_TRUE(there.store.createJob(again.id, "other", moment(50)));
+        ASSERT_TRUE(there.store.sayOneObject(again.id, sampleObject().id));
+        auto here = openAt(folder / "here.sealwalk", storage::HistoryStore::Mode::Create);
+        if (isDenied) {
+            ASSERT_TRUE(here.addObject(sampleObject()));
+            ASSERT_TRUE(here.addObject(again));
+            ASSERT_TRUE(here.sayOneObject(again.id, sampleObject().id));
+            ASSERT_TRUE(here.sayTwoObjects(again.id));
+        }
+        const auto answers = transfer::takeInAll(here, there.store);
+        ASSERT_TRUE(answers) << answers.error().message;
+        ASSERT_EQ(answers->size(), 2U);
+        EXPECT_EQ(here.objects()->size(), isDenied ? 2U : 1U);
+        for (const transfer::TakenIn& one : *answers) {
+            EXPECT_EQ(one.number, here.job(one.job)->number) << "regression: it was 0 for what came";
+            EXPECT_EQ(one.object, here.object(here.job(one.job)->object)->name);
+        }
+    }
+}
+
 } // namespace
 } // namespace sealwalk::tests

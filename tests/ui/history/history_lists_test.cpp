@@ -4,6 +4,7 @@
 #include "ui/history/found_words.h"
 #include "ui/history/history_lists.h"
 #include "ui/history/jobs_model.h"
+#include "ui/history/objects_model.h"
 #include "ui/session/job_session.h"
 
 #include <gtest/gtest.h>
@@ -147,6 +148,53 @@ TEST_F(HistoryListsTest, ComparesTwoMarkedJobsOfOneObject)
     }
     EXPECT_EQ(compare.count(), 1);
     EXPECT_EQ(refused.count(), 1);
+}
+
+// Property: the objects listed are those called as was typed, and those with a job that was found.
+// Regression: typing a job's number left the list of objects empty.
+TEST_F(HistoryListsTest, ListTheObjectOfAFoundJob)
+{
+    const auto* objects = lists->findChild<QTableView*>(QStringLiteral("objects"));
+    const auto* model = qobject_cast<ObjectsModel*>(objects->model());
+    QTest::keyClicks(search, QStringLiteral("yearly"));
+    ASSERT_EQ(model->rowCount(), 2) << "all, and the furnace";
+    EXPECT_EQ(model->objectAt(1)->id, furnace);
+    search->clear();
+    EXPECT_EQ(model->rowCount(), 3);
+}
+
+// Property: what a person said is one object stands as one row, with the jobs of both entries, which can be
+// compared; taken back, they are two again.
+TEST_F(HistoryListsTest, TakeTwoEntriesOfOneObjectTogether)
+{
+    auto* objects = lists->findChild<QTableView*>(QStringLiteral("objects"));
+    const auto* model = qobject_cast<ObjectsModel*>(objects->model());
+    const auto* rows = qobject_cast<JobsModel*>(jobs->model());
+    ASSERT_TRUE(session.sayOneObject(furnace, coater));
+    ASSERT_EQ(model->rowCount(), 2);
+    EXPECT_EQ(model->rowOf(furnace), model->rowOf(coater));
+    objects->setCurrentIndex(model->index(1, 0));
+    ASSERT_EQ(rows->rowCount(), 3);
+    EXPECT_TRUE(model->data(model->index(1, 0), Qt::ToolTipRole)
+                    .toString()
+                    .contains(QStringLiteral("also entered as Furnace")));
+    QSignalSpy compare(lists.get(), &HistoryLists::compareWanted);
+    QSignalSpy refused(lists.get(), &HistoryLists::refused);
+    const auto isFirstOf = [&](int row) {
+        for (int before = 0; before < row; ++before)
+            if (rows->jobAt(before)->object == rows->jobAt(row)->object)
+                return false;
+        return true;
+    };
+    for (int row = 0; row < 3; ++row)
+        if (isFirstOf(row)) {
+            jobs->setCurrentIndex(rows->index(row, 0));
+            press(Qt::Key_Space);
+        }
+    EXPECT_EQ(refused.count(), 0);
+    EXPECT_EQ(compare.count(), 1);
+    ASSERT_TRUE(session.sayTwoObjects(furnace));
+    EXPECT_EQ(model->rowCount(), 3);
 }
 
 // Regression: a third mark made comparing impossible, and nothing said so.
