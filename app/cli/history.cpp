@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/history.h"
 
-#include "core/transfer/hand_out.h"
+#include "core/transfer/judged_object.h"
 
 namespace sealwalk::cli {
 
@@ -15,7 +15,7 @@ Result<storage::HistoryStore> openHistory(const Console& console, storage::Histo
 Result<exchange::JobRecord> loadJob(const storage::HistoryStore& store, const std::string& numberOrUuid)
 {
     return store.findJob(numberOrUuid).and_then([&](model::JobId id) {
-        return transfer::loadRecord(store, id);
+        return transfer::loadJudged(store, id);
     });
 }
 

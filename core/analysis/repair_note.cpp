@@ -21,6 +21,19 @@ std::string take(std::string_view& rest, std::string_view head)
     return std::string(part);
 }
 
+bool isHeaded(std::string_view text)
+{
+    return text.starts_with(kDoneBy) || text.starts_with(kTorque) || text.starts_with(kBetween);
+}
+
+/// The mark that parts the fields is no part of one.
+std::string withoutMarks(std::string text)
+{
+    for (std::size_t at = text.find(kBetween); at != std::string::npos; at = text.find(kBetween, at))
+        text.replace(at, kBetween.size(), ", ");
+    return text;
+}
+
 } // namespace
 
 std::string noteText(const RepairNote& note)
@@ -34,9 +47,10 @@ std::string noteText(const RepairNote& note)
         text += head;
         text += part;
     };
-    add(kDoneBy, note.doneBy);
-    add(kTorque, note.torque);
-    add({}, note.text);
+    add(kDoneBy, withoutMarks(note.doneBy));
+    add(kTorque, withoutMarks(note.torque));
+    // Words that begin as a head does would be read back as that field; one mark more says that they are not.
+    add(isHeaded(note.text) ? kBetween : std::string_view(), note.text);
     return text;
 }
 
@@ -45,6 +59,8 @@ RepairNote readNote(std::string_view note)
     RepairNote read;
     read.doneBy = take(note, kDoneBy);
     read.torque = take(note, kTorque);
+    if (note.starts_with(kBetween))
+        note.remove_prefix(kBetween.size());
     read.text = std::string(note);
     return read;
 }

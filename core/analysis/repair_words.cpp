@@ -1,8 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/analysis/repair_words.h"
 
+#include "core/base/folded.h"
+
 #include <algorithm>
 #include <array>
+#include <cctype>
+#include <string>
 
 namespace sealwalk::analysis {
 
@@ -75,6 +79,25 @@ bool contains(std::string_view text, std::string_view word)
     return text.find(word) != std::string_view::npos;
 }
 
+/// Whether a word of the text begins so, whatever its capitals: "tap" is in "Taped over", not in "adaptor".
+bool hasWord(std::string_view text, std::string_view beginning)
+{
+    const std::string words = folded(text);
+    for (std::size_t at = words.find(beginning); at != std::string::npos; at = words.find(beginning, at + 1))
+        if (at == 0 || std::isalnum(static_cast<unsigned char>(words[at - 1])) == 0)
+            return true;
+    return false;
+}
+
+/// Closed with something that cures. The filler of a weld or a braze is metal and does not.
+bool isFilled(std::string_view action)
+{
+    if (contains(folded(action), "weld") || contains(folded(action), "braz") ||
+        contains(folded(action), "solder"))
+        return false;
+    return hasWord(action, "epoxy") || hasWord(action, "fill") || hasWord(action, "sealant");
+}
+
 } // namespace
 
 std::span<const std::string_view> defectWords()
@@ -89,17 +112,17 @@ std::span<const std::string_view> actionWords()
 
 bool holdsForATime(std::string_view action)
 {
-    constexpr std::array<std::string_view, 7> kForATime{"epoxy", "fill",  "sealant", "tape",
-                                                        "putty", "blank", "lock"};
-    return std::any_of(kForATime.begin(), kForATime.end(),
-                       [&](std::string_view word) { return contains(action, word); });
+    // "blank flange seal" is a seal; what is shut off is blanked, or blanked off.
+    constexpr std::array<std::string_view, 6> kForATime{"tape", "taping",    "putty",
+                                                        "lock", "blank off", "blanked"};
+    return isFilled(action) || std::any_of(kForATime.begin(), kForATime.end(),
+                                           [&](std::string_view word) { return hasWord(action, word); });
 }
 
 std::optional<int> usualCureHours(std::string_view action)
 {
     constexpr int kFillerCures = 24;
-    const bool cures = contains(action, "epoxy") || contains(action, "fill") || contains(action, "sealant");
-    return cures ? std::optional(kFillerCures) : std::nullopt;
+    return isFilled(action) ? std::optional(kFillerCures) : std::nullopt;
 }
 
 std::vector<std::string> repairCautions(std::string_view action)

@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/analysis/review_checks.h"
 
+#include "core/analysis/named_people.h"
+#include "core/analysis/repair_note.h"
 #include "core/analysis/review_ground.h"
-#include "core/base/folded.h"
 
 #include <fmt/format.h>
 
@@ -171,10 +172,9 @@ std::optional<std::string> whyNotApprove(const model::Job& job, const model::Per
         return person.name + " has no signing key yet";
     if (onePersonHistory)
         return std::nullopt;
-    const std::string name = folded(person.name);
     const auto madeAny = [&](const auto& records) {
         return std::any_of(records.begin(), records.end(),
-                           [&](const auto& record) { return folded(record.by) == name; });
+                           [&](const auto& record) { return namesPerson(record.by, person.name); });
     };
     if (madeAny(job.readings))
         return person.name + " made readings of this job; somebody else has to approve it";
@@ -187,13 +187,17 @@ std::optional<std::string> whyNotApprove(const model::Job& job, const model::Per
     if (madeAny(job.concessions))
         return person.name + " entered a concession in this job; somebody else has to approve it";
     if (std::any_of(job.concessions.begin(), job.concessions.end(), [&](const model::Concession& concession) {
-            return folded(concession.grantedBy) == name;
+            return namesPerson(concession.grantedBy, person.name);
         }))
         return person.name + " granted a concession in this job; somebody else has to approve it";
     if (madeAny(job.repairs))
         return person.name + " logged a repair in this job; somebody else has to approve it";
+    if (std::any_of(job.repairs.begin(), job.repairs.end(), [&](const model::Repair& repair) {
+            return namesPerson(readNote(repair.note).doneBy, person.name);
+        }))
+        return person.name + " did a repair in this job; somebody else has to approve it";
     for (const model::ReviewEntry& entry : job.review)
-        if (entry.step == model::ReviewStep::Submitted && folded(entry.by) == name)
+        if (entry.step == model::ReviewStep::Submitted && namesPerson(entry.by, person.name))
             return person.name + " sent this job for review; somebody else has to approve it";
     return std::nullopt;
 }
@@ -204,7 +208,7 @@ std::optional<std::string> whyNotSendBack(const model::Job& job, const std::stri
     const auto sent = std::find_if(job.review.rbegin(), job.review.rend(), [](const auto& entry) {
         return entry.step == model::ReviewStep::Submitted;
     });
-    if (onePersonHistory || sent == job.review.rend() || folded(sent->by) != folded(name))
+    if (onePersonHistory || sent == job.review.rend() || !namesPerson(sent->by, name))
         return std::nullopt;
     return name + " sent this job for review; somebody else has to send it back";
 }

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Tables of what people did and decided: repairs, verdicts, concessions, voids, points left out.
+#include "core/analysis/approval.h"
 #include "core/analysis/repair_progress.h"
 #include "core/exchange/job_tables_parts.h"
 
@@ -38,7 +39,9 @@ TableCell roundCell(const model::Job& job, model::RoundId id)
 std::string progressText(const model::Job& job, const model::Repair& repair,
                          const std::vector<PointFinding>& left)
 {
-    const auto progress = analysis::progressOf(job, repair, left, Timestamp::now());
+    // Of a signed job as it stood at its approval, whenever the table is written.
+    const Timestamp asOf = analysis::approvalOf(job).value_or(Timestamp::now());
+    const auto progress = analysis::progressOf(job, repair, left, asOf);
     std::string text = analysis::progressWords(progress, repair);
     if (progress.step == analysis::RepairStep::AwaitsRetest)
         text += ": " + numbersOf(job.sketch, progress.toSpray);

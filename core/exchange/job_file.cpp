@@ -36,14 +36,11 @@ bool isPictureName(const PictureName& name)
            std::find(kExtensions.begin(), kExtensions.end(), name.extension) != kExtensions.end();
 }
 
-/// The object a signed job's file carries: as the last signer saw it.
+/// The object a signed job's file carries: as it was approved with.
 model::TestObject objectAsSigned(const JobRecord& record)
 {
-    if (!record.job.signatures.empty())
-        if (const auto object = objectFromText(record.job.signatures.back().object);
-            object && object->id == record.object.id)
-            return *object;
-    return record.object;
+    auto approved = approvedObject(record.job);
+    return approved && approved->id == record.object.id ? *approved : record.object;
 }
 
 /// A job file taken apart, every member read.

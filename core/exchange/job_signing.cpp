@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/job_signing.h"
 
+#include "core/base/clock_zone.h"
 #include "core/base/contract.h"
 #include "core/exchange/canonical_json.h"
 #include "core/exchange/signing.h"
@@ -59,8 +60,8 @@ std::optional<std::size_t> coveredTurns(const json& document, const model::Signa
 
 std::string whoAndWhen(const model::Signature& signature)
 {
-    return fmt::format("{} ({}), {} {}", signature.name, signature.role, signature.at.date(),
-                       signature.at.timeOfDay().substr(0, 5));
+    return fmt::format("{} ({}), {} {} {}", signature.name, signature.role, signature.at.date(),
+                       signature.at.timeOfDay().substr(0, 5), zoneText(signature.at));
 }
 
 bool isGenuine(const model::Signature& signature)
@@ -221,6 +222,18 @@ Verification verifyDocument(const json& document, const JobRecord& record,
 Verification verifyRecord(const JobRecord& record, const std::vector<PictureName>& pictures)
 {
     return verifyDocument(jobToJson(record.object, record.job), record, pictures);
+}
+
+std::optional<model::TestObject> approvedObject(const model::Job& job)
+{
+    const auto approval =
+        std::find_if(job.signatures.rbegin(), job.signatures.rend(), [](const model::Signature& signature) {
+            return signature.role == model::kApprovalRole;
+        });
+    if (approval == job.signatures.rend())
+        return std::nullopt;
+    auto object = objectFromText(approval->object);
+    return object ? std::optional(std::move(*object)) : std::nullopt;
 }
 
 } // namespace sealwalk::exchange

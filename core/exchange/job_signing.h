@@ -5,6 +5,7 @@
 #include "core/base/result.h"
 #include "core/exchange/job_digest.h"
 
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -55,6 +56,10 @@ Verification verifyRecord(const JobRecord& record, const std::vector<PictureName
 /// The same for a document as it was read, so that files of older formats are checked as they were written.
 Verification verifyDocument(const nlohmann::json& document, const JobRecord& record,
                             const std::vector<PictureName>& pictures);
+
+/// The object as the last approval was signed with; what an amendment was signed with is no approval. None
+/// where nobody approved, or where the text is no object. Whether the signature holds is not asked.
+std::optional<model::TestObject> approvedObject(const model::Job& job);
 
 /// What a signature's bytes are made over: the canonical JSON of every field of `signature` but its bytes,
 /// with a first key that sets it apart. The object is inside the digest.

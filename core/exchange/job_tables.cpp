@@ -2,6 +2,7 @@
 #include "core/exchange/job_tables.h"
 
 #include "core/analysis/round_summary.h"
+#include "core/base/clock_zone.h"
 #include "core/exchange/job_tables_parts.h"
 
 #include <fmt/format.h>
@@ -70,10 +71,7 @@ void addMoment(TableRow& row, const std::optional<Timestamp>& at)
 {
     const bool isKnown = at && at->isSet();
     row.cells.push_back(isKnown ? TableCell{*at} : TableCell{});
-    const int minutes = isKnown ? std::abs(at->offsetMinutes) : 0;
-    row.cells.emplace_back(isKnown ? fmt::format("UTC{}{:02}:{:02}", at->offsetMinutes < 0 ? "-" : "+",
-                                                 minutes / 60, minutes % 60)
-                                   : std::string());
+    row.cells.emplace_back(isKnown ? zoneText(*at) : std::string());
 }
 
 } // namespace detail

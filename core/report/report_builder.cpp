@@ -4,6 +4,7 @@
 #include "core/analysis/claim.h"
 #include "core/analysis/job_findings.h"
 #include "core/analysis/round_summary.h"
+#include "core/base/clock_zone.h"
 #include "core/report/rate_text.h"
 #include "core/report/report_parts.h"
 
@@ -63,7 +64,11 @@ std::string Ground::place(model::PointId point) const
 
 std::string Ground::when(const Timestamp& at) const
 {
-    return at.isSet() ? at.date() + ' ' + at.timeOfDay().substr(0, 5) : "not recorded";
+    if (!at.isSet())
+        return "not recorded";
+    const std::string told = at.date() + ' ' + at.timeOfDay().substr(0, 5);
+    // The zone of the job stands once, with its dates; another one wherever it is.
+    return at.offsetMinutes == job.opened.offsetMinutes ? told : told + ' ' + zoneText(at);
 }
 
 namespace {

@@ -31,7 +31,8 @@ struct Ground
     [[nodiscard]] std::string numbers(std::span<const model::PointId> points) const;
     [[nodiscard]] std::string jointName(model::PointId point) const;
     [[nodiscard]] std::string place(model::PointId point) const;
-    [[nodiscard]] std::string when(const Timestamp& at) const; ///< date and time of day
+    [[nodiscard]] std::string
+    when(const Timestamp& at) const; ///< date and time of day, with its zone where that is not the job's
 };
 
 /// Range of a finding: "3.5 × 10⁻⁴ … 6.0 × 10⁻⁴", "own part below …", "below …", "–".

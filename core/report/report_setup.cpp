@@ -2,6 +2,7 @@
 // What was tested and how: object, limits, instruments, calibration, background, cautions.
 #include "core/analysis/background_series.h"
 #include "core/analysis/job_view.h"
+#include "core/base/clock_zone.h"
 #include "core/model/cautions.h"
 #include "core/quantities/number_text.h"
 #include "core/report/rate_text.h"
@@ -104,11 +105,11 @@ std::string dates(const Ground& ground)
 {
     const model::Job& job = ground.job;
     if (job.readings.empty())
-        return "opened " + ground.when(job.opened) + ", nothing sprayed";
+        return fmt::format("opened {}, {}; nothing sprayed", ground.when(job.opened), zoneText(job.opened));
     const auto [first, last] =
         std::minmax_element(job.readings.begin(), job.readings.end(),
                             [](const model::Reading& a, const model::Reading& b) { return a.at < b.at; });
-    return ground.when(first->at) + " to " + ground.when(last->at);
+    return fmt::format("{} to {}, {}", ground.when(first->at), ground.when(last->at), zoneText(job.opened));
 }
 
 std::string kindLimits(const Ground& ground)

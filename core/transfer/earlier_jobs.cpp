@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/transfer/earlier_jobs.h"
 
+#include "core/analysis/approval.h"
+
 #include <algorithm>
 #include <utility>
 
@@ -57,18 +59,9 @@ std::optional<model::Job> jobBefore(const storage::HistoryStore& store, const mo
     return loaded ? std::optional(std::move(*loaded)) : std::nullopt;
 }
 
-std::optional<Timestamp> approvalOf(const model::Job& job)
-{
-    if (job.state == model::JobState::Signed)
-        for (const model::ReviewEntry& turn : job.review)
-            if (turn.step == model::ReviewStep::Approved)
-                return turn.at;
-    return std::nullopt;
-}
-
 std::vector<storage::OpenRepair> repairsLeftOpen(const storage::HistoryStore& store, const model::Job& job)
 {
-    if (const auto approved = approvalOf(job))
+    if (const auto approved = analysis::approvalOf(job))
         return leftOpenAt(store, job, *approved);
     std::vector<storage::OpenRepair> left;
     if (const auto open = store.openTemporaryRepairs(job.object))

@@ -14,10 +14,6 @@ namespace sealwalk::transfer {
 /// read.
 std::optional<model::Job> jobBefore(const storage::HistoryStore& store, const model::Job& job);
 
-/// The approval of a signed job: what its record says of due dates and repairs stays as it was then. None
-/// while it is not signed.
-std::optional<Timestamp> approvalOf(const model::Job& job);
-
 /// Temporary repairs of earlier jobs of the object that nothing has made good yet (in a signed job: that
 /// nothing had made good at its approval), with the job each was done in.
 std::vector<storage::OpenRepair> repairsLeftOpen(const storage::HistoryStore& store, const model::Job& job);

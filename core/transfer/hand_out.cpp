@@ -126,10 +126,9 @@ Result<exchange::Verification> lookAt(const storage::HistoryStore& store, model:
     if (const Status fits = exchange::checkRecord(*record); !fits)
         result.problems.push_back(fits.error().message);
     checkKeys(result, *people);
-    if (!record->job.signatures.empty())
-        if (const auto then = exchange::objectFromText(record->job.signatures.back().object))
-            if (std::string note = signedObjectNote(*then, record->object); !note.empty())
-                result.notes.push_back(std::move(note));
+    if (const auto then = exchange::approvedObject(record->job))
+        if (std::string note = signedObjectNote(*then, record->object); !note.empty())
+            result.notes.push_back(std::move(note));
     if (const Status told = addTraceNotes(store, record->job, result.notes); !told)
         return fail(told.error());
     return result;

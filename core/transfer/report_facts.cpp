@@ -1,42 +1,27 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/transfer/report_facts.h"
 
+#include "core/analysis/approval.h"
 #include "core/exchange/job_file.h"
 #include "core/transfer/earlier_jobs.h"
 #include "core/transfer/hand_out.h"
+#include "core/transfer/judged_object.h"
 #include "core/transfer/known_pairs.h"
 
-#include <optional>
 #include <string>
 #include <utility>
 
 namespace sealwalk::transfer {
 
-namespace {
-
-/// The object a signed job was signed with: its volume and limits may be others by now, and what was signed
-/// stays as it was. None where nothing that holds vouches for it.
-std::optional<model::TestObject> objectAsSigned(const model::Job& job, const exchange::Verification& checked)
-{
-    if (job.state != model::JobState::Signed || !checked.ok() || job.signatures.empty())
-        return std::nullopt;
-    auto object = exchange::objectFromText(job.signatures.back().object);
-    if (!object)
-        return std::nullopt;
-    return std::move(*object);
-}
-
-} // namespace
-
 Result<ReportFacts> reportFacts(const storage::HistoryStore& store, model::JobId job, const Timestamp& now)
 {
-    auto record = loadRecord(store, job);
+    auto record = loadJudged(store, job);
     if (!record)
         return fail(record.error());
     ReportFacts facts;
     facts.record = std::move(*record);
     facts.options.now = now;
-    facts.options.asOf = approvalOf(facts.record.job).value_or(now);
+    facts.options.asOf = analysis::approvalOf(facts.record.job).value_or(now);
     facts.options.lastJob = jobBefore(store, facts.record.job);
     auto known = knownPairs(store);
     if (!known)
@@ -56,8 +41,6 @@ Result<ReportFacts> reportFacts(const storage::HistoryStore& store, model::JobId
     const auto checked = verifyIn(store, job);
     if (!checked)
         return fail(checked.error());
-    if (auto object = objectAsSigned(facts.record.job, *checked))
-        facts.record.object = std::move(*object);
     if (const auto digest =
             exchange::jobDigest(facts.record.object, facts.record.job, exchange::namesOf(facts.pictures)))
         facts.options.digest = *digest;

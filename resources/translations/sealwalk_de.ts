@@ -4424,6 +4424,10 @@ Fingerabdruck %2 …</translation>
         <source>an object cannot be said to be the same as itself; choose another</source>
         <translation>ein Objekt kann nicht dasselbe sein wie es selbst; wählen Sie ein anderes</translation>
     </message>
+    <message>
+        <source>%1 did a repair in this job; somebody else has to approve it</source>
+        <translation>%1 hat in diesem Auftrag eine Reparatur ausgeführt; jemand anders muss ihn freigeben</translation>
+    </message>
 </context>
 <context>
     <name>FindingWords</name>

@@ -4,6 +4,7 @@
 #include "core/analysis/round_summary.h"
 #include "core/report/shown_unit.h"
 #include "core/storage/history_store.h"
+#include "core/transfer/judged_object.h"
 
 #include <algorithm>
 #include <thread>
@@ -27,16 +28,13 @@ ComparedJob worked(model::Job job, const model::TestObject& object)
     return result;
 }
 
-/// With the facts of the entry that the job was done on.
+/// With the facts of the object that it was signed with, or those of the entry it was done on.
 Result<ComparedJob> workedOf(const HistoryStore& store, model::JobId id)
 {
-    auto job = store.job(id);
-    if (!job)
-        return fail(job.error());
-    const auto object = store.object(job->object);
-    if (!object)
-        return fail(object.error());
-    return worked(std::move(*job), *object);
+    auto record = transfer::loadJudged(store, id);
+    if (!record)
+        return fail(record.error());
+    return worked(std::move(record->job), record->object);
 }
 
 void sortByTime(analysis::WorkedJobs& jobs)
@@ -53,23 +51,16 @@ Result<std::shared_ptr<const ComparedJobs>> workOutComparison(const std::filesys
     const auto store = HistoryStore::open(history, HistoryStore::Mode::ReadOnly);
     if (!store)
         return fail(store.error());
-    auto first = store->job(before);
+    auto first = transfer::loadJudged(*store, before);
     if (!first)
         return fail(first.error());
-    auto second = store->job(after);
+    auto second = transfer::loadJudged(*store, after);
     if (!second)
         return fail(second.error());
-    const auto firstObject = store->object(first->object);
-    if (!firstObject)
-        return fail(firstObject.error());
-    auto object = store->object(second->object);
-    if (!object)
-        return fail(object.error());
     auto result = std::make_shared<ComparedJobs>();
-    result->object = std::move(*object);
-    // Each with the facts of the entry it was done on.
-    std::jthread other([&] { result->before = worked(std::move(*first), *firstObject); });
-    result->after = worked(std::move(*second), result->object);
+    result->object = std::move(second->object);
+    std::jthread other([&] { result->before = worked(std::move(first->job), first->object); });
+    result->after = worked(std::move(second->job), result->object);
     other.join();
     return std::shared_ptr<const ComparedJobs>(std::move(result));
 }

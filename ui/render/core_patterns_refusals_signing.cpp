@@ -20,6 +20,7 @@ std::span<const char* const> signingRefusals()
         QT_TRANSLATE_NOOP("Core", "%1 gave a verdict in this job; somebody else has to approve it"),
         QT_TRANSLATE_NOOP("Core", "%1 entered a concession in this job; somebody else has to approve it"),
         QT_TRANSLATE_NOOP("Core", "%1 logged a repair in this job; somebody else has to approve it"),
+        QT_TRANSLATE_NOOP("Core", "%1 did a repair in this job; somebody else has to approve it"),
         QT_TRANSLATE_NOOP("Core", "%1 sent this job for review; somebody else has to approve it"),
         QT_TRANSLATE_NOOP("Core", "%1 sent this job for review; somebody else has to send it back"),
         QT_TRANSLATE_NOOP("Core", "%1 granted a concession in this job; somebody else has to approve it"),

@@ -50,7 +50,7 @@ void JobSession::startFindings()
         return;
     // One copy, shared: the work itself is copied on its way.
     auto snapshot = std::make_shared<const model::Job>(*m_job);
-    m_findingsWork->request([snapshot, object = *m_object, round = m_round] {
+    m_findingsWork->request([snapshot, object = this->object(), round = m_round] {
         const model::Job& job = *snapshot;
         const auto byRound = analysis::findingsByRound(job, object);
         Findings findings;

@@ -5,6 +5,7 @@
 #include "core/analysis/round_summary.h"
 #include "core/base/contract.h"
 #include "core/transfer/earlier_jobs.h"
+#include "core/transfer/judged_object.h"
 #include "ui/session/newest_wins.h"
 #include "ui/session/record_identity.h"
 
@@ -114,15 +115,12 @@ Status JobSession::openJob(model::JobId id)
     if (!look)
         return fail(look.error());
     m_recorded.reset();
-    takeJob(std::move(look->job));
-    m_object = std::move(look->object);
+    takeLook(std::move(*look));
     m_isBehind = false;
-    m_leftOpen = transfer::repairsLeftOpen(history(), *m_job);
     m_edits.clear();
     takeReadElsewhere();
     m_selected = {};
     forgetFindings();
-    m_mark = look->others;
     // The round goes on where it stopped: the last one opened.
     m_round = m_job->rounds.empty() ? model::RoundId() : m_job->rounds.back().id;
     emit jobChanged();
@@ -152,7 +150,7 @@ const model::Job& JobSession::job() const
 const model::TestObject& JobSession::object() const
 {
     SEALWALK_EXPECT(m_object.has_value());
-    return *m_object;
+    return m_job->state == model::JobState::Signed ? m_judged : *m_object;
 }
 
 void JobSession::setLogger(const QString& name)
@@ -354,16 +352,22 @@ void JobSession::select(model::PointId point)
 
 // Behind the verbs
 
+void JobSession::takeLook(storage::JobLook look)
+{
+    m_judged = transfer::judgedObject(history(), look.object, look.job);
+    takeJob(std::move(look.job));
+    m_object = std::move(look.object);
+    m_leftOpen = transfer::repairsLeftOpen(history(), *m_job);
+    m_mark = look.others;
+}
+
 Status JobSession::reloadJob()
 {
     auto look = history().look(m_job->id);
     m_isBehind = !look;
     if (!look)
         return fail(look.error());
-    takeJob(std::move(look->job));
-    m_object = std::move(look->object);
-    m_leftOpen = transfer::repairsLeftOpen(history(), *m_job);
-    m_mark = look->others;
+    takeLook(std::move(*look));
     return {};
 }
 

@@ -82,8 +82,9 @@ public:
     Status openJob(model::JobId job);
     void closeJob();
     [[nodiscard]] bool hasJob() const { return m_job.has_value(); }
-    [[nodiscard]] const model::Job& job() const;           ///< only with a job
-    [[nodiscard]] const model::TestObject& object() const; ///< only with a job
+    [[nodiscard]] const model::Job& job() const; ///< only with a job
+    /// Only with a job. A signed one keeps the object it was approved with.
+    [[nodiscard]] const model::TestObject& object() const;
 
     // Who is logging; the window keeps it for the next start
     [[nodiscard]] QString logger() const { return m_logger; }
@@ -204,6 +205,7 @@ signals:
 
 private:
     void takeJob(model::Job job);
+    void takeLook(storage::JobLook look);
     Status reloadJob();
     void reloadAfterOwnStep();
     Status lookAgainOnConflict(Status stored);
@@ -220,7 +222,8 @@ private:
 
     std::unique_ptr<storage::HistoryStore> m_store;
     std::optional<model::Job> m_job;
-    std::optional<model::TestObject> m_object;
+    std::optional<model::TestObject> m_object; ///< as it is now
+    model::TestObject m_judged;                ///< as a signed job was approved with
     struct ShownAs
     {
         std::string unit;

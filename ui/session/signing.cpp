@@ -174,8 +174,8 @@ void Signing::seal(const model::Person& person, const QString& passphrase, model
     entry.by = person.name;
     entry.at = Timestamp::now();
 
-    run([session = &m_session, record = exchange::JobRecord{std::move(look->object), std::move(look->job)},
-         entry, names = *names, person, role, store, secret = passphrase.toStdString(), mark = look->mark,
+    run([session = &m_session, record = exchange::JobRecord{m_session.object(), std::move(look->job)}, entry,
+         names = *names, person, role, store, secret = passphrase.toStdString(), mark = look->mark,
          carried = transfer::carriedRepairs(m_session.history(), m_session.job()),
          onePerson = isOnePersonHistory()]() mutable -> std::function<Status()> {
         const auto seen = exchange::jobDigest(record.object, record.job, names);

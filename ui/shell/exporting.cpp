@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/exporting.h"
 
+#include "core/analysis/approval.h"
 #include "core/analysis/round_summary.h"
 #include "core/exchange/files.h"
 #include "core/exchange/job_tables.h"
@@ -79,7 +80,7 @@ Result<render::MapPage> pageOf(const Gathered& gathered)
     const auto& [object, job] = gathered.record;
     report::MapOptions options = report::mapOptions(report::shownUnit(job.setup));
     options.smallestDetectable = report::worstDetectable(job, object);
-    options.now = transfer::approvalOf(job).value_or(Timestamp::now());
+    options.now = analysis::approvalOf(job).value_or(Timestamp::now());
     // What the job came to: as left once something was sprayed again.
     const bool again = std::any_of(job.rounds.begin(), job.rounds.end(), [](const model::Round& round) {
         return round.kind == model::RoundKind::AfterRepair || round.kind == model::RoundKind::Repeat;

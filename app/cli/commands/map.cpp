@@ -3,6 +3,7 @@
 #include "app/cli/commands.h"
 #include "app/cli/history.h"
 #include "app/cli/offscreen.h"
+#include "core/analysis/approval.h"
 #include "core/analysis/round_summary.h"
 #include "core/exchange/files.h"
 #include "core/quantities/leak_rate_unit.h"
@@ -41,7 +42,7 @@ Result<render::MapPage> pageOf(const Arguments& arguments, const exchange::JobRe
     report::MapOptions options = report::mapOptions(report::shownUnit(job.setup, arguments.unit));
     options.echoesTakenOut = arguments.echoesTakenOut;
     options.smallestDetectable = report::worstDetectable(job, record.object);
-    options.now = transfer::approvalOf(job).value_or(Timestamp::now());
+    options.now = analysis::approvalOf(job).value_or(Timestamp::now());
     options.carried = transfer::carriedRepairs(store, job);
     render::MapPage page;
     page.title = fmt::format("{}, job {}", record.object.name, job.number);

@@ -404,6 +404,13 @@ TEST(ReviewChecks, WhoHadAHandInTheMeasurementDoesNotApprove)
     EXPECT_TRUE(refused([&](model::Job& job) { job.judgements.emplace_back().by = typed; }));
     EXPECT_TRUE(refused([&](model::Job& job) { job.concessions.emplace_back().by = typed; }));
     EXPECT_TRUE(refused([&](model::Job& job) { job.repairs.emplace_back().by = typed; }));
+    // Regression: who did the repair that somebody else logged approved it; so did who stood second in a
+    // field.
+    EXPECT_TRUE(refused([&](model::Job& job) { job.repairs.emplace_back().note = "Done by " + typed; }));
+    EXPECT_TRUE(refused([&](model::Job& job) { job.readings.front().by = "Bo Lind, " + typed; }));
+    EXPECT_TRUE(
+        refused([&](model::Job& job) { job.concessions.emplace_back().grantedBy = typed + " (owner)"; }));
+    EXPECT_FALSE(refused([&](model::Job& job) { job.readings.front().by = typed + "r"; })) << "another name";
     // Regression: who granted leave to pass a point approved the job that needed it.
     EXPECT_TRUE(refused([&](model::Job& job) { job.concessions.emplace_back().grantedBy = typed; }));
     EXPECT_TRUE(refused([&](model::Job& job) {
