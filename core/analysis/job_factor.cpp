@@ -25,15 +25,6 @@ std::string placeOf(const model::Calibration& check)
     return check.place.empty() ? std::string("the object") : check.place;
 }
 
-// The check that opened the set-up of a reading, and the one that closes it. A check made "before" starts a
-// new set-up: it never closes the one before it.
-struct Bracket
-{
-    const model::Calibration* opening = nullptr;
-    const model::Calibration* closing = nullptr;
-    bool early = false; ///< the reading is older than every check
-};
-
 Bracket bracketOf(const std::vector<const model::Calibration*>& checks, Timestamp at)
 {
     Bracket bracket;
@@ -217,6 +208,18 @@ std::optional<std::vector<FactorUsed>> factorsFor(const model::Job& job, model::
     notes.emplace_back(
         "no usable check with a reference leak: what the display shows is not yet a leak rate");
     return std::nullopt;
+}
+
+Bracket checksAround(const model::Job& job, model::JointId joint, Timestamp at)
+{
+    for (const auto kind : {model::CalibrationKind::SystemCheck, model::CalibrationKind::DetectorCheck}) {
+        auto usable = checksFor(job, kind, joint);
+        std::erase_if(usable,
+                      [&](const model::Calibration* check) { return !factorOf(job, *check).has_value(); });
+        if (const Bracket found = bracketOf(usable, at); found.opening != nullptr)
+            return found;
+    }
+    return {};
 }
 
 std::optional<KnownResponse> responseOf(const model::Job& job, const model::TestObject& object,

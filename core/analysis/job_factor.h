@@ -31,6 +31,19 @@ std::vector<const model::Calibration*> checksFor(const model::Job& job, model::C
 std::optional<std::vector<FactorUsed>> factorsFor(const model::Job& job, model::JointId joint, Timestamp at,
                                                   std::vector<std::string>& notes);
 
+/// The check that opened the set-up of a reading, and the one that closes it. A check made "before" starts a
+/// new set-up: it never closes the one before it.
+struct Bracket
+{
+    const model::Calibration* opening = nullptr; ///< none: no check is usable
+    const model::Calibration* closing = nullptr;
+    bool early = false; ///< the reading is older than every check
+};
+
+/// The usable checks around a reading of `joint` at `at`, those its factor comes from: on the object, else at
+/// the detector. Pointers live as long as `job` is unchanged.
+Bracket checksAround(const model::Job& job, model::JointId joint, Timestamp at);
+
 /// Response time that goes for readings of `joint`: typed, measured, or worked out from the volume of the job
 /// (else of its object) over the helium speed through the hose; none when unknown. Dwell, wait and the share
 /// of the signal a dwell showed all come from here.

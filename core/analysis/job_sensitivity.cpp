@@ -121,12 +121,17 @@ std::vector<CheckView> checks(const model::Job& job)
             continue;
         }
         view.factor = *factor;
-        for (std::size_t j = i; j-- > 0 && check.moment != model::CalibrationMoment::Before;) {
+        for (std::size_t j = i; j-- > 0;) {
             const model::Calibration& earlier = *ordered[j];
             if (earlier.kind != check.kind || earlier.place != check.place || !views[j].factor)
                 continue;
-            view.change = compareFactors(*views[j].factor, *factor);
-            view.notes.push_back(view.change->advice);
+            const FactorChange change = compareFactors(*views[j].factor, *factor);
+            if (check.moment == model::CalibrationMoment::Before) {
+                view.step = change; // a new set-up: the change is wanted, not a drift to be explained
+            } else {
+                view.change = change;
+                view.notes.push_back(change.advice);
+            }
             break;
         }
         views.push_back(std::move(view));

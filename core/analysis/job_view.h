@@ -62,7 +62,9 @@ struct CheckView
     std::optional<LeakRate> reference;  ///< what the leak gave that day in that room
     std::optional<SystemFactor> factor; ///< none when the check is not usable
     std::optional<FactorChange> change; ///< against the check before it in the same set-up and place
-    std::vector<std::string> notes;     ///< warnings, or why it is not usable
+    std::optional<FactorChange>
+        step; ///< against the last one of another set-up at that place; with no `change`
+    std::vector<std::string> notes; ///< warnings, or why it is not usable
 };
 
 /// In order of time.

@@ -15,12 +15,6 @@ namespace sealwalk::analysis::detail {
 
 namespace {
 
-bool isResponseOver(const PointFinding& finding)
-{
-    return finding.verdict == Verdict::Over &&
-           (finding.finding == Finding::Leak || finding.finding == Finding::Shared);
-}
-
 /// What the display usually showed in a round; none with fewer than five readings.
 std::optional<LeakRate> usuallyShown(const model::Job& job,
                                      const std::vector<const model::Reading*>& readings)
@@ -125,21 +119,6 @@ Answer readingsWhole(const ReviewGround& ground)
                          fmt::format("{}: {}.", matter.sentence, ground.text(matter.points)), matter.points});
     return answerOf(std::move(found),
                     {CheckState::InOrder, "Every reading that counts has its background and enough dwell."});
-}
-
-Answer responsesConfirmed(const ReviewGround& ground)
-{
-    const auto points = ground.pointsWhere([&](const PointFinding& finding) {
-        if (!isResponseOver(finding) || finding.judgedByPerson)
-            return false;
-        const model::Reading* reading = finding.reading ? ground.job.reading(*finding.reading) : nullptr;
-        return reading != nullptr && !reading->confirmed && standingAnswers(ground.job, finding.point) < 2;
-    });
-    if (!points.empty())
-        return {CheckState::NeedsWord,
-                "Answered once only: " + ground.text(points) + "; a leak counts when it answers twice.",
-                points};
-    return {CheckState::InOrder, "Every response over the limit answered twice or was judged."};
 }
 
 Answer permeationProven(const ReviewGround& ground)

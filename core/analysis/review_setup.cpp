@@ -16,12 +16,6 @@ namespace sealwalk::analysis::detail {
 
 namespace {
 
-bool hasCheck(const model::Job& job, model::CalibrationMoment moment)
-{
-    return std::any_of(job.calibrations.begin(), job.calibrations.end(),
-                       [&](const model::Calibration& c) { return c.moment == moment; });
-}
-
 /// The watches that readings lean on: the last before each, the first for those before any. One that was made
 /// anew before the walk began is none of them. Without readings the last.
 std::vector<const model::BackgroundWatch*> watchesThatServe(const model::Job& job)
@@ -119,31 +113,6 @@ Answer referenceInDate(const ReviewGround& ground)
             fmt::format("Reference leak {}, certificate {} of {}.", calibrations.front().leak.serial,
                         calibrations.front().leak.certificate,
                         calibrations.front().leak.certificateDate.date())};
-}
-
-Answer checkedBeforeAndAfter(const ReviewGround& ground)
-{
-    const model::Job& job = ground.job;
-    if (!hasCheck(job, model::CalibrationMoment::Before))
-        return {CheckState::Stops, "There is no check with a reference leak before the readings."};
-    if (!hasCheck(job, model::CalibrationMoment::After)) {
-        if (job.setup.noCheckAfterReason.empty())
-            return {CheckState::Stops, "The check afterwards is missing, and no reason is given."};
-        return {CheckState::NeedsWord, "No check afterwards: " + job.setup.noCheckAfterReason + "."};
-    }
-    for (const CheckView& check : checks(job)) {
-        if (!check.change)
-            continue;
-        if (check.change->steadiness == Steadiness::Lost || check.change->steadiness == Steadiness::Grown)
-            return {CheckState::NeedsWord, fmt::format("The factor changed by {:+.0f} %. {}",
-                                                       check.change->change * 100.0, check.change->advice)};
-    }
-    for (const CheckView& check : checks(job))
-        if (!check.factor)
-            return {CheckState::NeedsWord,
-                    "A check is not usable: " +
-                        (check.notes.empty() ? std::string("no reason known") : check.notes.front())};
-    return {CheckState::InOrder, fmt::format("{} checks, steady.", job.calibrations.size())};
 }
 
 Answer sensitiveEnough(const ReviewGround& ground)

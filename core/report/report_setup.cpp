@@ -231,6 +231,20 @@ Section setupSketchSection(const Ground& ground)
             {SetupBlock{setupSketch(ground.job, ground.object, words)}}};
 }
 
+namespace {
+
+/// A check "before" starts a new set-up; how far the factor stepped there is no drift, and said all the same.
+Cell changeCell(const analysis::CheckView& view)
+{
+    if (view.change)
+        return {fmt::format("{:+.0f} %", view.change->change * 100.0)};
+    if (view.step)
+        return {fmt::format("{:+.0f} %", view.step->change * 100.0), "new set-up"};
+    return {"–"};
+}
+
+} // namespace
+
 Section calibrationSection(const Ground& ground)
 {
     const model::Job& job = ground.job;
@@ -264,7 +278,7 @@ Section calibrationSection(const Ground& ground)
              {view.factor ? fmt::format("{} (× {})", trimmedText(view.factor->factor, 3),
                                         trimmedText(1.0 / view.factor->factor, 3))
                           : "not usable"},
-             {view.change ? fmt::format("{:+.0f} %", view.change->change * 100.0) : "–"},
+             changeCell(view),
              {c.response ? trimmedText(c.response->si(), 2) + " s" : "–",
               c.cleanUp ? "clean-up " + trimmedText(c.cleanUp->si(), 3) + " s" : ""}});
     }

@@ -1630,10 +1630,6 @@ Fingerabdruck %2 …</translation>
         <translation>Eine Prüfung ist nicht brauchbar: %1</translation>
     </message>
     <message>
-        <source>%1 checks, steady.</source>
-        <translation>%1 Prüfungen, ruhig.</translation>
-    </message>
-    <message>
         <source>The smallest detectable leak is not known.</source>
         <translation>Das kleinste nachweisbare Leck ist nicht bekannt.</translation>
     </message>
@@ -4427,6 +4423,50 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>%1 did a repair in this job; somebody else has to approve it</source>
         <translation>%1 hat in diesem Auftrag eine Reparatur ausgeführt; jemand anders muss ihn freigeben</translation>
+    </message>
+    <message>
+        <source>Answered once, then repaired and sprayed again: %1; every other response over the limit answered twice or was judged.</source>
+        <translation>Einmal geantwortet, dann repariert und wieder besprüht: %1; jede andere Antwort über dem Grenzwert kam zweimal oder wurde beurteilt.</translation>
+    </message>
+    <message>
+        <source>No response over the limit.</source>
+        <translation>Keine Antwort über der Grenzwert.</translation>
+    </message>
+    <message>
+        <source>Read before the first check: %1.</source>
+        <translation>Vor der ersten Prüfung gelesen: %1.</translation>
+    </message>
+    <message>
+        <source>No check closes what was read with the factor %1 of %2: %3.</source>
+        <translation>Keine Prüfung schließt ab, was mit dem Faktor %1 von %2 gelesen wurde: %3.</translation>
+    </message>
+    <message>
+        <source>No reading that counts lies between the checks.</source>
+        <translation>Kein Messwert, der zählt, liegt zwischen den Prüfungen.</translation>
+    </message>
+    <message>
+        <source>The checks around the readings that count agree: factor %1.</source>
+        <translation>Die Prüfungen um die Messwerte, die zählen, stimmen überein: Faktor %1.</translation>
+    </message>
+    <message>
+        <source>The factor moved between the checks around readings that count: %1; the change widens their ranges.</source>
+        <translation>Zwischen den Prüfungen um Messwerte, die zählen, hat sich der Faktor bewegt: %1; die Änderung weitet deren Bereiche.</translation>
+    </message>
+    <message>
+        <source>The checks around the readings that count agree: factor %1. The factor moved between the checks around readings that count: %2; the change widens their ranges.</source>
+        <translation>Die Prüfungen um die Messwerte, die zählen, stimmen überein: Faktor %1. Zwischen anderen Prüfungen um Messwerte, die zählen, hat sich der Faktor bewegt: %2; die Änderung weitet deren Bereiche.</translation>
+    </message>
+    <message>
+        <source>%1 No reading that counts lies before the step from %2 to %3 between %4 and %5.</source>
+        <translation>%1 Vor dem Sprung von %2 auf %3 zwischen %4 und %5 liegt kein Messwert, der zählt.</translation>
+    </message>
+    <message>
+        <source>The checks around the readings that count agree: factor %1 (%2) and %3 (%4).</source>
+        <translation>Die Prüfungen um die Messwerte, die zählen, stimmen überein: Faktor %1 (%2) und %3 (%4).</translation>
+    </message>
+    <message>
+        <source>The factor moved between the checks around readings that count: %1 (%2) and %3 (%4); the change widens their ranges.</source>
+        <translation>Zwischen den Prüfungen um Messwerte, die zählen, hat sich der Faktor bewegt: %1 (%2) und %3 (%4); die Änderung weitet deren Bereiche.</translation>
     </message>
 </context>
 <context>

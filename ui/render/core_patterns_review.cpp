@@ -81,6 +81,9 @@ std::span<const char* const> reviewPatterns()
         QT_TRANSLATE_NOOP("Core", "Sprayed %1 s, shorter than the response of %2 s: %3."),
         QT_TRANSLATE_NOOP("Core", "Answered once only: %1; a leak counts when it answers twice."),
         QT_TRANSLATE_NOOP("Core", "Every response over the limit answered twice or was judged."),
+        QT_TRANSLATE_NOOP("Core", "Answered once, then repaired and sprayed again: %1; every other response "
+                                  "over the limit answered twice or was judged."),
+        QT_TRANSLATE_NOOP("Core", "No response over the limit."),
         QT_TRANSLATE_NOOP("Core", "Called permeation without a recorded delay: %1."),
         QT_TRANSLATE_NOOP("Core", "Delay recorded wherever permeation is claimed."),
         QT_TRANSLATE_NOOP("Core", "Only the shown value is known at %1."),
@@ -109,7 +112,21 @@ std::span<const char* const> reviewPatterns()
         QT_TRANSLATE_NOOP("Core", "No check afterwards: %1."),
         QT_TRANSLATE_NOOP("Core", "The factor changed by %1 %. %2"),
         QT_TRANSLATE_NOOP("Core", "A check is not usable: %1"),
-        QT_TRANSLATE_NOOP("Core", "%1 checks, steady."),
+        QT_TRANSLATE_NOOP("Core", "Read before the first check: %1."),
+        QT_TRANSLATE_NOOP("Core", "No check closes what was read with the factor %1 of %2: %3."),
+        QT_TRANSLATE_NOOP("Core", "No reading that counts lies between the checks."),
+        QT_TRANSLATE_NOOP("Core", "The checks around the readings that count agree: factor %1."),
+        QT_TRANSLATE_NOOP("Core", "The factor moved between the checks around readings that count: %1; the "
+                                  "change widens their ranges."),
+        QT_TRANSLATE_NOOP("Core", "The checks around the readings that count agree: factor %1. The factor "
+                                  "moved between the checks around readings that count: %2; the change "
+                                  "widens their ranges."),
+        QT_TRANSLATE_NOOP("Core",
+                          "%1 No reading that counts lies before the step from %2 to %3 between %4 and %5."),
+        QT_TRANSLATE_NOOP("Core",
+                          "The checks around the readings that count agree: factor %1 (%2) and %3 (%4)."),
+        QT_TRANSLATE_NOOP("Core", "The factor moved between the checks around readings that count: %1 (%2) "
+                                  "and %3 (%4); the change widens their ranges."),
         QT_TRANSLATE_NOOP("Core", "The smallest detectable leak is not known."),
         QT_TRANSLATE_NOOP("Core", "At %1, %2."),
         QT_TRANSLATE_NOOP("Core", "At %1: %2."),

@@ -392,6 +392,23 @@ TEST(Report, ClaimsNothingWhereNothingWasTested)
     EXPECT_TRUE(says(content.statement.headline, "No limit was set")) << content.statement.headline;
 }
 
+// Regression: where the set-up changed between two checks the table said "–" of a factor twice as large.
+TEST(Report, TheStepOfANewSetUpIsPrinted)
+{
+    model::TestObject object;
+    object.name = "Chamber";
+    model::Job job = tests::ringJob(1);
+    tests::addValue(job, 1, 1e-9);
+    tests::calibrate(job);
+    model::Calibration throttled = tests::systemCheck(job.readings.front().at, 1.0);
+    throttled.leak.value = millibarLitresPerSecond(5e-8);
+    throttled.note = "foreline throttled";
+    job.calibrations.push_back(throttled);
+    const std::string all = wordsOf(reportOf(job, object, {}));
+    EXPECT_TRUE(says(all, "+100 % new set-up"));
+    EXPECT_TRUE(says(all, "foreline throttled"));
+}
+
 // Property: what checking found wrong is printed, not hidden.
 TEST(Report, PrintsWhatCheckingFoundWrong)
 {
