@@ -6602,6 +6602,14 @@ Das übernehmen?</translation>
         <source>no owner named</source>
         <translation>niemand zuständig</translation>
     </message>
+    <message>
+        <source>New history</source>
+        <translation>Neue Historie</translation>
+    </message>
+    <message>
+        <source>There is no history %1 yet. Make it?</source>
+        <translation>Die Historie %1 gibt es noch nicht. Anlegen?</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::AdviceCard</name>
@@ -6938,6 +6946,62 @@ Das übernehmen?</translation>
     <message>
         <source>Customer</source>
         <translation>Auftraggeber</translation>
+    </message>
+    <message>
+        <source>What no single joint may leak more than, as helium with 1 bar of it outside; as in 1e-6 or 1e-6 mbar·l/s</source>
+        <translation>Was keine einzelne Verbindung überschreiten darf, als Helium mit 1 bar davon außen; etwa 1e-6 oder 1e-6 mbar·l/s</translation>
+    </message>
+    <message>
+        <source>What all leaks together may let in, as air; from the largest pressure rise allowed, or from the base pressure wanted</source>
+        <translation>Was alle Lecks zusammen einlassen dürfen, als Luft; aus dem größten zulässigen Druckanstieg oder dem gewünschten Enddruck</translation>
+    </message>
+    <message>
+        <source>The lowest value the detector shows as it is connected; below it nothing is told from zero</source>
+        <translation>Der kleinste Wert, den der Detektor so angeschlossen zeigt; darunter ist nichts von null zu unterscheiden</translation>
+    </message>
+    <message>
+        <source>The highest value the detector shows; what is above it is stored as &quot;above&quot;</source>
+        <translation>Der größte Wert, den der Detektor zeigt; was darüber liegt, wird als &quot;über&quot; gespeichert</translation>
+    </message>
+    <message>
+        <source>Pumping speed of the detector for helium at its inlet, from its sheet, as in 2.5 l/s; empty: share and response are not worked out</source>
+        <translation>Saugvermögen des Detektors für Helium an seinem Einlass, laut Datenblatt, etwa 2,5 l/s; leer: Anteil und Ansprechen werden nicht berechnet</translation>
+    </message>
+    <message>
+        <source>Pumping speed for helium of the pump that runs beside the detector, where both draw from the same line; 0: none runs</source>
+        <translation>Saugvermögen für Helium der Pumpe, die neben dem Detektor an derselben Leitung läuft; 0: keine läuft</translation>
+    </message>
+    <message>
+        <source>Inner diameter of the hose between object and detector, as in 16 mm</source>
+        <translation>Innendurchmesser des Schlauchs zwischen Objekt und Detektor, etwa 16 mm</translation>
+    </message>
+    <message>
+        <source>Length of the hose between object and detector, as in 1.5 m</source>
+        <translation>Länge des Schlauchs zwischen Objekt und Detektor, etwa 1,5 m</translation>
+    </message>
+    <message>
+        <source>Pressure in that hose while spraying, as in 1e-2 mbar: the lower, the slower helium passes a narrow hose</source>
+        <translation>Druck in diesem Schlauch beim Sprühen, etwa 1e-2 mbar: je niedriger, desto langsamer kommt Helium durch einen engen Schlauch</translation>
+    </message>
+    <message>
+        <source>Seconds from helium on to 63 % of the value; empty: as measured with the reference leak, else as worked out from volume and speeds</source>
+        <translation>Sekunden von Helium an bis 63 % des Werts; leer: wie mit dem Testleck gemessen, sonst aus Volumen und Saugvermögen berechnet</translation>
+    </message>
+    <message>
+        <source>Share of helium in what is sprayed or stands in the bag, as in 100 % or 20 %</source>
+        <translation>Heliumanteil in dem, was gesprüht wird oder in der Hülle steht, etwa 100 % oder 20 %</translation>
+    </message>
+    <message>
+        <source>Flow from the spray probe: for the helium that the round will take</source>
+        <translation>Durchfluss der Sprühsonde: für das Helium, das die Runde braucht</translation>
+    </message>
+    <message>
+        <source>How long a leak channel is taken to be where its size as a hole is told; the width of a seal, say</source>
+        <translation>Wie lang ein Leckkanal angenommen wird, wo seine Größe als Loch genannt wird; etwa die Breite einer Dichtung</translation>
+    </message>
+    <message>
+        <source>How many times the noise of the background a rise must be to count as a response; 3 is usual</source>
+        <translation>Das Wievielfache des Untergrundrauschens ein Anstieg sein muss, um als Anzeige zu gelten; üblich ist 3</translation>
     </message>
 </context>
 <context>
@@ -8378,6 +8442,10 @@ Das übernehmen?</translation>
         <source>Stops: %1</source>
         <translation>Hält auf: %1</translation>
     </message>
+    <message>
+        <source>Still stands</source>
+        <translation>Gilt weiter</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::FeedDialog</name>
@@ -8893,8 +8961,8 @@ Das übernehmen?</translation>
 <context>
     <name>sealwalk::ui::HistoryPage</name>
     <message>
-        <source>Open or make a history first (Ctrl+O).</source>
-        <translation>Zuerst eine Historie öffnen oder anlegen (Strg+O).</translation>
+        <source>Open a history first (Ctrl+O), or make one: File, New history file.</source>
+        <translation>Zuerst eine Historie öffnen (Strg+O) oder anlegen: Datei, Neue Historiendatei.</translation>
     </message>
 </context>
 <context>
@@ -9964,6 +10032,10 @@ Das übernehmen?</translation>
         <source>&quot;%1&quot; is no number; %2 takes one such as 24 or 12.5.</source>
         <translation>„%1“ ist keine Zahl; für %2 passt etwa 24 oder 12,5.</translation>
     </message>
+    <message>
+        <source>&quot;%1&quot; is no whole number; %2 takes one such as 24.</source>
+        <translation>&quot;%1&quot; ist keine ganze Zahl; %2 nimmt eine wie 24.</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::ObjectDialog</name>
@@ -10165,6 +10237,18 @@ Das übernehmen?</translation>
             <numerusform>%n Ablesung verworfen; ihr Punkt wird wieder aufgerufen.</numerusform>
             <numerusform>%n Ablesungen verworfen; ihre Punkte werden wieder aufgerufen.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>No open point here would be settled by a round of its own.</source>
+        <translation>Kein offener Punkt würde hier durch eine eigene Runde geklärt.</translation>
+    </message>
+    <message>
+        <source>The job is not open for work; no round can be begun.</source>
+        <translation>Der Auftrag ist nicht in Arbeit; es kann keine Runde begonnen werden.</translation>
+    </message>
+    <message>
+        <source>No readings here were taken while the background moved.</source>
+        <translation>Hier wurde keine Ablesung genommen, während sich der Untergrund bewegte.</translation>
     </message>
 </context>
 <context>
@@ -10940,6 +11024,10 @@ Das übernehmen?</translation>
         <source>in words</source>
         <translation>in Worten</translation>
     </message>
+    <message>
+        <source>Points have numbers; an owner&apos;s own names, such as K05, go into the joint&apos;s name.</source>
+        <translation>Punkte haben Nummern; eigene Namen des Betreibers wie K05 gehören in den Namen der Verbindung.</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::PreparePage</name>
@@ -11474,10 +11562,6 @@ Das übernehmen?</translation>
         <translation>Messgerät</translation>
     </message>
     <message>
-        <source>Before</source>
-        <translation>Vorher</translation>
-    </message>
-    <message>
         <source>Store the record</source>
         <translation>Aufzeichnung speichern</translation>
     </message>
@@ -11511,6 +11595,14 @@ Das übernehmen?</translation>
     <message>
         <source>Measured</source>
         <translation>Gemessen</translation>
+    </message>
+    <message>
+        <source>Pressure reached before the pump was valved off, as in 3e-6 mbar</source>
+        <translation>Erreichter Druck, bevor die Pumpe abgesperrt wurde, etwa 3e-6 mbar</translation>
+    </message>
+    <message>
+        <source>Base pressure</source>
+        <translation>Enddruck</translation>
     </message>
 </context>
 <context>
@@ -11915,6 +12007,10 @@ Das übernehmen?</translation>
     <message>
         <source>Findings are being worked out; send the job when they are shown.</source>
         <translation>Die Befunde werden noch berechnet; den Auftrag weitergeben, wenn sie gezeigt sind.</translation>
+    </message>
+    <message>
+        <source>Type a word on this question first.</source>
+        <translation>Zuerst ein Wort zu dieser Frage eingeben.</translation>
     </message>
 </context>
 <context>
@@ -12515,6 +12611,10 @@ Das übernehmen?</translation>
     <message>
         <source>%1 stored and marked for the review: %2. J calls it again.</source>
         <translation>%1 gespeichert und für die Prüfung markiert: %2. J ruft ihn noch einmal.</translation>
+    </message>
+    <message>
+        <source>Helium went on %1 s ago; the first rise cannot be %2 s after that.</source>
+        <translation>Helium ist seit %1 s an; der erste Anstieg kann nicht %2 s danach sein.</translation>
     </message>
 </context>
 <context>

@@ -91,7 +91,8 @@ void HistoryPage::search(const QString& typed)
 void HistoryPage::startNewObject()
 {
     if (!m_session.hasHistory()) {
-        emit noteRequested(Severity::Caution, tr("Open or make a history first (Ctrl+O)."));
+        emit noteRequested(Severity::Caution,
+                           tr("Open a history first (Ctrl+O), or make one: File, New history file."));
         return;
     }
     ObjectDialog dialog(model::TestObject{}, this);
@@ -109,7 +110,8 @@ void HistoryPage::startNewObject()
 void HistoryPage::startNewJob(model::ObjectId object)
 {
     if (!m_session.hasHistory()) {
-        emit noteRequested(Severity::Caution, tr("Open or make a history first (Ctrl+O)."));
+        emit noteRequested(Severity::Caution,
+                           tr("Open a history first (Ctrl+O), or make one: File, New history file."));
         return;
     }
     const auto objects = m_session.history().objects();

@@ -144,8 +144,13 @@ void OpenEndsBar::showEnds(analysis::OpenEnds ends)
 void OpenEndsBar::openNextRound()
 {
     const int index = m_settle->currentIndex();
-    if (index < 0 || !m_open->isEnabled())
+    if (index < 0 || !m_open->isEnabled()) { // a key finds it also where nothing is shown
+        emit noteRequested(Severity::News,
+                           m_session.job().isOpenForWork()
+                               ? tr("No open point here would be settled by a round of its own.")
+                               : tr("The job is not open for work; no round can be begun."));
         return;
+    }
     const analysis::OpenEnd end = m_ends.settle[static_cast<std::size_t>(index)];
     const QString words = wordsOf(end);
     const auto kind = end.seal.empty() ? model::RoundKind::Repeat : model::RoundKind::Condition;
@@ -159,7 +164,11 @@ void OpenEndsBar::openNextRound()
 
 void OpenEndsBar::voidRun()
 {
-    if (m_moved->currentIndex() < 0 || !m_void->isEnabled() || !isNamed(m_session, *this))
+    if (m_moved->currentIndex() < 0 || !m_void->isEnabled()) {
+        emit noteRequested(Severity::News, tr("No readings here were taken while the background moved."));
+        return;
+    }
+    if (!isNamed(m_session, *this))
         return;
     const int index = m_moved->currentIndex(); // while the name was asked newer runs may have come
     if (index < 0 || !m_void->isEnabled())

@@ -107,6 +107,8 @@ void AskedColumn::buildLimits(QVBoxLayout& column)
     QuantityEdit* one = quantity(tr("limit for one joint"), "mbar l/s", kWide);
     one->setObjectName(QStringLiteral("pointLimit"));
     m_binder->bind(one, &model::Setup::pointLimit);
+    one->setToolTip(tr("What no single joint may leak more than, as helium with 1 bar of it outside; as in "
+                       "1e-6 or 1e-6 mbar·l/s"));
     auto* kinds = new QPushButton(tr("By kind …"), this);
     kinds->setToolTip(tr("A limit of its own for O-ring seals, welds, hoses …"));
     connect(kinds, &QPushButton::clicked, this, &AskedColumn::askKindLimits);
@@ -116,6 +118,8 @@ void AskedColumn::buildLimits(QVBoxLayout& column)
     column.addWidget(m_kindLimits);
     QuantityEdit* all = quantity(tr("limit for all together"), "mbar l/s", kWide);
     m_binder->bind(all, &model::Setup::totalLimit);
+    all->setToolTip(tr("What all leaks together may let in, as air; from the largest pressure rise allowed, "
+                       "or from the base pressure wanted"));
     column.addWidget(formRow(tr("All together"), {all, quietLabel(tr("as air"), this)}, this));
     m_wanted = quantity(tr("base pressure wanted"), "mbar", kWide);
     connect(m_wanted, &QuantityEdit::edited, this, [this](std::optional<double> si) {
@@ -168,24 +172,38 @@ void AskedColumn::buildDetector(QVBoxLayout& column)
     column.addWidget(formRow(tr("Display shows"), {m_displayUnit}, this));
     m_rangeBottom = quantity(tr("lowest value it shows"), "mbar l/s", kWide);
     m_binder->bind(m_rangeBottom, &model::Setup::rangeBottom);
+    m_rangeBottom->setToolTip(
+        tr("The lowest value the detector shows as it is connected; below it nothing is told from zero"));
     m_rangeTop = quantity(tr("highest value it shows"), "mbar l/s", kWide);
     m_binder->bind(m_rangeTop, &model::Setup::rangeTop);
+    m_rangeTop->setToolTip(
+        tr("The highest value the detector shows; what is above it is stored as \"above\""));
     column.addWidget(formRow(tr("Range"), {m_rangeBottom, quietLabel(tr("to"), this), m_rangeTop}, this));
     QuantityEdit* speed = quantity(tr("helium speed of the detector"), "l/s", kMiddle);
     m_binder->bind(speed, &model::Setup::detectorSpeed);
+    speed->setToolTip(tr("Pumping speed of the detector for helium at its inlet, from its sheet, as in 2.5 "
+                         "l/s; empty: share and response are not worked out"));
     QuantityEdit* parallel = quantity(tr("helium speed of the pump in parallel"), "l/s", kMiddle);
     parallel->setRange({.atLeast = 0.0});
+    parallel->setToolTip(tr("Pumping speed for helium of the pump that runs beside the detector, where both "
+                            "draw from the same line; 0: none runs"));
     m_binder->bind(parallel, &model::Setup::auxiliarySpeed);
     column.addWidget(formRow(tr("Speeds"), {speed, quietLabel(tr("in parallel"), this), parallel}, this));
     QuantityEdit* bore = quantity(tr("bore of the hose"), "mm", kMiddle);
     m_binder->bind(bore, &model::Setup::hoseDiameter);
+    bore->setToolTip(tr("Inner diameter of the hose between object and detector, as in 16 mm"));
     QuantityEdit* length = quantity(tr("length of the hose"), "m", kMiddle);
     m_binder->bind(length, &model::Setup::hoseLength);
+    length->setToolTip(tr("Length of the hose between object and detector, as in 1.5 m"));
     column.addWidget(formRow(tr("Hose"), {bore, quietLabel(tr("bore, long"), this), length}, this));
     QuantityEdit* line = quantity(tr("pressure in the hose"), "mbar", kMiddle);
     m_binder->bind(line, &model::Setup::linePressure);
+    line->setToolTip(tr("Pressure in that hose while spraying, as in 1e-2 mbar: the lower, the slower helium "
+                        "passes a narrow hose"));
     QuantityEdit* response = quantity(tr("response time, if it is to be typed"), "s", kMiddle);
     m_binder->bind(response, &model::Setup::response);
+    response->setToolTip(tr("Seconds from helium on to 63 % of the value; empty: as measured with the "
+                            "reference leak, else as worked out from volume and speeds"));
     column.addWidget(formRow(tr("In the hose"), {line, quietLabel(tr("response"), this), response}, this));
 }
 
@@ -194,6 +212,7 @@ void AskedColumn::buildHelium(QVBoxLayout& column)
     column.addWidget(new Heading(tr("Helium"), {}, this));
     QuantityEdit* share = quantity(tr("helium share at the joint"), "%", kMiddle);
     share->setRange({.above = 0.0, .atMost = 1.0});
+    share->setToolTip(tr("Share of helium in what is sprayed or stands in the bag, as in 100 % or 20 %"));
     m_binder->bind(
         share, [](const model::Setup& setup) { return std::optional(setup.heliumShare.si()); },
         [](model::Setup& setup, std::optional<double> si) {
@@ -203,6 +222,7 @@ void AskedColumn::buildHelium(QVBoxLayout& column)
     m_binder->bind(
         flow, [](const model::Setup& setup) { return setup.heliumFlow; },
         [](model::Setup& setup, std::optional<double> value) { setup.heliumFlow = value; });
+    flow->setToolTip(tr("Flow from the spray probe: for the helium that the round will take"));
     column.addWidget(formRow(
         tr("Share"), {share, quietLabel(tr("flow"), this), flow, quietLabel(tr("l/min"), this)}, this));
     QuantityEdit* path = quantity(tr("assumed length of a leak channel"), "mm", kMiddle);
@@ -211,8 +231,12 @@ void AskedColumn::buildHelium(QVBoxLayout& column)
         [](model::Setup& setup, std::optional<double> si) {
             setup.leakPath = si ? Length::fromSi(*si) : millimetres(5.0);
         });
+    path->setToolTip(tr(
+        "How long a leak channel is taken to be where its size as a hole is told; the width of a seal, say"));
     QuantityEdit* noise = number(tr("times the noise that counts as seen"), {}, kMiddle);
     noise->setRange({.atLeast = 1.0, .atMost = 10.0});
+    noise->setToolTip(
+        tr("How many times the noise of the background a rise must be to count as a response; 3 is usual"));
     m_binder->bind(
         noise, [](const model::Setup& setup) { return std::optional(setup.noiseFactor); },
         [](model::Setup& setup, std::optional<double> value) { setup.noiseFactor = value.value_or(3.0); });

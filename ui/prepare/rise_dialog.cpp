@@ -61,9 +61,10 @@ RiseDialog::RiseDialog(const model::Job& job, QWidget* parent)
     column->addWidget(formRow(tr("Measured"), {m_measured}, this));
     m_base = new QuantityEdit(tr("pressure before valving off"), readUnit("mbar").value(), this);
     m_base->setRange({.above = 0.0});
+    m_base->setToolTip(tr("Pressure reached before the pump was valved off, as in 3e-6 mbar"));
     m_gauge = new QLineEdit(this);
     m_gauge->setAccessibleName(tr("gauge"));
-    column->addWidget(formRow(tr("Before"), {m_base, quietLabel(tr("gauge"), this), m_gauge}, this));
+    column->addWidget(formRow(tr("Base pressure"), {m_base, quietLabel(tr("gauge"), this), m_gauge}, this));
     m_says = makeBelowField(this);
     column->addWidget(m_says);
     auto* buttons = new QDialogButtonBox(this);

@@ -233,6 +233,24 @@ void JobSession::setCurrentRound(model::RoundId round)
     requestFindings();
 }
 
+namespace {
+
+/// Every point by number; those of the test set-up first, for helium that gets in there is read anywhere.
+std::vector<model::PointId> wholeWalk(const model::Sketch& sketch)
+{
+    std::vector<const model::TestPoint*> points = sketch.activePoints();
+    std::stable_partition(points.begin(), points.end(), [&](const model::TestPoint* point) {
+        const model::Joint* joint = sketch.joint(point->joint);
+        return joint != nullptr && joint->isSetup;
+    });
+    std::vector<model::PointId> walk;
+    for (const model::TestPoint* point : points)
+        walk.push_back(point->id);
+    return walk;
+}
+
+} // namespace
+
 Status JobSession::openRound(model::RoundKind kind, const std::string& title,
                              std::vector<model::PointId> points, std::optional<model::RepairId> repair)
 {
@@ -247,8 +265,7 @@ Status JobSession::openRound(model::RoundKind kind, const std::string& title,
     round.by = m_logger.toStdString();
     round.opened = Timestamp::now();
     if (round.points.empty())
-        for (const model::TestPoint* point : m_job->sketch.activePoints())
-            round.points.push_back(point->id);
+        round.points = wholeWalk(m_job->sketch);
     const auto stored = history().addRound(m_job->id, round);
     if (!stored)
         return fail(stored.error());

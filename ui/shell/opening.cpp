@@ -16,7 +16,9 @@
 #include "ui/widgets/choose_file.h"
 
 #include <QCoreApplication>
+#include <QDir>
 #include <QFile>
+#include <QMessageBox>
 
 #include <filesystem>
 
@@ -72,6 +74,15 @@ void announce(MainWindow& window, const Status& done, const QString& words)
         window.report(done.error());
     else
         window.say(Severity::News, words);
+}
+
+/// A history that was named at the start and is not there yet.
+bool mayMake(MainWindow& window, const QString& file)
+{
+    return QMessageBox::question(
+               &window, tr("New history"),
+               tr("There is no history %1 yet. Make it?").arg(QDir::toNativeSeparators(file))) ==
+           QMessageBox::Yes;
 }
 
 bool isJobFile(const QString& file)
@@ -158,11 +169,16 @@ void startFromPicture(MainWindow& window)
 
 void openAtStart(MainWindow& window, const QString& file)
 {
-    if (!file.isEmpty()) {
-        openFile(window, file);
+    if (file.isEmpty()) {
+        openOwnHistory(window);
         return;
     }
-    openOwnHistory(window);
+    std::error_code ignored;
+    const bool isMissing = !isJobFile(file) && !std::filesystem::exists(pathOf(file), ignored);
+    if (isMissing && mayMake(window, file))
+        openHistory(window, file, true);
+    else
+        openFile(window, file);
 }
 
 void chooseAndOpen(MainWindow& window)

@@ -104,6 +104,7 @@ EvidencePanel::EvidencePanel(JobSession& session, QWidget* parent)
     m_word->setPlaceholderText(tr("Why it may stand, or what is to be done"));
     m_word->setAccessibleName(tr("Word on this question"));
     m_word->setObjectName(QStringLiteral("reviewWord"));
+    m_add->setObjectName(QStringLiteral("addWord"));
 
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(render::kGapApart, render::kGapApart, render::kGapApart, render::kGapNear);
@@ -121,14 +122,21 @@ EvidencePanel::EvidencePanel(JobSession& session, QWidget* parent)
     row->addWidget(m_jump);
     column->addLayout(row);
 
-    const auto give = [this] {
-        const QString text = m_word->text().trimmed();
-        if (text.isEmpty() || m_check.isEmpty())
+    const auto give = [this](const QString& text) {
+        if (m_check.isEmpty())
             return;
+        if (text.isEmpty()) {
+            m_word->setFocus();
+            emit wordMissing();
+            return;
+        }
         emit wordGiven(m_check, text, m_point);
     };
-    connect(m_add, &QPushButton::clicked, this, give);
-    connect(m_word, &QLineEdit::returnPressed, this, give);
+    connect(m_add, &QPushButton::clicked, this, [this, give] {
+        give(m_word->text().trimmed().isEmpty() ? m_sameAgain : m_word->text().trimmed());
+    });
+    connect(m_word, &QLineEdit::returnPressed, this, [this, give] { give(m_word->text().trimmed()); });
+    connect(m_word, &QLineEdit::textChanged, this, &EvidencePanel::nameAdding);
     connect(m_jump, &QPushButton::clicked, this, [this] { emit jumpWanted(m_place, m_point); });
     const auto pointOf = [](const QListWidgetItem* item) {
         return item == nullptr ? model::PointId()
@@ -163,6 +171,9 @@ void EvidencePanel::setCheck(const analysis::ReviewCheck* check)
     m_given->setVisible(!m_given->text().isEmpty());
     m_returned->setText(check == nullptr || check->returnedWith.empty() ? QString() : remarkOf(*check));
     m_returned->setVisible(!m_returned->text().isEmpty());
+    m_sameAgain =
+        check == nullptr || check->isSettled() ? QString() : QString::fromStdString(check->returnedWith);
+    nameAdding();
     // What is known of a signed job later is an amendment, which is signed too.
     const bool takesWords =
         check != nullptr && m_session.hasJob() && m_session.job().state != model::JobState::Signed;
@@ -178,6 +189,14 @@ void EvidencePanel::setCheck(const analysis::ReviewCheck* check)
               : staysOn               ? m_point
               : check->points.empty() ? model::PointId()
                                       : check->points.front());
+}
+
+/// What was said before it was sent back can be said again as it is, where nothing else is typed.
+void EvidencePanel::nameAdding()
+{
+    const bool isSame = !m_sameAgain.isEmpty() && m_word->text().trimmed().isEmpty();
+    m_add->setText(isSame ? tr("Still stands") : tr("Add word"));
+    m_add->setToolTip(isSame ? m_sameAgain : QString());
 }
 
 /// Each with the place it is mended at one key away.

@@ -34,10 +34,13 @@ public:
 signals:
     /// The reviewer's or tester's word on the check shown.
     void wordGiven(const QString& check, const QString& text, sealwalk::model::PointId point);
+    /// Asked to add a word where none is typed.
+    void wordMissing();
     void jumpWanted(sealwalk::analysis::CheckPlace place, sealwalk::model::PointId point);
 
 private:
     void showPoint(model::PointId point);
+    void nameAdding();
     void fillMatters(const std::vector<analysis::ReviewMatter>& matters);
     void fillReadings(model::PointId point);
 
@@ -52,6 +55,7 @@ private:
     QLineEdit* m_word;
     QPushButton* m_add;
     QPushButton* m_jump;
+    QString m_sameAgain; ///< what was said before it was sent back, while it wants a word again
     QString m_check;
     analysis::CheckPlace m_place = analysis::CheckPlace::Judge;
     model::PointId m_point;

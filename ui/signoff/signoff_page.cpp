@@ -104,12 +104,17 @@ SignoffPage::SignoffPage(JobSession& session, QWidget* parent)
     all->addWidget(m_tabs);
 
     connect(m_list->selectionModel(), &QItemSelectionModel::currentChanged, this,
-            [this](const QModelIndex& now) { choose(now.row()); });
+            [this](const QModelIndex& now) {
+                m_isChosenByHand = !m_isFilling;
+                choose(now.row());
+            });
     connect(m_list, &QListView::activated, this, [this](const QModelIndex& index) {
         if (const auto* check = m_checks->check(index.row()))
             jump(check->place, check->points.empty() ? model::PointId() : check->points.front());
     });
     connect(m_evidence, &EvidencePanel::wordGiven, this, &SignoffPage::giveWord);
+    connect(m_evidence, &EvidencePanel::wordMissing, this,
+            [this] { emit noteRequested(Severity::Caution, tr("Type a word on this question first.")); });
     connect(m_evidence, &EvidencePanel::jumpWanted, this, &SignoffPage::jump);
     connect(m_decision, &DecisionBar::submitWanted, this, &SignoffPage::submit);
     connect(m_decision, &DecisionBar::sendBackWanted, this, &SignoffPage::sendBack);
@@ -213,8 +218,12 @@ void SignoffPage::refresh()
         refreshDecision();
         return;
     }
+    // Exceptions stand first; somebody who chose a question stays with it, wherever it moves.
     const auto* chosen = m_checks->check(m_list->currentIndex().row());
-    const std::string word = chosen == nullptr ? std::string() : std::string(chosen->word);
+    const bool stays = chosen != nullptr && m_isChosenByHand && m_chosenIn == m_session.job().id;
+    const std::string word = stays ? std::string(chosen->word) : std::string();
+    m_chosenIn = m_session.job().id;
+    m_isFilling = true;
     analysis::ReviewOptions options;
     options.people = m_session.people().value_or(std::vector<model::Person>());
     if (m_last.comparedTo == m_session.job().id) {
@@ -234,6 +243,10 @@ void SignoffPage::refresh()
     checkSignatures();
     const int row = word.empty() ? 1 : m_checks->rowOf(word);
     m_list->setCurrentIndex(m_checks->index(row < 0 ? 1 : row));
+    if (!stays)
+        m_list->scrollToTop();
+    m_isFilling = false;
+    m_isChosenByHand = stays;
     choose(m_list->currentIndex().row());
     m_count->setText(tr("%1 questions, %2 in order")
                          .arg(m_checks->count(analysis::CheckState::Stops) +

@@ -65,6 +65,9 @@ private:
     DecisionBar* m_decision;
     PageTabs* m_tabs = nullptr;
     std::string m_claim;
+    bool m_isFilling = false;      ///< the list is made anew: what becomes current was not chosen
+    bool m_isChosenByHand = false; ///< the question in view
+    model::JobId m_chosenIn;
 
     /// The last job of the object and how many points leak more since; worked out behind the window.
     struct LastJob

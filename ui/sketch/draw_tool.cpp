@@ -29,12 +29,13 @@ std::string usualName(model::JointKind kind)
 
 } // namespace
 
-model::Joint newJoint(const SketchDesk& desk, model::JointId id, const geometry::Shape& shape)
+model::Joint newJoint(const SketchDesk& desk, model::JointId id, const geometry::Shape& shape,
+                      std::optional<model::JointKind> kind)
 {
     model::Joint joint;
     joint.id = id;
     joint.sheet = desk.sheet();
-    joint.kind = desk.kindFor(shape);
+    joint.kind = kind.value_or(desk.kindFor(shape));
     joint.shape = shape;
     joint.name =
         editing::freeName(desk.sketch(), desk.nextName().empty() ? usualName(joint.kind) : desk.nextName());

@@ -76,6 +76,8 @@ protected:
 };
 
 /// The joint a drawing tool makes of a shape: kind, name and conditions as the desk says.
-model::Joint newJoint(const SketchDesk& desk, model::JointId id, const geometry::Shape& shape);
+/// @param kind  where the tool draws one kind only
+model::Joint newJoint(const SketchDesk& desk, model::JointId id, const geometry::Shape& shape,
+                      std::optional<model::JointKind> kind = std::nullopt);
 
 } // namespace sealwalk::ui

@@ -57,9 +57,11 @@ void NumberField::finish()
     setModified(false);
     const QString typed = text();
     const std::optional<double> number = readNumber(typed);
-    if (!number && !typed.trimmed().isEmpty()) {
-        emit refused(
-            tr("\"%1\" is no number; %2 takes one such as 24 or 12.5.").arg(typed, accessibleName()));
+    const bool isFraction = number && m_whole && std::floor(*number) != *number;
+    if ((!number && !typed.trimmed().isEmpty()) || isFraction) {
+        emit refused((m_whole ? tr("\"%1\" is no whole number; %2 takes one such as 24.")
+                              : tr("\"%1\" is no number; %2 takes one such as 24 or 12.5."))
+                         .arg(typed, accessibleName()));
         setNumber(m_number);
         return;
     }

@@ -15,6 +15,8 @@ class NumberField : public QLineEdit
 public:
     NumberField(const QString& name, int width, QWidget* parent = nullptr);
 
+    /// Refuses fractions: counts and point numbers have none.
+    void setWhole(bool whole) { m_whole = whole; }
     void setNumber(std::optional<double> number);
     [[nodiscard]] std::optional<double> number() const { return m_number; }
 
@@ -27,6 +29,7 @@ signals:
 
 private:
     void finish();
+    bool m_whole = false;
     std::optional<double> m_number;
 };
 

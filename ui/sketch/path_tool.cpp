@@ -57,13 +57,12 @@ geometry::Point PathTool::taken(const Hand& hand)
 Result<editing::Edit> PathTool::drawing(std::vector<geometry::Point> nodes) const
 {
     geometry::FreePath path{std::move(nodes), m_line == Line::Closed, m_line == Line::Hose};
-    model::Joint joint = newJoint(desk(), m_joint, path);
+    std::optional<model::JointKind> kind; // its name and conditions follow it
     if (m_line == Line::Hose)
-        joint.kind = model::JointKind::Hose;
-    else if (m_line == Line::Closed && joint.kind == model::JointKind::WeldSeam)
-        joint.kind = model::JointKind::OringSeal;
-    joint.requiredConditions = editing::usualConditions(joint.kind);
-    return editing::addJoint(desk().sketch(), joint);
+        kind = model::JointKind::Hose;
+    else if (m_line == Line::Closed && desk().kindFor(path) == model::JointKind::WeldSeam)
+        kind = model::JointKind::OringSeal;
+    return editing::addJoint(desk().sketch(), newJoint(desk(), m_joint, path, kind));
 }
 
 void PathTool::preview(std::optional<geometry::Point> next)

@@ -81,6 +81,9 @@ PointsPanel::PointsPanel(SketchDesk& desk, QWidget* parent)
 
     m_first = new NumberField(tr("First number"), 64, this);
     m_first->setObjectName(QStringLiteral("lay-first"));
+    m_first->setWhole(true);
+    m_first->setToolTip(
+        tr("Points have numbers; an owner's own names, such as K05, go into the joint's name."));
     QLabel* never = quietLabel(tr("numbers are never used twice"), this);
     never->setWordWrap(true);
     never->setFixedHeight(32);
@@ -230,6 +233,7 @@ void PointsPanel::refresh()
         m_by->setCurrent(byNumber ? 0 : 1);
     }
     m_countName->setText(byNumber ? tr("Number") : tr("Pitch"));
+    m_count->setWhole(byNumber);
     m_count->setAccessibleName(byNumber ? tr("Number of points") : tr("Pitch in millimetres"));
     m_count->setNumber(byNumber ? laying.number : laying.pitch);
     const Result<int> count = editing::countOf(laying, length);

@@ -96,9 +96,8 @@ void SketchPage::layOut()
     auto* tabs =
         new PageTabs(sideBySide({drawing, facts}, drawing),
                      {{tr("Drawing"), drawing}, {tr("Joint and points"), facts}}, render::kPartsNeed, this);
-    connect(tabs, &PageTabs::narrowed, m_inspector, [this](bool isNarrow) {
-        m_inspector->setBesideDrawing(!isNarrow);
-    });
+    connect(tabs, &PageTabs::narrowed, m_inspector,
+            [this](bool isNarrow) { m_inspector->setBesideDrawing(!isNarrow); });
     connect(tabs, &PageTabs::turned, this, [this, drawing](const QWidget* part) {
         (part == drawing ? static_cast<QWidget*>(m_canvas) : m_inspector)->setFocus();
     });

@@ -94,7 +94,10 @@ std::optional<Duration> SprayController::delay() const
 
 void SprayController::firstRise()
 {
-    if (m_machine.state() == CallState::Spray && !m_corrects) {
+    // The needle may rise when the dwell is over; a value that stands there already is told with its seconds.
+    const bool isReading =
+        m_machine.state() == CallState::Read && m_typed.empty() && !delay() && m_field == Field::Peak;
+    if (!m_corrects && !m_paper.isOn && (m_machine.state() == CallState::Spray || isReading)) {
         markRise();
         return;
     }
@@ -122,6 +125,12 @@ void SprayController::enterDelay()
     const std::optional<double> typed = m_typed.empty() ? m_offeredDelay : readSeconds(m_typed);
     if (!typed) {
         refuse(tr("Type the seconds from helium on to the first rise, as in 1.5; Esc leaves it."));
+        return;
+    }
+    const auto since = m_corrects || m_paper.isOn ? std::nullopt : m_machine.sinceStart(now());
+    if (constexpr double kReaction = 1.0; since && *typed > *since + kReaction) {
+        refuse(tr("Helium went on %1 s ago; the first rise cannot be %2 s after that.")
+                   .arg(QLocale().toString(*since, 'f', 0), QLocale().toString(*typed, 'f', 1)));
         return;
     }
     m_delay = seconds(*typed);

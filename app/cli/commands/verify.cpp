@@ -81,7 +81,7 @@ void addVerify(CLI::App& root, Work& chosen)
     auto* command =
         root.add_subcommand("verify", "whether a job file, or a job of the history, is what was signed");
     auto what = std::make_shared<std::string>();
-    command->add_option("what", *what, "job file (.sealjob), or number or UUID of a job")->required();
+    command->add_option("job-or-file", *what, "job file (.sealjob), or number or UUID of a job")->required();
     command->footer("Example:\n  sealwalk-cli demo -o demo.sealwalk\n"
                     "  sealwalk-cli verify 118 --history demo.sealwalk\n"
                     "  sealwalk-cli pack 118 -o job-118.sealjob --history demo.sealwalk\n"

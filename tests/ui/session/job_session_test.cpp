@@ -96,6 +96,34 @@ TEST(JobSession, NobodyUnnamedDecides)
     EXPECT_TRUE(history.session.putRepair(repair).has_value());
 }
 
+// Property: a whole walk begins at the test set-up, whatever its numbers: helium that gets in there is read
+// at every point (common practice, no source).
+TEST(JobSession, AWalkBeginsAtTheTestSetup)
+{
+    TemporaryHistory history;
+    history.startJob(4);
+    const model::Sketch& sketch = history.session.job().sketch;
+    model::Joint hose = sketch.joints.front();
+    hose.id = model::JointId::create();
+    hose.name = "detector hose";
+    hose.isSetup = true;
+    model::TestPoint point = sketch.points.front();
+    point.id = model::PointId::create();
+    point.joint = hose.id;
+    point.number = sketch.lastNumber + 1;
+    model::Sketch drawn = sketch;
+    drawn.joints.push_back(hose);
+    drawn.points.push_back(point);
+    drawn.lastNumber = point.number;
+    ASSERT_TRUE(history.session.history().saveSketch(history.session.job().id, drawn, sketch.revision));
+    ASSERT_TRUE(history.session.openJob(history.session.job().id));
+    ASSERT_TRUE(history.session.openRound(model::RoundKind::AsFound, {}));
+    const auto& walk = history.session.job().rounds.back().points;
+    ASSERT_EQ(walk.size(), 5U);
+    EXPECT_EQ(walk.front(), point.id);
+    EXPECT_EQ(walk[1], history.session.job().sketch.points.front().id);
+}
+
 TEST(JobSession, UndoAndRedoReachTheDisk)
 {
     TemporaryHistory history;

@@ -212,6 +212,56 @@ TEST_F(Signoff, AWordOnAQuestionIsKept)
     EXPECT_TRUE(model->check(model->rowOf("dry"))->isSettled());
 }
 
+// Regression: after a job was sent back every word had to be typed again, also where nothing had changed, and
+// the button did nothing, without a word, while its field was empty.
+TEST_F(Signoff, AWordThatStillStandsIsSaidAgainByOneKey)
+{
+    auto* list = find<QListView>("checks");
+    const auto* model = dynamic_cast<const ChecksModel*>(list->model());
+    auto* add = find<QPushButton>("addWord");
+    list->setCurrentIndex(model->index(model->rowOf("dry")));
+    QStringList notes;
+    QObject::connect(page.get(), &SignoffPage::noteRequested,
+                     [&](Severity, const QString& text) { notes << text; });
+    add->click();
+    EXPECT_EQ(notes.size(), 1);
+    EXPECT_TRUE(history.session.job().review.empty());
+    find<QLineEdit>("reviewWord")->setText(QStringLiteral("dried overnight"));
+    add->click();
+    send();
+    find<QPlainTextEdit>("reviewRemarks")->setPlainText(QStringLiteral("calibrate afterwards"));
+    history.session.setLogger(QStringLiteral("S. Visor"));
+    find<QPushButton>("sendBack")->click();
+    list->setCurrentIndex(model->index(model->rowOf("dry")));
+    ASSERT_FALSE(model->check(model->rowOf("dry"))->isSettled());
+    EXPECT_EQ(add->text(), QStringLiteral("Still stands"));
+    find<QLineEdit>("reviewWord")->setText(QStringLiteral("other"));
+    EXPECT_EQ(add->text(), QStringLiteral("Add word"));
+    find<QLineEdit>("reviewWord")->clear();
+    add->click();
+    EXPECT_EQ(history.session.job().review.back().text, "dried overnight");
+    EXPECT_EQ(history.session.job().review.back().by, "S. Visor");
+    EXPECT_TRUE(model->check(model->rowOf("dry"))->isSettled());
+}
+
+// Regression: the question that stood first while nothing was worked out stayed chosen, and the list was
+// scrolled to its end.
+TEST_F(Signoff, StandsOnTheFirstExceptionUntilSomebodyChooses)
+{
+    auto* list = find<QListView>("checks");
+    const auto* model = dynamic_cast<const ChecksModel*>(list->model());
+    const std::string first(model->check(1)->word);
+    model::Setup setup = history.session.job().setup;
+    setup.objectState = "dry";
+    setup.procedure = "P-1";
+    ASSERT_TRUE(history.session.changeSetup(setup));
+    EXPECT_EQ(list->currentIndex().row(), 1);
+    list->setCurrentIndex(model->index(model->rowOf("coverage")));
+    setup.customer = "somebody";
+    ASSERT_TRUE(history.session.changeSetup(setup));
+    EXPECT_EQ(model->check(list->currentIndex().row())->word, "coverage") << "chosen by hand: stays";
+}
+
 TEST_F(Signoff, GoesBackOnlyWithARemark)
 {
     send();

@@ -160,6 +160,38 @@ TEST_F(EntryMarks, TheKeyOfTheFirstRiseStampsWhileSpraying)
     EXPECT_GE(inSeconds(*last().delay), 0.2);
 }
 
+// Regression: a needle that rose when the dwell was over was asked for in seconds, and the value typed there
+// was taken for them.
+TEST_F(EntryMarks, TheKeyOfTheFirstRiseStampsAfterTheDwellToo)
+{
+    press(Qt::Key_Space);
+    press(Qt::Key_Space);
+    ASSERT_EQ(controller().machine().state(), CallState::Read);
+    type(QStringLiteral("d"));
+    EXPECT_EQ(controller().field(), SprayController::Field::Peak);
+    enterValue(QStringLiteral("3-8"));
+    ASSERT_EQ(stored(), 1u);
+    EXPECT_TRUE(last().delay);
+    EXPECT_NEAR(last().peak->si(), 3e-9, 1e-12) << "3e-8 mbar l/s";
+}
+
+// Regression: a value typed where the seconds were asked for became a first rise of 67 s, nine seconds after
+// helium on.
+TEST_F(EntryMarks, AFirstRiseLaterThanTheClockIsRefused)
+{
+    press(Qt::Key_Space);
+    press(Qt::Key_Space);
+    type(QStringLiteral("3.2-8d"));
+    ASSERT_EQ(controller().field(), SprayController::Field::Delay);
+    enterValue(QStringLiteral("67"));
+    EXPECT_EQ(controller().field(), SprayController::Field::Delay) << "still asked";
+    press(Qt::Key_Escape);
+    enterValue(QStringLiteral("0.5"));
+    press(Qt::Key_Return);
+    ASSERT_EQ(stored(), 1u);
+    EXPECT_NEAR(inSeconds(*last().delay), 0.5, 1e-9);
+}
+
 // Property: a number that stands aside for the first rise is not lost to another key.
 TEST_F(EntryMarks, TheNumberBeneathIsKept)
 {
