@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/analysis/finding_figures.h"
 
+#include "core/analysis/blind_sprays.h"
 #include "core/analysis/job_view.h"
 #include "core/analysis/rate_range.h"
 #include "core/analysis/uncertainty.h"
@@ -63,6 +64,7 @@ void addFigures(const model::Job& job, const model::TestObject& object, std::vec
         rateByReading(finding, corrected);
         decideByRange(finding, corrected.limit);
     }
+    boundLateAnswers(job, object, findings);
 }
 
 } // namespace sealwalk::analysis

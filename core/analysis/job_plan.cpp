@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/analysis/job_plan.h"
 
+#include "core/analysis/earlier_delay.h"
 #include "core/analysis/job_survey.h"
 
 #include <unordered_map>
@@ -25,6 +26,21 @@ PlanOptions optionsOf(const model::Job& job)
     return options;
 }
 
+/// Where a point answered late before, the helium stays on for longer.
+JobPlan withDelays(const model::Job& job, const model::TestObject& object, model::RoundId round, JobPlan plan)
+{
+    const SprayTiming timing = sprayTiming(job, object);
+    const EarlierDelays delays(job, timing.response);
+    const PlanOptions options = optionsOf(job);
+    for (JobPlannedSpray& spray : plan.order) {
+        const Duration longer = delays.dwellAt(spray.point, round, timing) - timing.dwell;
+        spray.dwell += longer;
+        plan.total += longer;
+        plan.helium += Volume::fromSi(options.flow.si() * inSeconds(longer));
+    }
+    return plan;
+}
+
 JobPlan named(const Plan& plan, const JobSurvey& of)
 {
     std::unordered_map<int, model::PointId> ids;
@@ -41,7 +57,7 @@ JobPlan named(const Plan& plan, const JobSurvey& of)
 JobPlan proposedPlan(const model::Job& job, const model::TestObject& object, model::RoundId round)
 {
     const JobSurvey made = surveyOf(job, object, round);
-    return named(planWalk(made.survey, optionsOf(job)), made);
+    return withDelays(job, object, round, named(planWalk(made.survey, optionsOf(job)), made));
 }
 
 JobPlan planAsOrdered(const model::Job& job, const model::TestObject& object, model::RoundId round,
@@ -52,7 +68,7 @@ JobPlan planAsOrdered(const model::Job& job, const model::TestObject& object, mo
     for (const model::PointId& point : order)
         if (const model::TestPoint* known = job.sketch.point(point))
             numbers.push_back(known->number);
-    return named(planInOrder(made.survey, numbers, optionsOf(job)), made);
+    return withDelays(job, object, round, named(planInOrder(made.survey, numbers, optionsOf(job)), made));
 }
 
 } // namespace sealwalk::analysis

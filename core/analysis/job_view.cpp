@@ -58,6 +58,16 @@ Duration dwellAssumed(const model::Job& job, const model::TestObject& object, co
     return response ? kResponses * response->time : Duration();
 }
 
+/// Nobody knows how long helium was on: what would have shown is said as of the shortest spray that goes
+/// unmarked, one response time, so that an unknown dwell never speaks better of a point than a known one.
+double unknownDwell(const model::Job& job, const model::TestObject& object, const model::Reading& reading)
+{
+    if (reading.dwell)
+        return 1.0;
+    const auto response = detail::responseOf(job, object, jointOf(job, reading.point), reading.at);
+    return response ? 1.0 / flow::riseFraction(response->time, response->time) : 1.0;
+}
+
 // Everything about the reading but its peak. None of the factors: `because` says why.
 struct Ground
 {
@@ -168,8 +178,10 @@ void sizeUp(const model::Job& job, const model::TestObject& object, const model:
     result.relativeUncertainty = corrected->relativeUncertainty;
     result.sharedUncertainty = corrected->sharedUncertainty;
     result.ownUncertainty = corrected->ownUncertainty;
+    const double worst = unknownDwell(job, object, reading);
+    const LeakRate detectable = corrected->smallestDetectable * worst;
     if (ground.hasNoise)
-        result.smallestDetectable = corrected->smallestDetectable;
+        result.smallestDetectable = detectable;
     if (reading.outcome == model::Outcome::AboveRange)
         return judgeAboveRange(result, *corrected);
     if (!nothingSeen && corrected->net.si() > 0.0 && (corrected->detected || !ground.hasNoise))
@@ -178,8 +190,10 @@ void sizeUp(const model::Job& job, const model::TestObject& object, const model:
         result.verdict = result.limit ? Verdict::CannotSay : Verdict::NoAnswer;
         return;
     }
-    judgeBound(result, nothingSeen ? corrected->smallestDetectable
-                                   : std::max(corrected->smallestDetectable, corrected->high));
+    if (worst > 1.0)
+        result.because.emplace_back(
+            "spray not timed: what would have shown is given for one response time of helium");
+    judgeBound(result, nothingSeen ? detectable : std::max(detectable, corrected->high * worst));
 }
 
 // The relative standard uncertainty that belongs to a spread of the logarithm.

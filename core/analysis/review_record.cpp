@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Checks of what was sprayed and read.
+#include "core/analysis/earlier_delay.h"
 #include "core/analysis/job_factor.h"
 #include "core/analysis/review_ground.h"
 #include "core/analysis/slips.h"
@@ -100,16 +101,18 @@ Answer kindsPresent(const ReviewGround& ground)
 Answer readingsWhole(const ReviewGround& ground)
 {
     const SprayTiming timing = sprayTiming(ground.job, ground.object);
-    // One matter for each kind of gap: a missing background is mended otherwise than a short dwell.
-    std::map<Gap, Answer> open;
+    const EarlierDelays delays(ground.job, timing.response);
+    // One matter for each kind of gap, and for each dwell: the figures of one point hold for no other.
+    std::map<std::pair<Gap, std::string>, Answer> open;
     for (const PointFinding& finding : ground.findings) {
         const model::Reading* reading = finding.reading ? ground.job.reading(*finding.reading) : nullptr;
         if (reading == nullptr)
             continue;
-        for (const Gap gap : gapsOf(*reading, timing.response)) {
-            Answer& matter = open[gap];
-            if (matter.points.empty())
-                matter.sentence = gapWords(gap, *reading, timing.response);
+        const auto before = delays.before(*reading);
+        for (const Gap gap : gapsOf(*reading, timing.response, before)) {
+            std::string words = gapWords(gap, *reading, timing, before);
+            Answer& matter = open[{gap, words}];
+            matter.sentence = std::move(words);
             matter.points.push_back(finding.point);
         }
     }

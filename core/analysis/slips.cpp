@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/analysis/slips.h"
 
+#include "core/analysis/earlier_delay.h"
 #include "core/analysis/finding_words.h"
 
 #include <fmt/format.h>
@@ -107,7 +108,7 @@ std::optional<std::string> slip(const model::Job& job, model::RoundId round, mod
     return std::nullopt;
 }
 
-std::vector<Gap> gapsOf(const model::Reading& reading, Duration response)
+std::vector<Gap> gapsOf(const model::Reading& reading, Duration response, std::optional<Duration> before)
 {
     std::vector<Gap> found;
     const bool answered = reading.outcome == model::Outcome::Value ||
@@ -119,27 +120,26 @@ std::vector<Gap> gapsOf(const model::Reading& reading, Duration response)
         found.push_back(Gap::NoBackground);
     if (!reading.dwell)
         found.push_back(Gap::NotTimed);
+    else if (before && reading.outcome == model::Outcome::NoResponse && *reading.dwell < *before)
+        found.push_back(Gap::BeforeAnswer);
     else if (*reading.dwell < response)
         found.push_back(Gap::ShortSpray);
     return found;
 }
 
-std::string gapWords(Gap gap, const model::Reading& reading, Duration response)
+std::string gapWords(Gap gap, const model::Reading& reading, const SprayTiming& timing,
+                     std::optional<Duration> before)
 {
     if (gap == Gap::NoBackground)
         return "no background before it";
     if (gap == Gap::NotTimed || !reading.dwell)
         return "spray not timed";
+    if (gap == Gap::BeforeAnswer && before)
+        return fmt::format("sprayed {:.1f} s, but it had answered after {:.1f} s and needs {:.1f} s",
+                           inSeconds(*reading.dwell), inSeconds(*before),
+                           inSeconds(dwellAfter(*before, timing)));
     return fmt::format("sprayed {:.1f} s, shorter than the response of {:.1f} s", inSeconds(*reading.dwell),
-                       inSeconds(response));
-}
-
-std::vector<std::string> gaps(const model::Reading& reading, Duration response)
-{
-    std::vector<std::string> found;
-    for (const Gap gap : gapsOf(reading, response))
-        found.push_back(gapWords(gap, reading, response));
-    return found;
+                       inSeconds(timing.response));
 }
 
 } // namespace sealwalk::analysis

@@ -2,6 +2,7 @@
 // Slips of the hand that are asked about once before a reading is stored, and gaps that are marked on it.
 #pragma once
 
+#include "core/analysis/spray_timing.h"
 #include "core/model/job.h"
 
 #include <optional>
@@ -23,12 +24,14 @@ enum class Gap
 {
     NoBackground, ///< just before
     NotTimed,     ///< nobody clocked the spray
-    ShortSpray    ///< below the response time
+    ShortSpray,   ///< below the response time
+    BeforeAnswer  ///< no answer within less than the delay with which the point answered before
 };
-std::vector<Gap> gapsOf(const model::Reading& reading, Duration response);
+/// @param before  that delay, of `EarlierDelays`; none: it had not answered
+std::vector<Gap> gapsOf(const model::Reading& reading, Duration response,
+                        std::optional<Duration> before = std::nullopt);
 /// One phrase about a gap of that reading.
-std::string gapWords(Gap gap, const model::Reading& reading, Duration response);
-/// All of them, one phrase each.
-std::vector<std::string> gaps(const model::Reading& reading, Duration response);
+std::string gapWords(Gap gap, const model::Reading& reading, const SprayTiming& timing,
+                     std::optional<Duration> before = std::nullopt);
 
 } // namespace sealwalk::analysis

@@ -73,6 +73,11 @@ bool isLate(Duration delay, Duration response)
            inSeconds(delay) < permeationFrom(inSeconds(response));
 }
 
+bool isAsLateAsPermeation(Duration delay, Duration response)
+{
+    return !(inSeconds(delay) < permeationFrom(inSeconds(response)));
+}
+
 SlowRise slowRise(const Survey& survey, int point, LeakRate noise)
 {
     const Duration delay = longestDelay(survey, point);

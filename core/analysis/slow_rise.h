@@ -31,6 +31,9 @@ enum class SlowRise
 /// that takes `response` to 63 %, and too soon for permeation: a leak in series, or helium that drifted.
 bool isLate(Duration delay, Duration response);
 
+/// Whether it is as late as helium through an elastomer: a minute, or ten responses where those are longer.
+bool isAsLateAsPermeation(Duration delay, Duration response);
+
 /// Weighs the readings of one point that are not void. `noise` of each tells whether a burst answered.
 SlowRise slowRise(const Survey& survey, int point, LeakRate noise);
 

@@ -4468,6 +4468,30 @@ Fingerabdruck %2 …</translation>
         <source>The factor moved between the checks around readings that count: %1 (%2) and %3 (%4); the change widens their ranges.</source>
         <translation>Zwischen den Prüfungen um Messwerte, die zählen, hat sich der Faktor bewegt: %1 (%2) und %3 (%4); die Änderung weitet deren Bereiche.</translation>
     </message>
+    <message>
+        <source>No response, but the spray was not timed and this point had answered %1 s after the helium: spray again for %2 s.</source>
+        <translation>Keine Antwort, aber die Sprühdauer ist nicht bekannt, und dieser Punkt hatte %1 s nach dem Helium geantwortet: noch einmal %2 s besprühen.</translation>
+    </message>
+    <message>
+        <source>No response within %1 s proves nothing here: this point had answered %2 s after the helium. Spray again for %3 s.</source>
+        <translation>Keine Antwort binnen %1 s beweist hier nichts: Dieser Punkt hatte %2 s nach dem Helium geantwortet. Noch einmal %3 s besprühen.</translation>
+    </message>
+    <message>
+        <source>No response; this point had answered %1 s after the helium, and the bound is for what was left of %2 s then.</source>
+        <translation>Keine Antwort; dieser Punkt hatte %1 s nach dem Helium geantwortet, und die Schranke gilt für den Rest, der von %2 s dann blieb.</translation>
+    </message>
+    <message>
+        <source>spray not timed: what would have shown is given for one response time of helium</source>
+        <translation>Sprühdauer nicht gemessen: was sich gezeigt hätte, gilt für eine Ansprechzeit Helium</translation>
+    </message>
+    <message>
+        <source>Sprayed %1 s, but it had answered after %2 s and needs %3 s: %4.</source>
+        <translation>%1 s besprüht, hatte aber nach %2 s geantwortet und braucht %3 s: %4.</translation>
+    </message>
+    <message>
+        <source>sprayed %1 s, but it had answered after %2 s and needs %3 s</source>
+        <translation>%1 s besprüht, hatte aber nach %2 s geantwortet und braucht %3 s</translation>
+    </message>
 </context>
 <context>
     <name>FindingWords</name>
@@ -12615,6 +12639,10 @@ Das übernehmen?</translation>
     <message>
         <source>Helium went on %1 s ago; the first rise cannot be %2 s after that.</source>
         <translation>Helium ist seit %1 s an; der erste Anstieg kann nicht %2 s danach sein.</translation>
+    </message>
+    <message>
+        <source>Point %1 answered late before: helium stays on for %2 s.</source>
+        <translation>Punkt %1 hat schon einmal spät geantwortet: Helium bleibt %2 s an.</translation>
     </message>
 </context>
 <context>

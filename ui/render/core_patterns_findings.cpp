@@ -39,6 +39,14 @@ std::span<const char* const> findingPatterns()
                           "Helium that reached the leak at %1 may explain its %2, but a leak of up to %3 "
                           "could hide in that: seal or bag %4 and spray again."),
         QT_TRANSLATE_NOOP("Core", "No response; a leak above %1 would have shown at that moment."),
+        QT_TRANSLATE_NOOP("Core", "No response, but the spray was not timed and this point had answered %1 s "
+                                  "after the helium: spray again for %2 s."),
+        QT_TRANSLATE_NOOP("Core", "No response within %1 s proves nothing here: this point had answered %2 s "
+                                  "after the helium. Spray again for %3 s."),
+        QT_TRANSLATE_NOOP("Core", "No response; this point had answered %1 s after the helium, and the bound "
+                                  "is for what was left of %2 s then."),
+        QT_TRANSLATE_NOOP("Core",
+                          "spray not timed: what would have shown is given for one response time of helium"),
         QT_TRANSLATE_NOOP("Core", "That is more than the limit, so this does not pass it: spray again with a "
                                   "lower background or a longer dwell."),
         QT_TRANSLATE_NOOP("Core", "All its readings are void."),

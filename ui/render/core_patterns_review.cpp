@@ -79,6 +79,7 @@ std::span<const char* const> reviewPatterns()
         QT_TRANSLATE_NOOP("Core", "No background before it: %1."),
         QT_TRANSLATE_NOOP("Core", "Spray not timed: %1."),
         QT_TRANSLATE_NOOP("Core", "Sprayed %1 s, shorter than the response of %2 s: %3."),
+        QT_TRANSLATE_NOOP("Core", "Sprayed %1 s, but it had answered after %2 s and needs %3 s: %4."),
         QT_TRANSLATE_NOOP("Core", "Answered once only: %1; a leak counts when it answers twice."),
         QT_TRANSLATE_NOOP("Core", "Every response over the limit answered twice or was judged."),
         QT_TRANSLATE_NOOP("Core", "Answered once, then repaired and sprayed again: %1; every other response "

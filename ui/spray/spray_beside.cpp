@@ -186,7 +186,7 @@ void SprayController::storeAboveRange(LeakRate end, const std::string& entered)
 
 std::vector<analysis::Gap> SprayController::gapsOf(const model::Reading& reading) const
 {
-    auto gaps = analysis::gapsOf(reading, m_timing.response);
+    auto gaps = analysis::gapsOf(reading, m_timing.response, m_delays.before(reading));
     if (reading.entry == model::Entry::Transcribed) // paper has no clock
         std::erase(gaps, analysis::Gap::NotTimed);
     return gaps;
@@ -231,7 +231,7 @@ QString SprayController::gapsInWords(const model::Reading& reading) const
         return {};
     QStringList words;
     for (const analysis::Gap gap : gapsOf(reading))
-        words << render::inWords(analysis::gapWords(gap, reading, m_timing.response));
+        words << render::inWords(analysis::gapWords(gap, reading, m_timing, m_delays.before(reading)));
     return words.join(QStringLiteral("; "));
 }
 

@@ -33,6 +33,7 @@ void SprayController::toggleSpray()
         m_machine.quiet();
     }
     const bool starts = m_machine.state() != CallState::Spray;
+    setTimes();
     if (!m_machine.toggle(now())) {
         refuse(m_machine.state() == CallState::Hold
                    ? tr("The background moves; wait, or press I to go on anyway.")
@@ -49,6 +50,10 @@ void SprayController::toggleSpray()
         m_delay.reset();
         keepTrackOfSpray(true);
         m_ticker.start();
+        if (m_machine.times().dwell > inSeconds(m_timing.dwell))
+            emit said(Weight::News, tr("Point %1 answered late before: helium stays on for %2 s.")
+                                        .arg(m_call->number)
+                                        .arg(QLocale().toString(m_machine.times().dwell, 'f', 0)));
     }
     emit changed();
 }
@@ -295,10 +300,19 @@ void SprayController::reload()
         round == nullptr ? std::vector<analysis::WalkStep>() : analysis::walk(m_session.job(), round->id);
     if (m_session.hasJob()) {
         m_timing = analysis::sprayTiming(m_session.job(), m_session.object());
-        m_machine.setTimes({inSeconds(m_timing.dwell), inSeconds(m_timing.wait)});
+        m_delays = analysis::EarlierDelays(m_session.job(), m_timing.response);
+        setTimes();
     }
     m_skipped = round == nullptr ? std::vector<analysis::SkippedPoint>()
                                  : analysis::skippedPoints(m_session.job(), round->id);
+}
+
+void SprayController::setTimes()
+{
+    const model::Round* round = m_session.currentRound();
+    const Duration dwell =
+        m_call && round != nullptr ? m_delays.dwellAt(m_call->point, round->id, m_timing) : m_timing.dwell;
+    m_machine.setTimes({inSeconds(dwell), inSeconds(m_timing.wait)});
 }
 
 bool SprayController::hasReading() const

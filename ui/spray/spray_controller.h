@@ -2,6 +2,7 @@
 // One call after the other: what is called, what is typed, what a key does. Draws nothing.
 #pragma once
 
+#include "core/analysis/earlier_delay.h"
 #include "core/analysis/slips.h"
 #include "core/analysis/spray_timing.h"
 #include "core/analysis/walk.h"
@@ -218,6 +219,8 @@ signals:
 private:
     void callInItsRound(model::PointId point);
     void reload();
+    /// Dwell and wait of the point called, longer where it answered late before.
+    void setTimes();
     void setCall(std::optional<analysis::WalkStep> step);
     void startRound();
     void followRecord();
@@ -308,6 +311,7 @@ private:
     QString m_caution;                  ///< the last one
     SprayMachine m_machine;
     analysis::SprayTiming m_timing;
+    analysis::EarlierDelays m_delays; ///< of the whole job
     QElapsedTimer m_clock;
     QTimer m_ticker;
     Prompt m_prompt = Prompt::None;

@@ -171,6 +171,7 @@ TEST_F(Furnace, WhatWouldPassAsShownFailsCorrected)
 TEST_F(Furnace, NoResponseIsABoundAndNeverZero)
 {
     model::Reading nothing = reading(job, Feedthrough, 10, 8e-7, 8e-7);
+    nothing.dwell = seconds(600.0); // the full signal
     const CorrectedReading asValue = correctedReading(job, {}, nothing);
     nothing.outcome = model::Outcome::NoResponse;
     nothing.peak.reset();
@@ -392,6 +393,7 @@ TEST_F(WeldChamber, EachReadingIsCorrectedByTheSetUpItWasTakenIn)
                                                     model::Reading still =
                                                         reading(job, Foreline, 30, 1e-7, 1e-7);
                                                     still.outcome = model::Outcome::NoResponse;
+                                                    still.dwell = seconds(600.0); // the full signal
                                                     return still;
                                                 }())
                                    .below),
@@ -449,6 +451,7 @@ TEST_F(WeldChamber, HeliumShareAndRestlessMomentsCount)
                 1.2e-5, 1e-12);
     model::Reading nothing = reading(job, Foreline, 30, 5e-7, 5e-7);
     nothing.outcome = model::Outcome::NoResponse;
+    nothing.dwell = seconds(600.0); // the full signal
     EXPECT_NEAR(millibarLitres(correctedReading(job, {}, nothing).below), 5.0 * 4.0 * 2e-7, 0.1e-6);
 }
 

@@ -73,15 +73,15 @@ TEST(Gaps, NamesWhatAReviewerWouldMiss)
 {
     model::Reading reading;
     reading.peak = millibarLitresPerSecond(1e-9);
-    EXPECT_EQ(gaps(reading, seconds(2.0)).size(), 2u);
+    EXPECT_EQ(gapsOf(reading, seconds(2.0)).size(), 2u);
     reading.background = millibarLitresPerSecond(1e-10);
     reading.dwell = seconds(1.0);
-    EXPECT_EQ(gaps(reading, seconds(2.0)).size(), 1u);
+    EXPECT_EQ(gapsOf(reading, seconds(2.0)).size(), 1u);
     reading.dwell = seconds(6.0);
-    EXPECT_TRUE(gaps(reading, seconds(2.0)).empty());
+    EXPECT_TRUE(gapsOf(reading, seconds(2.0)).empty());
     model::Reading unreachable;
     unreachable.outcome = model::Outcome::NotAccessible;
-    EXPECT_TRUE(gaps(unreachable, seconds(2.0)).empty());
+    EXPECT_TRUE(gapsOf(unreachable, seconds(2.0)).empty());
 }
 
 } // namespace

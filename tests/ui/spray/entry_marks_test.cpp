@@ -78,6 +78,30 @@ TEST_F(EntryMarks, ANoResponseWithoutSprayAndBackgroundIsMarked)
     EXPECT_TRUE(row(0).contains(QStringLiteral("spray not timed")));
 }
 
+// Regression: a point that had answered after 12 s was asked for 9 s of helium like any other.
+TEST_F(EntryMarks, WhereAPointAnsweredLateTheHeliumStaysOnLonger)
+{
+    typeBackground();
+    press(Qt::Key_Space);
+    const double usual = controller().machine().times().dwell;
+    type(QStringLiteral("d"));
+    press(Qt::Key_Space);
+    type(QStringLiteral("d"));
+    enterValue(QStringLiteral("12"));
+    enterValue(QStringLiteral("3.2-9"));
+    ASSERT_EQ(stored(), 1u);
+    ASSERT_TRUE(last().delay);
+    controller().callPoint(point(1));
+    controller().goOnAnyway();
+    said.clear();
+    press(Qt::Key_Space);
+    EXPECT_NEAR(controller().machine().times().dwell, usual + 12.0, 1e-9);
+    ASSERT_FALSE(said.isEmpty());
+    EXPECT_TRUE(said.last().contains(QStringLiteral("answered late before"))) << said.last().toStdString();
+    press(Qt::Key_Space);
+    EXPECT_TRUE(gapLine().contains(QStringLiteral("had answered after 12"))) << gapLine().toStdString();
+}
+
 // Property: a whole reading has no mark, and what was not sprayed on purpose has none either.
 TEST_F(EntryMarks, AWholeReadingHasNoMark)
 {
