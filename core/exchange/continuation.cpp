@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/continuation.h"
 
+#include "core/exchange/filled_in.h"
 #include "core/exchange/job_import.h"
 
 #include <fmt/format.h>
@@ -15,7 +16,8 @@ namespace {
 
 using model::Job;
 
-/// What a history gives is no difference: a reading's place in the list says its sequence.
+/// What a history gives is no difference: a reading's place in the list says its sequence, and the last point
+/// number counts the points of other jobs too.
 Job withoutPlace(Job job)
 {
     if (job.openedAs > 0)
@@ -23,6 +25,7 @@ Job withoutPlace(Job job)
     job.openedAs = 0;
     for (std::size_t i = 0; i < job.readings.size(); ++i)
         job.readings[i].sequence = static_cast<std::int64_t>(i) + 1;
+    job.sketch.lastNumber = 0;
     return job;
 }
 
@@ -65,20 +68,15 @@ public:
         lookAtReview();
         if (less.opened != more.opened || less.object != more.object || less.number != more.number)
             differ(Part::Head);
-        if (less.sketch.revision > more.sketch.revision)
-            differ(Part::Sketch);
+        lookAtWork();
     }
 
-    [[nodiscard]] bool fits() const { return !m_differs; }
-    [[nodiscard]] Part differs() const { return m_differs.value_or(Part::Head); }
+    [[nodiscard]] bool fits() const { return m_differs.empty(); }
+    [[nodiscard]] const std::vector<Part>& differs() const { return m_differs; }
     [[nodiscard]] const std::vector<Gain>& added() const { return m_added; }
 
 private:
-    void differ(Part what)
-    {
-        if (!m_differs)
-            m_differs = what;
-    }
+    void differ(Part what) { m_differs.push_back(what); }
 
     void gain(Part part, std::size_t count)
     {
@@ -105,7 +103,7 @@ private:
             if (before.closed)
                 return before == after;
             after.closed.reset();
-            after.points = before.points; // its order is changed while it is open
+            after.points = before.points; // see lookAtOrders()
             return before == after;
         };
         const auto& less = m_less.rounds;
@@ -129,11 +127,34 @@ private:
     {
         const auto& less = m_less.repairs;
         const auto& more = m_more.repairs;
-        const auto isOne = [](const model::Repair& a, const model::Repair& b) { return a.id == b.id; };
+        const auto isOne = [](const model::Repair& before, const model::Repair& after) {
+            return before.id == after.id && isFilledIn(before, after);
+        };
         if (less.size() > more.size() || !std::equal(less.begin(), less.end(), more.begin(), isOne))
             differ(Part::Repairs);
         else if (more.size() > less.size())
             gain(Part::Repairs, more.size() - less.size());
+    }
+
+    /// The order of an open round may be changed, and nothing tells when it was; points added at its end are
+    /// more.
+    void lookAtOrders()
+    {
+        for (std::size_t i = 0; i < std::min(m_less.rounds.size(), m_more.rounds.size()); ++i) {
+            const auto& less = m_less.rounds[i].points;
+            const auto& more = m_more.rounds[i].points;
+            if (less.size() > more.size() || !std::equal(less.begin(), less.end(), more.begin()))
+                differ(Part::RoundOrder);
+        }
+    }
+
+    void lookAtWork()
+    {
+        lookAtOrders();
+        if (!isFilledIn(m_less.setup, m_more.setup))
+            differ(Part::Setup);
+        if (!isFilledIn(m_less.sketch, m_more.sketch))
+            differ(Part::Sketch);
     }
 
     void lookAtReview()
@@ -158,7 +179,7 @@ private:
 
     const Job& m_less;
     const Job& m_more;
-    std::optional<Part> m_differs;
+    std::vector<Part> m_differs;
     std::vector<Gain> m_added;
 };
 
@@ -189,18 +210,29 @@ std::vector<Part> workingDifferences(const Job& here, const Job& there)
     return what;
 }
 
+bool isWork(Part part)
+{
+    return part == Part::Setup || part == Part::Sketch || part == Part::Repairs || part == Part::RoundOrder;
+}
+
+/// What a person is told: what cannot be right both ways, before what one of the two has more; and of that
+/// what can be put right, before what was measured.
+Part whatKeepsApart(const Growth& onward, const Growth& back)
+{
+    const auto& there = back.differs();
+    for (const Part part : onward.differs())
+        if (std::find(there.begin(), there.end(), part) != there.end())
+            return part;
+    for (const Growth* one : {&onward, &back})
+        for (const Part part : one->differs())
+            if (isWork(part))
+                return part;
+    return onward.differs().front();
+}
+
 Continuation forked(Part differs)
 {
     return {Standing::Forked, {}, {}, differs};
-}
-
-/// The later of two records that hold the same in all that only grows.
-Continuation byTheSketch(const Job& here, const Job& there, std::vector<Part> replaced)
-{
-    if (here.sketch.revision == there.sketch.revision)
-        return forked(replaced.front());
-    const bool further = there.sketch.revision > here.sketch.revision;
-    return {further ? Standing::Further : Standing::Behind, {}, std::move(replaced), Part::Head};
 }
 
 } // namespace
@@ -272,19 +304,17 @@ Continuation compareRecords(const JobRecord& one, const JobRecord& other)
     const Job there = withoutPlace(other.job);
     const Growth onward(here, there);
     const Growth back(there, here);
-    std::vector<Part> replaced = workingDifferences(here, there);
+    if (onward.fits() && back.fits()) // all that differs is a history's business
+        return {};
     if (!onward.fits() && !back.fits())
-        return forked(onward.differs());
-    const bool further = onward.fits() && !onward.added().empty();
-    const bool behind = back.fits() && !back.added().empty();
-    if (!further && !behind)
-        return replaced.empty() ? forked(Part::Head) : byTheSketch(here, there, std::move(replaced));
-    const Job& less = further ? here : there;
+        return forked(whatKeepsApart(onward, back));
+    const Job& less = onward.fits() ? here : there;
+    std::vector<Part> replaced = workingDifferences(here, there);
     // Nothing but amendments follows a signature, so nothing of the work can be another.
     if (less.state == model::JobState::Signed && !replaced.empty())
         return forked(replaced.front());
-    return {further ? Standing::Further : Standing::Behind,
-            further ? onward.added() : back.added(),
+    return {onward.fits() ? Standing::Further : Standing::Behind,
+            onward.fits() ? onward.added() : back.added(),
             std::move(replaced),
             {}};
 }

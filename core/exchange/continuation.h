@@ -56,7 +56,7 @@ struct Continuation
 {
     Standing standing = Standing::Same;
     std::vector<Gain> added;    ///< what the one that is further has more
-    std::vector<Part> replaced; ///< what may change while one works, and differs
+    std::vector<Part> replaced; ///< what may change while one works, and was filled in
     Part differs = Part::Head;  ///< when forked: what keeps the two from being one
 };
 
@@ -65,9 +65,10 @@ std::string partWords(Part part, std::optional<std::size_t> count = std::nullopt
 
 /// How `there` stands to `here`, two records of one job. Readings, marks, measurements, decisions, turns of
 /// the review and signatures only grow, so the record that lacks none of the other's is the later one; rounds
-/// may have been closed and repairs filled in. Set-up and sketch have no time of their own: they go with the
-/// record that has grown, or, where none has, with the higher revision of the sketch. A signed job goes on in
-/// amendments alone.
+/// may have been closed. Set-up, sketch, repairs and round orders have no time of their own: there the later
+/// record is the one that says all that the other says, and more (filled_in.h), the sketch with a higher
+/// revision. Where that cannot be shown of every part, the two are forked, whichever has more readings. A
+/// signed job goes on in amendments alone.
 Continuation compareRecords(const JobRecord& here, const JobRecord& there);
 
 } // namespace sealwalk::exchange

@@ -182,8 +182,10 @@ public:
                      const std::vector<model::Picture>& pictures, const std::vector<NamedTrace>& traces = {});
 
     /// A job that is here and went on elsewhere: adds what `further` has more than `before`, the job as it is
-    /// here (ErrorCode::Conflict when it is another by now), and takes its set-up, sketch and repairs; number
-    /// and object stay. A signed job takes amendments only. What would not become `further` changes nothing.
+    /// here (ErrorCode::Conflict when it is another by now), and takes its set-up, sketch, repairs and round
+    /// orders, which the caller knows to be the later ones (exchange/continuation.h); number and object stay,
+    /// and the last point number never goes back. A signed job takes amendments only. What would not become
+    /// `further` changes nothing.
     Status continueJob(const model::Job& before, const model::Job& further,
                        const std::vector<model::Picture>& pictures,
                        const std::vector<NamedTrace>& traces = {});

@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A job that is here already and went on elsewhere: what it has more is added.
 #include "core/storage/connection.h"
+#include "core/storage/object_entries.h"
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <unordered_set>
 
 namespace sealwalk::storage {
@@ -27,14 +29,36 @@ void putAll(SQLite::Database& database, JobKey key, const std::vector<T>& there,
     insertFrom(database, key, there, here.size());
 }
 
-/// What belongs to this history stays: number, and the readings' sequences, which count on.
-model::Job asKeptHere(model::Job there, const model::Job& here)
+/// The highest point number that some other job of the object keeps.
+int numberKeptBeside(SQLite::Database& database, const JobHead& head)
 {
+    SQLite::Statement select(
+        database, "SELECT coalesce(max(last_point_number), 0) FROM job WHERE id <> ? AND object IN " +
+                      ObjectEntries(database).listOf(head.object));
+    select.bind(1, head.key);
+    return select.executeStep() ? select.getColumn(0).getInt() : 0;
+}
+
+/// What belongs to this history stays: number, the readings' sequences, which count on, and the last point
+/// number, which never goes back. Once signed the record is taken as it is, so another job must keep it.
+model::Job asKeptHere(SQLite::Database& database, const JobHead& head, model::Job there,
+                      const model::Job& here)
+{
+    const int last = here.sketch.lastNumber;
+    if (there.signatures.empty())
+        there.sketch.lastNumber = std::max(there.sketch.lastNumber, last);
+    else if (there.sketch.lastNumber < last && numberKeptBeside(database, head) < last)
+        throw Refusal(
+            ErrorCode::Conflict,
+            fmt::format("job {} was signed with {} as its last point number, and {} was given here; "
+                        "number {} would be given again",
+                        here.number, there.sketch.lastNumber, last, last));
     there.number = here.number;
     there.openedAs = here.openedAs;
-    std::int64_t last = 0;
+    std::int64_t sequence = 0;
     for (std::size_t i = 0; i < there.readings.size(); ++i)
-        last = there.readings[i].sequence = i < here.readings.size() ? here.readings[i].sequence : last + 1;
+        sequence = there.readings[i].sequence =
+            i < here.readings.size() ? here.readings[i].sequence : sequence + 1;
     return there;
 }
 
@@ -83,7 +107,7 @@ Status HistoryStore::continueJob(const model::Job& before, const model::Job& fur
             return fail(
                 ErrorCode::Conflict,
                 fmt::format("job {} was changed in another window meanwhile; look again", head.number));
-        const model::Job wanted = asKeptHere(further, before);
+        const model::Job wanted = asKeptHere(database, head, further, before);
         for (const model::Picture& picture : pictures)
             insertPicture(database, picture);
         if (head.state != model::JobState::Signed) { // afterwards nothing but amendments follows

@@ -72,8 +72,10 @@ Result<TakenIn> answerKnown(HistoryStore& store, const JobFile& file, Verificati
         break;
     }
     result.problems.push_back(fmt::format(
-        "this job is in the history already, as number {}, and went on in both places: they differ in "
-        "{}; nothing was changed. Go on with one of the two and enter what the other has more",
+        "this job is in the history already, as number {}, and went on in both places, as far as can be "
+        "told: "
+        "they differ in {}; nothing was changed. Make that the same in both and take it in again, or go on "
+        "with one of the two and enter what the other has more",
         number, exchange::partWords(continuation.differs)));
     TakenIn refused = notTaken(std::move(result), file.record, true);
     refused.continuation = continuation;

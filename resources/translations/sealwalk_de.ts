@@ -4369,10 +4369,6 @@ Fingerabdruck %2 …</translation>
         <translation>weder Leck noch Druckanstieg aufgezeichnet</translation>
     </message>
     <message>
-        <source>this job is in the history already, as number %1, and went on in both places: they differ in %2; nothing was changed. Go on with one of the two and enter what the other has more</source>
-        <translation>dieser Auftrag ist schon in der Historie, als Nummer %1, und ging an beiden Orten weiter: verschieden sind %2; nichts wurde geändert. Mit einem der beiden weitermachen und eintragen, was der andere mehr hat</translation>
-    </message>
-    <message>
         <source>job %1 was changed in another window meanwhile; look again</source>
         <translation>Auftrag %1 wurde inzwischen in einem anderen Fenster geändert; noch einmal ansehen</translation>
     </message>
@@ -4491,6 +4487,14 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>sprayed %1 s, but it had answered after %2 s and needs %3 s</source>
         <translation>%1 s besprüht, hatte aber nach %2 s geantwortet und braucht %3 s</translation>
+    </message>
+    <message>
+        <source>this job is in the history already, as number %1, and went on in both places, as far as can be told: they differ in %2; nothing was changed. Make that the same in both and take it in again, or go on with one of the two and enter what the other has more</source>
+        <translation>dieser Auftrag ist schon in der Historie, als Nummer %1, und ging, soweit zu erkennen, an beiden Orten weiter: verschieden sind %2; nichts wurde geändert. Das in beiden gleich machen und ihn wieder aufnehmen, oder mit einem der beiden weitermachen und eintragen, was der andere mehr hat</translation>
+    </message>
+    <message>
+        <source>job %1 was signed with %2 as its last point number, and %3 was given here; number %4 would be given again</source>
+        <translation>Auftrag %1 wurde mit %2 als letzter Punktnummer unterschrieben, und hier wurde %3 vergeben; Nummer %4 würde noch einmal vergeben</translation>
     </message>
 </context>
 <context>
@@ -6545,14 +6549,6 @@ Fingerabdruck %2 …</translation>
         <translation>gebogen</translation>
     </message>
     <message>
-        <source>Job %1 is here already and went on in both places; they differ in: %2. Nothing was changed.</source>
-        <translation>Auftrag %1 ist schon hier und ging an beiden Orten weiter; verschieden sind: %2. Nichts wurde geändert.</translation>
-    </message>
-    <message>
-        <source>Go on with one of the two and enter what the other has more.</source>
-        <translation>Mit einem der beiden weitermachen und eintragen, was der andere mehr hat.</translation>
-    </message>
-    <message>
         <source>Job from elsewhere</source>
         <translation>Auftrag von anderswo</translation>
     </message>
@@ -6633,6 +6629,14 @@ Das übernehmen?</translation>
     <message>
         <source>There is no history %1 yet. Make it?</source>
         <translation>Die Historie %1 gibt es noch nicht. Anlegen?</translation>
+    </message>
+    <message>
+        <source>Job %1 is here already and went on in both places, as far as can be told; they differ in: %2. Nothing was changed.</source>
+        <translation>Auftrag %1 ist schon hier und ging, soweit zu erkennen, an beiden Orten weiter; verschieden sind: %2. Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>Make that the same in both and take it in again, or go on with one of the two and enter what the other has more.</source>
+        <translation>Das in beiden gleich machen und ihn wieder aufnehmen, oder mit einem der beiden weitermachen und eintragen, was der andere mehr hat.</translation>
     </message>
 </context>
 <context>
@@ -9937,10 +9941,6 @@ Das übernehmen?</translation>
 <context>
     <name>sealwalk::ui::MergeSummary</name>
     <message>
-        <source>went on in both places; they differ in: %1</source>
-        <translation>ging an beiden Orten weiter; verschieden sind: %1</translation>
-    </message>
-    <message>
         <source>What came of it</source>
         <translation>Was daraus wurde</translation>
     </message>
@@ -9987,6 +9987,10 @@ Das übernehmen?</translation>
     <message>
         <source>%1 was not taken in: %2</source>
         <translation>%1 wurde nicht aufgenommen: %2</translation>
+    </message>
+    <message>
+        <source>went on in both places, as far as can be told; they differ in: %1</source>
+        <translation>ging, soweit zu erkennen, an beiden Orten weiter; verschieden sind: %1</translation>
     </message>
 </context>
 <context>

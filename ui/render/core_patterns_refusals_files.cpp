@@ -92,9 +92,10 @@ std::span<const char* const> fileRefusals()
         QT_TRANSLATE_NOOP("Core", "the readings are not in the order of storing: %1 follows %2"),
         QT_TRANSLATE_NOOP("Core", "this job is in the history already, as number %1"),
         QT_TRANSLATE_NOOP("Core",
-                          "this job is in the history already, as number %1, and went on in both places: "
-                          "they differ in %2; nothing was changed. Go on with one of the two and enter "
-                          "what the other has more"),
+                          "this job is in the history already, as number %1, and went on in both places, as far "
+                          "as can be told: they differ in %2; nothing was changed. Make that the same in "
+                          "both and take it in again, or go on with one of the two and enter what the "
+                          "other has more"),
         QT_TRANSLATE_NOOP("Core", "this job is in the history already, as number %1; nothing was added"),
         QT_TRANSLATE_NOOP("Core", "job %1 was not taken in"),
         QT_TRANSLATE_NOOP("Core", "point numbers %1 mean other places in this job than in job %2; points are "

@@ -43,6 +43,9 @@ std::span<const char* const> storageRefusals()
         QT_TRANSLATE_NOOP("Core", "a job cannot be read: %1"),
         QT_TRANSLATE_NOOP("Core", "job %1 was changed in another window meanwhile; look again"),
         QT_TRANSLATE_NOOP("Core", "job %1 does not go on from what is here; nothing was changed"),
+        QT_TRANSLATE_NOOP("Core",
+                          "job %1 was signed with %2 as its last point number, and %3 was given here; "
+                          "number %4 would be given again"),
         QT_TRANSLATE_NOOP("Core", "opened to be read only; nothing can be stored in it"),
         QT_TRANSLATE_NOOP("Core",
                           "moved, deleted or replaced by another file while it was open; nothing was stored; "

@@ -45,10 +45,12 @@ bool mayTakeIn(MainWindow& window, const exchange::JobRecord& record)
     if ((*standing)->standing == exchange::Standing::Forked) {
         window.say(
             Severity::Error,
-            tr("Job %1 is here already and went on in both places; they differ in: %2. Nothing was changed.")
+            tr("Job %1 is here already and went on in both places, as far as can be told; they differ in: "
+               "%2. Nothing was changed.")
                 .arg(number)
                 .arg(partInWords((*standing)->differs)),
-            tr("Go on with one of the two and enter what the other has more."));
+            tr("Make that the same in both and take it in again, or go on with one of the two and enter what "
+               "the other has more."));
         return false;
     }
     if ((*standing)->standing != exchange::Standing::Further)

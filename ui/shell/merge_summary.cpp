@@ -37,7 +37,7 @@ QString nameOf(const TakenIn& one)
 QString whyNot(const TakenIn& one)
 {
     if (one.continuation.standing == exchange::Standing::Forked)
-        return MergeSummary::tr("went on in both places; they differ in: %1")
+        return MergeSummary::tr("went on in both places, as far as can be told; they differ in: %1")
             .arg(partInWords(one.continuation.differs));
     return one.result.problems.empty() ? QString() : render::inWords(one.result.problems.front());
 }

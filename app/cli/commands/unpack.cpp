@@ -95,7 +95,9 @@ void addUnpack(CLI::App& root, Work& chosen)
     command->add_option("file", *file, "job file (.sealjob), or a history from another computer")->required();
     command->footer("The history is made when it does not exist. A job that is there already, but went on "
                     "elsewhere, gets "
-                    "what was\nadded there; one that went on in both places stays as it is.\n"
+                    "what was\nadded there. Where a set-up, a sketch, a repair or the order of a round "
+                    "was changed, nothing tells which\nis the later, whichever has more readings: like "
+                    "one that went on in both places, that job stays as it is.\n"
                     "Example:\n  sealwalk-cli demo -o demo.sealwalk\n"
                     "  sealwalk-cli pack 118 -o job-118.sealjob --history demo.sealwalk\n"
                     "  sealwalk-cli unpack job-118.sealjob --history other.sealwalk\n"
