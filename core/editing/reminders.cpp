@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/editing/reminders.h"
 
+#include "core/base/folded.h"
+
 #include <algorithm>
 #include <array>
 #include <optional>
@@ -51,12 +53,13 @@ constexpr std::array kRows{
         Kind::ClampedFlange, true, "detector"},
 };
 
-std::string lowered(std::string text)
+bool isDrawn(const Row& row, const model::Joint& joint, const NameInWindow& named)
 {
-    for (char& c : text)
-        if (c >= 'A' && c <= 'Z')
-            c = static_cast<char>(c - 'A' + 'a');
-    return text;
+    if (row.isSetup && joint.isSetup && joint.kind == row.kind)
+        return true;
+    const std::string name = folded(joint.name);
+    return name.find(row.tell) != std::string::npos ||
+           (named && name.find(folded(named(row.name))) != std::string::npos);
 }
 
 } // namespace
@@ -70,7 +73,7 @@ std::vector<Reminder> reminders(model::JointKind kind)
     return result;
 }
 
-std::vector<Reminder> reminders(const model::Sketch& sketch)
+std::vector<Reminder> reminders(const model::Sketch& sketch, const NameInWindow& named)
 {
     std::vector<Reminder> result;
     for (const Row& row : kRows) {
@@ -81,10 +84,8 @@ std::vector<Reminder> reminders(const model::Sketch& sketch)
                                        [&](const Reminder& reminder) { return reminder.what == row.what; });
         if (!applies || known)
             continue;
-        const bool drawn =
-            std::any_of(sketch.joints.begin(), sketch.joints.end(), [&](const model::Joint& j) {
-                return lowered(j.name).find(row.tell) != std::string::npos;
-            });
+        const bool drawn = std::any_of(sketch.joints.begin(), sketch.joints.end(),
+                                       [&](const model::Joint& joint) { return isDrawn(row, joint, named); });
         result.push_back({row.what, row.name, row.kind, row.isSetup, drawn});
     }
     std::stable_sort(result.begin(), result.end(),

@@ -4,6 +4,7 @@
 
 #include "core/model/sketch.h"
 
+#include <functional>
 #include <span>
 #include <string>
 #include <string_view>
@@ -24,8 +25,12 @@ struct Reminder
 /// What goes with a kind of joint.
 std::vector<Reminder> reminders(model::JointKind kind);
 
+/// A reminder's name as the window says it.
+using NameInWindow = std::function<std::string(std::string_view)>;
+
 /// What the joints of the sketch bring to mind, and what every object and set-up has: each thing once, those
-/// still missing first.
-std::vector<Reminder> reminders(const model::Sketch& sketch);
+/// still missing first. What is drawn is known by its name, in English or as `named` says it; of the test
+/// set-up by its kind too.
+std::vector<Reminder> reminders(const model::Sketch& sketch, const NameInWindow& named = {});
 
 } // namespace sealwalk::editing

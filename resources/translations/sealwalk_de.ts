@@ -5395,6 +5395,70 @@ Fingerabdruck %2 …</translation>
         <source>set-up connections: tee, clamps, detector inlet</source>
         <translation>Verbindungen des Aufbaus: T-Stück, Klammern, Eingang des Lecksuchers</translation>
     </message>
+    <message>
+        <source>Valve seat</source>
+        <translation>Ventilsitz</translation>
+    </message>
+    <message>
+        <source>Valve bonnet</source>
+        <translation>Ventildeckel</translation>
+    </message>
+    <message>
+        <source>Stem bellows</source>
+        <translation>Spindelbalg</translation>
+    </message>
+    <message>
+        <source>Inner bellows</source>
+        <translation>Innerer Balg</translation>
+    </message>
+    <message>
+        <source>Pins</source>
+        <translation>Stifte</translation>
+    </message>
+    <message>
+        <source>Handle shaft</source>
+        <translation>Griffwelle</translation>
+    </message>
+    <message>
+        <source>Seal interspace</source>
+        <translation>Dichtungszwischenraum</translation>
+    </message>
+    <message>
+        <source>View-glass clamp ring</source>
+        <translation>Schauglas-Klemmring</translation>
+    </message>
+    <message>
+        <source>Hose ferrule</source>
+        <translation>Schlauchhülse</translation>
+    </message>
+    <message>
+        <source>Bellows cuff</source>
+        <translation>Balgmanschette</translation>
+    </message>
+    <message>
+        <source>Water circuit</source>
+        <translation>Wasserkreis</translation>
+    </message>
+    <message>
+        <source>Weld end</source>
+        <translation>Nahtende</translation>
+    </message>
+    <message>
+        <source>Relief valve</source>
+        <translation>Sicherheitsventil</translation>
+    </message>
+    <message>
+        <source>Vent fitting</source>
+        <translation>Belüftungsanschluss</translation>
+    </message>
+    <message>
+        <source>Test hose</source>
+        <translation>Prüfschlauch</translation>
+    </message>
+    <message>
+        <source>Detector inlet</source>
+        <translation>Lecksuchereinlass</translation>
+    </message>
 </context>
 <context>
     <name>SketchMenu</name>

@@ -27,6 +27,9 @@ using report::BarFigure;
 using report::BarPart;
 
 constexpr int kLeastHeight = 116; // lower, the chart shortens every figure of its axis to dots
+constexpr int kMostOfARow = 110;  // higher, a bar is no bar any more
+constexpr int kAroundTheRows = 76;
+constexpr int kAllRoom = 1000; // before anything is left over
 
 /// Whiskers, limits, hatches and words over the bars, placed by the chart's own coordinates.
 class BarOverlay : public QGraphicsItem
@@ -126,8 +129,9 @@ BarChartView::BarChartView(QWidget* parent)
 {
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
-    layout->addWidget(m_view);
-    layout->addWidget(m_nothing);
+    layout->addWidget(m_view, kAllRoom);
+    layout->addWidget(m_nothing, kAllRoom);
+    layout->addStretch(1);
     m_nothing->setWordWrap(true);
     m_nothing->setProperty("role", QStringLiteral("soft"));
     m_nothing->setAlignment(Qt::AlignCenter);
@@ -157,6 +161,7 @@ void BarChartView::rebuild()
     m_nothing->setText(QString::fromStdString(m_figure.empty));
     m_nothing->setVisible(isEmpty);
     m_view->setVisible(!isEmpty);
+    m_view->setMaximumHeight(kAroundTheRows + kMostOfARow * static_cast<int>(m_figure.bars.size()));
     const std::unique_ptr<QChart> last(m_view->chart());
     m_view->setChart(isEmpty ? new QChart : makeChart(m_figure, theme, {}));
 }

@@ -107,8 +107,12 @@ void paintBar(const Canvas& on, std::size_t index)
         painter.setPen(theme.colour(Role::Ink));
         painter.setFont(fontOfPixels(on.style.text * 13.0 / 11.0, Weight::Bold));
         const QPointF end = on.at(sum, index);
-        painter.drawText(QRectF(end.x() + 5 * u, end.y() - 12 * u, 90 * u, 24 * u),
-                         Qt::AlignLeft | Qt::AlignVCenter, QString::fromStdString(bar.total));
+        const QString text = QString::fromStdString(bar.total);
+        const double width = QFontMetricsF(painter.font()).horizontalAdvance(text);
+        const double left = end.x() + 5 * u;
+        painter.drawText(
+            QRectF(left + besideLimits(on, left, width), end.y() - 12 * u, width + 2 * u, 24 * u),
+            Qt::AlignLeft | Qt::AlignVCenter, text);
     }
 }
 

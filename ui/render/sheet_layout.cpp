@@ -168,7 +168,7 @@ void SheetLayout::layNumbers(bool strong)
                 break;
             }
         if (!placed && strong && !item.crowded && rankOf(stretch) <= 1 && !candidates.empty())
-            m_picture.m_numbers.push_back({i, candidates.front(), strong});
+            m_picture.m_numbers.push_back({i, candidates.front(), strong, true});
     }
 }
 

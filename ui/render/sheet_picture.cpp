@@ -164,10 +164,15 @@ void SheetPicture::paint(QPainter& painter, const Theme& theme, const QRectF& vi
     for (const bool strong : {false, true}) {
         painter.setFont(strong ? bold : normal);
         painter.setPen(theme.colour(strong ? Role::Ink : Role::InkSoft));
-        for (const Number& number : m_numbers)
-            if (number.strong == strong &&
-                meets(visible, QRectF(number.centre - QPointF(20, 20), QSizeF(40, 40))))
+        for (const Number& number : m_numbers) {
+            if (number.strong != strong ||
+                !meets(visible, QRectF(number.centre - QPointF(20, 20), QSizeF(40, 40))))
+                continue;
+            if (number.over)
+                paintNumberOnGround(painter, theme, number);
+            else
                 textAt(painter, number.centre, QString::number(m_content->stretches[number.stretch].number));
+        }
     }
     paintPlates(painter, theme, visible);
     painter.restore();
@@ -195,18 +200,23 @@ void SheetPicture::paintNumbersOver(QPainter& painter, const Theme& theme, const
                           QSizeF(2.2 * m_style.text, 1.3 * m_style.text));
         if (!all.intersects(room) || !covered.intersects(room))
             continue;
-        const QString text = QString::number(m_content->stretches[number.stretch].number);
-        const QFont font = fontOfPixels(m_style.text, number.strong ? Weight::Bold : Weight::Normal);
-        const QFontMetricsF metrics(font);
-        QRectF ground(0.0, 0.0, metrics.horizontalAdvance(text) + 4.0 * m_style.unit, metrics.ascent());
-        ground.moveCenter(number.centre);
-        painter.setPen(Qt::NoPen);
-        painter.setBrush(theme.colour(Role::Sheet));
-        painter.drawRoundedRect(ground, 2.0 * m_style.unit, 2.0 * m_style.unit);
-        painter.setFont(font);
-        painter.setPen(theme.colour(number.strong ? Role::Ink : Role::InkSoft));
-        textAt(painter, number.centre, text);
+        paintNumberOnGround(painter, theme, number);
     }
+}
+
+void SheetPicture::paintNumberOnGround(QPainter& painter, const Theme& theme, const Number& number) const
+{
+    const QString text = QString::number(m_content->stretches[number.stretch].number);
+    const QFont font = fontOfPixels(m_style.text, number.strong ? Weight::Bold : Weight::Normal);
+    const QFontMetricsF metrics(font);
+    QRectF ground(0.0, 0.0, metrics.horizontalAdvance(text) + 4.0 * m_style.unit, metrics.ascent());
+    ground.moveCenter(number.centre);
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(theme.colour(Role::Sheet));
+    painter.drawRoundedRect(ground, 2.0 * m_style.unit, 2.0 * m_style.unit);
+    painter.setFont(font);
+    painter.setPen(theme.colour(number.strong ? Role::Ink : Role::InkSoft));
+    textAt(painter, number.centre, text);
 }
 
 void SheetPicture::paintPlates(QPainter& painter, const Theme& theme, const QRectF& visible) const

@@ -81,6 +81,7 @@ private:
         std::size_t stretch = 0;
         QPointF centre;
         bool strong = false;
+        bool over = false; ///< there was no free room: it stands over what is drawn
     };
     struct Plate
     {
@@ -103,6 +104,7 @@ private:
 
     void layItems();
     void paintOutlines(QPainter& painter, const Theme& theme) const;
+    void paintNumberOnGround(QPainter& painter, const Theme& theme, const Number& number) const;
     void paintLeaders(QPainter& painter, const Theme& theme, const QRectF& visible) const;
     void paintPlates(QPainter& painter, const Theme& theme, const QRectF& visible) const;
 

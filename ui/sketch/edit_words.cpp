@@ -72,6 +72,22 @@ constexpr const char* kEdits[] = {
     QT_TRANSLATE_NOOP("SketchEdits", "gauge and vent fittings, caps and blanks"),
     QT_TRANSLATE_NOOP("SketchEdits", "test hose of the detector"),
     QT_TRANSLATE_NOOP("SketchEdits", "set-up connections: tee, clamps, detector inlet"),
+    QT_TRANSLATE_NOOP("SketchEdits", "Valve seat"),
+    QT_TRANSLATE_NOOP("SketchEdits", "Valve bonnet"),
+    QT_TRANSLATE_NOOP("SketchEdits", "Stem bellows"),
+    QT_TRANSLATE_NOOP("SketchEdits", "Inner bellows"),
+    QT_TRANSLATE_NOOP("SketchEdits", "Pins"),
+    QT_TRANSLATE_NOOP("SketchEdits", "Handle shaft"),
+    QT_TRANSLATE_NOOP("SketchEdits", "Seal interspace"),
+    QT_TRANSLATE_NOOP("SketchEdits", "View-glass clamp ring"),
+    QT_TRANSLATE_NOOP("SketchEdits", "Hose ferrule"),
+    QT_TRANSLATE_NOOP("SketchEdits", "Bellows cuff"),
+    QT_TRANSLATE_NOOP("SketchEdits", "Water circuit"),
+    QT_TRANSLATE_NOOP("SketchEdits", "Weld end"),
+    QT_TRANSLATE_NOOP("SketchEdits", "Relief valve"),
+    QT_TRANSLATE_NOOP("SketchEdits", "Vent fitting"),
+    QT_TRANSLATE_NOOP("SketchEdits", "Test hose"),
+    QT_TRANSLATE_NOOP("SketchEdits", "Detector inlet"),
 };
 
 const render::PatternSet& edits()
@@ -121,6 +137,11 @@ QString editSentence(std::string_view what)
 QString reminderWords(std::string_view what)
 {
     return translated(std::string(what).c_str());
+}
+
+std::string reminderName(std::string_view name)
+{
+    return translated(std::string(name).c_str()).toStdString();
 }
 
 } // namespace sealwalk::ui

@@ -4,6 +4,7 @@
 
 #include <QString>
 
+#include <string>
 #include <string_view>
 
 namespace sealwalk::ui {
@@ -15,5 +16,7 @@ QString editSentence(std::string_view what);
 
 /// A reminder's "what": "valve seat, tested across with the valve shut".
 QString reminderWords(std::string_view what);
+/// What its joint would be called: "Valve seat". For editing::reminders() as well.
+std::string reminderName(std::string_view name);
 
 } // namespace sealwalk::ui

@@ -110,7 +110,7 @@ void Inspector::refresh()
 void Inspector::refreshReminder()
 {
     const model::Joint* joint = m_desk.chosenJoint();
-    const std::vector<editing::Reminder> all = editing::reminders(m_desk.sketch());
+    const std::vector<editing::Reminder> all = editing::reminders(m_desk.sketch(), reminderName);
     QStringList missing;
     const auto add = [&](const editing::Reminder& reminder) {
         const QString what = reminderWords(reminder.what);

@@ -18,7 +18,7 @@ namespace sealwalk::ui {
 
 ReminderDialog::ReminderDialog(SketchDesk& desk, QWidget* parent)
     : QDialog(parent)
-    , m_reminders(editing::reminders(desk.sketch()))
+    , m_reminders(editing::reminders(desk.sketch(), reminderName))
 {
     setWindowTitle(tr("Often forgotten"));
     auto* column = new QVBoxLayout(this);

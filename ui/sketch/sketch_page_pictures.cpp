@@ -7,6 +7,7 @@
 #include "ui/session/job_session.h"
 #include "ui/sketch/blank_print.h"
 #include "ui/sketch/canvas.h"
+#include "ui/sketch/edit_words.h"
 #include "ui/sketch/reminder_dialog.h"
 #include "ui/sketch/sketch_desk.h"
 #include "ui/sketch/sketch_page.h"
@@ -102,7 +103,7 @@ void SketchPage::goThroughReminders()
     m_desk->setKindFor(geometry::Spot{}, wanted.kind);
     const bool hose = wanted.kind == model::JointKind::Hose;
     takeTool(hose ? ToolId::Hose : ToolId::Spot);
-    m_desk->setNextName(std::string(wanted.name), wanted.isSetup);
+    m_desk->setNextName(reminderName(wanted.name), wanted.isSetup);
     m_desk->say(Severity::News, hose ? tr("Click along the hose, Enter ends it.")
                                      : tr("Click where it is; V, R or B instead for another shape."));
 }

@@ -149,7 +149,8 @@ void SprayController::overRange()
         return;
     }
     const auto known = m_session.job().setup.rangeTop;
-    if (known) {
+    const bool isFromHere = known && known == m_rangeEnd; // typed at this round, and may have been mistyped
+    if (known && !(isFromHere && m_corrects)) {
         storeAboveRange(*known, {});
     } else if (m_rangeEnd && !m_corrects) {
         storeAboveRange(*m_rangeEnd, {});
@@ -169,9 +170,16 @@ void SprayController::enterRangeEnd()
     const EnteredNumber number = entered();
     const std::string typed =
         number.state == EnteredNumber::State::Complete ? m_typed : withExponent(number, m_exponent).readBack;
-    m_rangeEnd = rate;
+    const auto before = std::exchange(m_rangeEnd, rate);
     leaveSideQuestion();
     storeAboveRange(*rate, typed + " " + m_session.job().setup.detectorUnit);
+    // Prepare asks for the same; next time, and at the next round, it is known.
+    model::Setup setup = m_session.job().setup;
+    if (setup.rangeTop && setup.rangeTop != before)
+        return;
+    setup.rangeTop = rate;
+    if (const Status kept = m_session.changeSetup(setup); !kept)
+        emit failed(kept.error());
 }
 
 void SprayController::storeAboveRange(LeakRate end, const std::string& entered)

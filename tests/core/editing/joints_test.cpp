@@ -234,5 +234,30 @@ TEST(Reminders, BringWhatGoesWithTheJointsAndDropWhatIsDrawn)
     EXPECT_FALSE(missing("Valve seat"));
 }
 
+// Regression: a joint drawn from the list was named in English in a German window, since it was known by
+// that.
+TEST(Reminders, KnowWhatIsDrawnInTheWindowsLanguageAndByTheSetup)
+{
+    model::Sketch sketch = withSheet();
+    const NameInWindow german = [](std::string_view name) {
+        return name == "Vent fitting" ? std::string("Bel\u00fcftungsanschluss") : std::string(name);
+    };
+    const auto missing = [&](std::string_view name) {
+        const std::vector<Reminder> list = reminders(sketch, german);
+        return std::any_of(list.begin(), list.end(),
+                           [&](const Reminder& r) { return r.name == name && !r.onSketch; });
+    };
+    EXPECT_TRUE(missing("Vent fitting"));
+    sketch =
+        done(sketch, addJoint(sketch, jointOn(sketch, Spot{{0.0, 0.0}, 12.0}, "BEL\u00dcFTUNGSANSCHLUSS 2")));
+    EXPECT_FALSE(missing("Vent fitting"));
+    EXPECT_TRUE(missing("Test hose"));
+    model::Joint hose = jointOn(sketch, Spot{{50.0, 0.0}, 12.0}, "Schlauch 7");
+    hose.kind = model::JointKind::Hose;
+    hose.isSetup = true;
+    sketch = done(sketch, addJoint(sketch, hose));
+    EXPECT_FALSE(missing("Test hose"));
+}
+
 } // namespace
 } // namespace sealwalk::editing

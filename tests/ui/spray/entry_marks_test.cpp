@@ -262,6 +262,8 @@ TEST_F(EntryMarks, AboveAnUnknownRangeAsksForItsEndAndIsKept)
     enterValue(QStringLiteral("1-3"));
     ASSERT_EQ(stored(), 1u);
     EXPECT_EQ(last().outcome, model::Outcome::AboveRange);
+    ASSERT_TRUE(history.session.job().setup.rangeTop) << "regression: Prepare did not learn of it";
+    EXPECT_EQ(*history.session.job().setup.rangeTop, *last().peak);
     EXPECT_NEAR(inMillibarLitresPerSecond(*last().peak), 1e-3, 1e-12);
     EXPECT_EQ(last().entered, "1-3 mbar l/s");
     type(QStringLiteral("+"));
@@ -273,6 +275,7 @@ TEST_F(EntryMarks, AboveAnUnknownRangeAsksForItsEndAndIsKept)
     ASSERT_EQ(stored(), 3u);
     EXPECT_TRUE(last().corrects.has_value());
     EXPECT_NEAR(inMillibarLitresPerSecond(*last().peak), 1e-2, 1e-12);
+    EXPECT_EQ(*history.session.job().setup.rangeTop, *last().peak);
 }
 
 // Regression: a reading taken hot stood nowhere in the walk, and its point went on saying that it had one.
