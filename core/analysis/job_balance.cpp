@@ -164,8 +164,6 @@ Result<JobBalance> balanceOfJob(const model::Job& job, const model::TestObject& 
     else if (result.effect.totalKnown && !options.basePressureNow && !object.pumpBlankOff)
         result.notes.emplace_back("the base pressure was not measured and what the pumps alone reach is not "
                                   "known: it is worked out without it");
-    if (!options.totalLimit && !options.wantedPressure)
-        result.notes.emplace_back("no total limit and no wanted pressure are set");
     return result;
 }
 

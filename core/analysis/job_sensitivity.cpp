@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/analysis/job_factor.h"
 #include "core/analysis/job_view.h"
+#include "core/analysis/setup_outlook.h"
 #include "core/flow/response.h"
 #include "core/quantities/number_text.h"
 
@@ -90,10 +91,15 @@ void advise(PlaceSensitivity& place)
         place.cannotPass = true;
         place.advice = "the smallest detectable leak, " + shown(*place.smallestDetectable) +
                        ", is above the limit: nothing can be passed with this set-up";
-    } else if (*place.smallestDetectable > *place.limit / 3.0)
-        place.advice = "the smallest detectable leak is above a third of the limit: quieter would be better";
-    else
-        place.advice = "the set-up sees leaks well below the limit";
+    } else {
+        // As Prepare says it: one bar, one sentence.
+        const double margin = *place.limit / *place.smallestDetectable;
+        const std::string times = trimmedText(margin, 2);
+        place.advice = margin >= kGoodMargin ? "good to start: limit " + times + " times what can be seen"
+                       : margin >= kLeastMargin
+                           ? "start with care: limit only " + times + " times what can be seen"
+                           : "limit only " + times + " times what can be seen, 3 are needed";
+    }
 }
 
 } // namespace

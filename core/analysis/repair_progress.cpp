@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/analysis/repair_progress.h"
 
+#include "core/analysis/job_balance.h"
+#include "core/analysis/job_rise.h"
+
 #include <algorithm>
 
 namespace sealwalk::analysis {
@@ -33,7 +36,29 @@ bool isOvertaken(const model::Job& job, const model::Repair& repair)
     });
 }
 
+/// Whether leak and outgassing part does not hang on the volume; one is taken where it is not known.
+TotalSays saysOf(const model::RiseTest& test, const model::Job& job)
+{
+    model::TestObject object;
+    object.volume = job.setup.volume.value_or(litres(1.0));
+    const auto rise = judgeRise(test, job, object);
+    const auto total = rise ? totalOf(*rise) : std::nullopt;
+    if (!total)
+        return TotalSays::Nothing;
+    return total->rate ? TotalSays::Total : TotalSays::AtMost;
+}
+
 } // namespace
+
+bool isOfSetup(const model::Job& job, const model::Repair& repair)
+{
+    return !repair.points.empty() &&
+           std::all_of(repair.points.begin(), repair.points.end(), [&](model::PointId id) {
+               const model::TestPoint* point = job.sketch.point(id);
+               const model::Joint* joint = point == nullptr ? nullptr : job.sketch.joint(point->joint);
+               return joint != nullptr && joint->isSetup;
+           });
+}
 
 Timestamp provableFrom(const model::Repair& repair)
 {
@@ -101,8 +126,15 @@ RepairProgress progressOf(const model::Job& job, const model::Repair& repair,
         progress.step = RepairStep::StillLeaks;
     else if (has(Verdict::CannotSay, repair, asLeft))
         progress.step = RepairStep::CannotSay;
-    else
-        progress.step = progress.totalAfter == nullptr ? RepairStep::AwaitsTotal : RepairStep::Proven;
+    else if (isOfSetup(job, repair)) {
+        progress.step = RepairStep::Proven;
+        progress.totalSays = TotalSays::NotConcerned;
+    } else if (progress.totalAfter == nullptr)
+        progress.step = RepairStep::AwaitsTotal;
+    else {
+        progress.step = RepairStep::Proven;
+        progress.totalSays = saysOf(*progress.totalAfter, job);
+    }
     return progress;
 }
 
@@ -122,7 +154,17 @@ std::string progressWords(const RepairProgress& progress, const model::Repair& r
     case RepairStep::AwaitsTotal:
         return "sprayed again; no pressure rise since";
     case RepairStep::Proven:
-        return "proven: sprayed again, total measured";
+        switch (progress.totalSays) {
+        case TotalSays::Total:
+            return "proven: sprayed again, total measured";
+        case TotalSays::AtMost:
+            return "proven: sprayed again; the total could not be told from outgassing";
+        case TotalSays::Nothing:
+            return "proven: sprayed again; the pressure rise gives no total";
+        case TotalSays::NotConcerned:
+            return "proven: sprayed again; no part of the object's total";
+        }
+        return {};
     case RepairStep::Overtaken:
         return "repaired again later";
     }

@@ -24,6 +24,15 @@ enum class RepairStep
     Overtaken, ///< its points were repaired again; the later repair has to be proven
 };
 
+/// What a pressure rise after the repair says of the total.
+enum class TotalSays
+{
+    Total,       ///< with its range
+    AtMost,      ///< not to be told from outgassing
+    Nothing,     ///< the record cannot be judged
+    NotConcerned ///< the repair is of the test set-up: no part of the object's total
+};
+
 struct RepairProgress
 {
     RepairStep step = RepairStep::AwaitsRetest;
@@ -31,12 +40,16 @@ struct RepairProgress
     bool sprayedTooEarly = false;                ///< one of those was, but before the repair had cured
     const model::Round* round = nullptr;         ///< the one that proves it
     const model::RiseTest* totalAfter = nullptr; ///< the last pressure rise after it
+    TotalSays totalSays = TotalSays::Nothing;    ///< where it is proven
     [[nodiscard]] bool isOpen() const { return step != RepairStep::Proven && step != RepairStep::Overtaken; }
 };
 
 /// `asLeft` are the job's findings as left. Pointers live as long as `job` is unchanged.
 RepairProgress progressOf(const model::Job& job, const model::Repair& repair,
                           std::span<const PointFinding> asLeft, const Timestamp& now);
+
+/// Whether all points of the repair are of the test set-up: a pressure rise of the object says nothing of it.
+bool isOfSetup(const model::Job& job, const model::Repair& repair);
 
 /// From when an answer of a repaired point says anything of the repair: not before it has cured.
 Timestamp provableFrom(const model::Repair& repair);

@@ -11,6 +11,8 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <unordered_set>
+#include <utility>
 
 namespace sealwalk::analysis::detail {
 
@@ -38,7 +40,8 @@ bool isTotalMeasuredSince(const model::Job& job)
 {
     Timestamp last;
     for (const model::Repair& repair : job.repairs)
-        last = std::max(last, repair.at);
+        if (!isOfSetup(job, repair))
+            last = std::max(last, repair.at);
     return std::any_of(job.riseTests.begin(), job.riseTests.end(),
                        [&](const model::RiseTest& test) { return test.at >= last; });
 }
@@ -159,7 +162,9 @@ Answer temporaryOwned(const ReviewGround& ground)
                         ground.options.carried.size())};
 }
 
-Answer balanceMet(const ReviewGround& ground)
+namespace {
+
+Answer totalAddsUp(const ReviewGround& ground)
 {
     if (ground.job.riseTests.empty())
         return {CheckState::NeedsWord, "No pressure-rise test: whether everything was found is not known."};
@@ -181,6 +186,63 @@ Answer balanceMet(const ReviewGround& ground)
             balance->advice};
 }
 
+/// The record of a rise knows how long it lasted; typed in one go it may claim a time at which helium flowed.
+void doubtTimes(const ReviewGround& ground, const model::RiseTest& test, std::vector<Answer>& found)
+{
+    if (test.times.empty())
+        return;
+    constexpr double kMinute = 60.0;
+    const auto moment = [&](double after) {
+        return Timestamp{test.at.utcMilliseconds + static_cast<std::int64_t>(after * 1000.0),
+                         test.at.offsetMinutes};
+    };
+    const Timestamp from = moment(test.times.front());
+    const Timestamp to = moment(test.times.back());
+    const std::string of = test.at.timeOfDay().substr(0, 5);
+    const std::string lasted = fmt::format("{:.0f}", (test.times.back() - test.times.front()) / kMinute);
+    if (ground.options.now.isSet() && ground.options.now < to)
+        found.push_back({CheckState::NeedsWord,
+                         fmt::format("The pressure rise of {} lasted {} min and would have ended after now: "
+                                     "its time is not right.",
+                                     of, lasted)});
+    if (from < ground.job.opened)
+        found.push_back(
+            {CheckState::NeedsWord,
+             fmt::format("The pressure rise of {} began before the job was opened: is it of this state?",
+                         of)});
+    std::unordered_set<model::PointId> meanwhile;
+    for (const model::Reading& reading : ground.job.readings) {
+        const bool helium = reading.outcome == model::Outcome::Value ||
+                            reading.outcome == model::Outcome::NoResponse ||
+                            reading.outcome == model::Outcome::AboveRange;
+        if (helium && from <= reading.at && reading.at < to && !ground.job.isVoid(reading.id))
+            meanwhile.insert(reading.point);
+    }
+    const auto sprayed =
+        ground.pointsWhere([&](const PointFinding& finding) { return meanwhile.contains(finding.point); });
+    if (!sprayed.empty())
+        found.push_back({CheckState::NeedsWord,
+                         fmt::format("Helium was sprayed during the pressure rise of {}, which lasted {} "
+                                     "min: {}.",
+                                     of, lasted, ground.text(sprayed)),
+                         sprayed});
+}
+
+} // namespace
+
+Answer balanceMet(const ReviewGround& ground)
+{
+    Answer adds = totalAddsUp(ground);
+    std::vector<Answer> found;
+    for (const model::RiseTest& test : ground.job.riseTests)
+        doubtTimes(ground, test, found);
+    if (found.empty())
+        return adds;
+    if (adds.state != CheckState::InOrder)
+        found.push_back(std::move(adds));
+    return answerOf(std::move(found), {});
+}
+
 Answer comparedWithLast(const ReviewGround& ground)
 {
     if (ground.options.isComparing)
@@ -190,6 +252,9 @@ Answer comparedWithLast(const ReviewGround& ground)
     if (!ground.options.grownSinceLastJob)
         return {CheckState::NeedsWord,
                 fmt::format("Not compared with job {}.", ground.options.lastJob->number)};
+    if (*ground.options.grownSinceLastJob == 1)
+        return {CheckState::NeedsWord,
+                fmt::format("One point leaks more than in job {}.", ground.options.lastJob->number)};
     if (*ground.options.grownSinceLastJob > 0)
         return {CheckState::NeedsWord,
                 fmt::format("{} points leak more than in job {}.", *ground.options.grownSinceLastJob,

@@ -4,12 +4,14 @@
 #include "core/analysis/job_view.h"
 #include "core/analysis/limit_change.h"
 #include "core/analysis/review_ground.h"
+#include "core/analysis/setup_outlook.h"
 #include "core/analysis/spray_timing.h"
 #include "core/base/calendar_day.h"
 
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <limits>
 #include <set>
 
 namespace sealwalk::analysis::detail {
@@ -130,13 +132,18 @@ Answer sensitiveEnough(const ReviewGround& ground)
             return {CheckState::NeedsWord,
                     "Without a quiet watch of the background nobody knows what could be seen."};
     }
-    // Common practice, no source: at most a third of the limit is fit to start.
     for (const PlaceSensitivity& place : places)
-        if (place.limit && *place.smallestDetectable > *place.limit / 3.0)
+        if (place.limit && *place.limit < kLeastMargin * *place.smallestDetectable)
             return {
                 CheckState::NeedsWord,
                 fmt::format("At {}: {}.", place.place.empty() ? "the object" : place.place, place.advice)};
-    return {CheckState::InOrder, places.front().advice};
+    const auto margin = [](const PlaceSensitivity& place) {
+        return place.limit ? *place.limit / *place.smallestDetectable
+                           : std::numeric_limits<double>::infinity();
+    };
+    const auto worst = std::min_element(places.begin(), places.end(),
+                                        [&](const auto& a, const auto& b) { return margin(a) < margin(b); });
+    return {CheckState::InOrder, worst->advice};
 }
 
 Answer backgroundQuiet(const ReviewGround& ground)
@@ -216,7 +223,9 @@ Answer sheetsReadable(const ReviewGround& ground)
     if (ground.job.sketch.sheets.empty())
         return {CheckState::Stops, "There is no sheet."};
     return {CheckState::InOrder,
-            fmt::format("{} sheets, each with its side.", ground.job.sketch.sheets.size())};
+            ground.job.sketch.sheets.size() == 1
+                ? std::string("One sheet, with its side.")
+                : fmt::format("{} sheets, each with its side.", ground.job.sketch.sheets.size())};
 }
 
 } // namespace sealwalk::analysis::detail

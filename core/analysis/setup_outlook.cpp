@@ -83,6 +83,11 @@ void judge(const model::Job& job, const PlaceSensitivity& place, SetupOutlook& o
 
 } // namespace
 
+bool isParallelSpeedUnknown(const model::Setup& setup)
+{
+    return !setup.auxiliarySpeed && setup.connection.find("parallel") != std::string::npos;
+}
+
 SetupOutlook setupOutlook(const model::Job& job, const model::TestObject& object)
 {
     const model::Setup& setup = job.setup;
@@ -90,6 +95,7 @@ SetupOutlook setupOutlook(const model::Job& job, const model::TestObject& object
     outlook.timing = sprayTiming(job, object);
     outlook.dwellShare = flow::riseFraction(outlook.timing.dwell, outlook.timing.response);
     outlook.heliumToDetector = shareOf(setup, setup.volume ? setup.volume : object.volume);
+    outlook.parallelSpeedUnknown = isParallelSpeedUnknown(setup);
     outlook.limit = setup.pointLimit;
     for (const model::Calibration& check : job.calibrations)
         outlook.shareIsInFactor =

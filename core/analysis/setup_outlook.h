@@ -38,6 +38,7 @@ struct SetupOutlook
     SprayTiming timing;
     double dwellShare = 1.0;                    ///< of the final signal that the dwell shows
     std::optional<double> heliumToDetector;     ///< 0 … 1, past the parallel pump
+    bool parallelSpeedUnknown = false;          ///< a pump in parallel is stated, its speed is not
     bool shareIsInFactor = false;               ///< a system check holds it already; not to be counted twice
     std::optional<LeakRate> smallestDetectable; ///< at the worst place, on the chamber
     std::string worstPlace;                     ///< where the reference leak sat there; may be empty
@@ -49,6 +50,10 @@ struct SetupOutlook
     Duration walk;                      ///< dwell and wait at every point
     std::optional<double> heliumLitres; ///< at 0 °C, while spraying; none without a flow
 };
+
+/// Whether the connection speaks of a pump in parallel whose speed nobody stated. A speed of nothing says
+/// that there is no such pump; the offered words have "parallel" in them in every language of the program.
+bool isParallelSpeedUnknown(const model::Setup& setup);
 
 /// Takes checks and background as they are recorded; `object` gives the volume where the job has none.
 SetupOutlook setupOutlook(const model::Job& job, const model::TestObject& object);

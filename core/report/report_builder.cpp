@@ -5,6 +5,7 @@
 #include "core/analysis/job_findings.h"
 #include "core/analysis/round_summary.h"
 #include "core/base/clock_zone.h"
+#include "core/base/folded.h"
 #include "core/report/rate_text.h"
 #include "core/report/report_parts.h"
 
@@ -16,6 +17,11 @@
 namespace sealwalk::report {
 
 namespace detail {
+
+std::string withWord(std::string_view word, const std::string& typed)
+{
+    return folded(typed).find(folded(word)) == std::string::npos ? std::string(word) + ' ' + typed : typed;
+}
 
 std::string Ground::rate(std::optional<LeakRate> value) const
 {

@@ -2,6 +2,7 @@
 // Maps, balance and pressure rise of a report.
 #include "core/analysis/job_balance.h"
 #include "core/analysis/job_rise.h"
+#include "core/analysis/job_view.h"
 #include "core/report/map_builder.h"
 #include "core/report/rate_text.h"
 #include "core/report/report_parts.h"
@@ -52,6 +53,35 @@ const model::Round* lastRound(const Ground& ground)
 }
 
 /// Against the total limit, with the range.
+/// Zero without a width would claim more than was tested: what the points could hide together is said
+/// instead.
+std::string nothingLocated(const Ground& ground)
+{
+    LeakRate hidden;
+    int bounded = 0;
+    int points = 0;
+    for (analysis::PointFinding finding : ground.left) {
+        const model::TestPoint* point = ground.job.sketch.point(finding.point);
+        const model::Joint* joint = point == nullptr ? nullptr : ground.job.sketch.joint(point->joint);
+        if (joint == nullptr || joint->isSetup)
+            continue;
+        ++points;
+        finding.rate = finding.bound;
+        if (const auto leak = analysis::asAir(ground.job, ground.object, finding)) {
+            hidden += leak->air;
+            ++bounded;
+        }
+    }
+    if (bounded == 0)
+        return "No leak located.";
+    const std::string below = ground.rate(hidden);
+    return bounded == points
+               ? fmt::format("No leak located; what the points could hide together is below {}.", below)
+               : fmt::format("No leak located; what {} of {} points could hide together is below {}, the "
+                             "others have no bound.",
+                             bounded, points, below);
+}
+
 std::string totalSentence(const Ground& ground, const analysis::RiseTotal& total)
 {
     if (!ground.job.setup.totalLimit)
@@ -117,8 +147,11 @@ Section balanceSection(const Ground& ground)
             {fmt::format("Something is still missing: {} ({} … {})", ground.rate(b.unlocated),
                          ground.rate(b.unlocatedLow), ground.rate(b.unlocatedHigh)),
              Paragraph::Look::Strong});
-    std::string sums = fmt::format("Located: {} ({} … {}).", ground.rate(b.located),
-                                   ground.rate(b.locatedLow), ground.rate(b.locatedHigh));
+    const bool isAnyInSum = std::any_of(b.leaks.begin(), b.leaks.end(),
+                                        [](const analysis::LeakAsAir& leak) { return leak.inSum(); });
+    std::string sums = isAnyInSum ? fmt::format("Located: {} ({} … {}).", ground.rate(b.located),
+                                                ground.rate(b.locatedLow), ground.rate(b.locatedHigh))
+                                  : nothingLocated(ground);
     if (b.total) {
         sums += b.total->rate
                     ? fmt::format(" Pressure rise: {} ({} … {}).", ground.rate(b.total->rate),
@@ -147,7 +180,8 @@ std::vector<Section> riseSections(const Ground& ground)
     for (const model::RiseTest& test : ground.job.riseTests) {
         Section section{
             fmt::format("Pressure rise, {}", model::name(test.moment)),
-            fmt::format("{}, gauge {}", ground.when(test.at), test.gauge.empty() ? "not named" : test.gauge),
+            fmt::format("{}, {}", ground.when(test.at),
+                        test.gauge.empty() ? std::string("gauge not named") : withWord("gauge", test.gauge)),
             false,
             {}};
         const Result<analysis::RiseSummary> rise = analysis::judgeRise(test, ground.job, ground.object);

@@ -2,6 +2,7 @@
 // What was tested and how: object, limits, instruments, calibration, background, cautions.
 #include "core/analysis/background_series.h"
 #include "core/analysis/job_view.h"
+#include "core/analysis/setup_outlook.h"
 #include "core/base/clock_zone.h"
 #include "core/model/cautions.h"
 #include "core/quantities/number_text.h"
@@ -125,9 +126,10 @@ std::string pumps(const model::Setup& setup)
     std::string text = orNot(setup.detectorSpeed, [](PumpingSpeed s) {
         return trimmedText(inLitresPerSecond(s), 3) + " l/s helium at the detector";
     });
-    text += setup.auxiliarySpeed ? fmt::format("; pump in parallel {} l/s",
-                                               trimmedText(inLitresPerSecond(*setup.auxiliarySpeed), 3))
-                                 : "; no pump in parallel recorded";
+    text += setup.auxiliarySpeed                      ? fmt::format("; pump in parallel {} l/s",
+                                                                    trimmedText(inLitresPerSecond(*setup.auxiliarySpeed), 3))
+            : analysis::isParallelSpeedUnknown(setup) ? "; pump in parallel, its speed not recorded"
+                                                      : "; no pump in parallel recorded";
     if (setup.hoseDiameter && setup.hoseLength)
         text += fmt::format("; hose {} mm by {} m", trimmedText(inMillimetres(*setup.hoseDiameter), 3),
                             trimmedText(setup.hoseLength->si(), 3));
@@ -142,7 +144,7 @@ std::string tracer(const model::Setup& setup)
     if (setup.heliumFlow)
         text += fmt::format(", {} standard l/min", trimmedText(*setup.heliumFlow, 3));
     if (!setup.heliumBottle.empty())
-        text += ", bottle " + setup.heliumBottle;
+        text += ", " + withWord("bottle", setup.heliumBottle);
     return text;
 }
 

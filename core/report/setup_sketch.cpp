@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/report/setup_sketch.h"
 
+#include "core/analysis/setup_outlook.h"
 #include "core/quantities/number_text.h"
 #include "core/report/rate_text.h"
 
@@ -69,7 +70,7 @@ std::optional<SetupPart> parallelPump(const model::Setup& setup, const SetupWord
         return SetupPart{
             {words.parallelPump, writer.figure(words.heliumSpeed, inLitresPerSecond(*setup.auxiliarySpeed))},
             true};
-    if (!setup.auxiliarySpeed && setup.connection.find("parallel") != std::string::npos)
+    if (analysis::isParallelSpeedUnknown(setup))
         return SetupPart{{words.parallelPump, words.speedNotStated}, false};
     return std::nullopt;
 }

@@ -143,14 +143,16 @@ void OutlookColumn::refresh()
     // Where the detector is connected is in words only; whether a pump takes helium too is told by its speed.
     const auto& parallel = job.setup.auxiliarySpeed;
     const bool isHalfTyped = !outlook.heliumToDetector && parallel && parallel->si() > 0.0;
+    const bool isUnknown = isHalfTyped || outlook.parallelSpeedUnknown;
     showFigure(m_share,
-               isHalfTyped                ? QStringLiteral("–")
+               isUnknown                  ? QStringLiteral("–")
                : outlook.heliumToDetector ? figureText(*outlook.heliumToDetector, 2)
                                           : QStringLiteral("1"),
-               isHalfTyped                 ? tr("the speed at the detector is missing")
-               : !outlook.heliumToDetector ? tr("no speed of a pump in parallel is typed")
-               : outlook.shareIsInFactor   ? tr("is in the factor, not counted twice")
-                                           : tr("from the helium speeds"));
+               isHalfTyped                    ? tr("the speed at the detector is missing")
+               : outlook.parallelSpeedUnknown ? tr("a pump in parallel, its speed not typed")
+               : !outlook.heliumToDetector    ? tr("no speed of a pump in parallel is typed")
+               : outlook.shareIsInFactor      ? tr("is in the factor, not counted twice")
+                                              : tr("from the helium speeds"));
     report::MapScale scale;
     scale.lowestDecade = m_session.object().scale.lowestDecade;
     scale.decades = m_session.object().scale.decades;

@@ -33,7 +33,8 @@ QString remedyText(analysis::Remedy remedy)
         return VerdictBox::tr("Most helium goes past the detector: throttle the pump in parallel.");
     case analysis::Remedy::CalibrateNearer:
         return VerdictBox::tr(
-            "Little reaches the detector from the farthest place: connect or calibrate nearer.");
+            "Little reaches the detector from the farthest place: throttle or close the pump in parallel, or "
+            "connect nearer.");
     case analysis::Remedy::QuietenDetector:
         return VerdictBox::tr("The noise costs most: let the detector warm up, clear the air of helium.");
     }

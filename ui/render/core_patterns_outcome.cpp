@@ -58,7 +58,6 @@ std::span<const char* const> outcomePatterns()
         QT_TRANSLATE_NOOP("Core",
                           "the base pressure was not measured and what the pumps alone reach is not known: "
                           "it is worked out without it"),
-        QT_TRANSLATE_NOOP("Core", "no total limit and no wanted pressure are set"),
         QT_TRANSLATE_NOOP("Core", "open: cures until %1"),
         QT_TRANSLATE_NOOP("Core", "open: cures until %1; sprayed too early"),
         QT_TRANSLATE_NOOP("Core", "open: not all sprayed again"),
@@ -66,6 +65,9 @@ std::span<const char* const> outcomePatterns()
         QT_TRANSLATE_NOOP("Core", "open: sprayed again, cannot say"),
         QT_TRANSLATE_NOOP("Core", "sprayed again; no pressure rise since"),
         QT_TRANSLATE_NOOP("Core", "proven: sprayed again, total measured"),
+        QT_TRANSLATE_NOOP("Core", "proven: sprayed again; the total could not be told from outgassing"),
+        QT_TRANSLATE_NOOP("Core", "proven: sprayed again; the pressure rise gives no total"),
+        QT_TRANSLATE_NOOP("Core", "proven: sprayed again; no part of the object's total"),
         QT_TRANSLATE_NOOP("Core", "repaired again later"),
         QT_TRANSLATE_NOOP("Core",
                           "Vacuum-compatible grease only, and sparingly: a seal that passes only because "

@@ -55,10 +55,17 @@ std::span<const char* const> reviewPatterns()
         QT_TRANSLATE_NOOP("Core", "The volume is not known; the pressure rise says nothing without it."),
         QT_TRANSLATE_NOOP("Core",
                           "The last pressure rise is from before a repair: the total as left is not known."),
+        QT_TRANSLATE_NOOP("Core", "The pressure rise of %1 lasted %2 min and would have ended after now: its "
+                                  "time is not right."),
+        QT_TRANSLATE_NOOP("Core",
+                          "The pressure rise of %1 began before the job was opened: is it of this state?"),
+        QT_TRANSLATE_NOOP("Core",
+                          "Helium was sprayed during the pressure rise of %1, which lasted %2 min: %3."),
         QT_TRANSLATE_NOOP("Core", "Still being compared."),
         QT_TRANSLATE_NOOP("Core", "There is no earlier job."),
         QT_TRANSLATE_NOOP("Core", "Not compared with job %1."),
         QT_TRANSLATE_NOOP("Core", "%1 points leak more than in job %2."),
+        QT_TRANSLATE_NOOP("Core", "One point leaks more than in job %1."),
         QT_TRANSLATE_NOOP("Core", "Nothing has grown since job %1."),
         QT_TRANSLATE_NOOP("Core", "Masked by a larger leak and not judged: %1."),
         QT_TRANSLATE_NOOP("Core", "Nothing can be claimed yet."),
@@ -150,6 +157,7 @@ std::span<const char* const> reviewPatterns()
             "Core", "Sheet %1 does not say which side it is seen from; clock positions can be read wrong."),
         QT_TRANSLATE_NOOP("Core", "There is no sheet."),
         QT_TRANSLATE_NOOP("Core", "%1 sheets, each with its side."),
+        QT_TRANSLATE_NOOP("Core", "One sheet, with its side."),
     };
     return kAll;
 }

@@ -44,9 +44,9 @@ std::span<const char* const> stepPatterns()
         QT_TRANSLATE_NOOP(
             "Core",
             "the smallest detectable leak, %1, is above the limit: nothing can be passed with this set-up"),
-        QT_TRANSLATE_NOOP(
-            "Core", "the smallest detectable leak is above a third of the limit: quieter would be better"),
-        QT_TRANSLATE_NOOP("Core", "the set-up sees leaks well below the limit"),
+        QT_TRANSLATE_NOOP("Core", "limit only %1 times what can be seen, 3 are needed"),
+        QT_TRANSLATE_NOOP("Core", "good to start: limit %1 times what can be seen"),
+        QT_TRANSLATE_NOOP("Core", "start with care: limit only %1 times what can be seen"),
         QT_TRANSLATE_NOOP("Core", "The limit was changed after %1 reading, %2."),
         QT_TRANSLATE_NOOP("Core", "The limit was changed after %1 readings, %2."),
         QT_TRANSLATE_NOOP("Core", "%1 is below the background of %2; is it right?"),

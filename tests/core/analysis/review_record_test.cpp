@@ -164,5 +164,39 @@ TEST(ReviewOfRecord, ReadingsAfterTheLastCheckAreNamed)
     EXPECT_THAT(open.answer, HasSubstr("point 4"));
 }
 
+// Regression: an hour of pressure rise, entered nine minutes after the job began and a minute after the last
+// spray, was taken as it stood.
+TEST(ReviewOfRecord, APressureRiseBesideItsTimesIsAskedAbout)
+{
+    model::Job job = goodJob();
+    model::RiseTest rise;
+    rise.at = job.readings.front().at;
+    for (int minute = 0; minute <= 60; ++minute) {
+        rise.times.push_back(60.0 * minute);
+        rise.pressures.push_back(1.0 + 0.01 * minute);
+    }
+    job.riseTests.push_back(rise);
+    const auto says = [&](const Timestamp& now) {
+        ReviewOptions with = options();
+        with.now = now;
+        std::string all;
+        for (const ReviewMatter& matter : check(job, "balance", with).matters) {
+            EXPECT_EQ(matter.state, CheckState::NeedsWord);
+            all += matter.says + '\n';
+        }
+        return all;
+    };
+    Timestamp now = job.readings.back().at;
+    EXPECT_THAT(says(now), HasSubstr("would have ended after now"));
+    EXPECT_THAT(says(now), HasSubstr("Helium was sprayed during the pressure rise of"));
+    EXPECT_THAT(says(now), HasSubstr("points 1, 2, 3 and 4"));
+    now.utcMilliseconds += 90 * kMinute;
+    EXPECT_THAT(says(now), Not(HasSubstr("would have ended")));
+    job.riseTests.back().at.utcMilliseconds += 10 * kMinute;
+    EXPECT_THAT(says(now), Not(HasSubstr("Helium was sprayed")));
+    job.riseTests.back().at.utcMilliseconds = job.opened.utcMilliseconds - 61 * kMinute;
+    EXPECT_THAT(says(now), HasSubstr("began before the job was opened"));
+}
+
 } // namespace
 } // namespace sealwalk::analysis

@@ -7,6 +7,7 @@
 #include "core/analysis/round_summary.h"
 #include "core/analysis/walk.h"
 #include "tests/support/jobs.h"
+#include "tests/support/rise_sets.h"
 
 #include <gmock/gmock.h>
 
@@ -174,6 +175,38 @@ TEST_F(Rounds, ARepairIsProvenOnlyByAVerdict)
     EXPECT_EQ(step(Verdict::Over), RepairStep::StillLeaks);
     EXPECT_EQ(step(Verdict::CannotSay), RepairStep::CannotSay);
     EXPECT_EQ(step(Verdict::CannotSay, true), RepairStep::Proven);
+}
+
+// Regression: a total that could not be told from outgassing proved every repair, those of the detector's
+// hose too.
+TEST_F(Rounds, WhatThePressureRiseProvesIsSaid)
+{
+    addQuiet(1);
+    addRepair(1);
+    const model::RoundId after = addRound(model::RoundKind::AfterRepair, {1});
+    addQuiet(1);
+    job.readings.back().round = after;
+    const model::Repair& repair = job.repairs.front();
+    const Timestamp now{job.readings.back().at.utcMilliseconds + 60'000, 0};
+    const auto words = [&] { return progressWords(progressOf(job, repair, {}, now), repair); };
+    EXPECT_EQ(words(), "sprayed again; no pressure rise since");
+    model::RiseTest rise;
+    rise.at = now;
+    job.riseTests.push_back(rise);
+    EXPECT_EQ(words(), "proven: sprayed again; the pressure rise gives no total");
+    const auto record = [&](const tests::RiseSet& set) {
+        const RiseRecord made = tests::recordOf(set);
+        job.riseTests.back().times = made.time;
+        job.riseTests.back().pressures = made.pressure;
+    };
+    record(tests::kD1);
+    EXPECT_EQ(words(), "proven: sprayed again, total measured");
+    record(tests::kD4);
+    EXPECT_EQ(words(), "proven: sprayed again; the total could not be told from outgassing");
+    job.sketch.joints.front().isSetup = true;
+    EXPECT_EQ(words(), "proven: sprayed again; no part of the object's total");
+    job.riseTests.clear();
+    EXPECT_EQ(words(), "proven: sprayed again; no part of the object's total") << "none is asked for";
 }
 
 // Regression: a filler sprayed seconds after it was put on, hours before it had cured, closed its repair.

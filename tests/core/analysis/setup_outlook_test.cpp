@@ -56,6 +56,30 @@ TEST(SetupOutlook, SaysWhatIsMissingInsteadOfGuessing)
     EXPECT_EQ(outlook.timing.source, TimingSource::Assumed);
 }
 
+// Regression: a share of 1 was shown beside a pump in parallel whose speed nobody had typed.
+TEST(SetupOutlook, APumpOfUnknownSpeedIsNotNone)
+{
+    model::Job job = preparedJob(0.4, 1e-8);
+    EXPECT_FALSE(setupOutlook(job, {}).parallelSpeedUnknown);
+    job.setup.connection = "foreline, pump in parallel";
+    EXPECT_TRUE(setupOutlook(job, {}).parallelSpeedUnknown);
+    job.setup.auxiliarySpeed = litresPerSecond(0.0);
+    EXPECT_FALSE(setupOutlook(job, {}).parallelSpeedUnknown);
+}
+
+// Regression: the review saw "leaks well below the limit" where Prepare said "start with care".
+TEST(SetupOutlook, ThePlacesSayTheSameAsPrepare)
+{
+    for (const double limit : {1e-7, 3e-9, 1.5e-9}) {
+        const model::Job job = preparedJob(1.0, limit);
+        const SetupOutlook outlook = setupOutlook(job, {});
+        ASSERT_TRUE(outlook.margin);
+        const std::string advice = sensitivities(job, {}, outlook.timing.dwell).front().advice;
+        EXPECT_EQ(advice.find("good to start") == 0, outlook.outlook == Outlook::GoodToStart) << advice;
+        EXPECT_EQ(advice.find("start with care") == 0, outlook.outlook == Outlook::StartWithCare) << advice;
+    }
+}
+
 // Property: the three verdicts change at 10 and 3 times the smallest detectable leak.
 TEST(SetupOutlook, JudgesByTheMarginBetweenLimitAndSmallestDetectable)
 {

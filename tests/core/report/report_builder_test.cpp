@@ -409,6 +409,62 @@ TEST(Report, TheStepOfANewSetUpIsPrinted)
     EXPECT_TRUE(says(all, "foreline throttled"));
 }
 
+// Regression: "Connected: foreline, pump in parallel" stood above "no pump in parallel recorded"; a bottle
+// and a gauge typed with their word had it twice.
+TEST(Report, WhatIsStatedIsSaidOnceAndAgrees)
+{
+    model::TestObject object;
+    object.name = "Chamber";
+    model::Job job = tests::ringJob(1);
+    EXPECT_TRUE(says(wordsOf(reportOf(job, object, {})), "no pump in parallel recorded"));
+    job.setup.connection = "foreline, pump in parallel";
+    job.setup.heliumBottle = "bottle H-204";
+    model::RiseTest rise;
+    rise.gauge = "ion gauge G2";
+    job.riseTests.push_back(rise);
+    std::string all = wordsOf(reportOf(job, object, {}));
+    EXPECT_FALSE(says(all, "no pump in parallel"));
+    EXPECT_TRUE(says(all, "pump in parallel, its speed not recorded"));
+    EXPECT_TRUE(says(all, "bottle H-204"));
+    EXPECT_FALSE(says(all, "bottle bottle"));
+    EXPECT_TRUE(says(all, ", ion gauge G2"));
+    EXPECT_FALSE(says(all, "gauge ion gauge"));
+    job.setup.heliumBottle = "H-204";
+    job.riseTests.back().gauge = "G2";
+    job.setup.auxiliarySpeed = litresPerSecond(0.0);
+    all = wordsOf(reportOf(job, object, {}));
+    EXPECT_TRUE(says(all, ", bottle H-204"));
+    EXPECT_TRUE(says(all, ", gauge G2"));
+    EXPECT_FALSE(says(all, "its speed not recorded"));
+}
+
+// Regression: sixteen points, each below a bound, were "Located: 0 (0 … 0)".
+TEST(Report, NothingLocatedIsNotZeroWithoutAWidth)
+{
+    model::TestObject object;
+    object.name = "Chamber";
+    object.volume = litres(100.0);
+    model::Job job = tests::ringJob(4);
+    for (int point = 1; point <= 4; ++point) {
+        tests::addValue(job, point, 1e-10);
+        job.readings.back().outcome = model::Outcome::NoResponse;
+        job.readings.back().peak.reset();
+    }
+    tests::calibrate(job);
+    model::RiseTest rise;
+    rise.at = job.readings.back().at;
+    for (int i = 0; i < 60; ++i) {
+        rise.times.push_back(10.0 * i);
+        rise.pressures.push_back(1.0 + 0.01 * i);
+    }
+    job.riseTests.push_back(rise);
+    const std::string all = wordsOf(reportOf(job, object, {}));
+    EXPECT_FALSE(says(all, "Located: 0"));
+    EXPECT_TRUE(says(all, "No leak located; what the points could hide together is below")) << all;
+    job.readings.pop_back();
+    EXPECT_TRUE(says(wordsOf(reportOf(job, object, {})), "what 3 of 4 points could hide together"));
+}
+
 // Property: what checking found wrong is printed, not hidden.
 TEST(Report, PrintsWhatCheckingFoundWrong)
 {
