@@ -1134,10 +1134,6 @@ Fingerabdruck %2 …</translation>
         <translation>ohne das Saugvermögen für Luft an der Kammer ist der Enddruck nicht auszurechnen</translation>
     </message>
     <message>
-        <source>no total limit and no wanted pressure are set</source>
-        <translation>keine Grenze für die Summe und kein gewünschter Druck gesetzt</translation>
-    </message>
-    <message>
         <source>open: cures until %1</source>
         <translation>offen: härtet bis %1</translation>
     </message>
@@ -1800,14 +1796,6 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>the smallest detectable leak, %1, is above the limit: nothing can be passed with this set-up</source>
         <translation>das kleinste nachweisbare Leck, %1, liegt über dem Grenzwert: mit diesem Aufbau kann nichts bestehen</translation>
-    </message>
-    <message>
-        <source>the smallest detectable leak is above a third of the limit: quieter would be better</source>
-        <translation>das kleinste nachweisbare Leck liegt über einem Drittel des Grenzwerts: ruhiger wäre besser</translation>
-    </message>
-    <message>
-        <source>the set-up sees leaks well below the limit</source>
-        <translation>der Aufbau sieht Lecks weit unter dem Grenzwert</translation>
     </message>
     <message>
         <source>The limit was changed after %1 reading, %2.</source>
@@ -4495,6 +4483,50 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>job %1 was signed with %2 as its last point number, and %3 was given here; number %4 would be given again</source>
         <translation>Auftrag %1 wurde mit %2 als letzter Punktnummer unterschrieben, und hier wurde %3 vergeben; Nummer %4 würde noch einmal vergeben</translation>
+    </message>
+    <message>
+        <source>proven: sprayed again; the total could not be told from outgassing</source>
+        <translation>erwiesen: neu besprüht; die Summe war von Ausgasung nicht zu trennen</translation>
+    </message>
+    <message>
+        <source>proven: sprayed again; the pressure rise gives no total</source>
+        <translation>erwiesen: neu besprüht; der Druckanstieg ergibt keine Summe</translation>
+    </message>
+    <message>
+        <source>proven: sprayed again; no part of the object&apos;s total</source>
+        <translation>erwiesen: neu besprüht; kein Teil der Summe des Objekts</translation>
+    </message>
+    <message>
+        <source>The pressure rise of %1 lasted %2 min and would have ended after now: its time is not right.</source>
+        <translation>Der Druckanstieg von %1 dauerte %2 min und wäre noch nicht zu Ende: seine Zeit stimmt nicht.</translation>
+    </message>
+    <message>
+        <source>The pressure rise of %1 began before the job was opened: is it of this state?</source>
+        <translation>Der Druckanstieg von %1 begann, bevor der Auftrag eröffnet war: gehört er zu diesem Zustand?</translation>
+    </message>
+    <message>
+        <source>Helium was sprayed during the pressure rise of %1, which lasted %2 min: %3.</source>
+        <translation>Während des Druckanstiegs von %1, der %2 min dauerte, wurde Helium gesprüht: %3.</translation>
+    </message>
+    <message>
+        <source>One point leaks more than in job %1.</source>
+        <translation>Ein Punkt leckt mehr als in Auftrag %1.</translation>
+    </message>
+    <message>
+        <source>One sheet, with its side.</source>
+        <translation>Ein Blatt, mit seiner Seite.</translation>
+    </message>
+    <message>
+        <source>limit only %1 times what can be seen, 3 are needed</source>
+        <translation>Grenzwert nur %1-mal, was zu sehen ist, 3 sind nötig</translation>
+    </message>
+    <message>
+        <source>good to start: limit %1 times what can be seen</source>
+        <translation>guter Anfang: Grenzwert %1-mal, was zu sehen ist</translation>
+    </message>
+    <message>
+        <source>start with care: limit only %1 times what can be seen</source>
+        <translation>mit Vorsicht: Grenzwert nur %1-mal, was zu sehen ist</translation>
     </message>
 </context>
 <context>
@@ -10472,6 +10504,10 @@ Das übernehmen?</translation>
         <source>no speed of a pump in parallel is typed</source>
         <translation>kein Saugvermögen einer Parallelpumpe eingetragen</translation>
     </message>
+    <message>
+        <source>a pump in parallel, its speed not typed</source>
+        <translation>eine Parallelpumpe, ihr Saugvermögen nicht eingetragen</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::PageTabs</name>
@@ -13181,10 +13217,6 @@ Das übernehmen?</translation>
         <translation>Das meiste Helium geht am Lecksucher vorbei: die parallele Pumpe drosseln.</translation>
     </message>
     <message>
-        <source>Little reaches the detector from the farthest place: connect or calibrate nearer.</source>
-        <translation>Vom fernsten Ort kommt wenig an: näher anschließen oder kalibrieren.</translation>
-    </message>
-    <message>
         <source>The noise costs most: let the detector warm up, clear the air of helium.</source>
         <translation>Das Rauschen kostet am meisten: den Lecksucher warm laufen lassen, Helium aus der Luft lüften.</translation>
     </message>
@@ -13227,6 +13259,10 @@ Das übernehmen?</translation>
     <message>
         <source>Searching for faults is still possible.</source>
         <translation>Fehlersuche bleibt möglich.</translation>
+    </message>
+    <message>
+        <source>Little reaches the detector from the farthest place: throttle or close the pump in parallel, or connect nearer.</source>
+        <translation>Vom fernsten Ort kommt wenig an: die Parallelpumpe drosseln oder schließen oder näher anschließen.</translation>
     </message>
 </context>
 <context>
