@@ -102,24 +102,50 @@ std::string openEnds(std::size_t unsure, std::size_t unanswered)
     return text;
 }
 
-/// Points that were over the limit as found and are within it as left: what the job came to, first.
+bool isOfSetup(const Ground& ground, model::PointId id)
+{
+    const model::TestPoint* point = ground.job.sketch.point(id);
+    const model::Joint* joint = point == nullptr ? nullptr : ground.job.sketch.joint(point->joint);
+    return joint != nullptr && joint->isSetup;
+}
+
+bool isRepaired(const Ground& ground, model::PointId id)
+{
+    return std::any_of(
+        ground.job.repairs.begin(), ground.job.repairs.end(), [&](const model::Repair& repair) {
+            return std::find(repair.points.begin(), repair.points.end(), id) != repair.points.end();
+        });
+}
+
+/// What the job came to, first: points within the limit as left that were over it, or could not be said and
+/// were repaired. A leak of the test set-up is no leak of the object.
 std::string mendedText(const Ground& ground)
 {
-    std::string numbers;
-    std::size_t count = 0;
+    std::vector<model::PointId> over;
+    std::vector<model::PointId> ofSetup;
+    std::vector<model::PointId> unsaid;
     for (const analysis::PointFinding& left : ground.left) {
         if (left.verdict != analysis::Verdict::Within)
             continue;
         const auto found = std::find_if(ground.found.begin(), ground.found.end(),
                                         [&](const auto& f) { return f.point == left.point; });
-        if (found == ground.found.end() || found->verdict != analysis::Verdict::Over)
+        if (found == ground.found.end())
             continue;
-        numbers += (numbers.empty() ? "" : ", ") + std::to_string(left.number);
-        ++count;
+        if (found->verdict == analysis::Verdict::Over)
+            (isOfSetup(ground, left.point) ? ofSetup : over).push_back(left.point);
+        else if (found->verdict == analysis::Verdict::CannotSay && isRepaired(ground, left.point))
+            unsaid.push_back(left.point);
     }
-    return count == 0 ? std::string()
-                      : fmt::format("Found over the limit and within it after the work done: {} {}.",
-                                    count == 1 ? "point" : "points", numbers);
+    std::string text;
+    const auto add = [&](const char* says, const std::vector<model::PointId>& points) {
+        if (!points.empty())
+            text += fmt::format("{}{}: {} {}.", text.empty() ? "" : " ", says,
+                                points.size() == 1 ? "point" : "points", ground.numbers(points));
+    };
+    add("Found over the limit and within it after the work done", over);
+    add("Could not be said as found, repaired and within the limit since", unsaid);
+    add("Of the test set-up, found over the limit and within it after the work done", ofSetup);
+    return text;
 }
 
 } // namespace

@@ -438,6 +438,52 @@ TEST(Report, WhatIsStatedIsSaidOnceAndAgrees)
     EXPECT_FALSE(says(all, "its speed not recorded"));
 }
 
+// Regression: the headline named what was found over the limit only; what could not be said and was repaired,
+// and a leak of the test set-up, went without a word.
+TEST(Report, TheHeadlineNamesAllThatWasMended)
+{
+    model::TestObject object;
+    object.name = "Chamber";
+    model::Job job = tests::ringJob(3);
+    const model::JointId hose =
+        tests::addJoint(job.sketch, job.sketch.sheets.front().id, model::JointKind::Hose, "Detector hose",
+                        geometry::Ring{{900, 0}, 50.0}, 1);
+    job.sketch.joints.back().isSetup = true;
+    job.rounds.front().points.push_back(tests::pointNumbered(job, 4));
+    ASSERT_EQ(job.sketch.joints.back().id, hose);
+    const auto clear = [&](int point, model::RoundId round) {
+        tests::addValue(job, point, 1e-10);
+        job.readings.back().outcome = model::Outcome::NoResponse;
+        job.readings.back().peak.reset();
+        job.readings.back().round = round;
+    };
+    tests::addValue(job, 4, 3e-6);
+    clear(1, job.rounds.front().id);
+    clear(2, job.rounds.front().id);
+    tests::addValue(job, 3, 1.0e-8); // at the limit: cannot say
+    tests::calibrate(job);
+    model::Repair repair;
+    repair.id = model::RepairId::create();
+    repair.points = {tests::pointNumbered(job, 3), tests::pointNumbered(job, 4)};
+    repair.at = job.readings.back().at;
+    repair.at.utcMilliseconds += 1000;
+    job.repairs.push_back(repair);
+    model::Round after = job.rounds.front();
+    after.id = model::RoundId::create();
+    after.number = 2;
+    after.kind = model::RoundKind::AfterRepair;
+    after.points = repair.points;
+    job.rounds.push_back(after);
+    for (const int point : {3, 4})
+        clear(point, after.id);
+    const std::string text = wordsOf(reportOf(job, object, {}));
+    EXPECT_TRUE(says(text, "Could not be said as found, repaired and within the limit since: point 3."))
+        << text;
+    EXPECT_TRUE(
+        says(text, "Of the test set-up, found over the limit and within it after the work done: point 4."))
+        << text;
+}
+
 // Regression: sixteen points, each below a bound, were "Located: 0 (0 … 0)".
 TEST(Report, NothingLocatedIsNotZeroWithoutAWidth)
 {
