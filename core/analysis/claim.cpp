@@ -35,14 +35,32 @@ std::string pointsText(const std::vector<int>& numbers)
     return (numbers.size() == 1 ? "point " : "points ") + numbersText(numbers);
 }
 
+/// Whether the point showed nothing by what was worked out. What a person passed stands under no bound of the
+/// detector's.
+bool showedNothing(const PointFinding& finding)
+{
+    return finding.finding == Finding::Clear && !finding.judgedByPerson;
+}
+
 /// The highest bound of the points that showed nothing.
 std::optional<LeakRate> highestBound(std::span<const PointFinding> findings)
 {
     std::optional<LeakRate> bound;
     for (const PointFinding& finding : findings)
-        if (finding.finding == Finding::Clear && finding.bound)
+        if (showedNothing(finding) && finding.bound)
             bound = std::max(bound.value_or(LeakRate()), *finding.bound);
     return bound;
+}
+
+/// "point 3 (echo, within), point 5 (leak, over)": each with the words of whoever judged it.
+std::string judgedText(std::span<const PointFinding> findings)
+{
+    std::string text;
+    for (const PointFinding& finding : findings)
+        if (finding.judgedByPerson)
+            text += fmt::format("{}point {} ({}, {})", text.empty() ? "" : ", ", finding.number,
+                                model::name(finding.finding), model::name(finding.verdict));
+    return text;
 }
 
 std::vector<int> numbersWhere(std::span<const PointFinding> findings,
@@ -69,7 +87,7 @@ Claim claimOf(const model::Job& job, std::span<const PointFinding> asLeft, const
 {
     Claim claim;
     const auto is = [](Finding word) { return [word](const PointFinding& f) { return f.finding == word; }; };
-    const auto clear = numbersWhere(asLeft, is(Finding::Clear));
+    const auto clear = numbersWhere(asLeft, showedNothing);
     if (const auto bound = highestBound(asLeft); bound && !clear.empty())
         claim.sentences.push_back(
             fmt::format("No response above {} at {} of {} points, under the conditions recorded.",
@@ -78,19 +96,24 @@ Claim claimOf(const model::Job& job, std::span<const PointFinding> asLeft, const
     const auto excused = [](const PointFinding& f) { return f.concession; };
     const auto over = numbersWhere(
         asLeft, [&](const PointFinding& f) { return f.verdict == Verdict::Over && !excused(f); });
-    const auto isUnsized = [](const PointFinding& f) { return !f.rate && !f.bound; };
-    const auto unsure = numbersWhere(asLeft, [&](const PointFinding& f) {
-        return f.verdict == Verdict::CannotSay && !excused(f) && !isUnsized(f);
-    });
-    const auto unsized = numbersWhere(asLeft, [&](const PointFinding& f) {
-        return f.verdict == Verdict::CannotSay && !excused(f) && isUnsized(f);
-    });
+    // Why nothing can be said, and what is within the limit, is known of what was worked out alone.
+    const auto isOpen = [&](const PointFinding& f) { return f.verdict == Verdict::CannotSay && !excused(f); };
+    const auto isUnsized = [](const PointFinding& f) { return !f.rate && !f.bound && !f.atLeast; };
+    const auto unsure = numbersWhere(
+        asLeft, [&](const PointFinding& f) { return isOpen(f) && !f.judgedByPerson && !isUnsized(f); });
+    const auto unsized = numbersWhere(
+        asLeft, [&](const PointFinding& f) { return isOpen(f) && !f.judgedByPerson && isUnsized(f); });
+    const auto judgedOpen =
+        numbersWhere(asLeft, [&](const PointFinding& f) { return isOpen(f) && f.judgedByPerson; });
     const auto conceded = numbersWhere(asLeft, excused);
     const auto held = numbersWhere(asLeft, [](const PointFinding& f) { return f.temporaryRepair; });
-    const auto seen = numbersWhere(
-        asLeft, [](const PointFinding& f) { return f.rate.has_value() && f.verdict == Verdict::Within; });
+    const auto isPassed = [](const PointFinding& f) {
+        return f.verdict == Verdict::Within && !f.judgedByPerson;
+    };
+    const auto seen =
+        numbersWhere(asLeft, [&](const PointFinding& f) { return f.rate.has_value() && isPassed(f); });
     const auto bounded = numbersWhere(asLeft, [&](const PointFinding& f) {
-        return !f.rate && f.finding != Finding::Clear && f.verdict == Verdict::Within && !excused(f);
+        return !f.rate && f.finding != Finding::Clear && isPassed(f) && !excused(f);
     });
     const auto open = numbersWhere(asLeft, is(Finding::NotSprayed));
     const auto voided = numbersWhere(asLeft, is(Finding::Void));
@@ -106,6 +129,8 @@ Claim claimOf(const model::Job& job, std::span<const PointFinding> asLeft, const
     add("Over the limit: {}.", over);
     add("Cannot say at {}: the range crosses the limit, or a larger leak hides it.", unsure);
     add("Not sized at {}: the spray was too short, or a check or the background is missing.", unsized);
+    if (const std::string judged = judgedText(asLeft); !judged.empty())
+        claim.sentences.push_back("Judged by a person, with the reason on record: " + judged + ".");
     add("Accepted above the limit by concession: {}.", conceded);
     add("Held by a temporary repair: {}.", held);
     add("Left out, each with its reason: {}.", leftOut);
@@ -116,7 +141,8 @@ Claim claimOf(const model::Job& job, std::span<const PointFinding> asLeft, const
         claim.outcome = ClaimOutcome::NoResult;
     else if (!over.empty())
         claim.outcome = ClaimOutcome::Reject;
-    else if (!unsure.empty() || !unsized.empty() || !conceded.empty() || !held.empty() || !leftOut.empty())
+    else if (!unsure.empty() || !unsized.empty() || !judgedOpen.empty() || !conceded.empty() ||
+             !held.empty() || !leftOut.empty())
         claim.outcome = ClaimOutcome::AcceptWithConditions;
     else
         claim.outcome = ClaimOutcome::Accept;

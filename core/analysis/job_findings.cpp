@@ -4,10 +4,9 @@
 #include "core/analysis/finding_figures.h"
 #include "core/analysis/job_sources.h"
 #include "core/analysis/job_view.h"
+#include "core/analysis/person_word.h"
 #include "core/analysis/repair_progress.h"
 #include "core/base/calendar_day.h"
-
-#include <fmt/format.h>
 
 #include <algorithm>
 #include <unordered_map>
@@ -38,6 +37,12 @@ Finding wordFor(const CorrectedReading& corrected)
 /// Order of standing: the worst reading of a point counts.
 bool isWorse(const PointFinding& a, const PointFinding& b)
 {
+    if (a.atLeast.has_value() != b.atLeast.has_value()) { // the lower end of both
+        const auto least = [](const PointFinding& f) {
+            return f.atLeast ? f.atLeast : f.low ? f.low : f.asRead;
+        };
+        return least(a) > least(b); // none is less than any
+    }
     if (a.asRead.has_value() != b.asRead.has_value())
         return a.asRead.has_value();
     return a.asRead && *a.asRead > *b.asRead;
@@ -62,41 +67,6 @@ void addRepairs(const model::Job& job, std::vector<PointFinding>& findings)
                 continue;
             finding.temporaryRepair = finding.temporaryRepair || !repair.permanent;
             finding.awaitsRetest = finding.awaitsRetest || !sprayed.contains(finding.point);
-        }
-    }
-}
-
-void addJudgements(const model::Job& job, model::RoundId round, std::vector<PointFinding>& findings)
-{
-    for (const model::Judgement& judgement : job.judgements) {
-        if (judgement.round != round)
-            continue;
-        for (PointFinding& finding : findings) {
-            if (finding.point != judgement.point)
-                continue;
-            const auto word = model::fromName<Finding>(judgement.finding);
-            const auto verdict = model::fromName<Verdict>(judgement.verdict);
-            if (!word || !verdict)
-                continue;
-            // A second verdict stands over what was worked out too, not over the first one.
-            Overruled overruled =
-                finding.overruled.value_or(Overruled{finding.finding, finding.verdict, {}, {}, {}});
-            finding.because.push_back(fmt::format("{} judged {}, {}: {}; computed was {}, {}", judgement.by,
-                                                  judgement.finding, judgement.verdict, judgement.reason,
-                                                  model::name(overruled.finding),
-                                                  model::name(overruled.verdict)));
-            overruled.by = judgement.by;
-            overruled.at = judgement.at;
-            overruled.reason = judgement.reason;
-            finding.overruled = std::move(overruled);
-            finding.finding = *word;
-            finding.verdict = *verdict;
-            finding.judgedByPerson = true;
-            if (*word == Finding::OtherSource || *word == Finding::VirtualLeak) {
-                finding.rate.reset(); // what was read stays in `asRead`; it is no leak at this place
-                finding.low.reset();
-                finding.high.reset();
-            }
         }
     }
 }
@@ -151,15 +121,17 @@ PointFinding readingFinding(const model::Job& job, const model::TestObject& obje
     finding.low = corrected.low;
     finding.high = corrected.high;
     finding.bound = corrected.below;
+    if (corrected.atLeast && *corrected.atLeast > LeakRate())
+        finding.atLeast = corrected.atLeast;
     finding.because = corrected.because;
     finding.factors = corrected.factors;
     finding.smallestDetectable = corrected.smallestDetectable;
     finding.conformance = corrected.conformance;
     if (corrected.rate)
         finding.asRead = corrected.rate;
-    else if (corrected.atLeast)
-        finding.asRead = corrected.atLeast;
-    else if (reading.outcome == model::Outcome::Value && corrected.net && corrected.net->si() > 0.0)
+    else if (finding.atLeast)
+        finding.asRead = finding.atLeast;
+    else if (reading.outcome != model::Outcome::NoResponse && corrected.net && corrected.net->si() > 0.0)
         finding.asRead = corrected.net; // not calibrated, or below what could be sized: as shown
     return finding;
 }
@@ -206,7 +178,7 @@ std::vector<PointFinding> jobFindings(const model::Job& job, const model::TestOb
     addFigures(job, object, findings);
     addRepairs(job, findings);
     addConcessions(job, findings, now);
-    addJudgements(job, roundId, findings);
+    applyJudgements(job, object, roundId, findings);
     return findings;
 }
 

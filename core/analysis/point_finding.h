@@ -76,6 +76,8 @@ struct PointFinding
     std::optional<LeakRate> surelyAbove; ///< one-sided 95 %, where the search gave the range: decides "over"
     std::optional<LeakRate> surelyBelow; ///< one-sided 95 %, with `surelyAbove`: decides "within"
     std::optional<LeakRate> bound; ///< the own part is below this (echo, masked, clear, below detectable)
+    std::optional<LeakRate>
+        atLeast; ///< in place of `rate`: beyond the detector's range, no smaller than this with 97.5 %
     std::vector<model::PointId>
         of;                 ///< the leaks an echo or a masked point owes to; partners of a shared leak
     std::vector<Owed> owes; ///< what its reading owes to whom, the most first
