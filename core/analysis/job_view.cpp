@@ -202,17 +202,25 @@ double relativeOf(double spread)
     return std::sqrt(std::expm1(spread * spread));
 }
 
+std::string besideText(Beside beside)
+{
+    switch (beside) {
+    case Beside::Nothing:
+        break;
+    case Beside::Setup:
+        return "belongs to the test set-up, not to the object";
+    case Beside::OtherCondition:
+        return "was found only in another condition";
+    }
+    return {};
+}
+
 LocatedLeak locatedLeak(const model::Job& job, const model::TestObject& object, const PointFinding& finding)
 {
     LocatedLeak leak;
     leak.label = fmt::format("point {}", finding.number);
     leak.helium = *finding.rate;
-    const model::TestPoint* point = job.sketch.point(finding.point);
-    const model::Joint* joint = point == nullptr ? nullptr : job.sketch.joint(point->joint);
-    if (joint != nullptr && joint->isSetup)
-        leak.beside = "belongs to the test set-up, not to the object";
-    else if (!isOpenAtRest(finding.condition))
-        leak.beside = "was found only in another condition";
+    leak.beside = besideText(besideOf(job, finding));
     double below = 0.0;
     double above = 0.0;
     // 95 % is two spreads either side.
@@ -305,6 +313,15 @@ bool isOpenAtRest(model::Condition condition)
         return false;
     }
     return true;
+}
+
+Beside besideOf(const model::Job& job, const PointFinding& finding)
+{
+    const model::TestPoint* point = job.sketch.point(finding.point);
+    const model::Joint* joint = point == nullptr ? nullptr : job.sketch.joint(point->joint);
+    if (joint != nullptr && joint->isSetup)
+        return Beside::Setup;
+    return isOpenAtRest(finding.condition) ? Beside::Nothing : Beside::OtherCondition;
 }
 
 std::optional<LeakAsAir> asAir(const model::Job& job, const model::TestObject& object,

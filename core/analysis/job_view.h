@@ -92,6 +92,16 @@ flow::ChannelConditions channelConditions(const model::Setup& setup);
 /// Whether a leak seen in this condition is open when nobody touches the object; others stand beside the sum.
 bool isOpenAtRest(model::Condition condition);
 
+/// Why a leak stands beside the sum of the object's leaks.
+enum class Beside
+{
+    Nothing,        ///< it is in the sum
+    Setup,          ///< it is the test set-up's
+    OtherCondition, ///< it is open only when moved, hot, cold …
+};
+
+Beside besideOf(const model::Job& job, const PointFinding& finding);
+
 /// The rate of a finding as air through its own equivalent channel, with the range of reading and geometry;
 /// none without a rate above zero, or when no channel passes it.
 std::optional<LeakAsAir> asAir(const model::Job& job, const model::TestObject& object,

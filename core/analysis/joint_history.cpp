@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/analysis/joint_history.h"
 
-#include "core/analysis/leak_sum.h"
+#include "core/analysis/answered.h"
+#include "core/analysis/leak_rank.h"
 
 #include <algorithm>
 #include <map>
@@ -19,12 +20,28 @@ const model::JointId* jointOf(const model::Sketch& sketch, model::PointId point)
     return drawn == nullptr ? nullptr : &drawn->joint;
 }
 
+/// A joint that was taken out of the sketch after it was sprayed stays for its readings, all its points
+/// retired.
+bool isDrawn(const model::Sketch& sketch, model::JointId joint)
+{
+    bool hasPoints = false;
+    for (const model::TestPoint& point : sketch.points) {
+        if (point.joint != joint)
+            continue;
+        if (!point.retired)
+            return true;
+        hasPoints = true;
+    }
+    return !hasPoints;
+}
+
 /// Two joints that one sketch has side by side are not one, whatever was said of a point that moved over.
 bool standTogether(const WorkedJobs& jobs, const JointSet& one, const JointSet& other)
 {
     const auto has = [](const model::Sketch& sketch, const JointSet& joints) {
-        return std::any_of(sketch.joints.begin(), sketch.joints.end(),
-                           [&](const model::Joint& joint) { return joints.contains(joint.id); });
+        return std::any_of(sketch.joints.begin(), sketch.joints.end(), [&](const model::Joint& joint) {
+            return joints.contains(joint.id) && isDrawn(sketch, joint.id);
+        });
     };
     return std::any_of(jobs.begin(), jobs.end(), [&](const auto& worked) {
         return has(worked->job.sketch, one) && has(worked->job.sketch, other);
@@ -62,15 +79,6 @@ std::vector<JointSet> jointsOver(const WorkedJobs& jobs, const KnownPairs& known
     return groups;
 }
 
-bool outweighs(const PointFinding& a, const std::optional<PointFinding>& b)
-{
-    if (!a.rate && !a.bound)
-        return false;
-    if (!b || a.rate.has_value() != b->rate.has_value())
-        return !b || a.rate.has_value();
-    return a.rate ? *a.rate > *b->rate : *a.bound > *b->bound;
-}
-
 /// What one job adds to the history of a joint.
 void addJob(JointHistory& history, const WorkedJob& worked, std::set<model::PointId>& points)
 {
@@ -82,8 +90,9 @@ void addJob(JointHistory& history, const WorkedJob& worked, std::set<model::Poin
             if (!isAnswer(finding))
                 continue;
             isTested = true;
-            isOver = isOver || (!left && finding.verdict == Verdict::Over);
-            if (outweighs(finding, history.largest)) {
+            isOver = isOver || (!left && finding.verdict == Verdict::Over &&
+                                finding.finding != Finding::OtherSource); // not the object's
+            if (isRanked(finding) && (!history.largest || outweighs(finding, *history.largest))) {
                 history.largest = finding;
                 history.largestJob = worked.job.number;
                 history.largestAt = worked.job.opened;
@@ -108,8 +117,8 @@ bool isWorseJoint(const JointHistory& a, const JointHistory& b)
 {
     if (a.over != b.over)
         return a.over > b.over;
-    if (a.largest && b.largest && outweighs(*a.largest, b.largest) != outweighs(*b.largest, a.largest))
-        return outweighs(*a.largest, b.largest);
+    if (a.largest && b.largest && outweighs(*a.largest, *b.largest) != outweighs(*b.largest, *a.largest))
+        return outweighs(*a.largest, *b.largest);
     if (a.largest.has_value() != b.largest.has_value())
         return a.largest.has_value();
     return a.name < b.name;
@@ -164,12 +173,16 @@ std::vector<JointHistory> jointHistories(const WorkedJobs& jobs, const KnownPair
         std::set<model::PointId> points;
         for (const auto& worked : jobs) {
             history.isDrawn = false;
-            for (const model::Joint& joint : worked->job.sketch.joints)
-                if (history.ids.contains(joint.id)) {
-                    history.name = joint.name;
-                    history.kind = joint.kind;
-                    history.isDrawn = true;
-                }
+            for (const model::Joint& joint : worked->job.sketch.joints) {
+                if (!history.ids.contains(joint.id))
+                    continue;
+                const bool isHere = isDrawn(worked->job.sketch, joint.id);
+                if (history.isDrawn && !isHere)
+                    continue; // its old self beside it in the same sketch
+                history.name = joint.name;
+                history.kind = joint.kind;
+                history.isDrawn = isHere;
+            }
             addJob(history, *worked, points);
         }
         history.touched = lastTouch(jobs, points);

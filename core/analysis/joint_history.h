@@ -28,10 +28,12 @@ struct JointHistory
     std::set<model::JointId> ids; ///< more than one where it was drawn anew
     std::string name;             ///< in the newest job that has it
     model::JointKind kind = model::JointKind::OringSeal;
-    bool isDrawn = true; ///< it is in the newest job
-    int over = 0;        ///< jobs in which a point of it was over the limit of that job, as found
-    int tested = 0;      ///< jobs in which a point of it had an answer, as found or as left
-    std::optional<PointFinding> largest; ///< as found or as left; a bound only where it never leaked
+    bool isDrawn = true; ///< in the newest job, with points that are sprayed
+    int over =
+        0; ///< jobs in which a point of it was over the limit of that job, as found; not another source's
+    int tested = 0; ///< jobs in which a point of it had an answer, as found or as left
+    std::optional<PointFinding>
+        largest; ///< as found or as left; a bound only where it never leaked (outweighs())
     int largestJob = 0;
     Timestamp largestAt;
     int repairs = 0;

@@ -30,36 +30,13 @@ Status check(const RiseTotal& total)
     return {};
 }
 
-// One side of the located sum: what each leak may be off by, and how much of that all share.
-struct Side
-{
-    std::vector<double> contributions;
-    std::vector<double> shared;
-
-    void add(LeakRate air, double relative, double sharedRelative)
-    {
-        contributions.push_back(air.si() * relative);
-        shared.push_back(air.si() * sharedRelative);
-    }
-
-    [[nodiscard]] double spread(double sum) const
-    {
-        std::vector<Correlation> together;
-        for (std::size_t i = 0; i < shared.size(); ++i)
-            for (std::size_t j = i + 1; j < shared.size(); ++j)
-                if (shared[i] > 0.0 && shared[j] > 0.0)
-                    together.push_back({i, j, shared[i] * shared[j] / (contributions[i] * contributions[j])});
-        return logSpread(combined(contributions, together) / sum);
-    }
-};
-
-void addLocated(LeakBalance& balance, const Side& below, const Side& above)
+void addLocated(LeakBalance& balance, std::span<const SumTerm> below, std::span<const SumTerm> above)
 {
     const double sum = balance.located.si();
     if (!(sum > 0.0))
         return;
-    balance.locatedLow = LeakRate::fromSi(sum * std::exp(-kCoverage * below.spread(sum)));
-    balance.locatedHigh = LeakRate::fromSi(sum * std::exp(kCoverage * above.spread(sum)));
+    balance.locatedLow = LeakRate::fromSi(sum * std::exp(-kCoverage * spreadOfSum(below)));
+    balance.locatedHigh = LeakRate::fromSi(sum * std::exp(kCoverage * spreadOfSum(above)));
 }
 
 void addUnlocated(LeakBalance& balance)
@@ -154,8 +131,8 @@ Result<LeakBalance> balanceLeaks(std::span<const LocatedLeak> leaks, const std::
             return fail(ok.error());
     LeakBalance balance;
     balance.total = total;
-    Side below;
-    Side above;
+    std::vector<SumTerm> below;
+    std::vector<SumTerm> above;
     for (const LocatedLeak& leak : leaks) {
         const double ownAbove = leak.ownAbove.value_or(leak.ownUncertainty);
         if (!(leak.sharedUncertainty >= 0.0 && leak.ownUncertainty >= 0.0 && ownAbove >= 0.0))
@@ -164,20 +141,22 @@ Result<LeakBalance> balanceLeaks(std::span<const LocatedLeak> leaks, const std::
             flow::airEquivalent(leak.helium, {flow::Gas::Helium, flow::Gas::Air, conditions, std::nullopt});
         if (!air)
             return fail(air.error().in(leak.label));
-        const double down[] = {leak.sharedUncertainty, leak.ownUncertainty, air->relativeUncertainty};
-        const double up[] = {leak.sharedUncertainty, ownAbove, air->relativeUncertainty};
+        const SumTerm down{air->rate.si(), leak.sharedUncertainty,
+                           std::hypot(leak.ownUncertainty, air->relativeUncertainty)};
+        const SumTerm up{air->rate.si(), leak.sharedUncertainty,
+                         std::hypot(ownAbove, air->relativeUncertainty)};
         LeakAsAir as;
         as.label = leak.label;
         as.air = air->rate;
         as.ratio = air->ratio;
-        as.relativeUncertainty = combined(down);
+        as.relativeUncertainty = std::hypot(down.shared, down.own);
         as.beside = leak.beside;
-        as.low = as.air * std::exp(-kCoverage * logSpread(combined(down)));
-        as.high = as.air * std::exp(kCoverage * logSpread(combined(up)));
+        as.low = as.air * std::exp(-kCoverage * spreadOfSum(std::span(&down, 1)));
+        as.high = as.air * std::exp(kCoverage * spreadOfSum(std::span(&up, 1)));
         if (as.inSum()) {
             balance.located += as.air;
-            below.add(as.air, combined(down), leak.sharedUncertainty);
-            above.add(as.air, combined(up), leak.sharedUncertainty);
+            below.push_back(down);
+            above.push_back(up);
         }
         balance.leaks.push_back(std::move(as));
     }

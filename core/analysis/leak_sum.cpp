@@ -2,9 +2,12 @@
 #include "core/analysis/leak_sum.h"
 
 #include "core/analysis/job_view.h"
+#include "core/analysis/leak_rank.h"
 #include "core/analysis/uncertainty.h"
 
+#include <algorithm>
 #include <cmath>
+#include <string>
 #include <vector>
 
 namespace sealwalk::analysis {
@@ -13,69 +16,144 @@ namespace {
 
 constexpr double kCoverage = 2.0; // 95 %
 
-bool isWeightier(const PointFinding& a, const PointFinding& b)
+bool isLocated(const PointFinding& finding)
 {
-    if (a.rate.has_value() != b.rate.has_value())
-        return a.rate.has_value();
-    return a.rate ? *a.rate > *b.rate : a.bound.value_or(LeakRate()) > b.bound.value_or(LeakRate());
+    return finding.finding == Finding::Leak || finding.finding == Finding::Shared;
 }
 
 /// Whether the point may leak more than what its finding adds to the sum.
-bool canHide(const PointFinding& finding)
+bool canHide(const model::Job& job, const PointFinding& finding)
 {
-    return !isAnswer(finding) || finding.finding == Finding::Masked || (!finding.rate && !finding.bound);
+    if (!isAnswer(finding) || finding.finding == Finding::Masked)
+        return true;
+    const bool isBeside = isLocated(finding) && besideOf(job, finding) != Beside::Nothing;
+    return !finding.rate && !finding.bound && !isBeside;
 }
 
 std::optional<LeakSum::Sum> heliumSum(std::span<const LocatedLeak> leaks)
 {
     double sum = 0.0;
-    double shared = 0.0;
-    double ownBelow = 0.0;
-    double ownAbove = 0.0;
+    std::vector<SumTerm> below;
+    std::vector<SumTerm> above;
     for (const LocatedLeak& leak : leaks) {
         if (!leak.beside.empty())
             continue;
         const double rate = leak.helium.si();
         sum += rate;
-        shared += rate * leak.sharedUncertainty;
-        ownBelow = std::hypot(ownBelow, rate * leak.ownUncertainty);
-        ownAbove = std::hypot(ownAbove, rate * leak.ownAbove.value_or(leak.ownUncertainty));
+        below.push_back({rate, leak.sharedUncertainty, leak.ownUncertainty});
+        above.push_back({rate, leak.sharedUncertainty, leak.ownAbove.value_or(leak.ownUncertainty)});
     }
     if (!(sum > 0.0))
         return std::nullopt;
-    const auto spread = [&](double own) { return kCoverage * logSpread(std::hypot(shared, own) / sum); };
-    return LeakSum::Sum{LeakRate::fromSi(sum), LeakRate::fromSi(sum * std::exp(-spread(ownBelow))),
-                        LeakRate::fromSi(sum * std::exp(spread(ownAbove)))};
+    return LeakSum::Sum{LeakRate::fromSi(sum),
+                        LeakRate::fromSi(sum * std::exp(-kCoverage * spreadOfSum(below))),
+                        LeakRate::fromSi(sum * std::exp(kCoverage * spreadOfSum(above)))};
+}
+
+std::optional<LeakSum::Sum> airSum(const model::Job& job, std::span<const LocatedLeak> leaks)
+{
+    const auto balance = balanceLeaks(leaks, std::nullopt, channelConditions(job.setup));
+    if (!balance || !(balance->located > LeakRate()))
+        return std::nullopt;
+    return LeakSum::Sum{balance->located, balance->locatedLow, balance->locatedHigh};
+}
+
+LocatedLeak asLeak(LeakRate helium)
+{
+    LocatedLeak leak;
+    leak.helium = helium;
+    return leak;
+}
+
+/// What leaks beyond the detector's range are at the least. One between neighbours of which the other was
+/// sized is in the sum with that.
+std::vector<LocatedLeak> beyondRange(const model::Job& job, std::span<const PointFinding> answers)
+{
+    const auto isSizedBeside = [&](model::PointId point) {
+        return std::any_of(answers.begin(), answers.end(), [&](const PointFinding& other) {
+            return other.finding == Finding::Shared && other.rate &&
+                   std::find(other.of.begin(), other.of.end(), point) != other.of.end();
+        });
+    };
+    std::vector<LocatedLeak> leaks;
+    for (const PointFinding& finding : answers)
+        if (isLocated(finding) && !finding.rate && finding.atLeast &&
+            besideOf(job, finding) == Beside::Nothing && !isSizedBeside(finding.point))
+            leaks.push_back(asLeak(*finding.atLeast));
+    return leaks;
+}
+
+/// `sum` with what comes on top of it at the least: then it has no upper end any more.
+std::optional<LeakSum::Sum> with(std::optional<LeakSum::Sum> sum, const std::optional<LeakSum::Sum>& least)
+{
+    if (!least)
+        return sum;
+    const LeakRate rate = least->rate + (sum ? sum->rate : LeakRate());
+    return LeakSum::Sum{rate, rate, rate};
+}
+
+void count(const model::Job& job, const PointFinding& finding, LeakSum& result)
+{
+    if (!isLocated(finding))
+        return;
+    switch (besideOf(job, finding)) {
+    case Beside::Nothing:
+        result.unsized += isUnsizedLeak(finding) ? 1 : 0;
+        break;
+    case Beside::Setup:
+        ++result.ofSetup;
+        break;
+    case Beside::OtherCondition:
+        ++result.otherCondition;
+        break;
+    }
 }
 
 } // namespace
+
+SumState LeakSum::state() const
+{
+    return isGap()              ? SumState::NotTested
+           : helium             ? SumState::Sum
+           : unsized > 0        ? SumState::Unsized
+           : otherCondition > 0 ? SumState::OtherCondition
+           : ofSetup > 0        ? SumState::SetupOnly
+           : below              ? SumState::Below
+                                : SumState::NoLeak;
+}
 
 LeakSum leakSum(const model::Job& job, const model::TestObject& object,
                 std::span<const PointFinding> findings)
 {
     LeakSum result;
     std::vector<PointFinding> answers;
-    LeakRate bounds;
+    std::vector<LocatedLeak> bounds;
     bool isBounded = true;
     for (const PointFinding& finding : findings) {
         ++result.points;
-        result.isAtLeast = result.isAtLeast || canHide(finding);
+        result.isAtLeast = result.isAtLeast || canHide(job, finding);
         isBounded = isBounded && isAnswer(finding) && finding.bound && !finding.rate;
         if (!isAnswer(finding))
             continue;
         ++result.answered;
-        bounds += finding.bound.value_or(LeakRate());
-        if ((finding.rate || finding.bound) && (!result.worst || isWeightier(finding, *result.worst)))
+        count(job, finding, result);
+        if (finding.bound && *finding.bound > LeakRate())
+            bounds.push_back(asLeak(*finding.bound));
+        if (isRanked(finding) && (!result.worst || outweighs(finding, *result.worst)))
             result.worst = finding;
         answers.push_back(finding);
     }
     const std::vector<LocatedLeak> leaks = locatedLeaks(job, object, answers);
-    result.helium = heliumSum(leaks);
-    if (result.helium)
-        if (const auto air = balanceLeaks(leaks, std::nullopt, channelConditions(job.setup)))
-            result.air = LeakSum::Sum{air->located, air->locatedLow, air->locatedHigh};
-    if (isBounded && result.answered > 0)
-        result.below = bounds;
+    const std::vector<LocatedLeak> least = beyondRange(job, answers);
+    result.helium = with(heliumSum(leaks), heliumSum(least));
+    result.air = with(airSum(job, leaks), airSum(job, least));
+    if (isBounded && result.answered > 0) {
+        const auto below = heliumSum(bounds);
+        const auto belowAir = airSum(job, bounds);
+        result.below = below ? below->rate : LeakRate();
+        if (belowAir)
+            result.belowAir = belowAir->rate;
+    }
     return result;
 }
 

@@ -26,6 +26,19 @@ double combined(std::span<const double> contributions, std::span<const Correlati
     return std::sqrt(std::fmax(sum, 0.0));
 }
 
+double spreadOfSum(std::span<const SumTerm> terms)
+{
+    double sum = 0.0;
+    double shared = 0.0;
+    double own = 0.0;
+    for (const SumTerm& term : terms) {
+        sum += term.value;
+        shared += term.value * term.shared;
+        own = std::hypot(own, term.value * term.own);
+    }
+    return sum > 0.0 ? logSpread(std::hypot(shared, own) / sum) : 0.0;
+}
+
 double normalProbability(double z)
 {
     return 0.5 * std::erfc(-z / std::numbers::sqrt2);
