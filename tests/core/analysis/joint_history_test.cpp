@@ -140,6 +140,76 @@ TEST(JointHistories, PutsTheWorstJointFirst)
     EXPECT_FALSE(joints[0].touched);
 }
 
+// Regression: the largest leak of a joint was beyond the detector's range, and its history showed the bound
+// of a quiet year in its place; so it did where the leak had no size, or a person had called a larger echo a
+// leak's.
+TEST(JointHistories, ALeakBeyondRangeIsLargerThanAQuietYear)
+{
+    const model::Sketch sketch = twoJoints();
+    const auto quiet = untested(1, sketch);
+    const auto loud = untested(2, sketch);
+    for (const auto& worked : {quiet, loud})
+        for (const int point : {1, 2, 3})
+            isQuiet(at(worked->asFound, point), 1e-4);
+    PointFinding& beyond = at(loud->asFound, 2);
+    beyond.finding = Finding::Leak;
+    beyond.verdict = Verdict::Over;
+    beyond.bound.reset();
+    const auto port = [&] {
+        return jointHistories({quiet, loud}).front(); // the only one over its limit
+    };
+    EXPECT_EQ(port().name, "Port");
+    ASSERT_TRUE(port().largest);
+    EXPECT_EQ(port().largestJob, 2) << "without a size";
+    beyond.atLeast = millibarLitresPerSecond(1e-6);
+    EXPECT_EQ(port().largestJob, 2);
+    EXPECT_EQ(port().largest->atLeast, beyond.atLeast);
+    EXPECT_EQ(port().over, 1);
+}
+
+// Regression: a leak that a person said is not the object's counted the joint over its limit.
+TEST(JointHistories, ALeakFromElsewhereIsNotOverTheLimitHere)
+{
+    const auto worked = untested(1, twoJoints());
+    PointFinding& finding = at(worked->asFound, 1);
+    finding.finding = Finding::OtherSource;
+    finding.verdict = Verdict::Over;
+    finding.judgedByPerson = true;
+    for (const JointHistory& joint : jointHistories({worked})) {
+        EXPECT_EQ(joint.over, 0) << joint.name;
+        EXPECT_FALSE(joint.largest) << joint.name;
+    }
+}
+
+// Regression: a seal redrawn in the job in which it was sprayed stood beside its old self for ever, and what
+// a person said of the two was passed over.
+TEST(JointHistories, FollowsAJointRedrawnInItsOwnJob)
+{
+    model::Sketch sketch = twoJoints();
+    const auto first = untested(1, sketch);
+    const model::JointId old = sketch.joints[0].id;
+    for (model::TestPoint& point : sketch.points)
+        point.retired = point.joint == old;
+    const model::JointId anew = tests::addJoint(sketch, sketch.sheets[0].id, model::JointKind::OringSeal,
+                                                "Port, new seal", geometry::Ring{{0, 0}, 100.0}, 3);
+    const auto second = untested(2, sketch);
+    KnownPairs known;
+    known.same = {{sketch.points[0].id, sketch.points.back().id}};
+    const auto of = [](const std::vector<JointHistory>& joints, model::JointId id) {
+        return *std::find_if(joints.begin(), joints.end(),
+                             [&](const JointHistory& joint) { return joint.ids.contains(id); });
+    };
+    auto joints = jointHistories({first, second}, known);
+    EXPECT_EQ(joints.size(), 2U);
+    EXPECT_EQ(of(joints, old).ids.size(), 2U);
+    EXPECT_EQ(of(joints, old).name, "Port, new seal");
+    EXPECT_TRUE(of(joints, old).isDrawn);
+    joints = jointHistories({first, second}, {}); // nobody said so: two, of which the old one is gone
+    EXPECT_EQ(joints.size(), 3U);
+    EXPECT_FALSE(of(joints, old).isDrawn);
+    EXPECT_TRUE(of(joints, anew).isDrawn);
+}
+
 // Property: the last one who touched a joint, also where it was only disturbed beside another repair.
 TEST(JointHistories, KnowsWhatWasTouchedLast)
 {
