@@ -142,7 +142,7 @@ Answer correctedCompared(const ReviewGround& ground)
 {
     const auto points = ground.pointsWhere([](const PointFinding& f) {
         const bool answered = f.finding == Finding::Leak || f.finding == Finding::Shared;
-        return answered && f.asRead && !f.rate && !f.bound && !f.judgedByPerson;
+        return answered && f.asRead && !f.rate && !f.bound && !f.atLeast && !f.judgedByPerson;
     });
     if (!points.empty())
         return {CheckState::NeedsWord, "Only the shown value is known at " + ground.text(points) + ".",

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/report/course_figure.h"
 
+#include "core/analysis/leak_rank.h"
 #include "core/analysis/leak_sum.h"
 #include "core/analysis/object_totals.h"
 #include "core/report/finding_range.h"
@@ -17,6 +18,7 @@ namespace {
 
 constexpr double kMillisecondsPerDay = 86'400'000.0;
 constexpr double kRoomDays = 30.0; // beside the first and last job
+constexpr double kWordRoom = 0.2;  // of the axis, right of a mark that has a word
 constexpr std::array<Tone, 5> kTones{Tone::Chart3, Tone::Chart1, Tone::Chart2, Tone::Chart4, Tone::Chart5};
 constexpr std::array<Line, 5> kLines{Line::Solid, Line::Dashed, Line::Dotted, Line::Dashed, Line::Dotted};
 constexpr std::array<Mark, 5> kMarks{Mark::Circle, Mark::Square, Mark::Triangle, Mark::Diamond, Mark::Circle};
@@ -29,42 +31,96 @@ const analysis::PointFinding* findingOf(const CourseStop& stop, const CoursePoin
     return found == stop.findings.end() ? nullptr : &*found;
 }
 
-Series courseOf(const std::vector<CourseStop>& stops, const CoursePoint& point, const ShownUnit& unit,
-                std::size_t which)
+/// The course of one point, and what is said of it.
+class PointCourse
 {
-    Series series;
-    series.name = point.name;
-    series.tone = kTones[which % kTones.size()];
-    series.line = kLines[which % kLines.size()];
-    series.mark = kMarks[which % kMarks.size()];
-    bool isMissing = false;
-    for (const CourseStop& stop : stops) {
-        const analysis::PointFinding* finding = findingOf(stop, point);
-        if (finding == nullptr) {
-            isMissing = isMissing || !stop.asLeft;
-            continue;
-        }
-        const auto value = finding->rate ? finding->rate : finding->bound;
-        if (!value || *value <= LeakRate() || !analysis::isAnswer(*finding)) {
-            isMissing = true;
-            continue;
-        }
-        series.apart.push_back(std::exchange(isMissing, false));
-        series.x.push_back(courseDay(stop.at));
-        series.y.push_back(unit.ofHelium(*value));
-        series.hollow.push_back(!finding->rate.has_value());
-        const auto range = rangeOf(*finding, unit.gas);
-        series.ranges.push_back(range ? Series::Ends{unit.number(range->low), unit.number(range->high)}
-                                      : Series::Ends{});
+public:
+    PointCourse(const CoursePoint& point, const ShownUnit& unit, std::size_t which)
+        : m_point(point)
+        , m_unit(unit)
+    {
+        m_series.name = point.name;
+        m_series.tone = kTones[which % kTones.size()];
+        m_series.line = kLines[which % kLines.size()];
+        m_series.mark = kMarks[which % kMarks.size()];
     }
-    return series;
-}
+
+    void add(const CourseStop& stop)
+    {
+        const analysis::PointFinding* finding = findingOf(stop, m_point);
+        if (finding == nullptr) {
+            m_isMissing = m_isMissing || !stop.asLeft;
+            return;
+        }
+        const auto size = analysis::sizeOf(*finding);
+        const auto value = size ? size : analysis::isUnsizedLeak(*finding) ? std::nullopt : finding->bound;
+        if (!value || *value <= LeakRate() || !analysis::isAnswer(*finding)) {
+            if (analysis::isUnsizedLeak(*finding) && analysis::isAnswer(*finding)) {
+                m_words.push_back({courseDay(stop.at), 0.0, "not sized"});
+                speak("not sized");
+            }
+            m_isMissing = true;
+            return;
+        }
+        addMark(stop, *finding, *value);
+    }
+
+    void addTo(Figure& figure)
+    {
+        for (Flag& word : m_words) {
+            if (word.y <= 0.0)
+                word.y = figure.y.low;
+            addFlag(figure, std::move(word));
+        }
+        figure.spoken += m_spoken.empty() ? "" : m_spoken + "; ";
+        figure.series.push_back(std::move(m_series));
+    }
+
+private:
+    void addMark(const CourseStop& stop, const analysis::PointFinding& finding, LeakRate value)
+    {
+        const bool isAtLeast = !finding.rate && finding.atLeast;
+        const bool isBound = !finding.rate && !isAtLeast;
+        const auto range = rangeOf(finding, m_unit.gas);
+        const Series::Ends ends =
+            range ? Series::Ends{m_unit.number(range->low), m_unit.number(range->high)} : Series::Ends{};
+        m_series.apart.push_back(std::exchange(m_isMissing, false));
+        m_series.x.push_back(courseDay(stop.at));
+        m_series.y.push_back(m_unit.ofHelium(value));
+        m_series.hollow.push_back(isBound);
+        m_series.ranges.push_back(ends);
+        if (isAtLeast)
+            m_words.push_back({courseDay(stop.at), m_series.y.back(), "at least"});
+        speak((isBound     ? "below "
+               : isAtLeast ? "at least "
+                           : "") +
+              plainRate(m_series.y.back()) + (range ? " (" + plainRange(ends.low, ends.high) + ")" : ""));
+    }
+
+    void speak(const std::string& what)
+    {
+        m_spoken += (m_spoken.empty() ? m_point.name + ": " : ", ") + what;
+    }
+
+    const CoursePoint& m_point;
+    const ShownUnit& m_unit;
+    Series m_series;
+    std::vector<Flag> m_words; ///< y 0: below everything
+    std::string m_spoken;
+    bool m_isMissing = false;
+};
 
 } // namespace
 
 double courseDay(const Timestamp& at)
 {
     return static_cast<double>(at.utcMilliseconds) / kMillisecondsPerDay;
+}
+
+void addFlag(Figure& figure, Flag flag)
+{
+    figure.x.high = std::max(figure.x.high, (flag.x - kWordRoom * figure.x.low) / (1.0 - kWordRoom));
+    figure.flags.push_back(std::move(flag));
 }
 
 std::vector<CourseStop> courseStops(const analysis::WorkedJobs& jobs)
@@ -139,19 +195,12 @@ Figure courseFigure(const std::vector<CourseStop>& stops, const std::vector<Cour
         figure.empty = "choose a point";
         return figure;
     }
-    std::string spoken;
     for (std::size_t i = 0; i < points.size(); ++i) {
-        Series series = courseOf(stops, points[i], unit, i);
-        for (std::size_t j = 0; j < series.y.size(); ++j)
-            spoken +=
-                (j == 0 ? points[i].name + ": " : ", ") + (series.hollow[j] ? "below " : "") +
-                plainRate(series.y[j]) +
-                (series.hollow[j] ? ""
-                                  : " (" + plainRange(series.ranges[j].low, series.ranges[j].high) + ")");
-        spoken += series.y.empty() ? "" : "; ";
-        figure.series.push_back(std::move(series));
+        PointCourse course(points[i], unit, i);
+        for (const CourseStop& stop : stops)
+            course.add(stop);
+        course.addTo(figure);
     }
-    figure.spoken = spoken;
     return figure;
 }
 

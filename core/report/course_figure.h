@@ -43,8 +43,11 @@ Figure courseFrame(const std::vector<CourseStop>& stops, std::optional<LeakRate>
                    const model::DecadeScale& scale, const ShownUnit& unit);
 /// Where a moment stands on the axis of a course.
 double courseDay(const Timestamp& at);
+/// Adds a word at a place, and the room that it needs at the right edge.
+void addFlag(Figure& figure, Flag flag);
 
 /// Up to five points, by identity. A bound is drawn hollow; a job without an answer for a point leaves a gap.
+/// A leak beyond the detector's range stands at the least it is, one that could not be sized is a word below.
 /// Below what could be seen in each job the plot is hatched; `limit` is toothed.
 Figure courseFigure(const std::vector<CourseStop>& stops, const std::vector<CoursePoint>& points,
                     std::optional<LeakRate> limit, const model::DecadeScale& scale, const ShownUnit& unit);

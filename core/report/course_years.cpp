@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/report/course_years.h"
 
+#include "core/analysis/leak_rank.h"
 #include "core/report/finding_range.h"
 #include "core/report/rate_text.h"
 
@@ -14,7 +15,14 @@ namespace {
 
 using analysis::LeakSum;
 
-constexpr double kWordRoom = 0.2; // of the axis, right of a mark that has a word
+/// What a mark of a course says.
+struct Said
+{
+    Series::Ends range = {};
+    bool isBound = false;
+    bool isAtLeast = false;
+    bool isFlagged = true; ///< with `isAtLeast`: the word stands at the mark
+};
 
 /// One line of a course, with what is said of it.
 class Course
@@ -30,23 +38,31 @@ public:
 
     void miss() { m_isMissing = true; }
 
-    void add(const Timestamp& at, double value, Series::Ends range, bool isBound, bool isAtLeast = false)
+    /// A state that was measured and has no figure: a gap with a word below it.
+    void say(const Timestamp& at, std::string_view word)
+    {
+        m_words.emplace_back(courseDay(at), std::string(word));
+        speak(at, std::string(word));
+        miss();
+    }
+
+    void add(const Timestamp& at, double value, const Said& said)
     {
         if (!(value > 0.0))
             return miss();
         m_series.apart.push_back(std::exchange(m_isMissing, false));
         m_series.x.push_back(courseDay(at));
         m_series.y.push_back(value);
-        m_series.hollow.push_back(isBound);
-        m_series.ranges.push_back(range);
-        if (isAtLeast)
+        m_series.hollow.push_back(said.isBound);
+        m_series.ranges.push_back(said.range);
+        if (said.isAtLeast && said.isFlagged)
             m_flags.push_back({courseDay(at), value, "at least"});
-        m_spoken += (m_spoken.empty() ? m_series.name + ": " : ", ") + at.date() + ' ' +
-                    (isBound     ? "below "
-                     : isAtLeast ? "at least "
-                                 : "") +
-                    plainRate(value) +
-                    (range.high > range.low ? " (" + plainRange(range.low, range.high) + ')' : "");
+        const Series::Ends& range = said.range;
+        speak(at, (said.isBound     ? "below "
+                   : said.isAtLeast ? "at least "
+                                    : "") +
+                      plainRate(value) +
+                      (range.high > range.low ? " (" + plainRange(range.low, range.high) + ')' : ""));
     }
 
     void addTo(Figure& figure)
@@ -56,16 +72,22 @@ public:
             figure.y.high = std::max(figure.y.high, std::pow(10.0, std::ceil(std::log10(value))));
         }
         figure.spoken += (figure.spoken.empty() || m_spoken.empty() ? "" : "; ") + m_spoken;
-        const double span = figure.x.high - figure.x.low;
-        if (!m_flags.empty() && m_flags.back().x > figure.x.high - kWordRoom * span)
-            figure.x.high = m_flags.back().x + kWordRoom * span;
-        figure.flags.insert(figure.flags.end(), m_flags.begin(), m_flags.end());
+        for (const Flag& flag : m_flags)
+            addFlag(figure, flag);
+        for (const auto& [day, word] : m_words)
+            addFlag(figure, {day, figure.y.low, word});
         figure.series.push_back(std::move(m_series));
     }
 
 private:
+    void speak(const Timestamp& at, const std::string& what)
+    {
+        m_spoken += (m_spoken.empty() ? m_series.name + ": " : ", ") + at.date() + ' ' + what;
+    }
+
     Series m_series;
     std::vector<Flag> m_flags;
+    std::vector<std::pair<double, std::string>> m_words;
     std::string m_spoken;
     bool m_isMissing = false;
 };
@@ -80,10 +102,31 @@ void addWorst(Course& course, const JointStop& stop, const ShownUnit& unit)
     const auto& worst = stop.leaks.worst;
     if (!worst)
         return course.miss();
-    const auto range = rangeOf(*worst, unit.gas);
-    course.add(stop.at, unit.ofHelium(worst->rate ? *worst->rate : *worst->bound),
-               range ? Series::Ends{unit.number(range->low), unit.number(range->high)} : Series::Ends{},
-               !worst->rate);
+    const auto size = analysis::sizeOf(*worst);
+    if (!size && analysis::isUnsizedLeak(*worst))
+        return course.miss(); // its sum says so
+    Said said;
+    if (const auto range = rangeOf(*worst, unit.gas))
+        said.range = {unit.number(range->low), unit.number(range->high)};
+    said.isBound = !size;
+    said.isAtLeast = size && !worst->rate;
+    said.isFlagged = !stop.leaks.helium; // else it stands at the sum
+    course.add(stop.at, unit.ofHelium(size ? *size : *worst->bound), said);
+}
+
+/// The sum, else what could have hidden, else the word that says why there is neither.
+void addSum(Course& course, const Timestamp& at, const LeakSum& leaks, const std::optional<LeakSum::Sum>& sum,
+            std::optional<double> below, const ShownUnit& unit)
+{
+    const analysis::SumState state = leaks.state();
+    if (sum)
+        course.add(at, unit.number(sum->rate), {endsOf(*sum, unit), false, leaks.isAtLeast});
+    else if (state == analysis::SumState::Below && below)
+        course.add(at, *below, {.isBound = true});
+    else if (state == analysis::SumState::NotTested)
+        course.miss();
+    else
+        course.say(at, sumWord(state));
 }
 
 std::vector<CourseStop> without(std::vector<CourseStop> stops)
@@ -94,6 +137,25 @@ std::vector<CourseStop> without(std::vector<CourseStop> stops)
 }
 
 } // namespace
+
+std::string_view sumWord(analysis::SumState state)
+{
+    switch (state) {
+    case analysis::SumState::NotTested:
+        return "not tested";
+    case analysis::SumState::Unsized:
+        return "not sized";
+    case analysis::SumState::OtherCondition:
+        return "in another condition only";
+    case analysis::SumState::SetupOnly:
+        return "on the set-up only";
+    case analysis::SumState::NoLeak:
+    case analysis::SumState::Below:
+    case analysis::SumState::Sum:
+        break;
+    }
+    return "no leak located";
+}
 
 std::optional<LeakSum::Sum> shownSum(const LeakSum& leaks, const ShownUnit& unit)
 {
@@ -128,13 +190,8 @@ Figure jointCourse(const analysis::WorkedJobs& jobs, const std::vector<JointStop
     Course sum("sum", Tone::Chart1, Line::Dashed, Mark::Square);
     for (const JointStop& stop : stops) {
         addWorst(worst, stop, unit);
-        const auto shown = shownSum(stop.leaks, unit);
-        if (shown)
-            sum.add(stop.at, unit.number(shown->rate), endsOf(*shown, unit), false, stop.leaks.isAtLeast);
-        else if (stop.leaks.below)
-            sum.add(stop.at, unit.ofHelium(*stop.leaks.below), {}, true);
-        else
-            sum.miss();
+        addSum(sum, stop.at, stop.leaks, shownSum(stop.leaks, unit),
+               stop.leaks.below ? std::optional(unit.ofHelium(*stop.leaks.below)) : std::nullopt, unit);
     }
     worst.addTo(figure);
     sum.addTo(figure);
@@ -153,18 +210,15 @@ Figure totalCourse(const analysis::WorkedJobs& jobs, const std::vector<analysis:
     Course sum("sum of leaks", Tone::Chart3, Line::Solid, Mark::Circle);
     Course rise("pressure rise", Tone::Chart1, Line::Dashed, Mark::Square);
     for (const analysis::ObjectTotal& total : totals) {
-        if (total.leaks.air)
-            sum.add(total.at, unit.number(total.leaks.air->rate), endsOf(*total.leaks.air, unit), false,
-                    total.leaks.isAtLeast);
-        else
-            sum.miss();
+        addSum(sum, total.at, total.leaks, total.leaks.air,
+               total.leaks.belowAir ? std::optional(unit.number(*total.leaks.belowAir)) : std::nullopt, unit);
         if (!total.rise)
             rise.miss();
         else if (total.rise->rate && *total.rise->rate > LeakRate())
             rise.add(total.at, unit.number(*total.rise->rate),
-                     {unit.number(total.rise->low), unit.number(total.rise->high)}, false);
+                     {.range = {unit.number(total.rise->low), unit.number(total.rise->high)}});
         else
-            rise.add(total.at, unit.number(total.rise->high), {}, true);
+            rise.add(total.at, unit.number(total.rise->high), {.isBound = true});
     }
     sum.addTo(figure);
     rise.addTo(figure);

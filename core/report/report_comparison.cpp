@@ -24,6 +24,8 @@ std::string sideText(const Ground& ground, const std::optional<analysis::PointFi
         return "no such point";
     if (side->rate)
         return ground.rate(side->rate);
+    if (side->atLeast)
+        return "at least " + ground.rate(side->atLeast);
     if (side->bound)
         return "below " + ground.rate(side->bound);
     return std::string(model::name(side->finding));

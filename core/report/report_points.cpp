@@ -83,6 +83,8 @@ std::pair<Cell, Cell> rateCells(const Ground& ground, const PointFinding& f)
         }
     } else if (f.bound) {
         range.small = "air, below " + ground.rate(gas.ofHelium(*f.bound));
+    } else if (f.atLeast) {
+        range.small = "air, at least " + ground.rate(gas.ofHelium(*f.atLeast));
     }
     return {rate, range};
 }
@@ -101,7 +103,9 @@ std::vector<Cell> findingRow(const Ground& ground, const PointFinding& f)
 /// What was found before the repairs.
 Cell foundCell(const Ground& ground, const PointFinding& f)
 {
-    return {f.rate ? ground.rate(f.rate) : std::string(model::name(f.finding)),
+    return {f.rate      ? ground.rate(f.rate)
+            : f.atLeast ? "at least " + ground.rate(f.atLeast)
+                        : std::string(model::name(f.finding)),
             ground.below(f.rate, f.low, f.high)};
 }
 
@@ -122,6 +126,8 @@ std::string rangeText(const Ground& ground, const PointFinding& f)
         return ground.rate(f.low) + " … " + ground.rate(f.high);
     if (f.bound)
         return (hidden ? "own part below " : "below ") + ground.rate(f.bound);
+    if (f.atLeast)
+        return "at least " + ground.rate(f.atLeast);
     return "–";
 }
 

@@ -33,6 +33,8 @@ std::string shortly(const Ground& ground, const analysis::PointFinding* f)
         return "–";
     if (f->rate)
         return ground.rate(f->rate);
+    if (f->atLeast)
+        return "at least " + ground.rate(f->atLeast);
     if (f->bound)
         return "below " + ground.rate(f->bound);
     return std::string(model::name(f->finding));

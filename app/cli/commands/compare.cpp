@@ -70,6 +70,7 @@ nlohmann::ordered_json sideDocument(const std::optional<analysis::PointFinding>&
     document["low"] = rate(finding->low);
     document["high"] = rate(finding->high);
     document["bound"] = rate(finding->bound);
+    document["at_least"] = rate(finding->atLeast);
     return document;
 }
 

@@ -50,6 +50,7 @@ nlohmann::ordered_json findingDocument(const exchange::JobRecord& record,
     document["air_low"] = rateOrNull(air ? std::optional(air->low) : std::nullopt, one);
     document["air_high"] = rateOrNull(air ? std::optional(air->high) : std::nullopt, one);
     document["bound"] = rateOrNull(finding.bound, one);
+    document["at_least"] = rateOrNull(finding.atLeast, one); // beyond the detector's range
     document["smallest_detectable"] = rateOrNull(finding.smallestDetectable, one);
     document["conformance"] =
         finding.conformance ? nlohmann::ordered_json(*finding.conformance) : nlohmann::ordered_json(nullptr);
@@ -93,6 +94,8 @@ std::string findingText(const exchange::JobRecord& record, const analysis::Point
         if (const auto air = analysis::asAir(job, record.object, finding))
             text += fmt::format(", as air {:.2g} ({:.2g} to {:.2g})", air->air / one, air->low / one,
                                 air->high / one);
+    } else if (finding.atLeast) {
+        text += fmt::format(" at least {:.2g} {}", *finding.atLeast / one, unit);
     } else if (finding.bound) {
         text += fmt::format(" below {:.2g} {}", *finding.bound / one, unit);
     }

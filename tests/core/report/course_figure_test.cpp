@@ -123,5 +123,102 @@ TEST(Course, AJointSaysAtLeastAndLeavesGaps)
     EXPECT_DOUBLE_EQ(figure.flags[0].x, courseDay(jobs[2]->job.opened));
 }
 
+/// The second point beyond the detector's range; without a check it has no figure at all.
+void goBeyondRange(analysis::WorkedJob& worked, std::optional<LeakRate> least)
+{
+    worked.asFound[1].rate.reset();
+    worked.asFound[1].atLeast = least;
+    worked.asLeft = worked.asFound;
+}
+
+// Regression: a leak beyond range dropped out of the course of its point and of its joint, which drew the
+// bound of a quiet point as its worst.
+TEST(Course, ALeakBeyondRangeIsDrawnAtTheLeastItIs)
+{
+    const model::Job like = tests::ringJob(3);
+    const model::TestObject object;
+    const auto before = sprayed(like, 1, kYear);
+    const auto beyond = sprayed(like, 2, 2 * kYear);
+    goBeyondRange(*beyond, millibarLitresPerSecond(1e-5));
+    const analysis::WorkedJobs jobs{before, beyond};
+    const ShownUnit unit;
+
+    Figure figure = courseFigure(courseStops(jobs), {{like.sketch.points[1].id, "2"}}, {}, {}, unit);
+    ASSERT_EQ(figure.series[0].y.size(), 2U);
+    EXPECT_NEAR(figure.series[0].y[1], 1e-5, 1e-10);
+    EXPECT_FALSE(figure.series[0].hollow[1]);
+    ASSERT_EQ(figure.flags.size(), 1U);
+    EXPECT_EQ(figure.flags[0].text, "at least");
+    EXPECT_NE(figure.spoken.find("at least 1.0e-5"), std::string::npos) << figure.spoken;
+
+    const auto joint = analysis::jointHistories(jobs).front();
+    figure = jointCourse(jobs, jointStops(jobs, object, joint), std::nullopt, {}, unit);
+    for (const Series& series : figure.series) {
+        ASSERT_EQ(series.y.size(), 2U) << series.name;
+        EXPECT_NEAR(series.y[1], 1e-5, 1e-10) << series.name;
+        EXPECT_FALSE(series.hollow[1]) << series.name;
+    }
+    ASSERT_EQ(figure.flags.size(), 1U) << "said once, at the sum";
+
+    goBeyondRange(*beyond, std::nullopt);
+    figure = courseFigure(courseStops(jobs), {{like.sketch.points[1].id, "2"}}, {}, {}, unit);
+    EXPECT_EQ(figure.series[0].y.size(), 1U);
+    ASSERT_EQ(figure.flags.size(), 1U);
+    EXPECT_EQ(figure.flags[0].text, "not sized");
+    figure = jointCourse(jobs, jointStops(jobs, object, joint), std::nullopt, {}, unit);
+    EXPECT_EQ(figure.series[0].y.size(), 1U) << "no bound of another point in its place";
+    ASSERT_EQ(figure.flags.size(), 1U);
+    EXPECT_EQ(figure.flags[0].text, "not sized");
+    EXPECT_DOUBLE_EQ(figure.flags[0].y, figure.y.low);
+}
+
+// Regression: a state that was measured, but of which no sum is known, was drawn as one that was not
+// measured.
+TEST(Course, TheTotalSaysWhyAStateHasNoSum)
+{
+    const model::TestObject object;
+    struct Row
+    {
+        void (*make)(analysis::WorkedJob&);
+        const char* word; ///< none: a mark
+        bool isHollow;
+    };
+    const Row rows[] = {
+        {[](analysis::WorkedJob&) {}, nullptr, false},
+        {[](analysis::WorkedJob& worked) { worked.asFound[1] = worked.asFound[0]; }, nullptr, true},
+        {[](analysis::WorkedJob& worked) { worked.asFound[1].condition = model::Condition::Flexed; },
+         "in another condition only", false},
+        {[](analysis::WorkedJob& worked) { worked.job.sketch.joints[0].isSetup = true; },
+         "on the set-up only", false},
+        {[](analysis::WorkedJob& worked) { worked.asFound[1].rate.reset(); }, "not sized", false},
+        {[](analysis::WorkedJob& worked) {
+             worked.asFound[1].finding = analysis::Finding::NotSprayed;
+             worked.asFound[1].rate.reset();
+         },
+         "no leak located", false},
+    };
+    for (const Row& row : rows) {
+        const auto worked = sprayed(tests::ringJob(3), 1, kYear);
+        row.make(*worked);
+        worked->asLeft = worked->asFound;
+        analysis::ObjectTotal total;
+        total.job = 1;
+        total.at = worked->job.opened;
+        total.leaks = analysis::leakSum(worked->job, object, worked->asFound);
+        const Figure figure = totalCourse({worked}, {total}, std::nullopt, {}, ShownUnit());
+        const char* name = row.word == nullptr ? "a mark" : row.word;
+        ASSERT_EQ(figure.series[0].y.size(), row.word == nullptr ? 1U : 0U) << name;
+        if (row.word == nullptr) {
+            EXPECT_EQ(figure.series[0].hollow[0], row.isHollow);
+            EXPECT_TRUE(figure.flags.empty());
+            continue;
+        }
+        ASSERT_EQ(figure.flags.size(), 1U) << name;
+        EXPECT_EQ(figure.flags[0].text, row.word);
+        EXPECT_NE(figure.spoken.find(row.word), std::string::npos) << figure.spoken;
+        EXPECT_TRUE(figure.empty.empty()) << name;
+    }
+}
+
 } // namespace
 } // namespace sealwalk::report
