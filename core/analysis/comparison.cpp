@@ -50,7 +50,7 @@ std::string obstacle(const PointFinding& finding, const char* when)
     case Finding::NotSprayed:
         return fmt::format("{} {}", model::name(finding.finding), when);
     default:
-        return fmt::format("without a size {}", when);
+        return fmt::format("{} {}", finding.atLeast ? "beyond the detector's range" : "without a size", when);
     }
 }
 
@@ -59,9 +59,17 @@ double decadesBetween(LeakRate from, LeakRate to)
     return std::log10(to / from);
 }
 
+/// What a leak is at the least: the lower end of its range, and beyond the detector's range what that says.
+std::optional<LeakRate> surelyOf(const PointFinding& finding)
+{
+    return isSized(finding) ? finding.low.value_or(*finding.rate) : finding.atLeast;
+}
+
 /// With its range, which goes with a rate wherever it is said.
 std::string sizedText(const PointFinding& sized)
 {
+    if (!isSized(sized))
+        return "at least " + rateText(*sized.atLeast);
     const std::string text = rateText(*sized.rate);
     return sized.low && sized.high
                ? fmt::format("{} ({:.1e} to {:.1e})", text, inMillibarLitresPerSecond(*sized.low),
@@ -96,10 +104,10 @@ void compareSizes(ComparedPoint& row)
     row.because = fmt::format("{} then, {} now", sizedText(before), sizedText(after));
 }
 
-/// One side is sized, the other quiet below its bound.
+/// One side is sized or beyond range, the other quiet below its bound.
 void compareWithQuiet(ComparedPoint& row, const PointFinding& sized, LeakRate bound, bool sizedNow)
 {
-    const LeakRate surely = sized.low.value_or(*sized.rate);
+    const LeakRate surely = *surelyOf(sized);
     const char* sizedWhen = sizedNow ? "now" : "then";
     const char* quietWhen = sizedNow ? "then" : "now";
     if (surely <= bound) {
@@ -111,7 +119,7 @@ void compareWithQuiet(ComparedPoint& row, const PointFinding& sized, LeakRate bo
     row.change = sizedNow ? Change::New : Change::Gone;
     row.atLeast = true;
     const double sign = sizedNow ? 1.0 : -1.0;
-    row.decades = sign * decadesBetween(bound, *sized.rate);
+    row.decades = sign * decadesBetween(bound, isSized(sized) ? *sized.rate : surely);
     // The other end is open: how far below its bound the quiet side lies is not known.
     const double least = sign * decadesBetween(bound, surely);
     (sizedNow ? row.low : row.high) = least;
@@ -126,7 +134,8 @@ std::optional<LeakRate> boundOf(const PointFinding& finding)
 
 bool decides(const PointFinding& sized, const PointFinding& other)
 {
-    return isSized(sized) && boundOf(other) && sized.low.value_or(*sized.rate) > *other.bound;
+    const auto surely = surelyOf(sized);
+    return surely && boundOf(other) && *surely > *other.bound;
 }
 
 /// Why the two findings of a row say nothing together; empty when they do.
@@ -156,9 +165,9 @@ void compareRow(ComparedPoint& row)
         return;
     if (isSized(before) && isSized(after)) {
         compareSizes(row);
-    } else if (isSized(after)) {
+    } else if (surelyOf(after)) {
         compareWithQuiet(row, after, *before.bound, true);
-    } else if (isSized(before)) {
+    } else if (surelyOf(before)) {
         compareWithQuiet(row, before, *after.bound, false);
     } else if (const double apart = decadesBetween(*before.bound, *after.bound);
                std::abs(apart) > kBoundsApart) {

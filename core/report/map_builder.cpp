@@ -218,6 +218,7 @@ private:
             stretch.state = stateOf(*finding, options);
             stretch.teeth = teethOf(*finding, stretch.state);
             stretch.rate = rateOf(*finding, stretch.state);
+            stretch.isAtLeast = stretch.rate && stretch.rate == finding->atLeast;
             if (stretch.rate && stretch.rate == finding->rate)
                 stretch.range = rangeOf(*finding, m_content.scale.gas);
             const std::string others = numbersOf(finding->of, m_numbers);
@@ -236,8 +237,9 @@ private:
             spoken += wordOf(stretch.state);
         }
         if (stretch.rate)
-            spoken += fmt::format(", {} {}{}", plainRate(m_content.scale.shown(*stretch.rate)),
-                                  m_content.scale.spokenUnit, m_content.scale.gas.isAir() ? " of air" : "");
+            spoken += fmt::format(", {}{} {}{}", stretch.isAtLeast ? "at least " : "",
+                                  plainRate(m_content.scale.shown(*stretch.rate)), m_content.scale.spokenUnit,
+                                  m_content.scale.gas.isAir() ? " of air" : "");
         if (stretch.range)
             spoken += ", 95 % range " + plainRange(m_content.scale.number(stretch.range->low),
                                                    m_content.scale.number(stretch.range->high));

@@ -97,6 +97,7 @@ struct MapStretch
     PointState state = PointState::NotSprayed;
     Teeth teeth = Teeth::None;
     std::optional<LeakRate> rate; ///< gives colour and width; none: hollow
+    bool isAtLeast = false;       ///< the leak is beyond the detector's range: no smaller than `rate`
     /// 95 %, of the gas shown; none where the rate is as read and so holds helium of other leaks.
     std::optional<ShownGas::Range> range;
     std::string label;      ///< beside the plate instead of a rate: "by 17", "echo of 17"

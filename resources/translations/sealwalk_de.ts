@@ -4528,6 +4528,30 @@ Fingerabdruck %2 …</translation>
         <source>start with care: limit only %1 times what can be seen</source>
         <translation>mit Vorsicht: Grenzwert nur %1-mal, was zu sehen ist</translation>
     </message>
+    <message>
+        <source>at least %1</source>
+        <translation>mindestens %1</translation>
+    </message>
+    <message>
+        <source>not sized</source>
+        <translation>nicht bemessen</translation>
+    </message>
+    <message>
+        <source>in another condition only</source>
+        <translation>nur in anderem Zustand</translation>
+    </message>
+    <message>
+        <source>on the set-up only</source>
+        <translation>nur am Aufbau</translation>
+    </message>
+    <message>
+        <source>no leak located</source>
+        <translation>kein Leck geortet</translation>
+    </message>
+    <message>
+        <source>beyond the detector&apos;s range %1</source>
+        <translation>jenseits des Messbereichs, %1</translation>
+    </message>
 </context>
 <context>
     <name>FindingWords</name>
@@ -7283,6 +7307,14 @@ Das übernehmen?</translation>
         <source>95 % range %1 … %2</source>
         <translation>95-%-Bereich %1 … %2</translation>
     </message>
+    <message>
+        <source>at least %1</source>
+        <translation>mindestens %1</translation>
+    </message>
+    <message>
+        <source>more than the detector can show</source>
+        <translation>mehr, als der Lecksucher anzeigen kann</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::CalibrationDialog</name>
@@ -8111,6 +8143,10 @@ Das übernehmen?</translation>
         <source>virtual leak</source>
         <translation>virtuelles Leck</translation>
     </message>
+    <message>
+        <source>at least %1</source>
+        <translation>mindestens %1</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::ChecksModel</name>
@@ -8261,10 +8297,6 @@ Das übernehmen?</translation>
         <translation>unter %1</translation>
     </message>
     <message>
-        <source>no sum</source>
-        <translation>keine Summe</translation>
-    </message>
-    <message>
         <source>%1 as left: %2, %3 of %4 points tested</source>
         <translation>%1 hinterlassen: %2, %3 von %4 Punkten geprüft</translation>
     </message>
@@ -8291,10 +8323,6 @@ Das übernehmen?</translation>
     <message>
         <source>Sum of its points, %1: %2.</source>
         <translation>Summe der Punkte, %1: %2.</translation>
-    </message>
-    <message>
-        <source>All leaks together and the pressure rise, as air; a state that was not measured is a gap.</source>
-        <translation>Alle Lecks zusammen und der Druckanstieg, als Luft; ein nicht gemessener Zustand ist eine Lücke.</translation>
     </message>
     <message>
         <source>Last touched %1</source>
@@ -8335,6 +8363,22 @@ Das übernehmen?</translation>
     <message>
         <source>The whole object, job by job (T)</source>
         <translation>Das ganze Objekt, Auftrag für Auftrag (T)</translation>
+    </message>
+    <message>
+        <source>All leaks together and the pressure rise, as air. Hollow: below. A gap: not measured; a word in its place says why there is no sum</source>
+        <translation>Alle Lecks zusammen und der Druckanstieg, als Luft. Hohl: darunter. Lücke: nicht gemessen; ein Wort an ihrer Stelle sagt, warum es keine Summe gibt</translation>
+    </message>
+    <message>
+        <source>Beside the sum, in another condition only: %1</source>
+        <translation>Neben der Summe, nur in anderem Zustand: %1</translation>
+    </message>
+    <message>
+        <source>Beside the sum, of the set-up: %1</source>
+        <translation>Neben der Summe, am Aufbau: %1</translation>
+    </message>
+    <message>
+        <source>Not sized: %1</source>
+        <translation>Nicht bemessen: %1</translation>
     </message>
 </context>
 <context>
@@ -8813,6 +8857,10 @@ Das übernehmen?</translation>
     <message>
         <source>, conceded until %1</source>
         <translation>, Sonderfreigabe bis %1</translation>
+    </message>
+    <message>
+        <source>at least %1</source>
+        <translation>mindestens %1</translation>
     </message>
 </context>
 <context>
@@ -9416,6 +9464,14 @@ Das übernehmen?</translation>
     <message>
         <source>Last touched</source>
         <translation>Zuletzt berührt</translation>
+    </message>
+    <message>
+        <source>at least %1</source>
+        <translation>mindestens %1</translation>
+    </message>
+    <message>
+        <source>not sized</source>
+        <translation>nicht bemessen</translation>
     </message>
 </context>
 <context>
@@ -11591,6 +11647,10 @@ Das übernehmen?</translation>
         <source>open: spray again %1; it was sprayed before the repair had cured</source>
         <translation>offen: erneut absprühen %1; abgesprüht, bevor die Reparatur ausgehärtet war</translation>
     </message>
+    <message>
+        <source>at least %1</source>
+        <translation>mindestens %1</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::ReportDialog</name>
@@ -12968,10 +13028,6 @@ Das übernehmen?</translation>
         <translation>nicht besprüht</translation>
     </message>
     <message>
-        <source>no leak located</source>
-        <translation>kein Leck geortet</translation>
-    </message>
-    <message>
         <source>not recorded</source>
         <translation>nicht erfasst</translation>
     </message>
@@ -13350,6 +13406,18 @@ Das übernehmen?</translation>
     <message>
         <source>Not the object&apos;s: not counted as its leak. A leak of the set-up is closed, and what was read through it sprayed again.</source>
         <translation>Nicht vom Objekt: nicht als sein Leck gezählt. Ein Leck des Aufbaus wird geschlossen und was dadurch gelesen wurde noch einmal besprüht.</translation>
+    </message>
+    <message>
+        <source>choose</source>
+        <translation>wählen</translation>
+    </message>
+    <message>
+        <source>Choose the verdict: the one worked out supposed a leak here.</source>
+        <translation>Wählen Sie das Urteil: Das errechnete setzte hier ein Leck voraus.</translation>
+    </message>
+    <message>
+        <source>What comes from elsewhere is not over the limit of this point: choose within, or cannot say until it is sprayed again.</source>
+        <translation>Was von anderswo kommt, liegt nicht über der Grenze dieses Punkts: Wählen Sie „darunter“, oder „nicht entscheidbar“, bis er erneut besprüht ist.</translation>
     </message>
 </context>
 <context>

@@ -236,6 +236,8 @@ QString ChangesModel::valueText(const std::optional<analysis::PointFinding>& fin
         return tr("no such point");
     if (finding->rate)
         return localised(report::screenRate(m_unit.ofHelium(*finding->rate)));
+    if (finding->atLeast)
+        return tr("at least %1").arg(localised(report::screenRate(m_unit.ofHelium(*finding->atLeast))));
     if (finding->bound)
         return tr("below %1").arg(localised(report::screenRate(m_unit.ofHelium(*finding->bound))));
     return findingText(finding->finding);

@@ -8,6 +8,7 @@
 #include "ui/history/joints_model.h"
 #include "ui/history/map_side.h"
 #include "ui/history/totals_model.h"
+#include "ui/render/core_words.h"
 #include "ui/render/decade_ruler.h"
 #include "ui/render/plot_view.h"
 #include "ui/render/sheet_view.h"
@@ -43,10 +44,10 @@ QString stopText(const report::JointStop& stop, const report::ShownUnit& unit)
     if (sum)
         said = stop.leaks.isAtLeast ? ComparePage::tr("at least %1").arg(rate(unit.number(sum->rate)))
                                     : rate(unit.number(sum->rate));
-    else if (stop.leaks.below)
+    else if (stop.leaks.state() == analysis::SumState::Below)
         said = ComparePage::tr("below %1").arg(rate(unit.ofHelium(*stop.leaks.below)));
     else
-        said = ComparePage::tr("no sum");
+        said = render::inWords(std::string(report::sumWord(stop.leaks.state())));
     return (stop.asLeft ? ComparePage::tr("%1 as left: %2, %3 of %4 points tested")
                         : ComparePage::tr("%1 as found: %2, %3 of %4 points tested"))
         .arg(stop.job)
@@ -209,6 +210,25 @@ void ComparePage::drawPoints(const report::ShownUnit& unit)
         m_stops, points, limit ? limit : m_jobs->after.job.setup.pointLimit, m_jobs->object.scale, unit));
 }
 
+/// What the course of the total leaves out, and what of the row stands beside its sum.
+QString ComparePage::totalText() const
+{
+    QStringList parts{
+        tr("All leaks together and the pressure rise, as air. Hollow: below. A gap: not measured; "
+           "a word in its place says why there is no sum")};
+    const int row = m_totals->currentIndex().row();
+    if (row >= 0 && row < m_totalsModel->rowCount()) {
+        const analysis::LeakSum& leaks = m_totalsModel->rows()[static_cast<std::size_t>(row)].leaks;
+        if (leaks.otherCondition > 0)
+            parts.append(tr("Beside the sum, in another condition only: %1").arg(leaks.otherCondition));
+        if (leaks.ofSetup > 0)
+            parts.append(tr("Beside the sum, of the set-up: %1").arg(leaks.ofSetup));
+        if (leaks.unsized > 0)
+            parts.append(tr("Not sized: %1").arg(leaks.unsized));
+    }
+    return parts.join(QStringLiteral(". ")) + QLatin1Char('.');
+}
+
 /// The sentence below the table: of the row, whole.
 QString ComparePage::rowText() const
 {
@@ -226,8 +246,7 @@ QString ComparePage::rowText() const
             .arg(QString::fromStdString(unit.head()), parts.join(QStringLiteral("; ")));
     }
     if (m_shown->current() == 2)
-        return tr(
-            "All leaks together and the pressure rise, as air; a state that was not measured is a gap.");
+        return totalText();
     const analysis::ComparedPoint* point = m_changes->at(m_table->currentIndex().row());
     QStringList parts{
         m_changes->index(m_table->currentIndex().row(), ChangesModel::Remark).data().toString()};

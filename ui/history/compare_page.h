@@ -92,6 +92,7 @@ private:
     void drawCourse();
     void drawPoints(const report::ShownUnit& unit);
     [[nodiscard]] QString rowText() const;
+    [[nodiscard]] QString totalText() const;
     void keepRow(const std::function<void()>& change);
     void onRow();
     void choosePoint(model::PointId point);

@@ -144,7 +144,8 @@ void ComparePage::makeJointsAndTotals()
           std::pair{TotalsModel::Rise, 150}, std::pair{TotalsModel::Base, 130}})
         m_totals->setColumnWidth(column, width);
     m_totals->horizontalHeader()->setSectionResizeMode(TotalsModel::Sum, QHeaderView::Stretch);
-    connect(m_joints->selectionModel(), &QItemSelectionModel::currentRowChanged, this, &ComparePage::onRow);
+    for (const QTableView* table : {m_joints, m_totals})
+        connect(table->selectionModel(), &QItemSelectionModel::currentRowChanged, this, &ComparePage::onRow);
 }
 
 QWidget* ComparePage::makeChanges()

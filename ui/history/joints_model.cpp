@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/history/joints_model.h"
 
+#include "core/analysis/leak_rank.h"
 #include "core/report/finding_range.h"
 #include "core/report/rate_text.h"
 #include "ui/render/core_words.h"
@@ -59,6 +60,11 @@ QString JointsModel::text(const analysis::JointHistory& joint, int column) const
             return {};
         if (joint.largest->rate)
             return localised(report::screenRate(m_unit.ofHelium(*joint.largest->rate)));
+        if (joint.largest->atLeast)
+            return tr("at least %1")
+                .arg(localised(report::screenRate(m_unit.ofHelium(*joint.largest->atLeast))));
+        if (analysis::isUnsizedLeak(*joint.largest))
+            return tr("not sized");
         return tr("below %1").arg(localised(report::screenRate(m_unit.ofHelium(*joint.largest->bound))));
     case Year:
         return joint.largest ? QString::fromStdString(joint.largestAt.date().substr(0, 4)) : QString();

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/history/totals_model.h"
 
+#include "core/report/course_years.h"
 #include "core/report/rate_text.h"
+#include "ui/render/core_words.h"
 #include "ui/widgets/number_display.h"
 #include "ui/widgets/rate_delegate.h"
 
@@ -40,6 +42,18 @@ int TotalsModel::columnCount(const QModelIndex& parent) const
     return parent.isValid() ? 0 : ColumnCount;
 }
 
+QString TotalsModel::sumText(const analysis::LeakSum& leaks) const
+{
+    const auto rate = [&](LeakRate value) { return localised(report::screenRate(m_unit.number(value))); };
+    if (leaks.air)
+        return leaks.isAtLeast ? tr("at least %1").arg(rate(leaks.air->rate)) : rate(leaks.air->rate);
+    const analysis::SumState state = leaks.state();
+    if (state == analysis::SumState::Below && leaks.belowAir)
+        return tr("below %1").arg(rate(*leaks.belowAir));
+    return state == analysis::SumState::NotTested ? tr("not sprayed")
+                                                  : render::inWords(std::string(report::sumWord(state)));
+}
+
 QString TotalsModel::text(const analysis::ObjectTotal& total, int column) const
 {
     const auto rate = [&](LeakRate value) { return localised(report::screenRate(m_unit.number(value))); };
@@ -53,10 +67,7 @@ QString TotalsModel::text(const analysis::ObjectTotal& total, int column) const
     case Sprayed:
         return tr("%1 of %2").arg(total.leaks.answered).arg(total.leaks.points);
     case Sum:
-        if (total.leaks.air)
-            return total.leaks.isAtLeast ? tr("at least %1").arg(rate(total.leaks.air->rate))
-                                         : rate(total.leaks.air->rate);
-        return total.leaks.isGap() ? tr("not sprayed") : tr("no leak located");
+        return sumText(total.leaks);
     case Rise:
         if (!total.rise)
             return tr("not recorded");
@@ -75,7 +86,7 @@ std::string TotalsModel::rangeOf(const analysis::ObjectTotal& total, int column,
         return spoken ? report::plainRange(m_unit.number(low), m_unit.number(high))
                       : report::rangeBeside(m_unit.number(value), m_unit.number(low), m_unit.number(high));
     };
-    if (column == Sum && total.leaks.air)
+    if (column == Sum && total.leaks.air && total.leaks.air->hasRange())
         return range(total.leaks.air->rate, total.leaks.air->low, total.leaks.air->high);
     if (column == Rise && total.rise && isSized(*total.rise))
         return range(*total.rise->rate, total.rise->low, total.rise->high);

@@ -39,6 +39,7 @@ public:
     [[nodiscard]] QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
 
 private:
+    [[nodiscard]] QString sumText(const analysis::LeakSum& leaks) const;
     [[nodiscard]] QString text(const analysis::ObjectTotal& total, int column) const;
     [[nodiscard]] std::string rangeOf(const analysis::ObjectTotal& total, int column, bool spoken) const;
 

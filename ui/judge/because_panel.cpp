@@ -78,6 +78,9 @@ QString BecausePanel::chainOf(const analysis::PointFinding& finding, const repor
     if (corrected.rate)
         row(tr("this reading by itself"), rate(*corrected.rate),
             hasRange ? range(*corrected.low, *corrected.high) : QString());
+    else if (corrected.atLeast)
+        row(tr("this reading by itself"), tr("at least %1").arg(rate(*corrected.atLeast)),
+            tr("more than the detector can show"));
     if (scale.gas.isAir() && corrected.rate) {
         QString from = tr("through one round channel of %1 mm")
                            .arg(QLocale().toString(inMillimetres(m_session.job().setup.leakPath), 'g', 3));

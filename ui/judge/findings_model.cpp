@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/judge/findings_model.h"
 
+#include "core/analysis/leak_rank.h"
 #include "core/report/finding_range.h"
 #include "core/report/map_builder.h"
 #include "core/report/rate_text.h"
@@ -123,6 +124,8 @@ QString FindingsModel::rangeText(const PointFinding& finding) const
         return finding.finding == Finding::Echo ? tr("own part below %1").arg(bound)
                                                 : tr("below %1").arg(bound);
     }
+    if (finding.atLeast)
+        return tr("at least %1").arg(rate(*finding.atLeast));
     if (finding.asRead)
         return tr("%1 as shown").arg(rate(*finding.asRead));
     return {};
@@ -166,9 +169,9 @@ QVariant FindingsModel::sortKey(const PointFinding& finding, int column) const
     case PointColumn:
         return finding.number;
     case RateColumn:
-        return value(finding.rate);
+        return value(analysis::sizeOf(finding));
     case RangeColumn:
-        return value(finding.high ? finding.high : finding.bound);
+        return value(finding.high ? finding.high : finding.atLeast ? finding.atLeast : finding.bound);
     case LimitColumn:
         // within one gravity the larger leak comes first
         return gravityOf(finding) * 1e6 - std::max(value(finding.rate), value(finding.asRead));

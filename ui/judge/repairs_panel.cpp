@@ -3,6 +3,7 @@
 
 #include "core/analysis/job_balance.h"
 #include "core/analysis/job_rise.h"
+#include "core/analysis/leak_rank.h"
 #include "core/analysis/repair_progress.h"
 #include "core/base/calendar_day.h"
 #include "core/report/finding_range.h"
@@ -93,12 +94,9 @@ RateCell worst(const std::vector<analysis::PointFinding>& findings, const model:
                const report::ShownUnit& unit)
 {
     const analysis::PointFinding* most = nullptr;
-    const auto weight = [](const analysis::PointFinding& f) {
-        return f.rate ? *f.rate : f.bound.value_or(LeakRate());
-    };
     for (const analysis::PointFinding& finding : findings)
         if (std::find(repair.points.begin(), repair.points.end(), finding.point) != repair.points.end() &&
-            (most == nullptr || weight(*most) < weight(finding)))
+            (most == nullptr || analysis::outweighs(finding, *most)))
             most = &finding;
     if (most == nullptr)
         return {};
@@ -108,6 +106,8 @@ RateCell worst(const std::vector<analysis::PointFinding>& findings, const model:
     if (most->rate)
         return {shown(*most->rate), render::inFigures(report::rangeBeside(*most, unit)),
                 render::inFigures(report::plainRange(*most, unit))};
+    if (most->atLeast)
+        return {RepairsPanel::tr("at least %1").arg(shown(*most->atLeast)), {}, {}};
     if (most->bound)
         return {RepairsPanel::tr("below %1").arg(shown(*most->bound)), {}, {}};
     return {QStringLiteral("–"), {}, {}};

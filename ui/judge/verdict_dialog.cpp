@@ -25,6 +25,11 @@ QString wordOf(std::string_view text)
     return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
 }
 
+bool isOf(const QString& word, analysis::Finding finding)
+{
+    return word == wordOf(model::name(finding));
+}
+
 /// The causes as they are chosen: longer than the words of tables.
 QString causeWord(analysis::Finding finding)
 {
@@ -83,6 +88,7 @@ VerdictDialog::VerdictDialog(const analysis::PointFinding& finding, QWidget* par
         m_verdict->addItem(verdictWord(verdict), wordOf(model::name(verdict)));
     m_word->setCurrentIndex(std::max(0, m_word->findData(wordOf(model::name(finding.finding)))));
     m_verdict->setCurrentIndex(std::max(0, m_verdict->findData(wordOf(model::name(finding.verdict)))));
+    m_verdict->setPlaceholderText(tr("choose"));
     m_word->setObjectName(QStringLiteral("verdictFinding"));
     m_verdict->setObjectName(QStringLiteral("verdictLimit"));
     m_sums->setObjectName(QStringLiteral("verdictSums"));
@@ -96,9 +102,11 @@ VerdictDialog::VerdictDialog(const analysis::PointFinding& finding, QWidget* par
     m_reason->setObjectName(QStringLiteral("verdictReason"));
 
     auto* form = new QFormLayout(this);
-    form->addRow(new QLabel(tr("Computed: %1, %2. Both stay in the record.")
-                                .arg(findingWord(finding.finding), verdictWord(finding.verdict)),
-                            this));
+    form->addRow(
+        new QLabel(tr("Computed: %1, %2. Both stay in the record.")
+                       .arg(findingWord(finding.overruled ? finding.overruled->finding : finding.finding),
+                            verdictWord(finding.overruled ? finding.overruled->verdict : finding.verdict)),
+                   this));
     form->addRow(tr("&Finding"), m_word);
     form->addRow(QString(), m_sums);
     form->addRow(tr("&Verdict"), m_verdict);
@@ -111,6 +119,8 @@ VerdictDialog::VerdictDialog(const analysis::PointFinding& finding, QWidget* par
     for (QLineEdit* field : {m_reason, m_grantedBy})
         connect(field, &QLineEdit::textChanged, this, &VerdictDialog::refresh);
     connect(m_word, &QComboBox::currentIndexChanged, this, &VerdictDialog::refresh);
+    connect(m_word, &QComboBox::currentIndexChanged, this, &VerdictDialog::proposeVerdict);
+    connect(m_verdict, &QComboBox::activated, this, [this] { m_isVerdictChosen = true; });
     connect(m_concede, &QCheckBox::toggled, this, &VerdictDialog::refresh);
     connect(m_buttons, &QDialogButtonBox::accepted, this, &VerdictDialog::accept);
     connect(m_buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
@@ -128,39 +138,67 @@ void VerdictDialog::refresh()
     m_buttons->button(QDialogButtonBox::Ok)->setEnabled(!m_reason->text().trimmed().isEmpty() && named);
 }
 
-QString VerdictDialog::whyNot() const
+void VerdictDialog::proposeVerdict()
 {
-    if (m_concede->isChecked()) {
-        if (m_until->isWrong())
-            return tr("Not a date; write it as 2026-03-01.");
-        if (!m_until->date())
-            return tr("A concession needs the day until which it holds.");
-        if (*m_until->date() <= QDate::currentDate())
-            return tr("A concession holds until a day after today.");
-        return {};
-    }
-    return judgement()
-               ? QString()
-               : tr("This verdict stands already: nothing was stored. Choose another one, or Cancel.");
+    if (m_isVerdictChosen)
+        return;
+    const QString word = m_word->currentData().toString();
+    const bool isElsewhere =
+        isOf(word, analysis::Finding::OtherSource) || isOf(word, analysis::Finding::VirtualLeak);
+    const bool stands = word == wordOf(model::name(m_finding.finding));
+    m_verdict->setCurrentIndex(
+        isElsewhere && !stands ? -1
+                               : std::max(0, m_verdict->findData(wordOf(model::name(m_finding.verdict)))));
+}
+
+QString VerdictDialog::concessionComplaint() const
+{
+    if (m_until->isWrong())
+        return tr("Not a date; write it as 2026-03-01.");
+    if (!m_until->date())
+        return tr("A concession needs the day until which it holds.");
+    if (*m_until->date() <= QDate::currentDate())
+        return tr("A concession holds until a day after today.");
+    return {};
+}
+
+VerdictDialog::Complaint VerdictDialog::whyNot() const
+{
+    if (m_verdict->currentIndex() < 0)
+        return {tr("Choose the verdict: the one worked out supposed a leak here."), m_verdict};
+    if (isOf(m_word->currentData().toString(), analysis::Finding::OtherSource) &&
+        m_verdict->currentData().toString() == wordOf(model::name(analysis::Verdict::Over)))
+        return {
+            tr("What comes from elsewhere is not over the limit of this point: choose within, or cannot say "
+               "until it is sprayed again."),
+            m_verdict};
+    if (m_concede->isChecked())
+        return {concessionComplaint(), m_until->field()};
+    if (!judgement())
+        return {tr("This verdict stands already: nothing was stored. Choose another one, or Cancel."),
+                m_verdict};
+    return {QString(), m_verdict};
 }
 
 void VerdictDialog::accept()
 {
     m_until->commit(); // Enter and the button's key leave the cursor where it is
-    const QString complaint = whyNot();
-    QWidget* wrong = m_concede->isChecked() ? static_cast<QWidget*>(m_until->field()) : m_verdict;
-    showComplaint(m_complaint, wrong, complaint);
-    if (complaint.isEmpty())
+    const Complaint complaint = whyNot();
+    for (QWidget* field : {static_cast<QWidget*>(m_verdict), static_cast<QWidget*>(m_until->field())})
+        showComplaint(m_complaint, field, QString());
+    showComplaint(m_complaint, complaint.at, complaint.text);
+    if (complaint.text.isEmpty())
         QDialog::accept();
     else
-        wrong->setFocus();
+        complaint.at->setFocus();
 }
 
 std::optional<model::Judgement> VerdictDialog::judgement() const
 {
     const std::string word = m_word->currentData().toString().toStdString();
     const std::string verdict = m_verdict->currentData().toString().toStdString();
-    if (word == model::name(m_finding.finding) && verdict == model::name(m_finding.verdict))
+    const bool stands = word == model::name(m_finding.finding) && verdict == model::name(m_finding.verdict);
+    if (stands || verdict.empty())
         return std::nullopt;
     model::Judgement judgement;
     judgement.point = m_finding.point;

@@ -34,13 +34,24 @@ public:
     void accept() override;
 
 private:
+    /// What is asked for, and of which field.
+    struct Complaint
+    {
+        QString text; ///< empty: all is said
+        QWidget* at = nullptr;
+    };
+
     void refresh();
-    [[nodiscard]] QString whyNot() const;
+    /// The verdict worked out, but for a cause elsewhere: what was worked out supposed a leak here.
+    void proposeVerdict();
+    [[nodiscard]] Complaint whyNot() const;
+    [[nodiscard]] QString concessionComplaint() const;
 
     analysis::PointFinding m_finding;
     QComboBox* m_word;
     QLabel* m_sums; ///< what the finding does to the sums
     QComboBox* m_verdict;
+    bool m_isVerdictChosen = false; ///< by the person: it is not proposed any more
     QLineEdit* m_reason;
     QCheckBox* m_concede;
     QLineEdit* m_grantedBy;

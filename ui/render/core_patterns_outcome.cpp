@@ -110,6 +110,7 @@ std::span<const char* const> outcomePatterns()
         QT_TRANSLATE_NOOP("Core", "echo %1, its own part below %2"),
         QT_TRANSLATE_NOOP("Core", "masked %1, its own part below %2"),
         QT_TRANSLATE_NOOP("Core", "without a size %1"),
+        QT_TRANSLATE_NOOP("Core", "beyond the detector's range %1"),
         QT_TRANSLATE_NOOP("Core", "void %1"),
         QT_TRANSLATE_NOOP("Core", "not accessible %1"),
         QT_TRANSLATE_NOOP("Core", "not tested %1"),

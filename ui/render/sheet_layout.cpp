@@ -178,9 +178,12 @@ RateLabel SheetLayout::labelOf(const MapStretch& stretch) const
         return {};
     if (!stretch.label.empty())
         return {inWords(stretch.label), {}};
-    if (stretch.rate)
-        return rateLabel(m_content.scale.shown(*stretch.rate));
-    return {};
+    if (!stretch.rate)
+        return {};
+    RateLabel label = rateLabel(m_content.scale.shown(*stretch.rate));
+    if (stretch.isAtLeast)
+        label.plain.prepend(QStringLiteral("≥ "));
+    return label;
 }
 
 QString SheetLayout::rangeOf(const MapStretch& stretch) const

@@ -61,6 +61,13 @@ PointFinding bare(Finding word)
     return finding;
 }
 
+PointFinding beyond(double least)
+{
+    PointFinding finding = bare(Finding::Leak);
+    finding.atLeast = millibarLitresPerSecond(least);
+    return finding;
+}
+
 PointFinding flexed(PointFinding finding)
 {
     finding.condition = Condition::Flexed;
@@ -107,6 +114,12 @@ TEST(Comparison, SaysWhatBecameOfAPoint)
          false},
         {bounded(Finding::Clear, 1e-9), flexed(sized(1e-6)), Change::NotComparable, std::nullopt, false},
         {flexed(sized(1e-8)), flexed(sized(1e-6)), Change::Grown, 2.0, false},
+        // beyond the detector's range a leak is new where it was quiet, and no more can be said
+        {bounded(Finding::Clear, 1e-9), beyond(1e-6), Change::New, 3.0, true},
+        {beyond(1e-6), bounded(Finding::Clear, 1e-9), Change::Gone, -3.0, true},
+        {bounded(Finding::Clear, 1e-5), beyond(1e-6), Change::NotComparable, std::nullopt, false},
+        {sized(1e-6), beyond(1e-5), Change::NotComparable, std::nullopt, false},
+        {beyond(1e-5), beyond(1e-5), Change::NotComparable, std::nullopt, false},
     };
     int row = 0;
     for (const Row& expected : table) {

@@ -257,10 +257,50 @@ TEST_F(Judge, ACauseElsewhereSaysWhatItDoesToTheSums)
     word->setCurrentIndex(word->findData(QStringLiteral("other source")));
     EXPECT_TRUE(sums->text().startsWith(QStringLiteral("Not the object's")));
     dialog.findChild<QLineEdit*>(QStringLiteral("verdictReason"))->setText(QStringLiteral("hose clamp"));
+    auto* verdict = dialog.findChild<QComboBox*>(QStringLiteral("verdictLimit"));
+    verdict->setCurrentIndex(verdict->findData(QStringLiteral("cannot say")));
     ASSERT_TRUE(dialog.judgement().has_value());
     EXPECT_EQ(dialog.judgement()->finding, "other source");
     word->setCurrentIndex(word->findData(QStringLiteral("virtual leak")));
     EXPECT_TRUE(sums->text().contains(QStringLiteral("part of the pressure rise")));
+}
+
+// Regression: the computed "over" stayed chosen for a source that is not the object's, and the joint was
+// counted over its limit.
+TEST_F(Judge, AnotherSourceIsNeverOverTheLimitOfThePoint)
+{
+    VerdictDialog dialog(history.session.asLeft()[2]);
+    dialog.show();
+    auto* word = dialog.findChild<QComboBox*>(QStringLiteral("verdictFinding"));
+    auto* verdict = dialog.findChild<QComboBox*>(QStringLiteral("verdictLimit"));
+    const auto* complaint = dialog.findChild<QLabel*>(QStringLiteral("verdictComplaint"));
+    QPushButton* ok = dialog.findChild<QDialogButtonBox*>()->button(QDialogButtonBox::Ok);
+    const int computed = verdict->currentIndex();
+    dialog.findChild<QLineEdit*>(QStringLiteral("verdictReason"))->setText(QStringLiteral("hose clamp"));
+    for (const char* cause : {"virtual leak", "other source"}) {
+        word->setCurrentIndex(word->findData(QString::fromLatin1(cause)));
+        EXPECT_EQ(verdict->currentIndex(), -1) << cause;
+        EXPECT_FALSE(dialog.judgement()) << cause;
+        ok->click();
+        EXPECT_TRUE(dialog.isVisible());
+        EXPECT_TRUE(complaint->text().startsWith(QStringLiteral("Choose the verdict"))) << cause;
+        word->setCurrentIndex(word->findData(QStringLiteral("leak")));
+        EXPECT_EQ(verdict->currentIndex(), computed) << "as it was worked out";
+    }
+    word->setCurrentIndex(word->findData(QStringLiteral("other source")));
+    verdict->setCurrentIndex(verdict->findData(QStringLiteral("over")));
+    dialog.findChild<QCheckBox*>()->setChecked(true); // a concession does not pass it either
+    dialog.findChild<QLineEdit*>(QStringLiteral("grantedBy"))->setText(QStringLiteral("A. Owner"));
+    ok->click();
+    EXPECT_TRUE(dialog.isVisible());
+    EXPECT_TRUE(complaint->text().startsWith(QStringLiteral("What comes from elsewhere")))
+        << complaint->text().toStdString();
+    EXPECT_EQ(dialog.focusWidget(), verdict);
+    dialog.findChild<QCheckBox*>()->setChecked(false);
+    verdict->setCurrentIndex(verdict->findData(QStringLiteral("within")));
+    ok->click();
+    EXPECT_FALSE(dialog.isVisible());
+    EXPECT_EQ(dialog.judgement()->verdict, "within");
 }
 
 // Property: chosen and shown in the window's language, kept in the core's, which cautions and figures know.
