@@ -168,7 +168,7 @@ Answer backgroundQuiet(const ReviewGround& ground)
 Answer objectDry(const ReviewGround& ground)
 {
     if (!ground.job.setup.dried)
-        return {CheckState::NeedsWord, "It is not recorded that the object was dry; liquid plugs leaks."};
+        return {CheckState::NeedsWord, "It is not recorded that the object was dry (Prepare, Papers); liquid plugs leaks."};
     return {CheckState::InOrder, "Recorded as dry."};
 }
 

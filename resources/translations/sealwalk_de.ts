@@ -1662,8 +1662,8 @@ Fingerabdruck %2 …</translation>
         <translation>%1 ruhige Beobachtungen.</translation>
     </message>
     <message>
-        <source>It is not recorded that the object was dry; liquid plugs leaks.</source>
-        <translation>Es ist nicht notiert, dass das Objekt trocken war; Flüssigkeit verstopft Lecks.</translation>
+        <source>It is not recorded that the object was dry (Prepare, Papers); liquid plugs leaks.</source>
+        <translation>Es ist nicht notiert, dass das Objekt trocken war (Vorbereiten, Unterlagen); Flüssigkeit verstopft Lecks.</translation>
     </message>
     <message>
         <source>Recorded as dry.</source>

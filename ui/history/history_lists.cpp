@@ -222,6 +222,11 @@ void HistoryLists::showJobs()
     const storage::JobRow* current = m_jobsModel->jobAt(m_jobs->currentIndex().row());
     const model::JobId keep = current == nullptr ? model::JobId() : current->id;
     m_jobsModel->setRows(std::move(jobs));
+    constexpr int kNarrow = 150;
+    constexpr int kWide = 300;
+    m_jobs->resizeColumnToContents(JobsModel::Object); // of what is in view
+    m_jobs->setColumnWidth(JobsModel::Object,
+                           std::clamp(m_jobs->columnWidth(JobsModel::Object), kNarrow, kWide));
     int row = 0;
     for (int i = 0; i < m_jobsModel->rowCount(); ++i)
         if (m_jobsModel->jobAt(i)->id == keep)

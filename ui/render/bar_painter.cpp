@@ -217,7 +217,9 @@ BarAxis BarAxis::of(const BarFigure& figure)
     axis.step = axis.top > 5.0 ? 2.0 : 1.0;
     const QString power =
         exponent < 0 ? QStringLiteral("1e\u2212%1").arg(-exponent) : QStringLiteral("1e%1").arg(exponent);
-    axis.title = QStringLiteral("\u00D7 %1 %2").arg(power, QString::fromStdString(figure.unit));
+    axis.title = exponent == 0
+                     ? QString::fromStdString(figure.unit)
+                     : QStringLiteral("\u00D7 %1 %2").arg(power, QString::fromStdString(figure.unit));
     return axis;
 }
 

@@ -144,7 +144,8 @@ std::span<const char* const> reviewPatterns()
         QT_TRANSLATE_NOOP("Core", "Background watch of %1: %2."),
         QT_TRANSLATE_NOOP("Core", "%1 quiet watch."),
         QT_TRANSLATE_NOOP("Core", "%1 quiet watches."),
-        QT_TRANSLATE_NOOP("Core", "It is not recorded that the object was dry; liquid plugs leaks."),
+        QT_TRANSLATE_NOOP(
+            "Core", "It is not recorded that the object was dry (Prepare, Papers); liquid plugs leaks."),
         QT_TRANSLATE_NOOP("Core", "Recorded as dry."),
         QT_TRANSLATE_NOOP("Core", "A concession for %1 names nobody or no reason."),
         QT_TRANSLATE_NOOP("Core", "A concession ran out on %1."),

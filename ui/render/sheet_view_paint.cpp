@@ -144,8 +144,12 @@ void SheetView::paintFlag(QPainter& painter, const Theme& theme, std::size_t str
     const QFont face = fontOfPixels(kFlagText, Weight::Bold);
     const QSizeF size(QFontMetricsF(face).horizontalAdvance(number) + 20, 34);
     // Towards the inside of the joint, where no values stand; level, so that the number reads.
-    const double side = m_picture->outwardOf(stretch).x() > 0.0 ? -1.0 : 1.0;
-    const double left = side > 0.0 ? place.x() + kFlagRing + 16 : place.x() - kFlagRing - 16 - size.width();
+    const QRectF seen = painter.worldTransform().inverted().mapRect(QRectF(rect()));
+    const double reach = kFlagRing + 16 + size.width();
+    double side = m_picture->outwardOf(stretch).x() > 0.0 ? -1.0 : 1.0;
+    if (side > 0.0 ? place.x() + reach > seen.right() : place.x() - reach < seen.left())
+        side = -side; // at the edge of the view it would be cut
+    const double left = side > 0.0 ? place.x() + kFlagRing + 16 : place.x() - reach;
     const QRectF flag(QPointF(left, place.y() - size.height() / 2.0), size);
     painter.drawLine(
         QLineF(place + QPointF(side * kFlagRing, 0), place + QPointF(side * (kFlagRing + 16), 0)));
