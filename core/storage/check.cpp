@@ -132,18 +132,24 @@ bool findsBy(const std::string& words, const std::string& least, const std::stri
 
 void lookAtSummary(SQLite::Database& database, JobKey key, const model::Job& job, Problems& problems)
 {
+    const auto tellOfList = [&](const char* what) {
+        problems.push_back(
+            fmt::format("job {}: the history's own list, which searches use, {}; the record is "
+                        "not concerned, and check --remake-list makes the list anew",
+                        job.number, what));
+    };
     SQLite::Statement select(database, "SELECT points, readings, words FROM job_summary WHERE job = ?");
     select.bind(1, key);
     if (!select.executeStep()) {
-        problems.push_back(fmt::format("job {}: is missing from the list that searches use", job.number));
+        tellOfList("does not have it");
         return;
     }
     if (select.getColumn(0).getInt64() != static_cast<std::int64_t>(job.sketch.activePoints().size()) ||
         select.getColumn(1).getInt64() != static_cast<std::int64_t>(job.readings.size()))
-        problems.push_back(fmt::format("job {}: the list that searches use counts wrongly", job.number));
+        tellOfList("counts wrongly");
     if (!findsBy(select.getColumn(2).getString(), searchWords(database, key, SearchWords::Least),
                  searchWords(database, key, SearchWords::All)))
-        problems.push_back(fmt::format("job {}: the list that searches use has other words", job.number));
+        tellOfList("has other words");
 }
 
 void lookAtTraces(SQLite::Database& database, JobKey key, const model::Job& job, Problems& problems)
@@ -156,7 +162,8 @@ void lookAtTraces(SQLite::Database& database, JobKey key, const model::Job& job,
 
 /// The number a history shows is the one the job was opened under, which signatures cover. Where that was
 /// taken already the job got the number after the highest: jobs are never removed, so this can be told for
-/// ever. Histories that were put together before this was kept may have given others.
+/// ever. Histories that were put together before this was kept may have given others, so it is told as what
+/// it is, not as a change.
 void lookAtNumber(SQLite::Database& database, JobKey key, Problems& problems)
 {
     SQLite::Statement select(
@@ -171,13 +178,16 @@ void lookAtNumber(SQLite::Database& database, JobKey key, Problems& problems)
     if (openedAs == 0 || openedAs == number)
         return;
     if (const bool wasTaken = select.getColumn(3).getInt() != 0; !wasTaken)
-        problems.push_back(fmt::format("job {}: was opened as number {}, which nobody else has here; its "
-                                       "number was changed",
-                                       number, openedAs));
+        problems.push_back(fmt::format(
+            "job {}: stands under another number than it was opened under, {}, which is free here: "
+            "an early release took it in so, or the number was changed since",
+            number, openedAs));
     else if (const std::int64_t given = select.getColumn(2).getInt64() + 1; number != given)
-        problems.push_back(fmt::format("job {}: was opened as number {} and given number {} here; its number "
-                                       "was changed",
-                                       number, openedAs, given));
+        problems.push_back(fmt::format(
+            "job {}: stands under another number than it was opened under, {}, and than the one it "
+            "would be given here, {}: an early release took it in so, or the number was changed "
+            "since",
+            number, openedAs, given));
 }
 
 void lookAtJob(SQLite::Database& database, JobKey key, Problems& problems)
@@ -227,9 +237,7 @@ Result<std::vector<std::string>> HistoryStore::checkBeside(model::JobId job) con
         Problems problems;
         SQLite::Database& database = m_connection->database;
         const JobKey key = m_connection->head(job).key;
-        const model::Job record = loadJob(database, key);
-        lookAtSummary(database, key, record, problems);
-        lookAtTraces(database, key, record, problems);
+        lookAtTraces(database, key, loadJob(database, key), problems);
         lookAtNumber(database, key, problems);
         return problems;
     });

@@ -8,20 +8,42 @@
 namespace sealwalk::storage {
 namespace {
 
-/// Whether the point was conceded again, or repaired for good, after `since`.
+/// Whether nothing is left to remind of at the point: it is no longer sprayed, was conceded again, a person
+/// found it within its limit, it was sprayed later without a response, or a later job was signed that has a
+/// reading of it, whose sign-off asked for what was over. A repair alone says nothing before the point was
+/// sprayed again; whether a value of the same job is within the limit is the analysis's to say, and the
+/// reminder stays until one of these does.
 /// @param entries  of the object, for IN
-bool isDealtWith(SQLite::Database& database, const std::string& entries, model::PointId point,
+/// @param granted  the job of the concession
+bool isDealtWith(SQLite::Database& database, const std::string& entries, JobKey granted, model::PointId point,
                  const Timestamp& since)
 {
-    const std::string ofObject = " AS x JOIN job AS j ON j.id = x.job WHERE j.object IN " + entries +
-                                 " AND x.at > ?1 AND instr(x.points, ?2)";
-    SQLite::Statement later(database, "SELECT EXISTS (SELECT 1 FROM concession" + ofObject +
-                                          ") OR EXISTS (SELECT 1 FROM repair" + ofObject +
-                                          " AND x.permanent)");
+    const std::string jobs = "(SELECT id FROM job WHERE object IN " + entries + ")";
+    SQLite::Statement later(
+        database,
+        "WITH standing AS (SELECT x.job, x.outcome, x.at FROM reading AS x WHERE x.job IN " + jobs +
+            " AND x.point = ?2 AND x.at > ?1 "
+            "AND NOT EXISTS (SELECT 1 FROM void_mark AS v WHERE v.job = x.job AND v.reading = x.uuid) "
+            "AND NOT EXISTS (SELECT 1 FROM reading AS c WHERE c.job = x.job AND c.point = x.point "
+            "AND c.corrects = x.uuid)) "
+            "SELECT EXISTS (SELECT 1 FROM point WHERE uuid = ?2 AND retired AND job = (SELECT id FROM job "
+            "WHERE object IN " +
+            entries +
+            " ORDER BY opened DESC, id DESC LIMIT 1)) "
+            "OR EXISTS (SELECT 1 FROM concession WHERE job IN " +
+            jobs +
+            " AND at > ?1 AND instr(points, ?2)) "
+            "OR EXISTS (SELECT 1 FROM judgement WHERE job IN " +
+            jobs +
+            " AND at > ?1 AND point = ?2 AND verdict = 'within') "
+            "OR coalesce((SELECT outcome FROM standing ORDER BY at DESC LIMIT 1), '') = 'no response' "
+            "OR EXISTS (SELECT 1 FROM standing JOIN job ON job.id = standing.job "
+            "WHERE job.id <> ?3 AND job.state = 'signed')");
     std::string uuid;
     packUuid(uuid, point.uuid());
     later.bind(1, since.utcMilliseconds);
     later.bind(2, static_cast<const void*>(uuid.data()), static_cast<int>(uuid.size()));
+    later.bind(3, granted);
     return later.executeStep() && later.getColumn(0).getInt() != 0;
 }
 
@@ -55,7 +77,7 @@ HistoryStore::concessionsEndingBy(const Timestamp& day, const std::optional<mode
                 if (!concession.until || day < *concession.until)
                     continue;
                 std::erase_if(concession.points, [&](model::PointId point) {
-                    return isDealtWith(database, same.listOf(owner), point, concession.at);
+                    return isDealtWith(database, same.listOf(owner), key, point, concession.at);
                 });
                 if (concession.points.empty())
                     continue;

@@ -107,6 +107,14 @@ bool flushed(const std::filesystem::path& path, int flags);
 
 /// Makes anew what lists and searches need of the job.
 void refreshSummary(SQLite::Database& database, JobKey key);
+/// Lets the job be found by the lines of `text` too, without reading its records.
+void addWords(KeptStatements& in, JobKey key, const std::string& text);
+/// Counts a reading just stored, and lets the job be found by it.
+void addReadingToSummary(KeptStatements& in, JobKey key, std::int64_t sequence);
+/// Makes the list of all jobs anew from their records where it was begun by an earlier release, or where
+/// somebody asked for it (search_list.h). Without it searches find less, and nothing else: when it cannot be
+/// done now, it is done at another opening.
+void bringSearchListUpToDate(SQLite::Database& database, const std::filesystem::path& file);
 enum class SearchWords
 {
     Least, ///< those that every list has, also one that nothing changed since the first releases

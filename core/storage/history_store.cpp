@@ -30,6 +30,8 @@ Result<HistoryStore> HistoryStore::open(const std::filesystem::path& file, Mode 
         return fail(database.error());
     // NOLINTNEXTLINE(modernize-make-unique): an aggregate
     std::unique_ptr<Connection> made(new Connection{file, mode, OwnFile(file), std::move(*database)});
+    if (mode != Mode::ReadOnly)
+        bringSearchListUpToDate(made->database, file);
     return HistoryStore(std::move(made));
 }
 

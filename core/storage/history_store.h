@@ -69,8 +69,8 @@ struct OpenRepair
     bool operator==(const OpenRepair&) const = default;
 };
 
-/// Leave to accept points above their limit that ends on a day; `concession.points` are those that no later
-/// concession and no later permanent repair has dealt with.
+/// Leave to accept points above their limit that ends on a day; `concession.points` are those that nothing
+/// has dealt with since (concessions.cpp): a repair alone does not, before the point was sprayed again.
 struct EndingConcession
 {
     model::JobId job;
@@ -259,8 +259,8 @@ public:
     // Soundness
     /// Every problem found, one sentence each; empty when sound.
     [[nodiscard]] Result<std::vector<std::string>> check() const;
-    /// Problems of what the history keeps of one job beside its record: the traces, the place in the list
-    /// that searches use, the number.
+    /// Problems of what the history keeps of one job beside its record: the traces and the number. The list
+    /// that searches use says nothing of a job: it is check()'s, and made anew by search_list.h.
     [[nodiscard]] Result<std::vector<std::string>> checkBeside(model::JobId job) const;
     /// A consistent copy of the live file; the target must not exist. Stopped, nothing is left of it.
     Status backup(const std::filesystem::path& target, const std::stop_token& stop = {}) const;

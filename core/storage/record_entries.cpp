@@ -46,24 +46,6 @@ std::int64_t nextSequence(KeptStatements& in, JobKey key)
     return select->getColumn(0).getInt64();
 }
 
-/// The summary counts the reading; its words change only when a new name comes in.
-void countReading(KeptStatements& in, JobKey key, const std::string& by)
-{
-    {
-        const auto count = in.lease("UPDATE job_summary SET readings = readings + 1 WHERE job = ?");
-        count->bind(1, key);
-        count->exec();
-    }
-    const auto isKnown = [&] {
-        const auto known = in.lease("SELECT instr(words, ?) FROM job_summary WHERE job = ?");
-        known->bind(1, folded(by));
-        known->bind(2, key);
-        return known->executeStep() && known->getColumn(0).getInt() > 0;
-    };
-    if (!isKnown())
-        refreshSummary(in.database(), key);
-}
-
 } // namespace
 
 Result<model::Reading> HistoryStore::addReading(model::JobId job, const model::Reading& reading,
@@ -86,7 +68,7 @@ Result<model::Reading> HistoryStore::addReading(model::JobId job, const model::R
             insertTrace(m_connection->database, head.key, {stored.trace, *trace});
         }
         insertWith(*m_connection->kept.lease(insertSql<model::Reading>()), head.key, stored);
-        countReading(m_connection->kept, head.key, stored.by);
+        addReadingToSummary(m_connection->kept, head.key, stored.sequence);
         return stored;
     });
 }
@@ -100,6 +82,7 @@ Status HistoryStore::addVoid(model::JobId job, const std::vector<model::VoidMark
             if (mark.reason.empty())
                 return fail(ErrorCode::BadInput, "a void mark needs a reason");
             insertRow(m_connection->database, head.key, mark);
+            addWords(m_connection->kept, head.key, "void\n" + mark.reason);
         }
         return {};
     });
@@ -136,6 +119,7 @@ Status HistoryStore::addRiseTest(model::JobId job, const model::RiseTest& test)
                         fmt::format("the pressure-rise test has {} times, {} pressures and {} temperatures",
                                     test.times.size(), test.pressures.size(), test.temperatures.size()));
         insertRow(m_connection->database, head.key, test);
+        addWords(m_connection->kept, head.key, test.note);
         return {};
     });
 }

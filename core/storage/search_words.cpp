@@ -2,6 +2,11 @@
 // The words a job is found by, folded to lower case. A plain text column: at 5,000 jobs it is searched in a
 // few milliseconds (tests/bench), and it finds parts of words, which people type.
 #include "core/storage/connection.h"
+#include "core/storage/search_list.h"
+#include "core/storage/sqlite_errors.h"
+
+#include <optional>
+#include <sstream>
 
 namespace sealwalk::storage {
 namespace {
@@ -36,6 +41,61 @@ constexpr const char* kMoreWords =
     "iif(condition = 'at rest', '', condition) || char(10) || reason || char(10) || remark FROM reading "
     "WHERE job = ?1";
 
+/// One reading of these, found by its key.
+constexpr const char* kReadingWords =
+    "SELECT by || char(10) || iif(outcome IN ('value', 'no response'), '', outcome) || char(10) || "
+    "iif(condition = 'at rest', '', condition) || char(10) || reason || char(10) || remark FROM reading "
+    "WHERE job = ?1 AND sequence = ?2";
+
+/// Counts what lists hold; raised when they get words that they did not have.
+constexpr int kListVersion = 2;
+constexpr const char* kListSetting = "search list";
+
+/// The lines of `text` that the job's list does not have, each with a line's end before it; none when the
+/// list itself is not there.
+std::optional<std::string> missingLines(KeptStatements& in, JobKey key, const std::string& text)
+{
+    std::string missing;
+    std::istringstream lines(folded(text));
+    for (std::string line; std::getline(lines, line);) {
+        if (line.empty() || (missing + '\n').find('\n' + line + '\n') != std::string::npos)
+            continue;
+        const auto known = in.lease("SELECT instr(words, ?) FROM job_summary WHERE job = ?");
+        known->bind(1, line);
+        known->bind(2, key);
+        if (!known->executeStep())
+            return std::nullopt;
+        if (known->getColumn(0).getInt() == 0)
+            missing += '\n' + line;
+    }
+    return missing;
+}
+
+void makeAllAnew(SQLite::Database& database)
+{
+    std::vector<JobKey> jobs;
+    {
+        SQLite::Statement select(database, "SELECT id FROM job");
+        while (select.executeStep())
+            jobs.push_back(select.getColumn(0).getInt64());
+    }
+    database.exec("DELETE FROM job_summary");
+    for (const JobKey job : jobs)
+        refreshSummary(database, job);
+    SQLite::Statement put(database, "INSERT INTO setting (name, value) VALUES (?1, ?2) "
+                                    "ON CONFLICT (name) DO UPDATE SET value = excluded.value");
+    put.bind(1, kListSetting);
+    put.bind(2, std::to_string(kListVersion));
+    put.exec();
+}
+
+bool isOfToday(SQLite::Database& database)
+{
+    SQLite::Statement select(database, "SELECT value FROM setting WHERE name = ?");
+    select.bind(1, kListSetting);
+    return select.executeStep() && select.getColumn(0).getString() >= std::to_string(kListVersion);
+}
+
 } // namespace
 
 std::string searchWords(SQLite::Database& database, JobKey key, SearchWords which)
@@ -60,6 +120,75 @@ std::string searchWords(SQLite::Database& database, JobKey key, SearchWords whic
         }
     }
     return folded(words);
+}
+
+void addWords(KeptStatements& in, JobKey key, const std::string& text)
+{
+    const auto missing = missingLines(in, key, text);
+    if (!missing) {
+        refreshSummary(in.database(), key);
+        return;
+    }
+    if (missing->empty())
+        return;
+    const auto put = in.lease("UPDATE job_summary SET words = words || ? WHERE job = ?");
+    put->bind(1, *missing);
+    put->bind(2, key);
+    put->exec();
+}
+
+void addReadingToSummary(KeptStatements& in, JobKey key, std::int64_t sequence)
+{
+    std::string text;
+    {
+        const auto select = in.lease(kReadingWords);
+        select->bind(1, key);
+        select->bind(2, sequence);
+        if (select->executeStep())
+            text = select->getColumn(0).getString();
+    }
+    const auto missing = missingLines(in, key, text);
+    if (!missing) {
+        refreshSummary(in.database(), key);
+        return;
+    }
+    const auto put =
+        in.lease("UPDATE job_summary SET readings = readings + 1, words = words || ? WHERE job = ?");
+    put->bind(1, *missing);
+    put->bind(2, key);
+    put->exec();
+}
+
+void bringSearchListUpToDate(SQLite::Database& database, const std::filesystem::path& file)
+{
+    static_cast<void>(guarded(file, [&]() -> Status {
+        if (isOfToday(database))
+            return {};
+        SQLite::Transaction transaction(database, SQLite::TransactionBehavior::IMMEDIATE);
+        makeAllAnew(database);
+        transaction.commit();
+        return {};
+    }));
+}
+
+Status makeSearchListAnew(const std::filesystem::path& file)
+{
+    {
+        auto store = HistoryStore::open(file, HistoryStore::Mode::ReadWrite);
+        if (!store)
+            return fail(store.error());
+        if (const Status asked = store->putSetting(kListSetting, "0"); !asked)
+            return asked;
+    }
+    const auto store = HistoryStore::open(file, HistoryStore::Mode::ReadWrite);
+    if (!store)
+        return fail(store.error());
+    const auto done = store->setting(kListSetting);
+    if (!done)
+        return fail(done.error());
+    return *done == std::to_string(kListVersion)
+               ? Status()
+               : Status(fail(ErrorCode::Busy, file.string() + ": another program writes to it; try again"));
 }
 
 void refreshSummary(SQLite::Database& database, JobKey key)

@@ -95,41 +95,44 @@ Status sayTheyAreTwo(storage::HistoryStore& store, model::JobId before, model::J
     return add(store, exchange::deniedSetting(before, after), {pair});
 }
 
-Status takePairs(storage::HistoryStore& store, const storage::HistoryStore& from)
+std::vector<std::string> takePairs(storage::HistoryStore& store, const storage::HistoryStore& from)
 {
+    std::vector<std::string> problems;
     for (const std::string_view beginning : {exchange::kSamePoints, exchange::kOtherPoints}) {
         const auto settings = from.settingsNamed(std::string(beginning));
-        if (!settings)
-            return fail(settings.error());
+        if (!settings) {
+            problems.push_back(settings.error().message);
+            continue;
+        }
         for (const auto& [name, text] : *settings) {
             const auto pairs = exchange::readPairs(text);
-            if (!pairs)
-                return fail(pairs.error().in(name));
-            if (Status added = add(store, name, *pairs); !added)
-                return added;
+            if (const Status added = pairs ? add(store, name, *pairs) : Status(fail(pairs.error().in(name)));
+                !added)
+                problems.push_back(added.error().message);
         }
     }
-    return {};
+    return problems;
 }
 
-Status takeSameObjects(storage::HistoryStore& store, const storage::HistoryStore& from)
+std::vector<std::string> takeSameObjects(storage::HistoryStore& store, const storage::HistoryStore& from)
 {
     const auto there = from.objects();
     if (!there)
-        return fail(there.error());
+        return {there.error().message};
+    std::vector<std::string> problems;
     for (const storage::ObjectRow& row : *there)
         for (const storage::ObjectEntry& other : row.others) {
             if (!store.object(row.id) || !store.object(other.id))
                 continue; // none of its jobs came
             const auto said = store.saidOfEntry(other.id);
-            if (!said)
-                return fail(said.error());
-            if (*said)
+            if (said && *said)
                 continue;
-            if (Status joined = store.sayOneObject(other.id, row.id); !joined)
-                return joined;
+            if (const Status joined =
+                    said ? store.sayOneObject(other.id, row.id) : Status(fail(said.error()));
+                !joined)
+                problems.push_back(joined.error().message);
         }
-    return {};
+    return problems;
 }
 
 } // namespace sealwalk::transfer

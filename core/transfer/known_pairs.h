@@ -5,6 +5,9 @@
 #include "core/analysis/point_matching.h"
 #include "core/storage/history_store.h"
 
+#include <string>
+#include <vector>
+
 namespace sealwalk::transfer {
 
 /// All that was said in this history, whichever two jobs were compared then: a pair holds for every job that
@@ -18,10 +21,11 @@ Status sayTheyAreOne(storage::HistoryStore& store, model::JobId before, model::J
 Status sayTheyAreTwo(storage::HistoryStore& store, model::JobId before, model::JobId after,
                      const analysis::PointPair& pair);
 
-/// Adds what was said in another history, when that one is merged into this.
-Status takePairs(storage::HistoryStore& store, const storage::HistoryStore& from);
+/// Adds what was said in another history, when that one is merged into this. Answers what could not be added,
+/// one sentence each; the rest is.
+std::vector<std::string> takePairs(storage::HistoryStore& store, const storage::HistoryStore& from);
 
 /// The same for entries that are one object, where both are here and this history says nothing else of them.
-Status takeSameObjects(storage::HistoryStore& store, const storage::HistoryStore& from);
+std::vector<std::string> takeSameObjects(storage::HistoryStore& store, const storage::HistoryStore& from);
 
 } // namespace sealwalk::transfer

@@ -2,6 +2,7 @@
 #include "core/transfer/take_in.h"
 
 #include "core/exchange/job_import.h"
+#include "core/storage/trace_name.h"
 #include "core/transfer/hand_out.h"
 #include "core/transfer/known_pairs.h"
 
@@ -20,16 +21,65 @@ using exchange::JobRecord;
 using exchange::Verification;
 using storage::HistoryStore;
 
-TakenIn notTaken(Verification result, const JobRecord& record, bool isKnown)
+TakenIn notTaken(Verification result, const JobRecord& record)
 {
     TakenIn answer;
     answer.result = std::move(result);
     answer.done = fmt::format("job {} was not taken in", record.job.number);
     answer.job = record.job.id;
-    answer.isKnown = isKnown;
     answer.number = record.job.number;
     answer.object = record.object.name;
     return answer;
+}
+
+/// Traces that hold what their names say; of the others a note is left. Early ones have names that say
+/// nothing and come as they are.
+std::vector<storage::NamedTrace> trueOnes(std::vector<storage::NamedTrace> traces,
+                                          std::vector<std::string>& notes)
+{
+    std::erase_if(traces, [&](const storage::NamedTrace& trace) {
+        if (!storage::isTelling(trace.name) || storage::holdsWhatItSays(trace))
+            return false;
+        notes.push_back(fmt::format(
+            "the detector's trace \"{}\" does not hold what its name says and was left out", trace.name));
+        return true;
+    });
+    return traces;
+}
+
+/// A job that came in a file has no traces; another history may bring them while work goes on. Only those
+/// come that a reading here names and that hold what they are called.
+Status addTraces(HistoryStore& store, const model::Job& here, const std::vector<storage::NamedTrace>& traces,
+                 std::vector<std::string>& notes)
+{
+    if (traces.empty())
+        return {};
+    const auto kept = store.traces(here.id);
+    if (!kept)
+        return fail(kept.error());
+    std::unordered_set<std::string> missing;
+    for (const model::Reading& reading : here.readings)
+        missing.insert(reading.trace);
+    for (const storage::NamedTrace& trace : *kept)
+        missing.erase(trace.name);
+    std::size_t came = 0;
+    for (const storage::NamedTrace& trace : traces) {
+        if (!missing.contains(trace.name) || !storage::holdsWhatItSays(trace))
+            continue;
+        if (!here.isOpenForWork()) {
+            notes.emplace_back(
+                "detector's traces that are missing here stay so: the job is submitted or signed "
+                "and takes no more");
+            return {};
+        }
+        if (const Status added = store.addTrace(here.id, trace.name, trace.trace.times, trace.trace.values);
+            !added)
+            return added;
+        ++came;
+    }
+    if (came > 0)
+        notes.push_back(fmt::format("{} of the detector's traces came along, which were missing here", came));
+    return {};
 }
 
 /// The job is in the history already: takes in what it has more, or says why not.
@@ -41,12 +91,16 @@ Result<TakenIn> answerKnown(HistoryStore& store, const JobFile& file, Verificati
         return fail(here.error());
     const exchange::Continuation continuation = exchange::compareRecords(*here, file.record);
     const int number = here->job.number;
+    const bool isFurtherHere = continuation.standing == exchange::Standing::Same ||
+                               continuation.standing == exchange::Standing::Behind;
+    if (isFurtherHere)
+        if (const Status added = addTraces(store, here->job, traces, result.notes); !added)
+            return fail(added.error());
     const auto answer = [&](std::string done, Outcome outcome) {
         TakenIn taken;
         taken.result = std::move(result);
         taken.done = std::move(done);
         taken.job = here->job.id;
-        taken.isKnown = true;
         taken.outcome = outcome;
         taken.number = number;
         taken.object = here->object.name;
@@ -77,7 +131,7 @@ Result<TakenIn> answerKnown(HistoryStore& store, const JobFile& file, Verificati
         "they differ in {}; nothing was changed. Make that the same in both and take it in again, or go on "
         "with one of the two and enter what the other has more",
         number, exchange::partWords(continuation.differs)));
-    TakenIn refused = notTaken(std::move(result), file.record, true);
+    TakenIn refused = notTaken(std::move(result), file.record);
     refused.continuation = continuation;
     return refused;
 }
@@ -130,7 +184,7 @@ Status addNotes(const HistoryStore& store, const JobRecord& record, std::vector<
 } // namespace
 
 Result<TakenIn> takeIn(HistoryStore& store, const JobFile& file, Verification result,
-                       const std::vector<storage::NamedTrace>& traces)
+                       std::vector<storage::NamedTrace> traces)
 {
     const auto people = store.people();
     if (!people)
@@ -138,7 +192,8 @@ Result<TakenIn> takeIn(HistoryStore& store, const JobFile& file, Verification re
     checkKeys(result, *people);
     const int number = file.record.job.number;
     if (!result.ok())
-        return notTaken(std::move(result), file.record, false);
+        return notTaken(std::move(result), file.record);
+    traces = trueOnes(std::move(traces), result.notes);
     if (store.findJob(file.record.job.id.text()))
         return answerKnown(store, file, std::move(result), traces);
     if (const Status said = addNotes(store, file.record, result.notes); !said)
@@ -235,21 +290,27 @@ Result<std::vector<TakenIn>> takeInAll(HistoryStore& store, const HistoryStore& 
         file.pictures = loadPictures(from, file.record.job, missing);
         Verification result = exchange::verifyRecord(file.record, exchange::namesOf(file.pictures));
         result.problems.insert(result.problems.end(), missing.begin(), missing.end());
-        const auto traces = from.traces(row.id);
+        auto traces = from.traces(row.id);
         if (!traces) {
             cannot(row, traces.error());
             continue;
         }
-        Result<TakenIn> taken = takeIn(store, file, std::move(result), *traces);
+        Result<TakenIn> taken = takeIn(store, file, std::move(result), std::move(*traces));
         if (taken)
             answers.push_back(std::move(*taken));
         else
             cannot(row, taken.error());
     }
-    if (const Status same = takeSameObjects(store, from); !same)
-        return fail(same.error());
-    if (const Status pairs = takePairs(store, from); !pairs)
-        return fail(pairs.error());
+    if (stop.stop_requested())
+        return answers;
+    TakenIn said;
+    said.result.problems = takeSameObjects(store, from);
+    for (std::string& problem : takePairs(store, from))
+        said.result.problems.push_back(std::move(problem));
+    if (!said.result.problems.empty()) {
+        said.done = "not all that was said of points and objects there was taken in";
+        answers.push_back(std::move(said));
+    }
     return answers;
 }
 

@@ -28,21 +28,27 @@ struct TakenIn
 {
     exchange::Verification result; ///< what was found before, with problems and notes of the taking in
     std::string done;              ///< one sentence
-    model::JobId job;              ///< the job concerned
-    bool isKnown = false;          ///< it was in the history before
+    model::JobId job;              ///< the job concerned; nil: what was said there of points and objects
     Outcome outcome = Outcome::NotTaken;
     bool isRenumbered = false;                ///< its own number was taken here
     int number = 0;                           ///< here; of one not taken in the number it came with
     std::string object = {};                  ///< what the job's object is called
     exchange::Continuation continuation = {}; ///< how it stood to the one that was here
+
+    [[nodiscard]] bool isOfJob() const { return !job.isNil(); }
+    /// By at least one signature; of a job that was taken in they hold.
+    [[nodiscard]] bool isSigned() const { return !result.signatures.empty(); }
+    /// Refused for having gone on in both places.
+    [[nodiscard]] bool isForked() const { return continuation.standing == exchange::Standing::Forked; }
 };
 
 /// Stores `file`, whose verification is `result`, unless its signatures are broken, its keys are not those of
 /// the people in `store`, or the job is there already in another state. Where the job is there and `file`
 /// goes on from it (exchange/continuation.h), what it has more is added; nothing else that is there is
-/// changed.
+/// changed. Of `traces` those come that hold what their names say, also the ones that were missing of a job
+/// that is there and still worked on; a note tells of the others.
 Result<TakenIn> takeIn(storage::HistoryStore& store, const exchange::JobFile& file,
-                       exchange::Verification result, const std::vector<storage::NamedTrace>& traces = {});
+                       exchange::Verification result, std::vector<storage::NamedTrace> traces = {});
 
 /// How a job stands to the one that is in the history; none when it is not there.
 Result<std::optional<exchange::Continuation>> standingOf(const storage::HistoryStore& store,
@@ -61,8 +67,9 @@ struct Checked
 Result<Checked> checkFile(std::string_view bytes);
 
 /// Every job of another history, the oldest first; one answer for each. What cannot be taken in is a problem
-/// of its answer, and the rest goes on. Stopped, it answers for the jobs until then, which stay. Fails only
-/// when the jobs of `from` cannot be listed.
+/// of its answer, and the rest goes on. Then what was said there of points and objects; where that cannot be
+/// taken in, one answer more, of no job. Stopped, it answers for the jobs until then, which stay, and takes
+/// nothing else. Fails only when the jobs of `from` cannot be listed.
 /// @param progress  told after each job: how many of how many
 Result<std::vector<TakenIn>> takeInAll(storage::HistoryStore& store, const storage::HistoryStore& from,
                                        const std::stop_token& stop = {},

@@ -3661,14 +3661,6 @@ Fingerabdruck %2 …</translation>
         <translation>Auftrag %1: wurde freigegeben, ist aber nicht als unterschrieben vermerkt</translation>
     </message>
     <message>
-        <source>job %1: is missing from the list that searches use</source>
-        <translation>Auftrag %1: fehlt in der Liste, nach der gesucht wird</translation>
-    </message>
-    <message>
-        <source>job %1: the list that searches use counts wrongly</source>
-        <translation>Auftrag %1: die Liste, nach der gesucht wird, zählt falsch</translation>
-    </message>
-    <message>
         <source>a job cannot be read: %1</source>
         <translation>ein Auftrag lässt sich nicht lesen: %1</translation>
     </message>
@@ -4321,20 +4313,8 @@ Fingerabdruck %2 …</translation>
         <translation>die Detektorverläufe von %1 Messwerten wurden ohne Prüfsumme aufbewahrt: ob sie geändert wurden, ist nicht zu sagen</translation>
     </message>
     <message>
-        <source>job %1: the list that searches use has other words</source>
-        <translation>Auftrag %1: die Liste, die die Suche benutzt, enthält andere Wörter</translation>
-    </message>
-    <message>
         <source>job %1: trace &quot;%2&quot; does not hold what its name says</source>
         <translation>Auftrag %1: der Verlauf „%2“ enthält nicht, was sein Name sagt</translation>
-    </message>
-    <message>
-        <source>job %1: was opened as number %2, which nobody else has here; its number was changed</source>
-        <translation>Auftrag %1: er wurde als Nummer %2 eröffnet, die hier kein anderer hat; seine Nummer wurde geändert</translation>
-    </message>
-    <message>
-        <source>job %1: was opened as number %2 and given number %3 here; its number was changed</source>
-        <translation>Auftrag %1: er wurde als Nummer %2 eröffnet und erhielt hier die Nummer %3; seine Nummer wurde geändert</translation>
     </message>
     <message>
         <source>worst point</source>
@@ -4551,6 +4531,42 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>beyond the detector&apos;s range %1</source>
         <translation>jenseits des Messbereichs, %1</translation>
+    </message>
+    <message>
+        <source>the detector&apos;s trace &quot;%1&quot; does not hold what its name says and was left out</source>
+        <translation>die Kurve des Detektors „%1“ enthält nicht, was ihr Name sagt, und wurde weggelassen</translation>
+    </message>
+    <message>
+        <source>detector&apos;s traces that are missing here stay so: the job is submitted or signed and takes no more</source>
+        <translation>Kurven des Detektors, die hier fehlen, fehlen weiter: der Auftrag ist eingereicht oder unterschrieben und nimmt keine mehr auf</translation>
+    </message>
+    <message>
+        <source>%1 of the detector&apos;s traces came along, which were missing here</source>
+        <translation>%1 Kurven des Detektors kamen mit, die hier fehlten</translation>
+    </message>
+    <message>
+        <source>job %1: the history&apos;s own list, which searches use, %2; the record is not concerned, and check --remake-list makes the list anew</source>
+        <translation>Auftrag %1: die eigene Liste der Historie, die das Suchen benutzt, %2; die Aufzeichnung ist nicht betroffen, und check --remake-list macht die Liste neu</translation>
+    </message>
+    <message>
+        <source>does not have it</source>
+        <translation>hat ihn nicht</translation>
+    </message>
+    <message>
+        <source>counts wrongly</source>
+        <translation>zählt falsch</translation>
+    </message>
+    <message>
+        <source>has other words</source>
+        <translation>hat andere Wörter</translation>
+    </message>
+    <message>
+        <source>job %1: stands under another number than it was opened under, %2, which is free here: an early release took it in so, or the number was changed since</source>
+        <translation>Auftrag %1: steht unter einer anderen Nummer, als unter der er begonnen wurde, %2, die hier frei ist: eine frühe Fassung hat ihn so aufgenommen, oder die Nummer wurde seither geändert</translation>
+    </message>
+    <message>
+        <source>job %1: stands under another number than it was opened under, %2, and than the one it would be given here, %3: an early release took it in so, or the number was changed since</source>
+        <translation>Auftrag %1: steht unter einer anderen Nummer, als unter der er begonnen wurde, %2, und als der, die er hier bekäme, %3: eine frühe Fassung hat ihn so aufgenommen, oder die Nummer wurde seither geändert</translation>
     </message>
 </context>
 <context>
@@ -9800,6 +9816,14 @@ Das übernehmen?</translation>
         <source>%1, not as signed</source>
         <translation>%1, nicht wie unterschrieben</translation>
     </message>
+    <message>
+        <source>Whether job %1 is as it was signed could not be checked: %2</source>
+        <translation>Ob Auftrag %1 ist, wie er unterschrieben wurde, konnte nicht geprüft werden: %2</translation>
+    </message>
+    <message>
+        <source>It is tried again.</source>
+        <translation>Es wird noch einmal versucht.</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::MapPanel</name>
@@ -10143,6 +10167,10 @@ Das übernehmen?</translation>
     <message>
         <source>went on in both places, as far as can be told; they differ in: %1</source>
         <translation>ging, soweit zu erkennen, an beiden Orten weiter; verschieden sind: %1</translation>
+    </message>
+    <message>
+        <source>Not all that was said there of points and objects was taken in: %1</source>
+        <translation>Nicht alles, was dort von Punkten und Objekten gesagt wurde, wurde aufgenommen: %1</translation>
     </message>
 </context>
 <context>

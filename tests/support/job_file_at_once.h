@@ -7,7 +7,7 @@
 
 namespace sealwalk::tests {
 
-inline Result<ui::TakenIn> takeJobFile(ui::JobSession& session, const std::filesystem::path& file)
+inline Result<transfer::TakenIn> takeJobFile(ui::JobSession& session, const std::filesystem::path& file)
 {
     return ui::readJobFile(file).and_then(
         [&](transfer::Checked checked) { return ui::takeIn(session, file, std::move(checked)); });

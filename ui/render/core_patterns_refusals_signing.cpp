@@ -78,6 +78,11 @@ std::span<const char* const> signingRefusals()
                           "the object's tag, place, volume, limits, pumps, scale or note were changed "
                           "since this was signed; the signature keeps what they were"),
         QT_TRANSLATE_NOOP("Core", "the detector's traces of %1 readings are not in this history"),
+        QT_TRANSLATE_NOOP("Core",
+                          "the detector's trace \"%1\" does not hold what its name says and was left out"),
+        QT_TRANSLATE_NOOP("Core", "detector's traces that are missing here stay so: the job is submitted or "
+                                  "signed and takes no more"),
+        QT_TRANSLATE_NOOP("Core", "%1 of the detector's traces came along, which were missing here"),
         QT_TRANSLATE_NOOP("Core", "the detector's traces of %1 readings were kept without a digest: whether "
                                   "they were changed cannot be told"),
         QT_TRANSLATE_NOOP("Core", "when this was signed the object was called \"%1\"; now it is \"%2\""),

@@ -31,15 +31,19 @@ std::span<const char* const> storageRefusals()
         QT_TRANSLATE_NOOP("Core", "job %1: reading %2 has no value"),
         QT_TRANSLATE_NOOP("Core", "job %1: is marked as signed without an approval and a signature"),
         QT_TRANSLATE_NOOP("Core", "job %1: was approved but is not marked as signed"),
-        QT_TRANSLATE_NOOP("Core", "job %1: is missing from the list that searches use"),
-        QT_TRANSLATE_NOOP("Core", "job %1: the list that searches use counts wrongly"),
-        QT_TRANSLATE_NOOP("Core", "job %1: the list that searches use has other words"),
+        QT_TRANSLATE_NOOP("Core", "job %1: the history's own list, which searches use, %2; the record is not "
+                                  "concerned, and check --remake-list makes the list anew"),
+        QT_TRANSLATE_NOOP("Core", "does not have it"),
+        QT_TRANSLATE_NOOP("Core", "counts wrongly"),
+        QT_TRANSLATE_NOOP("Core", "has other words"),
         QT_TRANSLATE_NOOP("Core", "job %1: trace \"%2\" does not hold what its name says"),
         QT_TRANSLATE_NOOP("Core",
-                          "job %1: was opened as number %2, which nobody else has here; its number was "
-                          "changed"),
+                          "job %1: stands under another number than it was opened under, %2, which is free "
+                          "here: an early release took it in so, or the number was changed since"),
         QT_TRANSLATE_NOOP("Core",
-                          "job %1: was opened as number %2 and given number %3 here; its number was changed"),
+                          "job %1: stands under another number than it was opened under, %2, and than the "
+                          "one it would be given here, %3: an early release took it in so, or the number was "
+                          "changed since"),
         QT_TRANSLATE_NOOP("Core", "a job cannot be read: %1"),
         QT_TRANSLATE_NOOP("Core", "job %1 was changed in another window meanwhile; look again"),
         QT_TRANSLATE_NOOP("Core", "job %1 does not go on from what is here; nothing was changed"),

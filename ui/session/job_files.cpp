@@ -19,7 +19,8 @@ Result<transfer::Checked> readJobFile(const std::filesystem::path& file)
     return checked;
 }
 
-Result<TakenIn> takeIn(JobSession& session, const std::filesystem::path& file, transfer::Checked checked)
+Result<transfer::TakenIn> takeIn(JobSession& session, const std::filesystem::path& file,
+                                 transfer::Checked checked)
 {
     const std::string name = file.filename().string();
     if (!session.hasHistory())
@@ -28,19 +29,11 @@ Result<TakenIn> takeIn(JobSession& session, const std::filesystem::path& file, t
     if (!taken)
         return fail(taken.error().in(name));
     if (!taken->result.problems.empty())
-        return fail(taken->isKnown ? ErrorCode::Conflict : ErrorCode::DamagedFile,
+        return fail(taken->isForked() ? ErrorCode::Conflict : ErrorCode::DamagedFile,
                     name + ": " + taken->result.problems.front());
-    const bool isKnown = taken->outcome == transfer::Outcome::Known;
-    if (!isKnown)
+    if (taken->outcome != transfer::Outcome::Known)
         emit session.historyChanged();
-    TakenIn answer;
-    answer.job = taken->job;
-    answer.isSigned = !taken->result.signatures.empty();
-    answer.outcome = taken->outcome;
-    answer.wasHere = isKnown;
-    answer.continuation = taken->continuation;
-    answer.notes = std::move(taken->result.notes);
-    return answer;
+    return taken;
 }
 
 Status writeJobFile(const std::filesystem::path& history, model::JobId job, const std::filesystem::path& file,

@@ -8,29 +8,19 @@
 
 #include <filesystem>
 #include <stop_token>
-#include <string>
-#include <vector>
 
 namespace sealwalk::ui {
 
 class JobSession;
 
-struct TakenIn
-{
-    model::JobId job;
-    bool isSigned = false; ///< by at least one signature that holds
-    transfer::Outcome outcome = transfer::Outcome::Came;
-    bool wasHere = false; ///< the same job was in the history already, or one further on; nothing was added
-    exchange::Continuation continuation; ///< how it stood to the one that was here
-    std::vector<std::string> notes;      ///< what a person should know, one sentence each
-};
-
 /// Reads a job file and checks it, signatures and all; touches no session, so it may run beside the window.
 Result<transfer::Checked> readJobFile(const std::filesystem::path& file);
 
 /// Takes what was read from `file` into the open history. Refused: anything changed since it was signed, a
-/// signature of another key than the person's here, a job that went on both here and elsewhere.
-Result<TakenIn> takeIn(JobSession& session, const std::filesystem::path& file, transfer::Checked checked);
+/// signature of another key than the person's here, a job that went on both here and elsewhere. What is
+/// answered has no problems.
+Result<transfer::TakenIn> takeIn(JobSession& session, const std::filesystem::path& file,
+                                 transfer::Checked checked);
 
 /// Writes a job of a history, whole, with its pictures; may run beside the window. Stopped, it writes
 /// nothing.

@@ -12,6 +12,7 @@ namespace sealwalk::ui {
 
 namespace {
 
+constexpr std::chrono::seconds kPatience(5);
 constexpr std::size_t kAtOnce = 8; // answers come soon, and no list waits for a long one
 
 } // namespace
@@ -25,7 +26,18 @@ RecordWatch::RecordWatch(JobSession& session, QObject* parent)
         next();
     })
 {
+    m_again.setSingleShot(true);
+    m_again.setInterval(kPatience);
+    connect(&m_again, &QTimer::timeout, this, [this] {
+        m_unchecked.clear();
+        next();
+    });
     connect(&session, &JobSession::historyChanged, this, &RecordWatch::forget);
+}
+
+void RecordWatch::setPatience(std::chrono::milliseconds patience)
+{
+    m_again.setInterval(patience);
 }
 
 void RecordWatch::look(const std::vector<model::JobId>& jobs)
@@ -40,10 +52,17 @@ std::string RecordWatch::wrongWith(model::JobId job) const
     return known == m_known.end() ? std::string() : known->second;
 }
 
+std::string RecordWatch::whyNotChecked(model::JobId job) const
+{
+    const auto unchecked = m_unchecked.find(job);
+    return unchecked == m_unchecked.end() ? std::string() : unchecked->second;
+}
+
 void RecordWatch::forget()
 {
     ++m_round;
     m_known.clear();
+    m_unchecked.clear();
     m_wanted.clear();
     emit told();
 }
@@ -54,7 +73,7 @@ void RecordWatch::next()
         return;
     std::vector<model::JobId> batch;
     for (const model::JobId job : m_wanted)
-        if (batch.size() < kAtOnce && !m_known.contains(job))
+        if (batch.size() < kAtOnce && !m_known.contains(job) && !m_unchecked.contains(job))
             batch.push_back(job);
     if (batch.empty())
         return;
@@ -64,9 +83,11 @@ void RecordWatch::next()
         for (const model::JobId job : batch) {
             const auto checked =
                 store ? transfer::verifyIn(*store, job) : Result<exchange::Verification>(fail(store.error()));
-            answers.push_back({job, !checked                    ? checked.error().message
-                                    : checked->problems.empty() ? std::string()
-                                                                : checked->problems.front()});
+            if (!checked) // no sentence on the job: the file is away, locked, damaged
+                answers.push_back({job, checked.error().message, false});
+            else
+                answers.push_back(
+                    {job, checked->problems.empty() ? std::string() : checked->problems.front()});
         }
         return std::pair{round, std::move(answers)};
     });
@@ -75,10 +96,22 @@ void RecordWatch::next()
 void RecordWatch::take(std::vector<Checked> checked)
 {
     bool isAnyWrong = false;
+    std::vector<model::JobId> unchecked;
     for (Checked& one : checked) {
+        if (!one.isChecked) {
+            m_unchecked[one.job] = std::move(one.wrong);
+            if (m_toldUnchecked.insert(one.job).second)
+                unchecked.push_back(one.job);
+            continue;
+        }
+        m_toldUnchecked.erase(one.job);
         isAnyWrong = isAnyWrong || !one.wrong.empty();
         m_known[one.job] = std::move(one.wrong);
     }
+    if (!m_unchecked.empty() && !m_again.isActive())
+        m_again.start();
+    for (const model::JobId job : unchecked)
+        emit couldNotCheck(job);
     if (isAnyWrong)
         emit told();
 }

@@ -7,8 +7,11 @@
 #include "ui/session/newest_wins.h"
 
 #include <QObject>
+#include <QTimer>
 
+#include <chrono>
 #include <map>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -27,17 +30,24 @@ public:
     void look(const std::vector<model::JobId>& jobs);
     /// What is wrong with a job, the core's sentence; empty: nothing, or it is not known yet.
     [[nodiscard]] std::string wrongWith(model::JobId job) const;
+    /// Why a job could not be checked, which says nothing of the job; it is tried again. Empty: it could, or
+    /// was not tried yet.
+    [[nodiscard]] std::string whyNotChecked(model::JobId job) const;
+    /// How long it waits before it tries again; 5 s when nobody says otherwise.
+    void setPatience(std::chrono::milliseconds patience);
     /// Forgets all answers: the history is another, or somebody else wrote to it.
     void forget();
 
 signals:
     void told(); ///< something that is wrong was found, or what was known was forgotten
+    void couldNotCheck(model::JobId job); ///< said once, however often it is tried again
 
 private:
     struct Checked
     {
         model::JobId job;
         std::string wrong;
+        bool isChecked = true; ///< false: `wrong` says why not
     };
     void next();
     void take(std::vector<Checked> checked);
@@ -45,6 +55,9 @@ private:
     JobSession& m_session;
     std::vector<model::JobId> m_wanted;
     std::map<model::JobId, std::string> m_known;
+    std::map<model::JobId, std::string> m_unchecked;
+    std::set<model::JobId> m_toldUnchecked;
+    QTimer m_again;
     unsigned m_round = 0; ///< answers of before the last forget() do not count
     NewestWins<std::pair<unsigned, std::vector<Checked>>> m_work;
 };

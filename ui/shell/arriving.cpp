@@ -24,6 +24,7 @@ namespace sealwalk::ui {
 namespace {
 
 using transfer::Outcome;
+using transfer::TakenIn;
 
 QString tr(const char* text, const char* comment = nullptr, int count = -1)
 {
@@ -66,18 +67,20 @@ bool mayTakeIn(MainWindow& window, const exchange::JobRecord& record)
     return false;
 }
 
-QString newsOf(const TakenIn& taken, int number, const exchange::Continuation& continuation)
+QString newsOf(const TakenIn& taken)
 {
+    const int number = taken.number;
+    const exchange::Continuation& continuation = taken.continuation;
     if (taken.outcome == Outcome::WentOn)
         return tr("Job %1 went on: %2.").arg(number).arg(aheadInWords(continuation));
-    if (taken.wasHere && continuation.standing == exchange::Standing::Behind)
+    if (taken.outcome == Outcome::Known && continuation.standing == exchange::Standing::Behind)
         return tr("Job %1 is here already, and further on here: %2. Nothing was taken in.")
             .arg(number)
             .arg(aheadInWords(continuation));
-    if (taken.wasHere)
+    if (taken.outcome == Outcome::Known)
         return tr("Job %1 was here already, unchanged.").arg(number);
     // Whoever writes a file makes its checksums; only a signature says that nobody changed it since.
-    if (taken.isSigned)
+    if (taken.isSigned())
         return tr("Job %1 was taken in, unchanged since it was signed.").arg(number);
     return tr("Job %1 was taken in. Nobody has signed it: whether it was changed since it was written cannot "
               "be "
@@ -102,8 +105,8 @@ void takeInFile(MainWindow& window, const std::filesystem::path& file, Result<tr
         return;
     }
     window.showStageOfWork();
-    window.say(Severity::News, newsOf(*taken, window.session().job().number, taken->continuation));
-    for (const std::string& note : taken->notes)
+    window.say(Severity::News, newsOf(*taken));
+    for (const std::string& note : taken->result.notes)
         window.say(Severity::Caution, render::inWords(note));
 }
 
@@ -149,7 +152,8 @@ void mergeHistory(MainWindow& window, const std::filesystem::path& from)
             window.say(Severity::News, summary.headline());
             summary.exec();
         },
-        tr("Cancelled; the jobs that had come until then stay."));
+        tr("Cancelled; the jobs that had come until then stay."),
+        [&window] { emit window.session().historyChanged(); });
     if (!begun) {
         delete telling.data();
         return;

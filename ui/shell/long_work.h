@@ -15,12 +15,13 @@
 namespace sealwalk::ui {
 
 /// Runs `work` in a thread of its own and gives its answer to `done` in the window's. After Cancel nothing is
-/// given; `work` sees it by its token and leaves nothing behind, or `cancelled` says what stays. One at a
-/// time: false when another goes on.
+/// given; `work` sees it by its token and leaves nothing behind, or `cancelled` says what stays, and `ended`
+/// is called when the work has come to its end. One at a time: false when another goes on.
 template <typename Answer>
 bool runLong(MainWindow& window, const QString& what, std::function<Answer(std::stop_token)> work,
              std::function<void(Answer)> done,
-             const QString& cancelled = MainWindow::tr("Cancelled; nothing was written."))
+             const QString& cancelled = MainWindow::tr("Cancelled; nothing was written."),
+             std::function<void()> ended = {})
 {
     NoteLine& line = window.noteLine();
     if (line.isWorking()) {
@@ -40,10 +41,13 @@ bool runLong(MainWindow& window, const QString& what, std::function<Answer(std::
                      });
     runBeside<Answer>(
         &window, [work = std::move(work), token = stop.get_token()] { return work(token); },
-        [&window, cancelling, stop, done = std::move(done)](Answer answer) {
+        [&window, cancelling, stop, done = std::move(done), ended = std::move(ended)](Answer answer) {
             delete cancelling.data(); // at once: what is done now may open a dialog, or begin other work
-            if (stop.stop_requested())
+            if (stop.stop_requested()) {
+                if (ended)
+                    ended();
                 return;
+            }
             window.noteLine().endProgress();
             done(std::move(answer));
         });

@@ -63,7 +63,8 @@ QString restingHint(Stage stage)
     case Stage::SignOff:
         return MainWindow::tr("Exceptions first; Enter opens the place.");
     case Stage::History:
-        return MainWindow::tr("Enter opens a job; Space marks it, and two marked jobs are compared; Shift+Space marks more.");
+        return MainWindow::tr(
+            "Enter opens a job; Space marks it, and two marked jobs are compared; Shift+Space marks more.");
     }
     return {};
 }
@@ -128,6 +129,14 @@ void MainWindow::listen()
             [this] { m_settings.setLogger(m_session.logger()); });
     connect(&m_session, &JobSession::jobChanged, this, &MainWindow::onJobChanged);
     connect(m_watch, &RecordWatch::told, this, &MainWindow::tellWrong);
+    connect(m_watch, &RecordWatch::couldNotCheck, this, [this](model::JobId job) {
+        if (m_session.hasJob() && m_session.job().id == job)
+            say(Severity::Caution,
+                tr("Whether job %1 is as it was signed could not be checked: %2")
+                    .arg(m_session.job().number)
+                    .arg(render::inWords(m_watch->whyNotChecked(job))),
+                tr("It is tried again."));
+    });
     connect(&m_session, &JobSession::storedOnDisk, m_corner, &Corner::onStored);
     for (const auto signal :
          {&JobSession::historyChanged, &JobSession::sketchChanged, &JobSession::setupChanged,

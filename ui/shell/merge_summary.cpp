@@ -22,8 +22,9 @@ constexpr QSize kSize(720, 420);
 
 int counted(const std::vector<TakenIn>& answers, Outcome outcome)
 {
-    return static_cast<int>(std::count_if(answers.begin(), answers.end(),
-                                          [&](const TakenIn& one) { return one.outcome == outcome; }));
+    return static_cast<int>(std::count_if(answers.begin(), answers.end(), [&](const TakenIn& one) {
+        return one.isOfJob() && one.outcome == outcome;
+    }));
 }
 
 /// "Job 165 of Electron-beam weld chamber".
@@ -36,7 +37,7 @@ QString nameOf(const TakenIn& one)
 
 QString whyNot(const TakenIn& one)
 {
-    if (one.continuation.standing == exchange::Standing::Forked)
+    if (one.isForked())
         return MergeSummary::tr("went on in both places, as far as can be told; they differ in: %1")
             .arg(partInWords(one.continuation.differs));
     return one.result.problems.empty() ? QString() : render::inWords(one.result.problems.front());
@@ -44,6 +45,9 @@ QString whyNot(const TakenIn& one)
 
 QString outcomeOf(const TakenIn& one)
 {
+    if (!one.isOfJob())
+        return MergeSummary::tr("Not all that was said there of points and objects was taken in: %1")
+            .arg(whyNot(one));
     switch (one.outcome) {
     case Outcome::Came:
         return MergeSummary::tr("%1 came").arg(nameOf(one));
@@ -68,6 +72,9 @@ QStringList linesOf(std::vector<TakenIn> answers)
     QStringList lines;
     for (const TakenIn& one : answers) {
         lines << outcomeOf(one);
+        if (!one.isOfJob()) // the first stands above
+            for (std::size_t i = 1; i < one.result.problems.size(); ++i)
+                lines << QStringLiteral("    ") + render::inWords(one.result.problems[i]);
         for (const std::string& note : one.result.notes)
             lines << QStringLiteral("    ") + render::inWords(note);
     }
@@ -89,11 +96,13 @@ MergeSummary::MergeSummary(const std::vector<TakenIn>& answers, QWidget* parent)
                      .arg(counted(answers, Outcome::WentOn))
                      .arg(counted(answers, Outcome::Known))
                      .arg(refused);
-    auto* headline = new QLabel(
-        m_headline + QLatin1Char('\n') +
-            (renumbered > 0 ? tr("Their number was taken here and they got another: %1.").arg(renumbered)
-                            : tr("All kept their numbers.")),
-        this);
+    QString numbers;
+    if (renumbered > 0)
+        numbers = tr("Their number was taken here and they got another: %1.").arg(renumbered);
+    else if (came > 0)
+        numbers = tr("All kept their numbers.");
+    auto* headline =
+        new QLabel(numbers.isEmpty() ? m_headline : m_headline + QLatin1Char('\n') + numbers, this);
     headline->setObjectName(QStringLiteral("headline"));
     headline->setWordWrap(true);
     auto* lines = new QPlainTextEdit(linesOf(answers).join(QLatin1Char('\n')), this);

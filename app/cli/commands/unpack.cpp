@@ -8,6 +8,7 @@
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <array>
 #include <filesystem>
 #include <fstream>
@@ -49,7 +50,9 @@ Result<Verdict> mergeHistory(const std::string& path, const Console& console)
     if (!answers)
         return fail(answers.error().in(path));
     exchange::Verification all;
-    std::string done = fmt::format("{} from {}", counted(answers->size(), "job"), path);
+    const auto jobs =
+        std::count_if(answers->begin(), answers->end(), [](const auto& a) { return a.isOfJob(); });
+    std::string done = fmt::format("{} from {}", counted(static_cast<std::size_t>(jobs), "job"), path);
     for (const transfer::TakenIn& taken : *answers) {
         done += "\n  " + taken.done;
         all.problems.insert(all.problems.end(), taken.result.problems.begin(), taken.result.problems.end());

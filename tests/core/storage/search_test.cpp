@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/storage/search_list.h"
 #include "tests/core/storage/opened_history.h"
 #include "tests/core/storage/scratch_folder.h"
 
+#include <SQLiteCpp/Database.h>
 #include <gtest/gtest.h>
 
 namespace sealwalk::tests {
@@ -66,6 +68,78 @@ TEST(Search, KnowsWhoJoinedWhileTheJobWentOn)
     EXPECT_EQ(opened.store.jobs()->front().readings, 1);
 }
 
+// Regression: what had just been recorded at a point, marked void or noted of a pressure rise was not found,
+// when its author was known; the list stays the one that is made of the record.
+TEST(Search, FindsWhatWasJustRecorded)
+{
+    const ScratchFolder folder;
+    OpenedHistory opened(folder / "a.sealwalk");
+    const auto& points = opened.job.sketch.points;
+    model::Reading reading = sampleReading(opened.round.id, points[0].id);
+    const model::Reading first = opened.store.addReading(opened.job.id, reading).value();
+    reading.id = model::ReadingId::create();
+    reading.remark = "Frost on the Flange\nand a hiss";
+    ASSERT_TRUE(opened.store.addReading(opened.job.id, reading));
+    reading.id = model::ReadingId::create();
+    reading.outcome = model::Outcome::NotAccessible;
+    reading.reason = "behind the cable tray";
+    reading.peak.reset();
+    ASSERT_TRUE(opened.store.addReading(opened.job.id, reading));
+    model::VoidMark mark;
+    mark.reading = first.id;
+    mark.reason = "probe slipped";
+    mark.by = reading.by;
+    ASSERT_TRUE(opened.store.addVoid(opened.job.id, {mark}));
+    model::RiseTest rise;
+    rise.id = model::RiseTestId::create();
+    rise.at = moment(50);
+    rise.times = {0, 1};
+    rise.pressures = {1, 2};
+    rise.by = reading.by;
+    rise.note = "pump oil was changed";
+    ASSERT_TRUE(opened.store.addRiseTest(opened.job.id, rise));
+    for (const char* typed : {"frost on the flange", "hiss", "not accessible", "cable tray", "void",
+                              "probe slipped", "oil was changed"})
+        EXPECT_EQ(opened.store.jobs(typed)->size(), 1U) << typed;
+    EXPECT_EQ(opened.store.jobs()->front().readings, 3);
+    EXPECT_EQ(opened.store.check(), std::vector<std::string>{});
+}
+
+// Property: a list of an earlier release gets the words of today at the next opening to write; one that
+// somebody bent is told as what it is, and made anew.
+TEST(Search, MakesItsListAnew)
+{
+    const ScratchFolder folder;
+    const auto file = folder / "a.sealwalk";
+    {
+        storage::HistoryStore store = openAt(file, storage::HistoryStore::Mode::Create);
+        ASSERT_TRUE(store.importJob(sampleObject(), wholeJob(), {samplePicture()}));
+    }
+    {
+        SQLite::Database database(file.string(), SQLite::OPEN_READWRITE);
+        ASSERT_EQ(database.exec("DELETE FROM setting WHERE name = 'search list'"), 1);
+        ASSERT_EQ(database.exec("UPDATE job_summary SET words = replace(words, 'epoxy', '')"), 1);
+    }
+    EXPECT_EQ(openAt(file, storage::HistoryStore::Mode::ReadOnly).jobs("epoxy")->size(), 0U);
+    EXPECT_EQ(openAt(file, storage::HistoryStore::Mode::ReadWrite).jobs("epoxy")->size(), 1U);
+    const auto beside = openAt(file, storage::HistoryStore::Mode::ReadOnly).checkBeside(wholeJob().id);
+    for (const char* bent : {"UPDATE job_summary SET readings = 77",
+                             "UPDATE job_summary SET words = words || 'x'", "DELETE FROM job_summary"}) {
+        {
+            SQLite::Database database(file.string(), SQLite::OPEN_READWRITE);
+            ASSERT_EQ(database.exec(bent), 1);
+        }
+        storage::HistoryStore store = openAt(file, storage::HistoryStore::Mode::ReadWrite);
+        const auto problems = store.check().value();
+        ASSERT_EQ(problems.size(), 1U) << bent;
+        EXPECT_NE(problems.front().find("the history's own list"), std::string::npos) << problems.front();
+        EXPECT_EQ(store.checkBeside(wholeJob().id), beside) << "it says nothing of the job";
+        ASSERT_TRUE(storage::makeSearchListAnew(file));
+        EXPECT_EQ(store.check(), std::vector<std::string>{}) << bent;
+        EXPECT_EQ(store.jobs("epoxy")->size(), 1U) << bent;
+    }
+}
+
 // Property: newest first, each with its counts.
 TEST(Search, ListsJobsNewestFirst)
 {
@@ -122,8 +196,69 @@ TEST(Search, NamesConcessionsAtTheirEnd)
     made.action = "new seal";
     made.at = moment(30);
     ASSERT_TRUE(opened.store.putRepair(opened.job.id, made));
+    EXPECT_EQ(ending(5000).size(), 1U) << "regression: a repair ended it before the point was sprayed again";
+    model::Reading sprayed = sampleReading(opened.round.id, points[1].id);
+    sprayed.at = moment(40);
+    sprayed.outcome = model::Outcome::NoResponse;
+    sprayed.peak.reset();
+    const model::Reading stored = opened.store.addReading(opened.job.id, sprayed).value();
     EXPECT_TRUE(ending(5000).empty());
     EXPECT_EQ(ending(9000).size(), 1U);
+    ASSERT_TRUE(opened.store.addVoid(opened.job.id, {{stored.id, "the wrong point", "Ada", moment(41)}}));
+    EXPECT_EQ(ending(5000).size(), 1U);
+}
+
+// Regression: a concession was told of for ever, also when its point had been retired, found within by a
+// person, or measured in a later job that was signed.
+TEST(Search, NamesNoConcessionThatALaterJobDealtWith)
+{
+    for (const char* how : {"measured", "retired", "judged"}) {
+        const ScratchFolder folder;
+        OpenedHistory opened(folder / "a.sealwalk");
+        const model::PointId point = opened.job.sketch.points[0].id;
+        model::Concession leave;
+        leave.id = model::ConcessionId::create();
+        leave.points = {point};
+        leave.grantedBy = "Cleo";
+        leave.until = moment(5000);
+        leave.reason = "spare part ordered";
+        leave.at = moment(10);
+        ASSERT_TRUE(opened.store.addConcession(opened.job.id, leave));
+        model::Reading covered = sampleReading(opened.round.id, point);
+        covered.at = moment(12);
+        ASSERT_TRUE(opened.store.addReading(opened.job.id, covered)) << "what the concession is for";
+        opened.sign();
+        const auto ending = [&] { return opened.store.concessionsEndingBy(moment(5000))->size(); };
+        ASSERT_EQ(ending(), 1U) << how;
+        model::Job next = opened.store.createJob(sampleObject().id, "a year on", moment(3000)).value();
+        EXPECT_EQ(ending(), 1U) << how;
+        model::Round round;
+        round.points = {point};
+        round.opened = moment(3001);
+        round = opened.store.addRound(next.id, round).value();
+        if (how == std::string("retired")) {
+            for (model::TestPoint& one : next.sketch.points)
+                one.retired = one.retired || one.id == point;
+            ASSERT_TRUE(opened.store.saveSketch(next.id, next.sketch, next.sketch.revision));
+        } else if (how == std::string("judged")) {
+            model::Judgement verdict;
+            verdict.id = model::JudgementId::create();
+            verdict.point = point;
+            verdict.round = round.id;
+            verdict.verdict = "within";
+            verdict.reason = "an echo of the flange beside";
+            verdict.at = moment(3100);
+            ASSERT_TRUE(opened.store.addJudgement(next.id, verdict));
+        } else {
+            model::Reading measured = sampleReading(round.id, point);
+            measured.at = moment(3002);
+            ASSERT_TRUE(opened.store.addReading(next.id, measured));
+            EXPECT_EQ(ending(), 1U) << "whether it is within is not decided yet";
+            opened.job = next;
+            opened.sign();
+        }
+        EXPECT_EQ(ending(), 0U) << how;
+    }
 }
 
 // Property: from an earlier job's temporary repair until a later one makes it good.

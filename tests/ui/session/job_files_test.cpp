@@ -31,14 +31,14 @@ TEST(SessionJobFiles, GoFromOneHistoryToAnother)
     QSignalSpy changed(&to.session, &ui::JobSession::historyChanged);
     const auto taken = takeJobFile(to.session, file);
     ASSERT_TRUE(taken.has_value()) << taken.error().message;
-    EXPECT_FALSE(taken->wasHere);
+    EXPECT_EQ(taken->outcome, transfer::Outcome::Came);
     EXPECT_EQ(changed.count(), 1);
     ASSERT_TRUE(to.session.openJob(taken->job).has_value());
     EXPECT_TRUE(to.session.job().sketch == from.session.job().sketch);
 
     const auto again = takeJobFile(to.session, file);
     ASSERT_TRUE(again.has_value()) << again.error().message;
-    EXPECT_TRUE(again->wasHere);
+    EXPECT_EQ(again->outcome, transfer::Outcome::Known);
     EXPECT_EQ(changed.count(), 1);
     EXPECT_EQ(to.session.history().jobs()->size(), 1U);
 }

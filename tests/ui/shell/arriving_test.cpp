@@ -5,6 +5,7 @@
 #include "core/transfer/hand_out.h"
 #include "tests/support/signed_job.h"
 #include "tests/ui/shell/window_fixture.h"
+#include "ui/session/record_watch.h"
 #include "ui/shell/arriving.h"
 #include "ui/shell/stage_strip.h"
 #include "ui/widgets/note_line.h"
@@ -12,6 +13,7 @@
 #include <QFileInfo>
 #include <QLabel>
 #include <QMessageBox>
+#include <QSignalSpy>
 
 namespace sealwalk::ui {
 
@@ -109,8 +111,70 @@ TEST_F(ArrivingTest, AWholeHistoryIsTakenIn)
     EXPECT_TRUE(headline.endsWith(QStringLiteral("got another: 1."))) << headline.toStdString();
     EXPECT_EQ(session->history().jobs()->size(), 3U);
 
+    onDialog([&](QDialog& dialog) { // the same again
+        headline = dialog.findChild<QLabel*>(QStringLiteral("headline"))->text();
+        dialog.accept();
+    });
+    mergeHistory(*window, from);
+    ASSERT_TRUE(waitForDialogs());
+    EXPECT_TRUE(headline.startsWith(QStringLiteral("Jobs that came: 0"))) << headline.toStdString();
+    EXPECT_FALSE(headline.contains(QStringLiteral("kept their numbers"))) << "regression: nothing had come";
+
     mergeHistory(*window, historyFile().toStdString());
     EXPECT_TRUE(said().contains(QStringLiteral("This is the history that is open"))) << said().toStdString();
+}
+
+// Regression: after Cancel the lists did not show the jobs that had come until then.
+TEST_F(ArrivingTest, AMergeThatIsCancelledLeavesWhatCame)
+{
+    constexpr std::uint64_t kJobs = 25;
+    const std::filesystem::path from = beside("laptop.sealwalk");
+    {
+        auto laptop = storage::HistoryStore::open(from, storage::HistoryStore::Mode::Create);
+        for (std::uint64_t seed = 100; seed < 100 + kJobs; ++seed)
+            ASSERT_TRUE(import(*laptop, exchange::unsignedFile(seed)));
+    }
+    const auto here = [&] { return session->history().jobs()->size(); };
+    QSignalSpy changed(session.get(), &JobSession::historyChanged);
+    mergeHistory(*window, from);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return here() > 0; }));
+    emit window->noteLine().cancelled();
+    EXPECT_FALSE(window->noteLine().isWorking());
+    EXPECT_TRUE(said().contains(QStringLiteral("Cancelled"))) << said().toStdString();
+    changed.clear();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !changed.isEmpty(); }));
+    const std::size_t came = here();
+    EXPECT_GT(came, 0U);
+    EXPECT_EQ(QApplication::activeModalWidget(), nullptr) << "nothing is summed up";
+    QTest::qWait(100);
+    EXPECT_EQ(here(), came) << "it has come to its end";
+}
+
+// Regression: a history that could not be opened or read made its signed jobs "not as signed".
+TEST_F(ArrivingTest, AJobThatCannotBeCheckedIsNotCalledBent)
+{
+    const exchange::JobFile whole = exchange::signedFile(31, m_reviewer);
+    ASSERT_TRUE(import(session->history(), whole));
+    RecordWatch watch(*session);
+    watch.setPatience(std::chrono::milliseconds(50));
+    const std::filesystem::path file = historyFile().toStdString();
+    const std::filesystem::path away = file.string() + ".away";
+    const model::JobId job = whole.record.job.id;
+    const model::JobId gone = model::JobId::create();
+    QSignalSpy told(&watch, &RecordWatch::told);
+    int tries = 0;
+    QObject::connect(&watch, &RecordWatch::couldNotCheck, &watch, [&] { ++tries; });
+    std::filesystem::rename(file, away);
+    watch.look({job, gone});
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !watch.whyNotChecked(job).empty(); }));
+    EXPECT_EQ(watch.wrongWith(job), "");
+    EXPECT_TRUE(told.isEmpty());
+    EXPECT_GT(tries, 0);
+    std::filesystem::rename(away, file);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return watch.whyNotChecked(job).empty(); })) << "tried again";
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !watch.whyNotChecked(gone).empty(); })) << "never there";
+    EXPECT_EQ(watch.wrongWith(job), "");
+    EXPECT_EQ(watch.wrongWith(gone), "");
 }
 
 } // namespace sealwalk::ui
