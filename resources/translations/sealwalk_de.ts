@@ -4568,6 +4568,10 @@ Fingerabdruck %2 …</translation>
         <source>job %1: stands under another number than it was opened under, %2, and than the one it would be given here, %3: an early release took it in so, or the number was changed since</source>
         <translation>Auftrag %1: steht unter einer anderen Nummer, als unter der er begonnen wurde, %2, und als der, die er hier bekäme, %3: eine frühe Fassung hat ihn so aufgenommen, oder die Nummer wurde seither geändert</translation>
     </message>
+    <message>
+        <source>another program writes to it; try again</source>
+        <translation>ein anderes Programm schreibt hinein; noch einmal versuchen</translation>
+    </message>
 </context>
 <context>
     <name>FindingWords</name>

@@ -64,6 +64,7 @@ std::span<const char* const> storageRefusals()
         QT_TRANSLATE_NOOP("Core", "the disk did not take the copy"),
         QT_TRANSLATE_NOOP("Core", "not written"),
         QT_TRANSLATE_NOOP("Core", "may not be read; give it read permission"),
+        QT_TRANSLATE_NOOP("Core", "another program writes to it; try again"),
         QT_TRANSLATE_NOOP("Core", "the test object has no identity"),
         QT_TRANSLATE_NOOP("Core", "the test object has no name; give it one"),
         QT_TRANSLATE_NOOP("Core", "%1 was changed in another window meanwhile; look again"),

@@ -83,8 +83,12 @@ void RecordWatch::next()
         for (const model::JobId job : batch) {
             const auto checked =
                 store ? transfer::verifyIn(*store, job) : Result<exchange::Verification>(fail(store.error()));
-            if (!checked) // no sentence on the job: the file is away, locked, damaged
+            // A file that is away or locked says nothing of the job; a record that cannot be read any more
+            // does.
+            if (!checked && !(store && checked.error().code == ErrorCode::DamagedFile))
                 answers.push_back({job, checked.error().message, false});
+            else if (!checked)
+                answers.push_back({job, checked.error().message});
             else
                 answers.push_back(
                     {job, checked->problems.empty() ? std::string() : checked->problems.front()});
