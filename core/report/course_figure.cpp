@@ -90,7 +90,7 @@ private:
         m_series.hollow.push_back(isBound);
         m_series.ranges.push_back(ends);
         if (isAtLeast)
-            m_words.push_back({courseDay(stop.at), m_series.y.back(), "at least"});
+            m_words.push_back({courseDay(stop.at), m_series.y.back(), "\u2265"});
         speak((isBound     ? "below "
                : isAtLeast ? "at least "
                            : "") +

@@ -56,7 +56,7 @@ public:
         m_series.hollow.push_back(said.isBound);
         m_series.ranges.push_back(said.range);
         if (said.isAtLeast && said.isFlagged)
-            m_flags.push_back({courseDay(at), value, "at least"});
+            m_flags.push_back({courseDay(at), value, "\u2265"});
         const Series::Ends& range = said.range;
         speak(at, (said.isBound     ? "below "
                    : said.isAtLeast ? "at least "

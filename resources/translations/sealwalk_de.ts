@@ -647,7 +647,7 @@ Fingerabdruck %2 …</translation>
     </message>
     <message>
         <source>cannot say</source>
-        <translation>nicht entscheidbar</translation>
+        <translation>unklar</translation>
     </message>
     <message>
         <source>within the limit</source>
@@ -1147,7 +1147,7 @@ Fingerabdruck %2 …</translation>
     </message>
     <message>
         <source>open: sprayed again, cannot say</source>
-        <translation>offen: neu besprüht, nicht entscheidbar</translation>
+        <translation>offen: neu besprüht, unklar</translation>
     </message>
     <message>
         <source>sprayed again; no pressure rise since</source>
@@ -4625,7 +4625,7 @@ Fingerabdruck %2 …</translation>
     </message>
     <message>
         <source>cannot say</source>
-        <translation>nicht entscheidbar</translation>
+        <translation>unklar</translation>
     </message>
     <message>
         <source>within</source>
@@ -6547,7 +6547,7 @@ Fingerabdruck %2 …</translation>
     </message>
     <message>
         <source>%1 over, %2 cannot say</source>
-        <translation>%1 darüber, %2 offen</translation>
+        <translation>%1 darüber, %2 unklar</translation>
     </message>
     <message>
         <source>all within</source>
@@ -8820,7 +8820,7 @@ Das übernehmen?</translation>
     </message>
     <message>
         <source>own part below %1</source>
-        <translation>eigener Teil unter %1</translation>
+        <translation>eigen unter %1</translation>
     </message>
     <message>
         <source>below %1</source>
@@ -9518,7 +9518,7 @@ Das übernehmen?</translation>
     </message>
     <message>
         <source>cannot say</source>
-        <translation>nicht entscheidbar</translation>
+        <translation>unklar</translation>
     </message>
     <message>
         <source>no answer</source>
@@ -9550,7 +9550,7 @@ Das übernehmen?</translation>
     </message>
     <message>
         <source>%1 over · %2 cannot say · %3 no answer · %4 within</source>
-        <translation>%1 darüber · %2 offen · %3 ohne Antwort · %4 darunter</translation>
+        <translation>%1 darüber · %2 unklar · %3 ohne Antwort · %4 darunter</translation>
     </message>
     <message>
         <source>Log repair</source>
@@ -11389,7 +11389,7 @@ Das übernehmen?</translation>
     </message>
     <message>
         <source>cannot say</source>
-        <translation>nicht entscheidbar</translation>
+        <translation>unklar</translation>
     </message>
     <message>
         <source>no limit set</source>
@@ -11661,7 +11661,7 @@ Das übernehmen?</translation>
     </message>
     <message>
         <source>open: sprayed again, cannot say</source>
-        <translation>offen: erneut abgesprüht, nicht entscheidbar</translation>
+        <translation>offen: erneut abgesprüht, unklar</translation>
     </message>
     <message>
         <source>%1, 95 % range %2</source>
@@ -12900,7 +12900,7 @@ Das übernehmen?</translation>
     </message>
     <message>
         <source>cannot say</source>
-        <translation>nicht entscheidbar</translation>
+        <translation>unklar</translation>
     </message>
     <message>
         <source>Readings from a paper sheet</source>
@@ -13449,7 +13449,7 @@ Das übernehmen?</translation>
     </message>
     <message>
         <source>What comes from elsewhere is not over the limit of this point: choose within, or cannot say until it is sprayed again.</source>
-        <translation>Was von anderswo kommt, liegt nicht über der Grenze dieses Punkts: Wählen Sie „darunter“, oder „nicht entscheidbar“, bis er erneut besprüht ist.</translation>
+        <translation>Was von anderswo kommt, liegt nicht über der Grenze dieses Punkts: Wählen Sie „darunter“, oder „unklar“, bis er erneut besprüht ist.</translation>
     </message>
 </context>
 <context>

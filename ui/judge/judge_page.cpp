@@ -183,7 +183,10 @@ QWidget* JudgePage::makeTable()
     m_table->setObjectName(QStringLiteral("findings"));
     QHeaderView* columns = m_table->horizontalHeader();
     columns->setHighlightSections(false);
-    const std::array<int, FindingsModel::kColumns> widths{44, 176, 152, 72, 148, 108, 54, 48};
+    constexpr int kAroundAWord = 18;
+    const int repair = columns->fontMetrics().horizontalAdvance(FindingsModel::tr("Repair")) + kAroundAWord;
+    const std::array<int, FindingsModel::kColumns> widths{44,  176, 152, 72,
+                                                          148, 108, 54,  std::max(48, repair)};
     for (int column = 0; column < FindingsModel::kColumns; ++column)
         columns->resizeSection(column, widths[static_cast<std::size_t>(column)]);
     columns->setSectionResizeMode(FindingsModel::JointColumn, QHeaderView::Stretch);

@@ -119,7 +119,7 @@ TEST(Course, AJointSaysAtLeastAndLeavesGaps)
         EXPECT_EQ(series.apart, (std::vector<bool>{false, true})) << series.name;
     }
     ASSERT_EQ(figure.flags.size(), 1U);
-    EXPECT_EQ(figure.flags[0].text, "at least");
+    EXPECT_EQ(figure.flags[0].text, "\u2265");
     EXPECT_DOUBLE_EQ(figure.flags[0].x, courseDay(jobs[2]->job.opened));
 }
 
@@ -148,7 +148,7 @@ TEST(Course, ALeakBeyondRangeIsDrawnAtTheLeastItIs)
     EXPECT_NEAR(figure.series[0].y[1], 1e-5, 1e-10);
     EXPECT_FALSE(figure.series[0].hollow[1]);
     ASSERT_EQ(figure.flags.size(), 1U);
-    EXPECT_EQ(figure.flags[0].text, "at least");
+    EXPECT_EQ(figure.flags[0].text, "\u2265");
     EXPECT_NE(figure.spoken.find("at least 1.0e-5"), std::string::npos) << figure.spoken;
 
     const auto joint = analysis::jointHistories(jobs).front();
