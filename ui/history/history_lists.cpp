@@ -167,25 +167,34 @@ void HistoryLists::refresh()
     }
     m_found = std::move(*jobs);
     auto objects = m_session.history().objects();
-    const auto called = m_session.history().objects(m_search->text().toStdString());
-    if (!objects || !called) {
-        emit failed(objects ? called.error() : objects.error());
+    if (objects && !m_search->text().trimmed().isEmpty())
+        objects = wantedOf(std::move(*objects));
+    if (!objects) {
+        emit failed(objects.error());
         return;
     }
-    // Called as was typed, or with a job that was found by it.
-    std::set<model::ObjectId> wanted;
-    for (const storage::ObjectRow& row : *called)
-        wanted.insert(row.id);
-    for (const storage::JobRow& job : m_found)
-        wanted.insert(job.object);
-    std::erase_if(*objects, [&](const storage::ObjectRow& row) {
-        return !std::any_of(wanted.begin(), wanted.end(), [&](model::ObjectId id) { return row.has(id); });
-    });
     m_isFilling = true;
     m_objectsModel->setRows(std::move(*objects));
     m_objects->setCurrentIndex(m_objectsModel->index(m_objectsModel->rowOf(chosen), 0));
     m_isFilling = false;
     showJobs();
+}
+
+/// Those called as was typed, or with a job that was found by it.
+Result<std::vector<storage::ObjectRow>> HistoryLists::wantedOf(std::vector<storage::ObjectRow> objects) const
+{
+    const auto called = m_session.history().objects(m_search->text().toStdString());
+    if (!called)
+        return fail(called.error());
+    std::set<model::ObjectId> wanted;
+    for (const storage::ObjectRow& row : *called)
+        wanted.insert(row.id);
+    for (const storage::JobRow& job : m_found)
+        wanted.insert(job.object);
+    std::erase_if(objects, [&](const storage::ObjectRow& row) {
+        return std::none_of(wanted.begin(), wanted.end(), [&](model::ObjectId id) { return row.has(id); });
+    });
+    return objects;
 }
 
 /// Jobs found by the text as typed or by a word of the record it stands for, the newest first.

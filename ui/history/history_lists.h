@@ -56,6 +56,8 @@ private:
     void build();
     void showJobs();
     [[nodiscard]] Result<std::vector<storage::JobRow>> found() const;
+    [[nodiscard]] Result<std::vector<storage::ObjectRow>>
+    wantedOf(std::vector<storage::ObjectRow> objects) const;
     void lookAtShown(); ///< whether what is signed there is still what was signed
     void showWrong();
     void openChosen();
