@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/analysis/job_findings.h"
 
+#include "core/analysis/approval.h"
 #include "core/analysis/finding_figures.h"
 #include "core/analysis/job_sources.h"
 #include "core/analysis/job_view.h"
@@ -71,19 +72,10 @@ void addRepairs(const model::Job& job, std::vector<PointFinding>& findings)
     }
 }
 
-/// The approval, once there is one: what was conceded when a job was signed stays so.
-Timestamp momentOfJudging(const model::Job& job, const Timestamp& now)
-{
-    if (job.state == model::JobState::Signed)
-        for (const model::ReviewEntry& turn : job.review)
-            if (turn.step == model::ReviewStep::Approved)
-                return turn.at;
-    return now;
-}
-
 void addConcessions(const model::Job& job, std::vector<PointFinding>& findings, const Timestamp& now)
 {
-    const Timestamp judged = momentOfJudging(job, now);
+    // What was conceded when a job was signed stays so.
+    const Timestamp judged = approvalOf(job).value_or(now);
     std::unordered_map<model::PointId, std::string> ranOut;
     for (const model::Concession& concession : job.concessions)
         for (PointFinding& finding : findings) {

@@ -100,6 +100,8 @@ int nextJobNumber(SQLite::Database& database);
 void setState(SQLite::Database& database, JobKey key, model::JobState state);
 std::vector<NamedTrace> loadTraces(SQLite::Database& database, JobKey key);
 void insertTrace(SQLite::Database& database, JobKey key, const NamedTrace& trace);
+/// Within the caller's transaction.
+void putSettingRow(SQLite::Database& database, const std::string& name, const std::string& value);
 void insertPicture(SQLite::Database& database, const model::Picture& picture);
 
 /// Brings a file or folder to disk: SQLite does not wait for it when it writes a copy.

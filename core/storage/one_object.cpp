@@ -13,11 +13,7 @@ model::ObjectId idOf(SQLite::Database& database, std::int64_t key)
 
 void put(SQLite::Database& database, model::ObjectId entry, const std::string& head)
 {
-    SQLite::Statement put(database, "INSERT INTO setting (name, value) VALUES (?, ?) "
-                                    "ON CONFLICT (name) DO UPDATE SET value = excluded.value");
-    put.bind(1, oneObjectSetting(entry));
-    put.bind(2, head);
-    put.exec();
+    putSettingRow(database, oneObjectSetting(entry), head);
 }
 
 } // namespace

@@ -152,14 +152,18 @@ Result<std::map<std::string, std::string>> HistoryStore::settingsNamed(const std
 Status HistoryStore::putSetting(const std::string& name, const std::string& value)
 {
     return m_connection->write([&]() -> Status {
-        SQLite::Statement put(m_connection->database,
-                              "INSERT INTO setting (name, value) VALUES (?, ?) "
-                              "ON CONFLICT (name) DO UPDATE SET value = excluded.value");
-        put.bind(1, name);
-        put.bind(2, value);
-        put.exec();
+        putSettingRow(m_connection->database, name, value);
         return {};
     });
+}
+
+void putSettingRow(SQLite::Database& database, const std::string& name, const std::string& value)
+{
+    SQLite::Statement put(database, "INSERT INTO setting (name, value) VALUES (?, ?) "
+                                    "ON CONFLICT (name) DO UPDATE SET value = excluded.value");
+    put.bind(1, name);
+    put.bind(2, value);
+    put.exec();
 }
 
 } // namespace sealwalk::storage

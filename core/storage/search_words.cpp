@@ -82,11 +82,7 @@ void makeAllAnew(SQLite::Database& database)
     database.exec("DELETE FROM job_summary");
     for (const JobKey job : jobs)
         refreshSummary(database, job);
-    SQLite::Statement put(database, "INSERT INTO setting (name, value) VALUES (?1, ?2) "
-                                    "ON CONFLICT (name) DO UPDATE SET value = excluded.value");
-    put.bind(1, kListSetting);
-    put.bind(2, std::to_string(kListVersion));
-    put.exec();
+    putSettingRow(database, kListSetting, std::to_string(kListVersion));
 }
 
 bool isOfToday(SQLite::Database& database)
