@@ -3,6 +3,11 @@
 
 namespace sealwalk::analysis {
 
+bool isLeakWord(Finding finding)
+{
+    return finding == Finding::Leak || finding == Finding::Shared || finding == Finding::Permeation;
+}
+
 bool hasAnswer(const PointFinding& finding)
 {
     switch (finding.finding) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/analysis/job_sources.h"
 
+#include "core/analysis/answered.h"
 #include "core/analysis/job_view.h"
 #include "core/analysis/rate_range.h"
 #include "core/analysis/sources.h"
@@ -34,11 +35,6 @@ Finding wordFor(const SourceFinding& source)
         return Finding::NotSprayed;
     }
     return Finding::NotSprayed;
-}
-
-bool isClaimed(Finding finding)
-{
-    return finding == Finding::Leak || finding == Finding::Shared || finding == Finding::Permeation;
 }
 
 void claim(PointFinding& finding, const SourceFinding& source, double sharedUncertainty)
@@ -89,7 +85,7 @@ void apply(const SourceFinding& source, const std::unordered_map<int, model::Poi
         finding.because = alone.because;
         finding.because.insert(finding.because.begin(), "the response is no larger than the noise");
     }
-    if (isClaimed(finding.finding)) {
+    if (isLeakWord(finding.finding)) {
         claim(finding, source, alone.sharedUncertainty);
         finding.verdict = verdictOf(*rangeOf(finding), limit);
         return;

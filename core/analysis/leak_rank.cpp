@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/analysis/leak_rank.h"
 
-#include "core/analysis/person_word.h"
+#include "core/analysis/answered.h"
 
 namespace sealwalk::analysis {
 

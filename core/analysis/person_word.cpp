@@ -55,11 +55,6 @@ void setFigures(const model::Job& job, const model::TestObject& object, Finding 
 
 } // namespace
 
-bool isLeakWord(Finding finding)
-{
-    return finding == Finding::Leak || finding == Finding::Shared || finding == Finding::Permeation;
-}
-
 void applyJudgements(const model::Job& job, const model::TestObject& object, model::RoundId round,
                      std::vector<PointFinding>& findings)
 {

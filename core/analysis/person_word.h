@@ -10,9 +10,6 @@
 
 namespace sealwalk::analysis {
 
-/// Whether the word says that the point itself passes gas from outside: then it has a rate.
-bool isLeakWord(Finding finding);
-
 /// Over the findings of one round as they were worked out. Of several verdicts on a point the last one
 /// counts; each is named in `because`. Words that this program does not know are passed over.
 ///

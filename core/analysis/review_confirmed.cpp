@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Whether every response over the limit, of every round, answered twice, was judged or was repaired since.
+#include "core/analysis/answered.h"
 #include "core/analysis/job_findings.h"
 #include "core/analysis/repair_progress.h"
 #include "core/analysis/review_ground.h"
@@ -14,9 +15,7 @@ namespace {
 
 bool isOver(const PointFinding& finding)
 {
-    return finding.verdict == Verdict::Over && !finding.judgedByPerson &&
-           (finding.finding == Finding::Leak || finding.finding == Finding::Shared ||
-            finding.finding == Finding::Permeation);
+    return finding.verdict == Verdict::Over && !finding.judgedByPerson && isLeakWord(finding.finding);
 }
 
 bool answered(const model::Reading& reading)

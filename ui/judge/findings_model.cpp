@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/judge/findings_model.h"
 
+#include "core/analysis/answered.h"
 #include "core/analysis/leak_rank.h"
 #include "core/report/finding_range.h"
 #include "core/report/map_builder.h"
@@ -182,8 +183,7 @@ QVariant FindingsModel::sortKey(const PointFinding& finding, int column) const
 
 bool FindingsModel::isRepairable(const PointFinding& finding) const
 {
-    return finding.finding == Finding::Leak || finding.finding == Finding::Shared ||
-           finding.finding == Finding::Permeation;
+    return analysis::isLeakWord(finding.finding);
 }
 
 QVariant FindingsModel::data(const QModelIndex& index, int role) const
