@@ -3,12 +3,22 @@
 
 #include "core/analysis/blind_sprays.h"
 #include "core/analysis/job_view.h"
+#include "core/analysis/range_widening.h"
 #include "core/analysis/rate_range.h"
 #include "core/analysis/uncertainty.h"
 
 namespace sealwalk::analysis {
 
 namespace {
+
+// Of a reading, the part that is the point's own leak: the rest it owes to leaks elsewhere.
+double ownShare(const PointFinding& finding)
+{
+    double own = 1.0;
+    for (const Owed& owed : finding.owes)
+        own -= owed.share;
+    return own;
+}
 
 // What the set-up leaves open for one rate alone. What it leaves open for all alike, the dwell and the noise
 // are in the range already.
@@ -26,10 +36,8 @@ double ownUncertainty(const std::vector<FactorUsed>& factors)
 // owes to leaks elsewhere; the range still says what else it may be.
 void rateByReading(PointFinding& finding, const CorrectedReading& corrected)
 {
-    double own = 1.0;
-    for (const Owed& owed : finding.owes)
-        own -= owed.share;
     constexpr double kMostlyOwn = 0.5;
+    const double own = ownShare(finding);
     if (finding.finding != Finding::Leak || !corrected.rate || !(own > kMostlyOwn))
         return;
     finding.rate = *corrected.rate * own;
@@ -63,6 +71,11 @@ void addFigures(const model::Job& job, const model::TestObject& object, std::vec
         setRange(finding, widened(*range, *finding.rate, ownUncertainty(corrected.factors)));
         rateByReading(finding, corrected);
         decideByRange(finding, corrected.limit);
+        if (corrected.high && ownShare(finding) > 0.0)
+            if (std::string words =
+                    wideningWords(finding, *corrected.high * ownShare(finding), job.setup.unit);
+                !words.empty())
+                finding.because.push_back(std::move(words));
     }
     boundLateAnswers(job, object, findings);
 }

@@ -133,8 +133,8 @@ std::vector<TableColumn> findingColumns(const std::string& symbol)
             {"verdict", "", CellKind::Text, 12},       {"as read", symbol, CellKind::Rate, 14},
             {"leak rate", symbol, CellKind::Rate, 14}, {"low", symbol, CellKind::Rate, 14},
             {"high", symbol, CellKind::Rate, 14},      {"below", symbol, CellKind::Rate, 14},
-            {"of points", "", CellKind::Text, 10},     {"marks", "", CellKind::Text, 18},
-            {"because", "", CellKind::Text, 60}};
+            {"at least", symbol, CellKind::Rate, 14},  {"of points", "", CellKind::Text, 10},
+            {"marks", "", CellKind::Text, 18},         {"because", "", CellKind::Text, 60}};
 }
 
 std::vector<Highlight> verdictHighlights(std::size_t column)
@@ -152,7 +152,7 @@ void addFinding(TableRow& row, const model::Sketch& sketch, const analysis::Poin
     row.cells.emplace_back(std::string(model::name(f.condition)));
     row.cells.emplace_back(std::string(model::name(f.finding)));
     row.cells.emplace_back(std::string(model::name(f.verdict)));
-    for (const auto& rate : {f.asRead, f.rate, f.low, f.high, f.bound})
+    for (const auto& rate : {f.asRead, f.rate, f.low, f.high, f.bound, f.atLeast})
         row.cells.push_back(rateCell(rate, unit));
     row.cells.emplace_back(numbersOf(sketch, f.of));
     row.cells.emplace_back(flagsOf(f));
@@ -163,8 +163,8 @@ std::vector<std::string> findingNotes(const JobRecord& record, LeakRateUnit unit
 {
     std::vector<std::string> notes = headNotes(record, unit);
     notes.emplace_back(what);
-    notes.emplace_back(
-        "helium leak rates on the chamber with their 95 % range; \"below\" is a bound, not a value");
+    notes.emplace_back("helium leak rates on the chamber with their 95 % range; \"below\" and \"at least\" "
+                       "are bounds, not values");
     return notes;
 }
 

@@ -306,6 +306,10 @@ Fingerabdruck %2 …</translation>
         <translation>Seine %1 können Helium im Raum sein, ein Rest früherer Antworten oder ein eigenes Leck, das zu klein ist, um zu zählen.</translation>
     </message>
     <message>
+        <source>Its reading and checks alone would end the range at %1; it ends at %2 because a probe that passed too fast or beside the leak shows less than there is.</source>
+        <translation>Messwert und Prüfungen allein ließen den Bereich bei %1 enden; er endet bei %2, weil eine Sonde, die zu schnell oder neben dem Leck vorbeiging, weniger zeigt, als da ist.</translation>
+    </message>
+    <message>
         <source>Its %1 is left over from earlier responses and helium in the room.</source>
         <translation>Seine %1 sind von früheren Antworten und Helium im Raum übrig.</translation>
     </message>

@@ -74,7 +74,7 @@ QString stateText(const analysis::RepairProgress& progress, const model::Repair&
     case RepairStep::AwaitsTotal:
         return RepairsPanel::tr("open: sprayed again, no pressure rise since");
     case RepairStep::Proven:
-        return RepairsPanel::tr("proven");
+        return render::inWords(analysis::progressWords(progress, repair));
     case RepairStep::Overtaken:
         return RepairsPanel::tr("repaired again later");
     }

@@ -23,6 +23,9 @@ std::span<const char* const> findingPatterns()
         QT_TRANSLATE_NOOP("Core",
                           "Its %1 may be helium in the room, what earlier responses left, or a leak of "
                           "its own too small to matter."),
+        QT_TRANSLATE_NOOP("Core",
+                          "Its reading and checks alone would end the range at %1; it ends at %2 because a "
+                          "probe that passed too fast or beside the leak shows less than there is."),
         QT_TRANSLATE_NOOP("Core", "Its %1 is left over from earlier responses and helium in the room."),
         QT_TRANSLATE_NOOP("Core", "Its %1 is the tail of the response at %2 that had not cleared yet."),
         QT_TRANSLATE_NOOP("Core", "Its %1 is explained by helium that reached the leak at %2."),

@@ -16,6 +16,7 @@
 #include "ui/shell/stage_progress.h"
 #include "ui/shell/stage_strip.h"
 #include "ui/shell/temporary_repairs.h"
+#include "ui/shell/touch_buttons.h"
 #include "ui/widgets/below_field.h"
 #include "ui/widgets/fit_screen.h"
 #include "ui/widgets/note_line.h"
@@ -79,6 +80,7 @@ MainWindow::MainWindow(JobSession& session, ShellSettings& settings, QWidget* pa
     qApp->installEventFilter(new SpokenParts(this));
     qApp->installEventFilter(new WheelGuard(this));
     qApp->installEventFilter(new FitScreen(this));
+    qApp->installEventFilter(new TouchButtons([this] { return m_settings.touchStrip(); }, this));
     if (m_session.logger().isEmpty())
         m_session.setLogger(m_settings.logger());
     build();

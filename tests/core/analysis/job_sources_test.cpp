@@ -115,6 +115,25 @@ TEST(JobFindings, CarryTheUncertaintyOfTheReferenceLeak)
     EXPECT_GT(*at(wide, 3).high / *at(wide, 3).low, *at(narrow, 3).high / *at(narrow, 3).low);
 }
 
+// Regression: a range that ended far above its reading did not say what moved its end.
+TEST(JobFindings, SayWhatMovesTheUpperEndOfARange)
+{
+    const model::Job job = leakyRing();
+    const model::TestObject object;
+    const auto findings = jobFindings(job, object, job.rounds.front().id);
+    const PointFinding& leak = at(findings, 3);
+    const CorrectedReading alone = correctedReading(job, object, *job.reading(*leak.reading));
+    ASSERT_GT(*leak.high, 1.25 * *alone.high);
+    EXPECT_THAT(leak.because,
+                Contains(HasSubstr("alone would end the range at " + rateWords(*alone.high, job.setup.unit) +
+                                   "; it ends at " + rateWords(*leak.high, job.setup.unit))));
+    for (const PointFinding& finding : findings)
+        if (finding.finding == Finding::Clear) {
+            EXPECT_THAT(finding.because, ::testing::Not(Contains(HasSubstr("end the range"))))
+                << finding.number;
+        }
+}
+
 // Property: the door's echo is an echo of the door, and rates are the chamber's.
 TEST(JobFindings, TakeEchoesOut)
 {

@@ -419,7 +419,10 @@ TEST_F(Judge, ARepairIsOpenUntilSprayedAgainAndTheTotalMeasured)
         rise.pressures.push_back(1.0 + 0.01 * minute);
     }
     ASSERT_TRUE(history.session.addRiseTest(rise).has_value());
-    EXPECT_TRUE(QTest::qWaitFor([&] { return state() == QStringLiteral("proven"); }));
+    // Regression: it said only "proven", whatever the pressure rise could say of the total.
+    EXPECT_TRUE(QTest::qWaitFor(
+        [&] { return state() == QStringLiteral("proven: sprayed again, total measured"); }, 20000))
+        << state().toStdString();
 }
 
 // Regression: in a unit that needs the gas, figures were mbar·l/s under the other unit's name.
