@@ -6,6 +6,7 @@
 #include "core/analysis/round_summary.h"
 #include "core/base/clock_zone.h"
 #include "core/base/folded.h"
+#include "core/report/content_texts.h"
 #include "core/report/rate_text.h"
 #include "core/report/report_parts.h"
 
@@ -18,9 +19,10 @@ namespace sealwalk::report {
 
 namespace detail {
 
-std::string withWord(std::string_view word, const std::string& typed)
+std::string withWord(std::string_view word, const std::string& words)
 {
-    return folded(typed).find(folded(word)) == std::string::npos ? std::string(word) + ' ' + typed : typed;
+    return folded(words).find(folded(word)) == std::string::npos ? std::string(word) + ' ' + typed(words)
+                                                                 : typed(words);
 }
 
 std::string Ground::rate(std::optional<LeakRate> value) const
@@ -59,13 +61,16 @@ std::string Ground::jointName(model::PointId point) const
 {
     const model::TestPoint* known = job.sketch.point(point);
     const model::Joint* joint = known == nullptr ? nullptr : job.sketch.joint(known->joint);
-    return joint == nullptr ? std::string() : joint->name;
+    return joint == nullptr ? std::string() : typed(joint->name);
 }
 
 std::string Ground::place(model::PointId point) const
 {
     const model::TestPoint* known = job.sketch.point(point);
-    return known == nullptr ? std::string() : model::placeText(job.sketch, *known);
+    if (known == nullptr)
+        return {};
+    // Worked out where nobody named it.
+    return known->place.empty() ? model::placeText(job.sketch, *known) : typed(known->place);
 }
 
 std::string Ground::when(const Timestamp& at) const
@@ -182,8 +187,8 @@ Statement statementOf(const Ground& ground)
     statement.text = mended + (mended.empty() ? "" : " ") + inPrint(claim.text());
     for (const model::ReviewEntry& entry : ground.job.review)
         if (entry.step == model::ReviewStep::Amendment)
-            statement.text +=
-                fmt::format(" Amended {} by {}: “{}”", entry.at.date(), entry.by, inPrint(entry.text));
+            statement.text += fmt::format(" Amended {} by {}: “{}”", entry.at.date(), typed(entry.by),
+                                          typed(inPrint(entry.text)));
     const std::size_t within = howMany(ground, analysis::Verdict::Within);
     // One floor on the page: what is said to have shown nothing above it is not claimed below it.
     std::optional<LeakRate> floor = ground.detectable;
@@ -239,12 +244,12 @@ ReportContent reportOf(const model::Job& job, const model::TestObject& object, c
 
     ReportContent content;
     content.title = "Leak test report";
-    content.subtitle =
-        fmt::format("{}{} · job {}{}{}", object.name, object.tag.empty() ? "" : ", " + object.tag, job.number,
-                    job.openedAs > 0 && job.openedAs != job.number
-                        ? fmt::format(" (opened and signed as {})", job.openedAs)
-                        : std::string(),
-                    object.invented ? " · all data invented" : "");
+    content.subtitle = fmt::format("{}{} · job {}{}{}", typed(object.name),
+                                   object.tag.empty() ? "" : ", " + typed(object.tag), job.number,
+                                   job.openedAs > 0 && job.openedAs != job.number
+                                       ? fmt::format(" (opened and signed as {})", job.openedAs)
+                                       : std::string(),
+                                   object.invented ? " · all data invented" : "");
     content.date = options.now.isSet() ? "printed " + options.now.date() : std::string();
     if (options.now.isSet() && options.asOf.date() != options.now.date())
         content.date += ", repairs and due dates as of " + options.asOf.date();
@@ -257,8 +262,9 @@ ReportContent reportOf(const model::Job& job, const model::TestObject& object, c
                                          ground.unit.symbol, inDegreesCelsius(job.setup.roomTemperature)));
     content.footer.push_back(options.digest.empty()
                                  ? std::string("no digest")
-                                 : fmt::format("Job SHA-256 {} … {} · {}", options.digest.substr(0, 16),
-                                               options.digest.substr(options.digest.size() - 8),
+                                 : fmt::format("Job SHA-256 {} · {}",
+                                               typed(options.digest.substr(0, 16) + " … " +
+                                                     options.digest.substr(options.digest.size() - 8)),
                                                content.state));
     content.statement = detail::statementOf(ground);
 
@@ -285,6 +291,8 @@ ReportContent reportOf(const model::Job& job, const model::TestObject& object, c
     add(detail::readingsSection(ground));
     add(detail::reviewSection(ground));
     add(detail::cautionSection(ground));
+    if (!options.marksTyped)
+        eachText(content, [](std::string& text) { text = withoutMarks(std::move(text)); });
     return content;
 }
 

@@ -37,6 +37,7 @@ struct ReportOptions
     std::vector<model::PersonEntry> personEntries; ///< of the history: who added whom
     std::vector<std::string> problems;             ///< what checking the record complained of
     Timestamp now;                                 ///< of printing
+    bool marksTyped = false; ///< what people typed stands between the marks of typed_words.h
 };
 
 ReportContent reportOf(const model::Job& job, const model::TestObject& object, const ReportOptions& options);

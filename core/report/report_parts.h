@@ -6,6 +6,7 @@
 #include "core/analysis/job_balance.h"
 #include "core/report/report_builder.h"
 #include "core/report/shown_unit.h"
+#include "core/report/typed_words.h"
 
 #include <span>
 
@@ -35,8 +36,9 @@ struct Ground
     when(const Timestamp& at) const; ///< date and time of day, with its zone where that is not the job's
 };
 
-/// "bottle H-204", and no more when somebody typed "Bottle H-204" or "the small bottle".
-std::string withWord(std::string_view word, const std::string& typed);
+/// "bottle H-204", and no more when somebody typed "Bottle H-204" or "the small bottle"; typed words are
+/// marked.
+std::string withWord(std::string_view word, const std::string& words);
 /// Range of a finding: "3.5 × 10⁻⁴ … 6.0 × 10⁻⁴", "own part below …", "below …", "–".
 std::string rangeText(const Ground& ground, const analysis::PointFinding& finding);
 /// "echo of 17", "masked by 17", "leak when flexed", "leak, held by a temporary repair".

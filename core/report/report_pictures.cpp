@@ -205,7 +205,7 @@ std::vector<Section> riseSections(const Ground& ground)
                 {"Base pressure before: " + printRate(inMillibars(*test.basePressure)) + " mbar.",
                  Paragraph::Look::Plain});
         if (!test.note.empty())
-            block.words.push_back({test.note, Paragraph::Look::Plain});
+            block.words.push_back({typed(test.note), Paragraph::Look::Plain});
         section.blocks.emplace_back(std::move(block));
         sections.push_back(std::move(section));
     }

@@ -49,16 +49,16 @@ Cell verdictCell(const PointFinding& f)
         cell.small =
             f.concededUntil ? "by concession until " + f.concededUntil->date() : "by concession, without end";
     if (f.overruled)
-        cell.small += fmt::format("{}by {}; worked out: {}", cell.small.empty() ? "" : "; ", f.overruled->by,
-                                  model::name(f.overruled->verdict));
+        cell.small += fmt::format("{}by {}; worked out: {}", cell.small.empty() ? "" : "; ",
+                                  typed(f.overruled->by), model::name(f.overruled->verdict));
     return cell;
 }
 
 /// Beside a person's word what was worked out, and why it was not followed.
 std::string overruledText(const PointFinding& f)
 {
-    return f.overruled ? fmt::format("judged by {}: {}; worked out: {}", f.overruled->by, f.overruled->reason,
-                                     model::name(f.overruled->finding))
+    return f.overruled ? fmt::format("judged by {}: {}; worked out: {}", typed(f.overruled->by),
+                                     typed(f.overruled->reason), model::name(f.overruled->finding))
                        : std::string();
 }
 
@@ -222,14 +222,14 @@ Section untestedSection(const Ground& ground)
             f.finding != Finding::NotTested)
             continue;
         const model::Reading* reading = f.reading ? ground.job.reading(*f.reading) : nullptr;
-        std::string reason = reading == nullptr ? std::string() : reading->reason;
+        std::string reason = reading == nullptr ? std::string() : typed(reading->reason);
         if (reason.empty())
             reason = "no reason given";
         table.rows.push_back(
             {{std::to_string(f.number), {}, {}, {}, true},
              {ground.jointName(f.point), ground.place(f.point)},
              {std::string(model::name(f.finding)), {}, plateMark(ground, f)},
-             {reason, reading == nullptr ? "" : reading->by + ", " + ground.when(reading->at)}});
+             {reason, reading == nullptr ? "" : typed(reading->by) + ", " + ground.when(reading->at)}});
     }
     return {"Not tested", "each with its reason; nothing is claimed for these", false, {std::move(table)}};
 }
@@ -255,9 +255,9 @@ Section voidSection(const Ground& ground)
             if (later->point == reading->point && later->sequence > reading->sequence)
                 instead = value(*later) + ", " + ground.when(later->at);
         table.rows.push_back({{ground.number(reading->point), {}, {}, {}, true},
-                              {ground.when(reading->at), reading->by},
+                              {ground.when(reading->at), typed(reading->by)},
                               {value(*reading)},
-                              {"void: " + mark.reason, mark.by + ", " + ground.when(mark.at)},
+                              {"void: " + typed(mark.reason), typed(mark.by) + ", " + ground.when(mark.at)},
                               {instead}});
     }
     for (const model::Reading& later : job.readings) {
@@ -266,12 +266,12 @@ Section voidSection(const Ground& ground)
             continue;
         table.rows.push_back(
             {{ground.number(earlier->point), {}, {}, {}, true},
-             {ground.when(earlier->at), earlier->by},
-             {value(*earlier), earlier->entered.empty() ? "" : "typed " + earlier->entered},
-             {later.reason.empty() ? "corrected, no reason given" : "corrected: " + later.reason,
+             {ground.when(earlier->at), typed(earlier->by)},
+             {value(*earlier), earlier->entered.empty() ? "" : "typed " + typed(earlier->entered)},
+             {later.reason.empty() ? "corrected, no reason given" : "corrected: " + typed(later.reason),
               // A correction stands at the moment of the spray; that is not when it was made.
-              later.at == earlier->at ? later.by : later.by + ", " + ground.when(later.at)},
-             {value(later), later.entered.empty() ? "" : "typed " + later.entered}});
+              later.at == earlier->at ? typed(later.by) : typed(later.by) + ", " + ground.when(later.at)},
+             {value(later), later.entered.empty() ? "" : "typed " + typed(later.entered)}});
     }
     table.empty = "No reading was voided or corrected.";
     return {"Void and corrected readings", "both stay in the record", false, {std::move(table)}};
@@ -320,15 +320,15 @@ Section readingsSection(const Ground& ground)
             state = "corrected later";
         }
         const auto round = numbers.find(r.round);
-        std::string remark = r.remark.empty() ? r.reason : r.remark;
+        std::string remark = typed(r.remark.empty() ? r.reason : r.remark);
         if (r.outOfTurn)
             remark += remark.empty() ? "before the wait was over" : "; before the wait was over";
         table.rows.push_back(
             {{std::to_string(r.sequence)},
              {ground.number(r.point), {}, {}, {}, true},
              {ground.when(r.at),
-              r.by + (round == numbers.end() ? "" : fmt::format(", round {}", round->second))},
-             {std::string(model::name(r.condition)), r.conditionDetail},
+              typed(r.by) + (round == numbers.end() ? "" : fmt::format(", round {}", round->second))},
+             {std::string(model::name(r.condition)), typed(r.conditionDetail)},
              {ground.rate(r.background)},
              {r.outcome == model::Outcome::Value ? ground.rate(r.peak) : std::string(model::name(r.outcome))},
              {r.dwell ? trimmedText(r.dwell->si(), 3) + " s" : "–"},

@@ -5,6 +5,7 @@
 #include "core/analysis/job_rise.h"
 #include "core/analysis/limit_change.h"
 #include "core/analysis/repair_progress.h"
+#include "core/analysis/repair_words.h"
 #include "core/analysis/review_checks.h"
 #include "core/analysis/walk.h"
 #include "core/base/calendar_day.h"
@@ -14,6 +15,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <set>
 #include <unordered_map>
 
 namespace sealwalk::report::detail {
@@ -94,7 +96,9 @@ PictureBlock photosOf(const Ground& ground, const model::Repair& repair)
     for (std::size_t i = 0; i < repair.pictures.size(); ++i)
         block.photos.push_back({repair.pictures[i],
                                 fmt::format("Point {}: {}, {}; photo {} of {}", ground.numbers(repair.points),
-                                            repair.defect, repair.action, i + 1, repair.pictures.size())});
+                                            typedUnless(repair.defect, analysis::defectWords()),
+                                            typedUnless(repair.action, analysis::actionWords()), i + 1,
+                                            repair.pictures.size())});
     return block;
 }
 
@@ -144,9 +148,24 @@ std::string concededOf(const Ground& ground, const model::Concession& concession
     return text.empty() ? "–" : text;
 }
 
+/// The same in every language, like a name.
 std::string short8(const std::string& hex)
 {
-    return hex.size() < 16 ? hex : hex.substr(0, 8) + ' ' + hex.substr(8, 8);
+    return typed(hex.size() < 16 ? hex : hex.substr(0, 8) + ' ' + hex.substr(8, 8));
+}
+
+/// What checking says, with the names of the signers marked: it puts them into its sentences.
+std::string withNames(std::string says, const model::Job& job)
+{
+    std::set<std::string> names;
+    for (const model::Signature& signature : job.signatures)
+        if (!signature.name.empty())
+            names.insert(signature.name);
+    for (const std::string& name : names)
+        if (const std::size_t at = says.find(name);
+            at != std::string::npos && says.find(kTypedBegin) == std::string::npos)
+            says.replace(at, name.size(), typed(name));
+    return says;
 }
 
 /// Since when a signer belongs to this history, and who added them.
@@ -164,7 +183,7 @@ std::string standingOf(const Ground& ground, model::PersonId signer)
     const std::string since = known->since.isSet() ? ", in this history since " + known->since.date() : "";
     if (added == entries.end())
         return since + ", who added them is not recorded";
-    return since + (added->by.empty() ? ", added with nobody logging" : ", added by " + added->by);
+    return since + (added->by.empty() ? ", added with nobody logging" : ", added by " + typed(added->by));
 }
 
 } // namespace
@@ -188,24 +207,27 @@ Section repairSection(const Ground& ground)
         std::string owner;
         if (!repair.permanent) {
             permanence = repair.madeGoodBy ? "temporary, made good since" : "temporary";
-            owner = fmt::format("{}{}", repair.owner.empty() ? "nobody named" : repair.owner,
+            owner = fmt::format("{}{}", repair.owner.empty() ? "nobody named" : typed(repair.owner),
                                 repair.due ? ", due " + repair.due->date() : ", no date");
         }
-        const std::string material = repair.material.empty() ? "" : "; " + repair.material;
-        table.rows.push_back({{ground.numbers(repair.points), {}, {}, {}, true},
-                              {repair.defect.empty() ? "not named" : repair.defect},
-                              {repair.action + material, repair.by + ", " + ground.when(repair.at) +
-                                                             (repair.note.empty() ? "" : "; " + repair.note)},
-                              {permanence, owner},
-                              {before},
-                              {after},
-                              {retestText(ground, repair), proofText(ground, repair)}});
+        const std::string material = repair.material.empty() ? "" : "; " + typed(repair.material);
+        table.rows.push_back(
+            {{ground.numbers(repair.points), {}, {}, {}, true},
+             {repair.defect.empty() ? "not named" : typedUnless(repair.defect, analysis::defectWords())},
+             {typedUnless(repair.action, analysis::actionWords()) + material,
+              typed(repair.by) + ", " + ground.when(repair.at) +
+                  (repair.note.empty() ? "" : "; " + typed(repair.note))},
+             {permanence, owner},
+             {before},
+             {after},
+             {retestText(ground, repair), proofText(ground, repair)}});
     }
     section.blocks.emplace_back(std::move(table));
     for (const model::Repair& repair : ground.options.carried)
         section.blocks.emplace_back(Paragraph{
-            fmt::format("Still in place from an earlier job: {} at point {}, {}{}, done {}.", repair.action,
-                        ground.numbers(repair.points), repair.owner.empty() ? "nobody named" : repair.owner,
+            fmt::format("Still in place from an earlier job: {} at point {}, {}{}, done {}.",
+                        typedUnless(repair.action, analysis::actionWords()), ground.numbers(repair.points),
+                        repair.owner.empty() ? "nobody named" : typed(repair.owner),
                         repair.due ? ", due " + repair.due->date() : ", no date", repair.at.date()),
             Paragraph::Look::Strong});
     if (!ground.job.repairs.empty())
@@ -225,14 +247,14 @@ Section decisionsByPeopleSection(const Ground& ground)
         table.rows.push_back({{ground.number(j.point), {}, {}, {}, true},
                               {j.finding + ", " + j.verdict, roundText(ground, j.round)},
                               {workedOut(ground, j)},
-                              {j.reason},
-                              {j.by, ground.when(j.at)}});
+                              {typed(j.reason)},
+                              {typed(j.by), ground.when(j.at)}});
     for (const model::Concession& c : ground.job.concessions)
         table.rows.push_back({{ground.numbers(c.points), {}, {}, {}, true},
                               {"accepted above the limit", concededText(ground, c)},
                               {concededOf(ground, c)},
-                              {c.reason},
-                              {"granted by " + c.grantedBy, c.by + ", " + ground.when(c.at)}});
+                              {typed(c.reason)},
+                              {"granted by " + typed(c.grantedBy), typed(c.by) + ", " + ground.when(c.at)}});
     if (!table.rows.empty())
         section.blocks.emplace_back(std::move(table));
     return section;
@@ -246,17 +268,19 @@ Section reviewSection(const Ground& ground)
     table.empty = "Not yet submitted.";
     for (const model::ReviewEntry& entry : ground.job.review) {
         std::string about;
+        // The program wrote these itself.
+        const bool isOwn = entry.check == analysis::kLimitChange || entry.step == model::ReviewStep::Approved;
         if (entry.point)
             about = "on point " + ground.number(*entry.point);
         if (entry.check == analysis::kSkipped || entry.check == analysis::kLimitChange)
             about += (about.empty() ? "" : ", ") + entry.check; // a step of the work, not an answer
         else if (!entry.check.empty())
             about += (about.empty() ? "on \"" : ", on \"") + analysis::reviewQuestion(entry.check) + '"';
-        table.rows.push_back(
-            {{ground.when(entry.at)},
-             {entry.by},
-             {std::string(model::name(entry.step)), about},
-             {inPrint(entry.text), entry.digest.empty() ? "" : "job as seen: " + short8(entry.digest)}});
+        table.rows.push_back({{ground.when(entry.at)},
+                              {typed(entry.by)},
+                              {std::string(model::name(entry.step)), about},
+                              {isOwn ? inPrint(entry.text) : typed(inPrint(entry.text)),
+                               entry.digest.empty() ? "" : "job as seen: " + short8(entry.digest)}});
     }
     section.blocks.emplace_back(std::move(table));
     return section;
@@ -269,10 +293,11 @@ Section signatureSection(const Ground& ground)
     for (const model::Signature& s : job.signatures) {
         const auto says = std::find_if(ground.options.signatures.begin(), ground.options.signatures.end(),
                                        [&](const SignatureSays& known) { return known.signature == s.id; });
-        block.lines.push_back({s.role, s.name + ", " + ground.when(s.at),
-                               fmt::format("key {}, digest {}{}{}", short8(s.publicKey), short8(s.digest),
-                                           says == ground.options.signatures.end() ? "" : ": " + says->says,
-                                           standingOf(ground, s.person))});
+        block.lines.push_back(
+            {s.role, typed(s.name) + ", " + ground.when(s.at),
+             fmt::format("key {}, digest {}{}{}", short8(s.publicKey), short8(s.digest),
+                         says == ground.options.signatures.end() ? "" : ": " + withNames(says->says, job),
+                         standingOf(ground, s.person))});
     }
     const auto has = [&](const char* role) {
         return std::any_of(block.lines.begin(), block.lines.end(),
@@ -281,8 +306,9 @@ Section signatureSection(const Ground& ground)
     if (!has("tester")) {
         std::vector<std::string> known;
         for (const model::Reading& reading : job.readings)
-            if (!reading.by.empty() && std::find(known.begin(), known.end(), reading.by) == known.end())
-                known.push_back(reading.by);
+            if (const std::string by = typed(reading.by);
+                !by.empty() && std::find(known.begin(), known.end(), by) == known.end())
+                known.push_back(by);
         const std::string names = fmt::format("{}", fmt::join(known, ", "));
         block.lines.insert(block.lines.begin(),
                            {"tester", names.empty() ? "not recorded" : names, "as logged with the readings"});
@@ -293,20 +319,23 @@ Section signatureSection(const Ground& ground)
         }))
         block.lines.push_back({"reviewer", "not yet", ""});
     if (!has("witness"))
-        block.lines.push_back({"witness", job.setup.witness.empty() ? "none" : job.setup.witness,
+        block.lines.push_back({"witness", job.setup.witness.empty() ? "none" : typed(job.setup.witness),
                                job.setup.witness.empty() ? "" : "named with the job, has not signed"});
     Section section{"Signatures", {}, false, {std::move(block)}};
     if (!job.signatures.empty())
         for (const model::Signature& s : job.signatures)
-            section.blocks.emplace_back(Paragraph{
-                s.name + (s.role == model::kAmendmentRole ? " signed the amendment: " : " signed: ") +
-                    inPrint(s.statement),
-                Paragraph::Look::Plain});
+            section.blocks.emplace_back(
+                Paragraph{typed(s.name) + (s.role == model::kAmendmentRole
+                                               ? " signed the amendment: " + typed(inPrint(s.statement))
+                                               : " signed: " + inPrint(s.statement)),
+                          Paragraph::Look::Plain});
     if (!ground.options.digest.empty())
-        section.blocks.emplace_back(Paragraph{
-            "Digest of this job as printed (SHA-256): " + ground.options.digest, Paragraph::Look::Soft});
+        section.blocks.emplace_back(
+            Paragraph{"Digest of this job as printed (SHA-256): " + typed(ground.options.digest),
+                      Paragraph::Look::Soft});
     for (const std::string& problem : ground.options.problems)
-        section.blocks.emplace_back(Paragraph{"Not as signed: " + problem, Paragraph::Look::Strong});
+        section.blocks.emplace_back(
+            Paragraph{"Not as signed: " + withNames(problem, job), Paragraph::Look::Strong});
     return section;
 }
 

@@ -19,7 +19,14 @@ namespace sealwalk::report::detail {
 
 namespace {
 
+/// What somebody typed.
 std::string said(const std::string& text)
+{
+    return text.empty() ? "not recorded" : typed(text);
+}
+
+/// What stands so already.
+std::string orNot(const std::string& text)
 {
     return text.empty() ? "not recorded" : text;
 }
@@ -50,9 +57,10 @@ std::string testers(const Ground& ground)
             return person.name == reading.by;
         });
         const bool qualified = known != people.end() && !known->qualification.empty();
-        names.insert(reading.by + (qualified ? ", " + known->qualification : ", qualification not recorded"));
+        names.insert(typed(reading.by) +
+                     (qualified ? ", " + typed(known->qualification) : ", qualification not recorded"));
     }
-    return said(joined(names));
+    return orNot(joined(names));
 }
 
 /// The number of the report and its revision: each submission makes one, and so does each amendment.
@@ -89,7 +97,7 @@ std::string kindsOfJoints(const model::Sketch& sketch)
     std::string text;
     for (const auto& [kind, count] : kinds)
         text += (text.empty() ? "" : ", ") + kind + (count == 1 ? "" : fmt::format(" × {}", count));
-    return said(text);
+    return orNot(text);
 }
 
 /// Decisions that depart from the limit or the procedure.
@@ -163,9 +171,9 @@ std::string rounds(const Ground& ground)
     std::string text;
     for (const model::Round& round : ground.job.rounds)
         text += fmt::format("{}round {} {}{} ({})", text.empty() ? "" : "; ", round.number,
-                            model::name(round.kind), round.title.empty() ? "" : ", " + round.title,
+                            model::name(round.kind), round.title.empty() ? "" : ", " + typed(round.title),
                             round.opened.date());
-    return said(text);
+    return orNot(text);
 }
 
 } // namespace
@@ -182,7 +190,7 @@ Section setupSection(const Ground& ground)
     add("Report", reportNumber(job));
     add("Serial, drawing", said(ground.object.note));
     add("Test object",
-        ground.object.name + (ground.object.tag.empty() ? "" : ", asset " + ground.object.tag));
+        typed(ground.object.name) + (ground.object.tag.empty() ? "" : ", asset " + typed(ground.object.tag)));
     add("Customer", said(setup.customer));
     add("Purpose", said(setup.purpose));
     add("Place", said(ground.object.place));
@@ -190,7 +198,7 @@ Section setupSection(const Ground& ground)
     add("Volume", orNot(volume, [](Volume v) { return trimmedText(inLitres(v), 4) + " l"; }));
     add("Rounds", rounds(ground));
     add("Included", included(job.sketch));
-    add("Excluded", setup.excluded.empty() ? "nothing named" : setup.excluded);
+    add("Excluded", setup.excluded.empty() ? "nothing named" : typed(setup.excluded));
     add("Kinds of joint", kindsOfJoints(job.sketch));
     add("Deviations", deviations(job));
     add("Limit, one point", orNot(setup.pointLimit, [&](LeakRate q) {
@@ -214,12 +222,12 @@ Section setupSection(const Ground& ground)
             return ground.unit.print(q) + " at the least sensitive place";
         }));
     add("Tester", testers(ground));
-    add("Witness", setup.witness.empty() ? "nobody named" : setup.witness);
+    add("Witness", setup.witness.empty() ? "nobody named" : typed(setup.witness));
     std::string instruments;
     for (const model::Instrument& i : setup.instruments)
-        instruments += fmt::format("{}{} {}{}", instruments.empty() ? "" : "; ", i.what, i.identity,
-                                   i.due ? ", due " + i.due->date() : "");
-    add("Other instruments", said(instruments));
+        instruments += fmt::format("{}{} {}{}", instruments.empty() ? "" : "; ", typed(i.what),
+                                   typed(i.identity), i.due ? ", due " + i.due->date() : "");
+    add("Other instruments", orNot(instruments));
     return {"What was tested, and how", {}, false, {std::move(list)}};
 }
 
@@ -227,6 +235,7 @@ Section setupSketchSection(const Ground& ground)
 {
     SetupWords words;
     words.rate = [&](LeakRate rate) { return ground.unit.printWithUnit(rate); };
+    words.typed = [](const std::string& text) { return typed(text); };
     return {"Set-up",
             "drawn from what was stated, not to scale; dashed: not stated",
             false,
@@ -234,6 +243,16 @@ Section setupSketchSection(const Ground& ground)
 }
 
 namespace {
+
+/// "typed", "typed, at the valve", "detector feed", or a file's name.
+std::string sourceText(const std::string& source)
+{
+    constexpr std::string_view kByHand = "typed";
+    if (source == kByHand || source == "detector feed")
+        return source;
+    const std::string before = std::string(kByHand) + ", ";
+    return source.starts_with(before) ? before + typed(source.substr(before.size())) : typed(source);
+}
 
 /// A check "before" starts a new set-up; how far the factor stepped there is no drift, and said all the same.
 Cell changeCell(const analysis::CheckView& view)
@@ -262,17 +281,17 @@ Section calibrationSection(const Ground& ground)
         if (found == job.calibrations.end())
             continue;
         const model::Calibration& c = *found;
-        std::string notes = c.place.empty() ? std::string() : "at " + c.place;
+        std::string notes = c.place.empty() ? std::string() : "at " + typed(c.place);
         if (!c.note.empty())
-            notes += (notes.empty() ? "" : "; ") + c.note;
+            notes += (notes.empty() ? "" : "; ") + typed(c.note);
         for (const std::string& note : view.notes)
             notes += (notes.empty() ? "" : "; ") + inPrint(note);
         table.rows.push_back(
-            {{ground.when(c.at), c.by},
+            {{ground.when(c.at), typed(c.by)},
              {std::string(model::name(c.kind)), std::string(model::name(c.moment))},
-             {fmt::format("{} {} at {} °C, certificate {}", c.leak.serial, ground.unit.print(c.leak.value),
-                          trimmedText(inDegreesCelsius(c.leak.certificateTemperature), 3),
-                          said(c.leak.certificate)),
+             {fmt::format(
+                  "{} {} at {} °C, certificate {}", typed(c.leak.serial), ground.unit.print(c.leak.value),
+                  trimmedText(inDegreesCelsius(c.leak.certificateTemperature), 3), said(c.leak.certificate)),
               notes + (c.leak.dueDate ? (notes.empty() ? "due " : "; due ") + c.leak.dueDate->date() : "")},
              {ground.rate(view.reference)},
              {ground.rate(c.shown)},
@@ -297,19 +316,19 @@ Section calibrationSection(const Ground& ground)
         if (watch.values.empty())
             continue;
         const auto [least, most] = std::minmax_element(watch.values.begin(), watch.values.end());
-        watches.rows.push_back({{ground.when(watch.at), watch.by},
+        watches.rows.push_back({{ground.when(watch.at), typed(watch.by)},
                                 {std::to_string(watch.values.size())},
                                 {trimmedText(watch.times.back() - watch.times.front(), 3) + " s"},
                                 {ground.rate(watch.values.front())},
                                 {ground.rate(watch.values.back())},
                                 {ground.rate(*least)},
                                 {ground.rate(*most)},
-                                {watch.source}});
+                                {sourceText(watch.source)}});
     }
     section.blocks.emplace_back(std::move(watches));
     if (!job.setup.noCheckAfterReason.empty())
         section.blocks.emplace_back(
-            Paragraph{"No check afterwards: " + job.setup.noCheckAfterReason, Paragraph::Look::Plain});
+            Paragraph{"No check afterwards: " + typed(job.setup.noCheckAfterReason), Paragraph::Look::Plain});
     return section;
 }
 
@@ -326,7 +345,7 @@ Section cautionSection(const Ground& ground)
         const bool read = tick != ground.job.setup.cautions.end();
         table.rows.push_back({{std::string(caution.title), {}, {}, {}, true},
                               {std::string(caution.text)},
-                              {read ? tick->by : "not ticked", read ? ground.when(tick->at) : ""}});
+                              {read ? typed(tick->by) : "not ticked", read ? ground.when(tick->at) : ""}});
     }
     section.blocks.emplace_back(std::move(table));
     return section;

@@ -33,6 +33,11 @@ public:
         return m_words.rate ? m_words.rate(rate) : printRate(inMillibarLitresPerSecond(rate)) + " mbar·l/s";
     }
 
+    [[nodiscard]] std::string typed(const std::string& text) const
+    {
+        return m_words.typed ? m_words.typed(text) : text;
+    }
+
 private:
     const SetupWords& m_words;
 };
@@ -52,7 +57,8 @@ SetupPart hosePart(const model::Setup& setup, const SetupWords& words, const Wri
 
 SetupPart detectorPart(const model::Setup& setup, const SetupWords& words, const Writer& writer)
 {
-    SetupPart part{{setup.detector.empty() ? words.detectorNotNamed : filled(words.detector, setup.detector)},
+    SetupPart part{{setup.detector.empty() ? words.detectorNotNamed
+                                           : filled(words.detector, writer.typed(setup.detector))},
                    !setup.detector.empty()};
     if (setup.detectorSpeed)
         part.lines.push_back(writer.figure(words.heliumSpeed, inLitresPerSecond(*setup.detectorSpeed)));
@@ -80,10 +86,11 @@ void addLeak(const model::Calibration& check, const SetupWords& words, const Wri
              SetupSketch& sketch)
 {
     const bool isOnObject = check.kind == model::CalibrationKind::SystemCheck;
-    SetupPart part{{filled(words.referenceLeak, check.leak.serial), writer.rate(check.leak.value)}, true};
+    SetupPart part{
+        {filled(words.referenceLeak, writer.typed(check.leak.serial)), writer.rate(check.leak.value)}, true};
     if (isOnObject) {
-        part.lines.back() +=
-            ", " + (check.place.empty() ? words.placeNotStated : filled(words.atPlace, check.place));
+        part.lines.back() += ", " + (check.place.empty() ? words.placeNotStated
+                                                         : filled(words.atPlace, writer.typed(check.place)));
         part.isStated = !check.place.empty();
     }
     std::vector<SetupPart>& parts = isOnObject ? sketch.leaks : sketch.leaksAtInlet;
@@ -99,16 +106,16 @@ SetupSketch setupSketch(const model::Job& job, const model::TestObject& object, 
     const model::Setup& setup = job.setup;
     const std::optional<Volume> volume = setup.volume ? setup.volume : object.volume;
     SetupSketch sketch;
-    sketch.object = {
-        {object.name, volume ? writer.figure(words.litres, inLitres(*volume), 4) : words.volumeNotStated},
-        true};
+    sketch.object = {{writer.typed(object.name),
+                      volume ? writer.figure(words.litres, inLitres(*volume), 4) : words.volumeNotStated},
+                     true};
     if (object.airSpeed)
         sketch.ownPumps = SetupPart{
             {words.ownPumps, writer.figure(words.airSpeed, inLitresPerSecond(*object.airSpeed))}, true};
     for (const model::Calibration& check : job.calibrations)
         addLeak(check, words, writer, sketch);
     sketch.connection = setup.connection.empty() ? SetupPart{{words.connectionNotStated}, false}
-                                                 : SetupPart{{setup.connection}, true};
+                                                 : SetupPart{{writer.typed(setup.connection)}, true};
     sketch.hose = hosePart(setup, words, writer);
     if (setup.linePressure)
         sketch.linePressure =

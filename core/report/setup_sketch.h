@@ -62,6 +62,7 @@ struct SetupWords
     std::string zeroOn = "zero on";
     std::function<std::string(double number, int digits)> number; ///< none: as files write it
     std::function<std::string(LeakRate rate)> rate;               ///< with its unit; none: mbar·l/s in print
+    std::function<std::string(const std::string&)> typed;         ///< what somebody typed; none: as it is
 };
 
 SetupSketch setupSketch(const model::Job& job, const model::TestObject& object, const SetupWords& words = {});

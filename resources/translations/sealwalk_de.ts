@@ -4576,6 +4576,1602 @@ Fingerabdruck %2 …</translation>
         <source>another program writes to it; try again</source>
         <translation>ein anderes Programm schreibt hinein; noch einmal versuchen</translation>
     </message>
+    <message>
+        <source>Leak test report</source>
+        <translation>Bericht über die Dichtheitsprüfung</translation>
+    </message>
+    <message>
+        <source>%1 · job %2</source>
+        <translation>%1 · Auftrag %2</translation>
+    </message>
+    <message>
+        <source>%1 · job %2 · all data invented</source>
+        <translation>%1 · Auftrag %2 · alle Daten erfunden</translation>
+    </message>
+    <message>
+        <source>%1 (opened and signed as %2)</source>
+        <translation>%1 (eröffnet und unterschrieben als %2)</translation>
+    </message>
+    <message>
+        <source>printed %1</source>
+        <translation>gedruckt %1</translation>
+    </message>
+    <message>
+        <source>printed %1, repairs and due dates as of %2</source>
+        <translation>gedruckt %1, Reparaturen und Fristen mit Stand %2</translation>
+    </message>
+    <message>
+        <source>NOT AS SIGNED</source>
+        <translation>NICHT WIE UNTERSCHRIEBEN</translation>
+    </message>
+    <message>
+        <source>draft, job %1</source>
+        <translation>Entwurf, Auftrag %1</translation>
+    </message>
+    <message>
+        <source>Job SHA-256 %1 · %2</source>
+        <translation>Auftrag SHA-256 %1 · %2</translation>
+    </message>
+    <message>
+        <source>no digest</source>
+        <translation>keine Prüfsumme</translation>
+    </message>
+    <message>
+        <source>Leak rates in %1, helium, at 100 % helium outside at 1 bar, %2 °C, on the chamber, unless marked &quot;air&quot;.</source>
+        <translation>Leckraten in %1, Helium, bei 100 % Helium außen bei 1 bar, %2 °C, an der Kammer, wenn nicht als „Luft“ bezeichnet.</translation>
+    </message>
+    <message>
+        <source>Sealwalk report</source>
+        <translation>Sealwalk-Bericht</translation>
+    </message>
+    <message>
+        <source>page %1 of %2</source>
+        <translation>Seite %1 von %2</translation>
+    </message>
+    <message>
+        <source>%1 (photo %2 cannot be shown)</source>
+        <translation>%1 (Foto %2 ist nicht darstellbar)</translation>
+    </message>
+    <message>
+        <source>What was tested, and how</source>
+        <translation>Was geprüft wurde und wie</translation>
+    </message>
+    <message>
+        <source>Findings that need a decision</source>
+        <translation>Befunde, die eine Entscheidung brauchen</translation>
+    </message>
+    <message>
+        <source>all %1 points further on</source>
+        <translation>alle %1 Punkte weiter hinten</translation>
+    </message>
+    <message>
+        <source>as left; all %1 points further on</source>
+        <translation>hinterlassen; alle %1 Punkte weiter hinten</translation>
+    </message>
+    <message>
+        <source>Balance, as air</source>
+        <translation>Bilanz, als Luft</translation>
+    </message>
+    <message>
+        <source>Signatures</source>
+        <translation>Unterschriften</translation>
+    </message>
+    <message>
+        <source>Leak map, as found, as read</source>
+        <translation>Leckkarte, vorgefunden, wie abgelesen</translation>
+    </message>
+    <message>
+        <source>Leak map, as left, as read</source>
+        <translation>Leckkarte, hinterlassen, wie abgelesen</translation>
+    </message>
+    <message>
+        <source>Leak map, as read</source>
+        <translation>Leckkarte, wie abgelesen</translation>
+    </message>
+    <message>
+        <source>Scale, the same for every job on this object</source>
+        <translation>Skala, dieselbe für jeden Auftrag an diesem Objekt</translation>
+    </message>
+    <message>
+        <source>Repairs</source>
+        <translation>Reparaturen</translation>
+    </message>
+    <message>
+        <source>Pressure rise, %1</source>
+        <translation>Druckanstieg, %1</translation>
+    </message>
+    <message>
+        <source>%1, gauge not named</source>
+        <translation>%1, Messgerät nicht genannt</translation>
+    </message>
+    <message>
+        <source>Set-up</source>
+        <translation>Aufbau</translation>
+    </message>
+    <message>
+        <source>drawn from what was stated, not to scale; dashed: not stated</source>
+        <translation>gezeichnet nach den Angaben, nicht maßstäblich; gestrichelt: ohne Angabe</translation>
+    </message>
+    <message>
+        <source>Calibration and background</source>
+        <translation>Kalibrierung und Untergrund</translation>
+    </message>
+    <message>
+        <source>factor: shown over true; in brackets what a reading is multiplied by</source>
+        <translation>Faktor: Anzeige durch wahren Wert; in Klammern, womit ein Messwert malgenommen wird</translation>
+    </message>
+    <message>
+        <source>All points, as left</source>
+        <translation>Alle Punkte, hinterlassen</translation>
+    </message>
+    <message>
+        <source>All points</source>
+        <translation>Alle Punkte</translation>
+    </message>
+    <message>
+        <source>Not tested</source>
+        <translation>Nicht geprüft</translation>
+    </message>
+    <message>
+        <source>each with its reason; nothing is claimed for these</source>
+        <translation>jeder mit Grund; über diese wird nichts ausgesagt</translation>
+    </message>
+    <message>
+        <source>Void and corrected readings</source>
+        <translation>Verworfene und berichtigte Messwerte</translation>
+    </message>
+    <message>
+        <source>both stay in the record</source>
+        <translation>beide bleiben in der Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>Verdicts and concessions by people</source>
+        <translation>Urteile und Sonderfreigaben von Personen</translation>
+    </message>
+    <message>
+        <source>Compared with the last job</source>
+        <translation>Vergleich mit dem letzten Auftrag</translation>
+    </message>
+    <message>
+        <source>job %1 of %2, as left, against this one as found; below a rate its 95 % range, in its decade</source>
+        <translation>Auftrag %1 vom %2, hinterlassen, gegen diesen, vorgefunden; unter einer Rate ihr 95-%-Bereich, in ihrer Dekade</translation>
+    </message>
+    <message>
+        <source>Every reading, as recorded</source>
+        <translation>Jeder Messwert, wie aufgezeichnet</translation>
+    </message>
+    <message>
+        <source>as the detector showed it, and corrected to the chamber; below that its 95 % range, in its decade</source>
+        <translation>wie ihn der Lecksucher zeigte und auf die Kammer berichtigt; darunter sein 95-%-Bereich, in seiner Dekade</translation>
+    </message>
+    <message>
+        <source>Review, turn by turn</source>
+        <translation>Durchsicht, Schritt für Schritt</translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation>Warnhinweise</translation>
+    </message>
+    <message>
+        <source>they name hazards; the site&apos;s rules, permits and licensed people decide</source>
+        <translation>sie nennen Gefahren; es entscheiden Betriebsregeln, Erlaubnisscheine und Leute mit Zulassung</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>Wann</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Was</translation>
+    </message>
+    <message>
+        <source>Reference leak</source>
+        <translation>Prüfleck</translation>
+    </message>
+    <message>
+        <source>That day</source>
+        <translation>An dem Tag</translation>
+    </message>
+    <message>
+        <source>Shown</source>
+        <translation>Angezeigt</translation>
+    </message>
+    <message>
+        <source>Background</source>
+        <translation>Untergrund</translation>
+    </message>
+    <message>
+        <source>Factor</source>
+        <translation>Faktor</translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation>Änderung</translation>
+    </message>
+    <message>
+        <source>Response</source>
+        <translation>Ansprechen</translation>
+    </message>
+    <message>
+        <source>Background watched</source>
+        <translation>Untergrund beobachtet</translation>
+    </message>
+    <message>
+        <source>Values</source>
+        <translation>Werte</translation>
+    </message>
+    <message>
+        <source>Over</source>
+        <translation>Dauer</translation>
+    </message>
+    <message>
+        <source>First</source>
+        <translation>Erster</translation>
+    </message>
+    <message>
+        <source>Last</source>
+        <translation>Letzter</translation>
+    </message>
+    <message>
+        <source>Least</source>
+        <translation>Kleinster</translation>
+    </message>
+    <message>
+        <source>Highest</source>
+        <translation>Höchstwert</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>Woher</translation>
+    </message>
+    <message>
+        <source>Caution</source>
+        <translation>Warnung</translation>
+    </message>
+    <message>
+        <source>What to mind</source>
+        <translation>Was zu beachten ist</translation>
+    </message>
+    <message>
+        <source>Read by</source>
+        <translation>Gelesen von</translation>
+    </message>
+    <message>
+        <source>Point</source>
+        <translation>Punkt</translation>
+    </message>
+    <message>
+        <source>Points</source>
+        <translation>Punkte</translation>
+    </message>
+    <message>
+        <source>Joint, place</source>
+        <translation>Fügestelle, Ort</translation>
+    </message>
+    <message>
+        <source>Finding</source>
+        <translation>Befund</translation>
+    </message>
+    <message>
+        <source>Leak rate</source>
+        <translation>Leckrate</translation>
+    </message>
+    <message>
+        <source>95 % range</source>
+        <translation>95-%-Bereich</translation>
+    </message>
+    <message>
+        <source>Against %1</source>
+        <translation>Gegen %1</translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation>Urteil</translation>
+    </message>
+    <message>
+        <source>As found</source>
+        <translation>Vorgefunden</translation>
+    </message>
+    <message>
+        <source>As left</source>
+        <translation>Hinterlassen</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>Stand</translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>Grund</translation>
+    </message>
+    <message>
+        <source>Entry</source>
+        <translation>Eintrag</translation>
+    </message>
+    <message>
+        <source>What it said</source>
+        <translation>Was er sagte</translation>
+    </message>
+    <message>
+        <source>Void or corrected because</source>
+        <translation>Verworfen oder berichtigt, weil</translation>
+    </message>
+    <message>
+        <source>Now counts</source>
+        <translation>Jetzt zählt</translation>
+    </message>
+    <message>
+        <source>No.</source>
+        <translation>Nr.</translation>
+    </message>
+    <message>
+        <source>When, by</source>
+        <translation>Wann, von</translation>
+    </message>
+    <message>
+        <source>Condition</source>
+        <translation>Zustand</translation>
+    </message>
+    <message>
+        <source>Dwell</source>
+        <translation>Sprühzeit</translation>
+    </message>
+    <message>
+        <source>First rise</source>
+        <translation>Erster Anstieg</translation>
+    </message>
+    <message>
+        <source>On the chamber</source>
+        <translation>An der Kammer</translation>
+    </message>
+    <message>
+        <source>Remark</source>
+        <translation>Bemerkung</translation>
+    </message>
+    <message>
+        <source>Before and after</source>
+        <translation>Vorher und nachher</translation>
+    </message>
+    <message>
+        <source>Before the repairs</source>
+        <translation>Vor den Reparaturen</translation>
+    </message>
+    <message>
+        <source>After the repairs</source>
+        <translation>Nach den Reparaturen</translation>
+    </message>
+    <message>
+        <source>Defect</source>
+        <translation>Schaden</translation>
+    </message>
+    <message>
+        <source>What was done</source>
+        <translation>Was getan wurde</translation>
+    </message>
+    <message>
+        <source>Permanence</source>
+        <translation>Dauer</translation>
+    </message>
+    <message>
+        <source>Re-test</source>
+        <translation>Neue Prüfung</translation>
+    </message>
+    <message>
+        <source>Decided</source>
+        <translation>Entschieden</translation>
+    </message>
+    <message>
+        <source>Worked out</source>
+        <translation>Berechnet</translation>
+    </message>
+    <message>
+        <source>Because</source>
+        <translation>Weil</translation>
+    </message>
+    <message>
+        <source>By</source>
+        <translation>Von</translation>
+    </message>
+    <message>
+        <source>Who</source>
+        <translation>Wer</translation>
+    </message>
+    <message>
+        <source>Step</source>
+        <translation>Schritt</translation>
+    </message>
+    <message>
+        <source>Words</source>
+        <translation>Worte</translation>
+    </message>
+    <message>
+        <source>Then</source>
+        <translation>Damals</translation>
+    </message>
+    <message>
+        <source>Now</source>
+        <translation>Jetzt</translation>
+    </message>
+    <message>
+        <source>Decades</source>
+        <translation>Dekaden</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Warum</translation>
+    </message>
+    <message>
+        <source>not recorded</source>
+        <translation>nicht notiert</translation>
+    </message>
+    <message>
+        <source>nothing named</source>
+        <translation>nichts genannt</translation>
+    </message>
+    <message>
+        <source>nobody named</source>
+        <translation>niemand genannt</translation>
+    </message>
+    <message>
+        <source>none recorded</source>
+        <translation>keine notiert</translation>
+    </message>
+    <message>
+        <source>Report</source>
+        <translation>Bericht</translation>
+    </message>
+    <message>
+        <source>Serial, drawing</source>
+        <translation>Serie, Zeichnung</translation>
+    </message>
+    <message>
+        <source>Test object</source>
+        <translation>Prüfobjekt</translation>
+    </message>
+    <message>
+        <source>Customer</source>
+        <translation>Auftraggeber</translation>
+    </message>
+    <message>
+        <source>Purpose</source>
+        <translation>Zweck</translation>
+    </message>
+    <message>
+        <source>Place</source>
+        <translation>Ort</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation>Datum</translation>
+    </message>
+    <message>
+        <source>Volume</source>
+        <translation>Volumen</translation>
+    </message>
+    <message>
+        <source>Rounds</source>
+        <translation>Runden</translation>
+    </message>
+    <message>
+        <source>Included</source>
+        <translation>Umfang</translation>
+    </message>
+    <message>
+        <source>Excluded</source>
+        <translation>Ausgenommen</translation>
+    </message>
+    <message>
+        <source>Kinds of joint</source>
+        <translation>Arten der Fügestellen</translation>
+    </message>
+    <message>
+        <source>Deviations</source>
+        <translation>Abweichungen</translation>
+    </message>
+    <message>
+        <source>Limit, one point</source>
+        <translation>Grenzwert, ein Punkt</translation>
+    </message>
+    <message>
+        <source>Limit, total</source>
+        <translation>Grenzwert, Summe</translation>
+    </message>
+    <message>
+        <source>Limit agreed by</source>
+        <translation>Vereinbart von</translation>
+    </message>
+    <message>
+        <source>Gas basis</source>
+        <translation>Bezugsgas</translation>
+    </message>
+    <message>
+        <source>Procedure</source>
+        <translation>Verfahren</translation>
+    </message>
+    <message>
+        <source>Technique</source>
+        <translation>Technik</translation>
+    </message>
+    <message>
+        <source>Room</source>
+        <translation>Raum</translation>
+    </message>
+    <message>
+        <source>Tracer gas</source>
+        <translation>Prüfgas</translation>
+    </message>
+    <message>
+        <source>Last worked on</source>
+        <translation>Zuletzt bearbeitet</translation>
+    </message>
+    <message>
+        <source>Detector</source>
+        <translation>Lecksucher</translation>
+    </message>
+    <message>
+        <source>Connected</source>
+        <translation>Angeschlossen</translation>
+    </message>
+    <message>
+        <source>Pumping</source>
+        <translation>Pumpen</translation>
+    </message>
+    <message>
+        <source>Smallest detectable</source>
+        <translation>Nachweisgrenze</translation>
+    </message>
+    <message>
+        <source>Tester</source>
+        <translation>Prüfer</translation>
+    </message>
+    <message>
+        <source>Witness</source>
+        <translation>Zeuge</translation>
+    </message>
+    <message>
+        <source>Other instruments</source>
+        <translation>Weitere Messgeräte</translation>
+    </message>
+    <message>
+        <source>%1, revision %2: submitted %3, returned %4, amended %5</source>
+        <translation>%1, Stand %2: eingereicht %3, zurückgegeben %4, Nachträge %5</translation>
+    </message>
+    <message>
+        <source>%1, asset %2</source>
+        <translation>%1, Inventar %2</translation>
+    </message>
+    <message>
+        <source>qualification not recorded</source>
+        <translation>Qualifikation nicht notiert</translation>
+    </message>
+    <message>
+        <source>1 concession, see &quot;Verdicts and concessions by people&quot;</source>
+        <translation>1 Sonderfreigabe, siehe „Urteile und Sonderfreigaben von Personen“</translation>
+    </message>
+    <message>
+        <source>%1 concessions, see &quot;Verdicts and concessions by people&quot;</source>
+        <translation>%1 Sonderfreigaben, siehe „Urteile und Sonderfreigaben von Personen“</translation>
+    </message>
+    <message>
+        <source>opened %1</source>
+        <translation>eröffnet %1</translation>
+    </message>
+    <message>
+        <source>nothing sprayed</source>
+        <translation>nichts besprüht</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>%1 l/s helium at the detector</source>
+        <translation>%1 l/s Helium am Lecksucher</translation>
+    </message>
+    <message>
+        <source>pump in parallel %1 l/s</source>
+        <translation>Pumpe parallel %1 l/s</translation>
+    </message>
+    <message>
+        <source>pump in parallel, its speed not recorded</source>
+        <translation>Pumpe parallel, ihr Saugvermögen nicht notiert</translation>
+    </message>
+    <message>
+        <source>no pump in parallel recorded</source>
+        <translation>keine Pumpe parallel notiert</translation>
+    </message>
+    <message>
+        <source>hose %1 mm by %2 m</source>
+        <translation>Schlauch %1 mm mal %2 m</translation>
+    </message>
+    <message>
+        <source>%1 % at the joint (±%2 % relative)</source>
+        <translation>%1 % an der Fügestelle (±%2 % relativ)</translation>
+    </message>
+    <message>
+        <source>atmospheric pressure outside</source>
+        <translation>außen Atmosphärendruck</translation>
+    </message>
+    <message>
+        <source>%1 standard l/min</source>
+        <translation>%1 Norm-l/min</translation>
+    </message>
+    <message>
+        <source>bottle %1</source>
+        <translation>Flasche %1</translation>
+    </message>
+    <message>
+        <source>gauge %1</source>
+        <translation>Messgerät %1</translation>
+    </message>
+    <message>
+        <source>%1 on %2 of %3, sketch revision %4</source>
+        <translation>%1 an %2 auf %3, Skizze Stand %4</translation>
+    </message>
+    <message>
+        <source>%1 point</source>
+        <translation>%1 Punkt</translation>
+    </message>
+    <message>
+        <source>%1 points</source>
+        <translation>%1 Punkte</translation>
+    </message>
+    <message>
+        <source>%1 joint</source>
+        <translation>%1 Fügestelle</translation>
+    </message>
+    <message>
+        <source>%1 joints</source>
+        <translation>%1 Fügestellen</translation>
+    </message>
+    <message>
+        <source>1 sheet</source>
+        <translation>1 Blatt</translation>
+    </message>
+    <message>
+        <source>%1 sheets</source>
+        <translation>%1 Blättern</translation>
+    </message>
+    <message>
+        <source>%1 sheet</source>
+        <translation>%1 Blatt</translation>
+    </message>
+    <message>
+        <source>round %1 %2 (%3)</source>
+        <translation>Runde %1 %2 (%3)</translation>
+    </message>
+    <message>
+        <source>round %1 %2, %3 (%4)</source>
+        <translation>Runde %1 %2, %3 (%4)</translation>
+    </message>
+    <message>
+        <source>%1 helium</source>
+        <translation>%1 Helium</translation>
+    </message>
+    <message>
+        <source>%1 air</source>
+        <translation>%1 Luft</translation>
+    </message>
+    <message>
+        <source>object evacuated, helium sprayed at the joints from outside</source>
+        <translation>Objekt evakuiert, Helium von außen an die Fügestellen gesprüht</translation>
+    </message>
+    <message>
+        <source>readings corrected by the reference leak</source>
+        <translation>Messwerte mit dem Prüfleck berichtigt</translation>
+    </message>
+    <message>
+        <source>zero on</source>
+        <translation>Nullabzug an</translation>
+    </message>
+    <message>
+        <source>zero off</source>
+        <translation>Nullabzug aus</translation>
+    </message>
+    <message>
+        <source>%1 at the least sensitive place</source>
+        <translation>%1 am unempfindlichsten Ort</translation>
+    </message>
+    <message>
+        <source>due %1</source>
+        <translation>fällig %1</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1 × %2</source>
+        <translation>%1 × %2</translation>
+    </message>
+    <message>
+        <source>system check</source>
+        <translation>Systemprüfung</translation>
+    </message>
+    <message>
+        <source>detector check</source>
+        <translation>Geräteprüfung</translation>
+    </message>
+    <message>
+        <source>before</source>
+        <translation>vorher</translation>
+    </message>
+    <message>
+        <source>during</source>
+        <translation>während</translation>
+    </message>
+    <message>
+        <source>%1 at %2 °C, certificate %3</source>
+        <translation>%1 bei %2 °C, Zertifikat %3</translation>
+    </message>
+    <message>
+        <source>at %1</source>
+        <translation>an %1</translation>
+    </message>
+    <message>
+        <source>not usable</source>
+        <translation>nicht brauchbar</translation>
+    </message>
+    <message>
+        <source>new set-up</source>
+        <translation>neuer Aufbau</translation>
+    </message>
+    <message>
+        <source>clean-up %1 s</source>
+        <translation>Abklingen %1 s</translation>
+    </message>
+    <message>
+        <source>No calibration was recorded: no reading could be corrected to the chamber.</source>
+        <translation>Es wurde keine Kalibrierung notiert: kein Messwert konnte auf die Kammer berichtigt werden.</translation>
+    </message>
+    <message>
+        <source>No background was watched: the smallest detectable leak is not known.</source>
+        <translation>Der Untergrund wurde nicht beobachtet: das kleinste nachweisbare Leck ist nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>No check afterwards: %1</source>
+        <translation>Keine Prüfung danach: %1</translation>
+    </message>
+    <message>
+        <source>detector feed</source>
+        <translation>Messleitung vom Detektor</translation>
+    </message>
+    <message>
+        <source>typed</source>
+        <translation>getippt</translation>
+    </message>
+    <message>
+        <source>feed</source>
+        <translation>Messleitung</translation>
+    </message>
+    <message>
+        <source>command line</source>
+        <translation>Befehlszeile</translation>
+    </message>
+    <message>
+        <source>transcribed from paper</source>
+        <translation>von Papier übertragen</translation>
+    </message>
+    <message>
+        <source>not ticked</source>
+        <translation>nicht abgehakt</translation>
+    </message>
+    <message>
+        <source>Not accepted: %1</source>
+        <translation>Nicht angenommen: %1</translation>
+    </message>
+    <message>
+        <source>No result yet: %1</source>
+        <translation>Noch kein Ergebnis: %1</translation>
+    </message>
+    <message>
+        <source>Accepted with conditions</source>
+        <translation>Angenommen mit Bedingungen</translation>
+    </message>
+    <message>
+        <source>Accepted: all %1 points within the limit</source>
+        <translation>Angenommen: alle %1 Punkte unter dem Grenzwert</translation>
+    </message>
+    <message>
+        <source>the record is not complete</source>
+        <translation>die Aufzeichnung ist nicht vollständig</translation>
+    </message>
+    <message>
+        <source>Nothing was sprayed: nothing is claimed</source>
+        <translation>Nichts wurde besprüht: nichts wird ausgesagt</translation>
+    </message>
+    <message>
+        <source>No limit was set: nothing is accepted or rejected</source>
+        <translation>Kein Grenzwert gesetzt: nichts wird angenommen oder abgelehnt</translation>
+    </message>
+    <message>
+        <source>%1 leak over the limit</source>
+        <translation>%1 Leck über dem Grenzwert</translation>
+    </message>
+    <message>
+        <source>%1 leaks over the limit</source>
+        <translation>%1 Lecks über dem Grenzwert</translation>
+    </message>
+    <message>
+        <source>%1 point cannot be judged</source>
+        <translation>%1 Punkt nicht zu beurteilen</translation>
+    </message>
+    <message>
+        <source>%1 points cannot be judged</source>
+        <translation>%1 Punkte nicht zu beurteilen</translation>
+    </message>
+    <message>
+        <source>%1 has no answer</source>
+        <translation>%1 ohne Antwort</translation>
+    </message>
+    <message>
+        <source>%1 have no answer</source>
+        <translation>%1 ohne Antwort</translation>
+    </message>
+    <message>
+        <source>Found over the limit and within it after the work done: %1.</source>
+        <translation>Über dem Grenzwert vorgefunden und nach der Arbeit darunter: %1.</translation>
+    </message>
+    <message>
+        <source>Could not be said as found, repaired and within the limit since: %1.</source>
+        <translation>Vorgefunden unklar, repariert und seither unter dem Grenzwert: %1.</translation>
+    </message>
+    <message>
+        <source>Of the test set-up, found over the limit and within it after the work done: %1.</source>
+        <translation>Vom Prüfaufbau, über dem Grenzwert vorgefunden und nach der Arbeit darunter: %1.</translation>
+    </message>
+    <message>
+        <source>Amended %1 by %2: “%3”</source>
+        <translation>Nachtrag %1 von %2: „%3“</translation>
+    </message>
+    <message>
+        <source>%1 of %2 points are within %3.</source>
+        <translation>%1 von %2 Punkten liegen unter %3.</translation>
+    </message>
+    <message>
+        <source>Nothing is claimed for other places, other conditions, or below %1.</source>
+        <translation>Über andere Orte, andere Zustände oder unter %1 wird nichts ausgesagt.</translation>
+    </message>
+    <message>
+        <source>Nothing is claimed for other places, other conditions.</source>
+        <translation>Über andere Orte und andere Zustände wird nichts ausgesagt.</translation>
+    </message>
+    <message>
+        <source>No response above %1 at %2 of %3 points, under the conditions recorded.</source>
+        <translation>Keine Antwort über %1 an %2 von %3 Punkten, unter den notierten Bedingungen.</translation>
+    </message>
+    <message>
+        <source>Leaks within the limit at %1.</source>
+        <translation>Lecks unter dem Grenzwert an %1.</translation>
+    </message>
+    <message>
+        <source>A response, but no leak there above the limit: %1.</source>
+        <translation>Eine Antwort, aber dort kein Leck über dem Grenzwert: %1.</translation>
+    </message>
+    <message>
+        <source>Over the limit: %1.</source>
+        <translation>Über dem Grenzwert: %1.</translation>
+    </message>
+    <message>
+        <source>Cannot say at %1: the range crosses the limit, or a larger leak hides it.</source>
+        <translation>Unklar an %1: der Bereich schneidet den Grenzwert, oder ein größeres Leck verdeckt ihn.</translation>
+    </message>
+    <message>
+        <source>Not sized at %1: the spray was too short, or a check or the background is missing.</source>
+        <translation>Nicht bemessen an %1: es wurde zu kurz gesprüht, oder eine Prüfung oder der Untergrund fehlt.</translation>
+    </message>
+    <message>
+        <source>Judged by a person, with the reason on record: %1.</source>
+        <translation>Von einer Person beurteilt, mit notiertem Grund: %1.</translation>
+    </message>
+    <message>
+        <source>point %1 (%2, %3)</source>
+        <translation>Punkt %1 (%2, %3)</translation>
+    </message>
+    <message>
+        <source>Accepted above the limit by concession: %1.</source>
+        <translation>Über dem Grenzwert mit Sonderfreigabe angenommen: %1.</translation>
+    </message>
+    <message>
+        <source>Held by a temporary repair: %1.</source>
+        <translation>Von einer vorläufigen Reparatur gehalten: %1.</translation>
+    </message>
+    <message>
+        <source>Left out, each with its reason: %1.</source>
+        <translation>Ausgelassen, jeder mit Grund: %1.</translation>
+    </message>
+    <message>
+        <source>Without a valid reading: %1.</source>
+        <translation>Ohne gültigen Messwert: %1.</translation>
+    </message>
+    <message>
+        <source>Not sprayed: %1.</source>
+        <translation>Nicht besprüht: %1.</translation>
+    </message>
+    <message>
+        <source>Who tested may approve: this history is set to one person.</source>
+        <translation>Wer geprüft hat, darf freigeben: diese Historie ist auf eine Person eingestellt.</translation>
+    </message>
+    <message>
+        <source>Follows %1 earlier signature(s).</source>
+        <translation>Folgt auf %1 frühere Unterschrift(en).</translation>
+    </message>
+    <message>
+        <source>No balance: %1</source>
+        <translation>Keine Bilanz: %1</translation>
+    </message>
+    <message>
+        <source>Something is still missing: %1 (%2)</source>
+        <translation>Es fehlt noch etwas: %1 (%2)</translation>
+    </message>
+    <message>
+        <source>Located: %1 (%2).</source>
+        <translation>Geortet: %1 (%2).</translation>
+    </message>
+    <message>
+        <source>Pressure rise: %1 (%2).</source>
+        <translation>Druckanstieg: %1 (%2).</translation>
+    </message>
+    <message>
+        <source>Pressure rise: not separable, at most %1.</source>
+        <translation>Druckanstieg: nicht trennbar, höchstens %1.</translation>
+    </message>
+    <message>
+        <source>No leak located.</source>
+        <translation>Kein Leck geortet.</translation>
+    </message>
+    <message>
+        <source>No leak located; what the points could hide together is below %1.</source>
+        <translation>Kein Leck geortet; was die Punkte zusammen verbergen könnten, liegt unter %1.</translation>
+    </message>
+    <message>
+        <source>No leak located; what %1 of %2 points could hide together is below %3, the others have no bound.</source>
+        <translation>Kein Leck geortet; was %1 von %2 Punkten zusammen verbergen könnten, liegt unter %3, die anderen haben keine Schranke.</translation>
+    </message>
+    <message>
+        <source>No total limit was set.</source>
+        <translation>Für die Summe wurde kein Grenzwert gesetzt.</translation>
+    </message>
+    <message>
+        <source>The total is over its limit of %1.</source>
+        <translation>Die Summe liegt über ihrem Grenzwert von %1.</translation>
+    </message>
+    <message>
+        <source>The total is within its limit of %1.</source>
+        <translation>Die Summe liegt unter ihrem Grenzwert von %1.</translation>
+    </message>
+    <message>
+        <source>The total cannot be told from its limit of %1: its range crosses it.</source>
+        <translation>Die Summe ist von ihrem Grenzwert %1 nicht zu unterscheiden: ihr Bereich schneidet ihn.</translation>
+    </message>
+    <message>
+        <source>No pressure-rise test since the last repair: the total as left is not known.</source>
+        <translation>Seit der letzten Reparatur kein Druckanstieg: die hinterlassene Summe ist nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>No pressure-rise test that says a total.</source>
+        <translation>Kein Druckanstieg, der eine Summe ergibt.</translation>
+    </message>
+    <message>
+        <source>%1 belongs to the test set-up, not to the object; it is not in the sum</source>
+        <translation>%1 gehört zum Prüfaufbau, nicht zum Objekt; es ist nicht in der Summe</translation>
+    </message>
+    <message>
+        <source>%1 was found only in another condition; it is not in the sum</source>
+        <translation>%1 wurde nur in einem anderen Zustand gefunden; es ist nicht in der Summe</translation>
+    </message>
+    <message>
+        <source>Not judged: %1</source>
+        <translation>Nicht beurteilt: %1</translation>
+    </message>
+    <message>
+        <source>Reading: %1.</source>
+        <translation>Lesart: %1.</translation>
+    </message>
+    <message>
+        <source>Outgassing %1 at the start, %2 at the end.</source>
+        <translation>Ausgasung %1 am Anfang, %2 am Ende.</translation>
+    </message>
+    <message>
+        <source>%1 values over %2 min.</source>
+        <translation>%1 Werte über %2 min.</translation>
+    </message>
+    <message>
+        <source>Base pressure before: %1 mbar.</source>
+        <translation>Enddruck davor: %1 mbar.</translation>
+    </message>
+    <message>
+        <source>%1 air (%2)</source>
+        <translation>%1 Luft (%2)</translation>
+    </message>
+    <message>
+        <source>run %1 min longer</source>
+        <translation>%1 min weiterlaufen lassen</translation>
+    </message>
+    <message>
+        <source>There is no earlier job of this object to compare with.</source>
+        <translation>Von diesem Objekt gibt es keinen früheren Auftrag zum Vergleichen.</translation>
+    </message>
+    <message>
+        <source>No point changed by more than the ranges of both jobs.</source>
+        <translation>Kein Punkt hat sich um mehr als die Bereiche beider Aufträge geändert.</translation>
+    </message>
+    <message>
+        <source>%1 points are the same within the ranges of both jobs, %2 cannot be compared.</source>
+        <translation>%1 Punkte sind in den Bereichen beider Aufträge gleich, %2 sind nicht vergleichbar.</translation>
+    </message>
+    <message>
+        <source>no such point</source>
+        <translation>kein solcher Punkt</translation>
+    </message>
+    <message>
+        <source>new</source>
+        <translation>neu</translation>
+    </message>
+    <message>
+        <source>gone</source>
+        <translation>weg</translation>
+    </message>
+    <message>
+        <source>grown</source>
+        <translation>gewachsen</translation>
+    </message>
+    <message>
+        <source>shrunk</source>
+        <translation>geschrumpft</translation>
+    </message>
+    <message>
+        <source>same</source>
+        <translation>gleich</translation>
+    </message>
+    <message>
+        <source>not comparable</source>
+        <translation>nicht vergleichbar</translation>
+    </message>
+    <message>
+        <source>no response, too blind</source>
+        <translation>keine Antwort, zu blind</translation>
+    </message>
+    <message>
+        <source>shared with %1</source>
+        <translation>geteilt mit %1</translation>
+    </message>
+    <message>
+        <source>leak of %1</source>
+        <translation>Leck von %1</translation>
+    </message>
+    <message>
+        <source>held by a temporary repair</source>
+        <translation>von einer vorläufigen Reparatur gehalten</translation>
+    </message>
+    <message>
+        <source>awaiting re-test</source>
+        <translation>neue Prüfung steht aus</translation>
+    </message>
+    <message>
+        <source>repaired</source>
+        <translation>repariert</translation>
+    </message>
+    <message>
+        <source>by concession until %1</source>
+        <translation>mit Sonderfreigabe bis %1</translation>
+    </message>
+    <message>
+        <source>by concession, without end</source>
+        <translation>mit Sonderfreigabe, ohne Ende</translation>
+    </message>
+    <message>
+        <source>worked out: %1</source>
+        <translation>berechnet: %1</translation>
+    </message>
+    <message>
+        <source>judged by %1: %2</source>
+        <translation>beurteilt von %1: %2</translation>
+    </message>
+    <message>
+        <source>air %1</source>
+        <translation>Luft %1</translation>
+    </message>
+    <message>
+        <source>air %1 … %2</source>
+        <translation>Luft %1 … %2</translation>
+    </message>
+    <message>
+        <source>air, below %1</source>
+        <translation>Luft, unter %1</translation>
+    </message>
+    <message>
+        <source>air, at least %1</source>
+        <translation>Luft, mindestens %1</translation>
+    </message>
+    <message>
+        <source>own part below %1</source>
+        <translation>eigener Anteil unter %1</translation>
+    </message>
+    <message>
+        <source>No point needs a decision: every one was sprayed and is within the limit.</source>
+        <translation>Kein Punkt braucht eine Entscheidung: jeder wurde besprüht und liegt unter dem Grenzwert.</translation>
+    </message>
+    <message>
+        <source>The sketch has no points.</source>
+        <translation>Die Skizze hat keine Punkte.</translation>
+    </message>
+    <message>
+        <source>Every point was sprayed.</source>
+        <translation>Jeder Punkt wurde besprüht.</translation>
+    </message>
+    <message>
+        <source>no reason given</source>
+        <translation>kein Grund genannt</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>nichts</translation>
+    </message>
+    <message>
+        <source>typed %1</source>
+        <translation>getippt %1</translation>
+    </message>
+    <message>
+        <source>corrected, no reason given</source>
+        <translation>berichtigt, kein Grund genannt</translation>
+    </message>
+    <message>
+        <source>corrected: %1</source>
+        <translation>berichtigt: %1</translation>
+    </message>
+    <message>
+        <source>No reading was voided or corrected.</source>
+        <translation>Kein Messwert wurde verworfen oder berichtigt.</translation>
+    </message>
+    <message>
+        <source>No reading was taken.</source>
+        <translation>Kein Messwert wurde genommen.</translation>
+    </message>
+    <message>
+        <source>corrected later</source>
+        <translation>später berichtigt</translation>
+    </message>
+    <message>
+        <source>before the wait was over</source>
+        <translation>bevor die Wartezeit um war</translation>
+    </message>
+    <message>
+        <source>round %1</source>
+        <translation>Runde %1</translation>
+    </message>
+    <message>
+        <source>above range</source>
+        <translation>über dem Bereich</translation>
+    </message>
+    <message>
+        <source>not sprayed again</source>
+        <translation>nicht neu besprüht</translation>
+    </message>
+    <message>
+        <source>Leaks by pressure rise, as air</source>
+        <translation>Lecks nach Druckanstieg, als Luft</translation>
+    </message>
+    <message>
+        <source>Base pressure</source>
+        <translation>Enddruck</translation>
+    </message>
+    <message>
+        <source>not measured</source>
+        <translation>nicht gemessen</translation>
+    </message>
+    <message>
+        <source>not judged</source>
+        <translation>nicht beurteilt</translation>
+    </message>
+    <message>
+        <source>Point %1: %2, %3; photo %4 of %5</source>
+        <translation>Punkt %1: %2, %3; Foto %4 von %5</translation>
+    </message>
+    <message>
+        <source>No repair was logged in this job.</source>
+        <translation>In diesem Auftrag wurde keine Reparatur eingetragen.</translation>
+    </message>
+    <message>
+        <source>permanent</source>
+        <translation>dauerhaft</translation>
+    </message>
+    <message>
+        <source>temporary</source>
+        <translation>vorläufig</translation>
+    </message>
+    <message>
+        <source>temporary, made good since</source>
+        <translation>vorläufig, seither gutgemacht</translation>
+    </message>
+    <message>
+        <source>no date</source>
+        <translation>kein Datum</translation>
+    </message>
+    <message>
+        <source>not named</source>
+        <translation>nicht genannt</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Still in place from an earlier job: %1 at point %2, %3, due %4, done %5.</source>
+        <translation>Aus einem früheren Auftrag noch vorhanden: %1 an Punkt %2, %3, fällig %4, gemacht %5.</translation>
+    </message>
+    <message>
+        <source>Still in place from an earlier job: %1 at point %2, %3, no date, done %4.</source>
+        <translation>Aus einem früheren Auftrag noch vorhanden: %1 an Punkt %2, %3, ohne Datum, gemacht %4.</translation>
+    </message>
+    <message>
+        <source>in round %1</source>
+        <translation>in Runde %1</translation>
+    </message>
+    <message>
+        <source>without end</source>
+        <translation>ohne Ende</translation>
+    </message>
+    <message>
+        <source>ran out on %1</source>
+        <translation>abgelaufen am %1</translation>
+    </message>
+    <message>
+        <source>until %1</source>
+        <translation>bis %1</translation>
+    </message>
+    <message>
+        <source>accepted above the limit</source>
+        <translation>über dem Grenzwert angenommen</translation>
+    </message>
+    <message>
+        <source>granted by %1</source>
+        <translation>gewährt von %1</translation>
+    </message>
+    <message>
+        <source>Not yet submitted.</source>
+        <translation>Noch nicht eingereicht.</translation>
+    </message>
+    <message>
+        <source>approved</source>
+        <translation>freigegeben</translation>
+    </message>
+    <message>
+        <source>remark</source>
+        <translation>Bemerkung</translation>
+    </message>
+    <message>
+        <source>answer</source>
+        <translation>Antwort</translation>
+    </message>
+    <message>
+        <source>amendment</source>
+        <translation>Nachtrag</translation>
+    </message>
+    <message>
+        <source>on point %1</source>
+        <translation>zu Punkt %1</translation>
+    </message>
+    <message>
+        <source>on &quot;%1&quot;</source>
+        <translation>zu „%1“</translation>
+    </message>
+    <message>
+        <source>skipped</source>
+        <translation>übersprungen</translation>
+    </message>
+    <message>
+        <source>limit changed</source>
+        <translation>Grenzwert geändert</translation>
+    </message>
+    <message>
+        <source>job as seen: %1</source>
+        <translation>Auftrag, wie gesehen: %1</translation>
+    </message>
+    <message>
+        <source>tester</source>
+        <translation>Prüfer</translation>
+    </message>
+    <message>
+        <source>reviewer</source>
+        <translation>Gegenprüfer</translation>
+    </message>
+    <message>
+        <source>witness</source>
+        <translation>Zeuge</translation>
+    </message>
+    <message>
+        <source>technician</source>
+        <translation>Techniker</translation>
+    </message>
+    <message>
+        <source>both</source>
+        <translation>beides</translation>
+    </message>
+    <message>
+        <source>not yet</source>
+        <translation>noch nicht</translation>
+    </message>
+    <message>
+        <source>as logged with the readings</source>
+        <translation>wie zu den Messwerten notiert</translation>
+    </message>
+    <message>
+        <source>named with the job, has not signed</source>
+        <translation>im Auftrag genannt, hat nicht unterschrieben</translation>
+    </message>
+    <message>
+        <source>key %1, digest %2</source>
+        <translation>Schlüssel %1, Prüfsumme %2</translation>
+    </message>
+    <message>
+        <source>key %1, digest %2: %3</source>
+        <translation>Schlüssel %1, Prüfsumme %2: %3</translation>
+    </message>
+    <message>
+        <source>not among the people of this history</source>
+        <translation>nicht unter den Personen dieser Historie</translation>
+    </message>
+    <message>
+        <source>in this history since %1</source>
+        <translation>in dieser Historie seit %1</translation>
+    </message>
+    <message>
+        <source>who added them is not recorded</source>
+        <translation>wer sie eintrug, ist nicht notiert</translation>
+    </message>
+    <message>
+        <source>added with nobody logging</source>
+        <translation>eingetragen, während niemand schrieb</translation>
+    </message>
+    <message>
+        <source>added by %1</source>
+        <translation>eingetragen von %1</translation>
+    </message>
+    <message>
+        <source>%1 signed: %2</source>
+        <translation>%1 unterschrieb, im Englischen der Aufzeichnung, dies: %2</translation>
+    </message>
+    <message>
+        <source>%1 signed the amendment: %2</source>
+        <translation>%1 unterschrieb den Nachtrag: %2</translation>
+    </message>
+    <message>
+        <source>Digest of this job as printed (SHA-256): %1</source>
+        <translation>Prüfsumme dieses Auftrags wie gedruckt (SHA-256): %1</translation>
+    </message>
+    <message>
+        <source>Not as signed: %1</source>
+        <translation>Nicht wie unterschrieben: %1</translation>
+    </message>
+    <message>
+        <source>The band swells by 0.5 mm for each decade above the smallest detectable leak.</source>
+        <translation>Das Band wird je Dekade über dem kleinsten nachweisbaren Leck um 0,5 mm breiter.</translation>
+    </message>
+    <message>
+        <source>Teeth: over the limit; few teeth: cannot say; no teeth: within.</source>
+        <translation>Zähne: über dem Grenzwert; wenige Zähne: unklar; keine Zähne: darunter.</translation>
+    </message>
+    <message>
+        <source>One flat colour for each stretch sprayed; nothing is drawn between joints.</source>
+        <translation>Eine Farbe für jeden besprühten Abschnitt; zwischen Fügestellen ist nichts gezeichnet.</translation>
+    </message>
+    <message>
+        <source>leak, over the limit</source>
+        <translation>Leck über dem Grenzwert</translation>
+    </message>
+    <message>
+        <source>leak, limit: cannot say</source>
+        <translation>Leck, zum Grenzwert unklar</translation>
+    </message>
+    <message>
+        <source>shared by two neighbours</source>
+        <translation>zwei Nachbarn gemeinsam</translation>
+    </message>
+    <message>
+        <source>echo of a larger leak, as read</source>
+        <translation>Echo eines größeren Lecks</translation>
+    </message>
+    <message>
+        <source>echo, taken out</source>
+        <translation>Echo, herausgerechnet</translation>
+    </message>
+    <message>
+        <source>masked by a larger leak</source>
+        <translation>von größerem Leck verdeckt</translation>
+    </message>
+    <message>
+        <source>leak within the limit</source>
+        <translation>Leck unter dem Grenzwert</translation>
+    </message>
+    <message>
+        <source>clear: no response</source>
+        <translation>frei: keine Antwort</translation>
+    </message>
+    <message>
+        <source>void: reading not used</source>
+        <translation>verworfener Messwert</translation>
+    </message>
+    <message>
+        <source>tab T on a mark: temporary repair</source>
+        <translation>Reiter T: vorläufig repariert</translation>
+    </message>
+    <message>
+        <source>seal on a mark: conceded</source>
+        <translation>Siegel: Sonderfreigabe</translation>
+    </message>
+    <message>
+        <source>other source, trapped gas</source>
+        <translation>andere Quelle, Gaseinschluss</translation>
+    </message>
+    <message>
+        <source>%1, job %2</source>
+        <translation>%1, Auftrag %2</translation>
+    </message>
+    <message>
+        <source>Leak map</source>
+        <translation>Leckkarte</translation>
+    </message>
+    <message>
+        <source>as read</source>
+        <translation>wie abgelesen</translation>
+    </message>
+    <message>
+        <source>invented data</source>
+        <translation>erfundene Daten</translation>
+    </message>
+    <message>
+        <source>volume not stated</source>
+        <translation>Volumen nicht angegeben</translation>
+    </message>
+    <message>
+        <source>own pumps</source>
+        <translation>eigene Pumpen</translation>
+    </message>
+    <message>
+        <source>%1 l/s air</source>
+        <translation>%1 l/s Luft</translation>
+    </message>
+    <message>
+        <source>%1 l/s helium</source>
+        <translation>%1 l/s Helium</translation>
+    </message>
+    <message>
+        <source>speed not stated</source>
+        <translation>Saugvermögen nicht angegeben</translation>
+    </message>
+    <message>
+        <source>reference leak %1</source>
+        <translation>Prüfleck %1</translation>
+    </message>
+    <message>
+        <source>place not stated</source>
+        <translation>Ort nicht angegeben</translation>
+    </message>
+    <message>
+        <source>connection not stated</source>
+        <translation>Anschluss nicht angegeben</translation>
+    </message>
+    <message>
+        <source>bore %1 mm</source>
+        <translation>%1 mm weit</translation>
+    </message>
+    <message>
+        <source>bore not stated</source>
+        <translation>Weite nicht angegeben</translation>
+    </message>
+    <message>
+        <source>%1 m long</source>
+        <translation>%1 m lang</translation>
+    </message>
+    <message>
+        <source>length not stated</source>
+        <translation>Länge nicht angegeben</translation>
+    </message>
+    <message>
+        <source>size not stated</source>
+        <translation>Maße nicht angegeben</translation>
+    </message>
+    <message>
+        <source>%1 mbar inside</source>
+        <translation>%1 mbar darin</translation>
+    </message>
+    <message>
+        <source>pump in parallel</source>
+        <translation>Pumpe parallel</translation>
+    </message>
+    <message>
+        <source>detector %1</source>
+        <translation>Lecksucher %1</translation>
+    </message>
+    <message>
+        <source>detector, not named</source>
+        <translation>Lecksucher, nicht benannt</translation>
+    </message>
+    <message>
+        <source>leak and exponential source</source>
+        <translation>Leck und abklingende Quelle</translation>
+    </message>
+    <message>
+        <source>exponential source</source>
+        <translation>abklingende Quelle</translation>
+    </message>
+    <message>
+        <source>leak and power-law source</source>
+        <translation>Leck und Quelle nach Potenzgesetz</translation>
+    </message>
+    <message>
+        <source>exponential</source>
+        <translation>abklingende</translation>
+    </message>
+    <message>
+        <source>hyperbolic source</source>
+        <translation>hyperbolische Quelle</translation>
+    </message>
+    <message>
+        <source>leak and hyperbolic source</source>
+        <translation>Leck und hyperbolische Quelle</translation>
+    </message>
+    <message>
+        <source>hyperbolic</source>
+        <translation>hyperbolische</translation>
+    </message>
+    <message>
+        <source>logarithmic source</source>
+        <translation>logarithmische Quelle</translation>
+    </message>
+    <message>
+        <source>leak and logarithmic source</source>
+        <translation>Leck und logarithmische Quelle</translation>
+    </message>
+    <message>
+        <source>logarithmic</source>
+        <translation>logarithmische</translation>
+    </message>
+    <message>
+        <source>power-law source</source>
+        <translation>Potenzgesetz-Quelle</translation>
+    </message>
+    <message>
+        <source>power-law</source>
+        <translation>Potenzgesetz-</translation>
+    </message>
+    <message>
+        <source>stretched exponential source</source>
+        <translation>gedehnt abklingende Quelle</translation>
+    </message>
+    <message>
+        <source>leak and stretched exponential source</source>
+        <translation>Leck und gedehnt abklingende Quelle</translation>
+    </message>
+    <message>
+        <source>stretched exponential</source>
+        <translation>gedehnt abklingende</translation>
+    </message>
+    <message>
+        <source>%1 and %2 sources</source>
+        <translation>%1 und %2 Quellen</translation>
+    </message>
+    <message>
+        <source>leak and %1 and %2 sources</source>
+        <translation>Leck und %1 und %2 Quellen</translation>
+    </message>
+    <message>
+        <source>for %1: %2</source>
+        <translation>für %1: %2</translation>
+    </message>
+    <message>
+        <source>%1 → %2</source>
+        <translation>%1 → %2</translation>
+    </message>
+    <message>
+        <source>open: not all sprayed again: %1</source>
+        <translation>offen: nicht alle neu besprüht: %1</translation>
+    </message>
+    <message>
+        <source>%1 (%2), %3</source>
+        <translation>%1 (%2), %3</translation>
+    </message>
 </context>
 <context>
     <name>FindingWords</name>

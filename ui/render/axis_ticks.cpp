@@ -21,7 +21,10 @@ QString plainText(double value, double step)
     if (most < 1e-2 || most >= 1e5)
         return inFigures(report::screenRate(value));
     const int decimals = std::clamp(-static_cast<int>(std::floor(std::log10(step) + 1e-9)), 0, 6);
-    return QLocale::c().toString(value, 'f', decimals).replace(u'-', QChar(0x2212));
+    return QLocale::c()
+        .toString(value, 'f', decimals)
+        .replace(u'-', QChar(0x2212))
+        .replace(QLatin1Char('.'), decimalSign());
 }
 
 std::vector<Tick> decades(const report::Axis& axis, int most)

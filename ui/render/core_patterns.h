@@ -14,6 +14,13 @@ std::span<const char* const> reviewPatterns();
 std::span<const char* const> labelPatterns();
 std::span<const char* const> repairPatterns();
 
+// What only a report says; its short words may stand for something else on the screen.
+std::span<const char* const> reportHeads();
+std::span<const char* const> reportFacts();
+std::span<const char* const> reportClaims();
+std::span<const char* const> reportCells();
+std::span<const char* const> reportPictures();
+
 // Refusals: the messages of Error, and the words they are put together of.
 std::span<const char* const> numberRefusals();
 std::span<const char* const> typedRefusals();

@@ -3,24 +3,22 @@
 
 #include "core/report/rate_text.h"
 #include "ui/render/core_patterns.h"
+#include "ui/render/core_words_parts.h"
 #include "ui/render/pattern_set.h"
 
-#include <QCoreApplication>
 #include <QHash>
-#include <QLocale>
 #include <QRegularExpression>
 
 #include <optional>
+#include <utility>
 
 namespace sealwalk::render {
 
 namespace {
 
-thread_local int t_recordWords = 0;
-
 QString translated(const char* source)
 {
-    return QCoreApplication::translate("Core", source);
+    return spoken("Core", source);
 }
 
 /// Sentences, phrases and labels.
@@ -66,6 +64,11 @@ const PatternSet& repairWords()
 
 std::optional<QString> known(const QString& text);
 
+// Text and comment, as the catalogue has them.
+constexpr const char* kAnd[] = QT_TRANSLATE_NOOP3("Core", " and ", "between numbers");
+constexpr const char* kOr[] = QT_TRANSLATE_NOOP3("Core", " or ", "between numbers");
+constexpr const char* kMore[] = QT_TRANSLATE_NOOP3("Core", " more", "more points");
+
 /// "17, 38 and 60", and "4.6e−7 mbar·l/s" with the locale's decimal sign. Nothing else is touched: it may be
 /// somebody's own words.
 QString figure(QString text)
@@ -73,11 +76,11 @@ QString figure(QString text)
     static const QRegularExpression list(QStringLiteral("^\\d+(, \\d+)* (and|or) \\d+( more)?$"));
     static const QRegularExpression number(QStringLiteral("^[+\u2212-]?\\d+\\.\\d+(e\\S+)?( \\S+)?$"));
     if (list.match(text).hasMatch()) {
-        text.replace(QLatin1String(" and "), QCoreApplication::translate("Core", " and ", "between numbers"));
-        text.replace(QLatin1String(" or "), QCoreApplication::translate("Core", " or ", "between numbers"));
-        text.replace(QLatin1String(" more"), QCoreApplication::translate("Core", " more", "more points"));
+        text.replace(QLatin1String(" and "), spoken("Core", kAnd[0], kAnd[1]));
+        text.replace(QLatin1String(" or "), spoken("Core", kOr[0], kOr[1]));
+        text.replace(QLatin1String(" more"), spoken("Core", kMore[0], kMore[1]));
     } else if (number.match(text).hasMatch()) {
-        text.replace(text.indexOf(QLatin1Char('.')), 1, QLocale().decimalPoint());
+        text.replace(text.indexOf(QLatin1Char('.')), 1, decimalSign());
     }
     return text;
 }
@@ -178,11 +181,6 @@ QString sentenceOf(const QString& words)
     return isClosed ? text : text + QLatin1Char('.');
 }
 
-bool isEnglish()
-{
-    return QLocale().decimalPoint() == QLatin1String(".") && translated("limit") == QLatin1String("limit");
-}
-
 void say(std::string& text)
 {
     if (!text.empty())
@@ -191,25 +189,50 @@ void say(std::string& text)
 
 } // namespace
 
+namespace detail {
+
+const PatternSet& ordinaryWords()
+{
+    return ordinary();
+}
+
+const PatternSet& wordsOfRepairs()
+{
+    return repairWords();
+}
+
+std::optional<QString> refusalInWords(const QString& text)
+{
+    return refusalBehindPlace(text);
+}
+
+QString numbersInWords(const QString& text)
+{
+    return figure(text);
+}
+
+} // namespace detail
+
 QString inWords(const std::string& text)
 {
     const QString onScreen = QString::fromStdString(report::onScreen(text));
-    if (t_recordWords > 0 || onScreen.isEmpty() || isEnglish())
+    if (onScreen.isEmpty() || speaksAsTheCore())
         return onScreen;
     // Tables ask for the same sentences at every painting.
     constexpr qsizetype kRemembered = 4000;
     thread_local QHash<QString, QString> remembered;
+    thread_local quint64 rememberedIn = 0;
+    if (remembered.size() > kRemembered || std::exchange(rememberedIn, speechNow()) != speechNow())
+        remembered.clear();
     if (const auto found = remembered.constFind(onScreen); found != remembered.constEnd())
         return *found;
-    if (remembered.size() > kRemembered)
-        remembered.clear();
     return *remembered.insert(onScreen, sayWhole(onScreen));
 }
 
 QString inWords(const Error& error)
 {
     const QString message = QString::fromStdString(error.message);
-    if (t_recordWords > 0 || message.isEmpty() || isEnglish())
+    if (message.isEmpty() || speaksAsTheCore())
         return message;
     if (const auto said = refusalBehindPlace(message))
         return *said;
@@ -219,15 +242,14 @@ QString inWords(const Error& error)
 QString repairInWords(const std::string& stored)
 {
     const QString text = QString::fromStdString(stored);
-    return t_recordWords == 0 && repairWords().plain(text) != nullptr ? translated(stored.c_str()) : text;
+    return repairWords().plain(text) != nullptr ? translated(stored.c_str()) : text;
 }
 
 QString inFigures(const std::string& figures)
 {
     const QString text = QString::fromStdString(figures);
-    const QString sign = QLocale().decimalPoint();
-    return t_recordWords > 0 || sign == QLatin1String(".") ? text
-                                                           : QString(text).replace(QLatin1Char('.'), sign);
+    const QString sign = decimalSign();
+    return sign == QLatin1String(".") ? text : QString(text).replace(QLatin1Char('.'), sign);
 }
 
 QString inSentence(const std::string& phrase)
@@ -281,22 +303,12 @@ report::BarFigure inWords(report::BarFigure figure)
 QString inPhrases(const std::string& list)
 {
     const QString plain = QString::fromStdString(list);
-    if (t_recordWords > 0 || isEnglish())
+    if (speaksAsTheCore())
         return plain;
     QStringList said;
     for (const QString& phrase : plain.split(QStringLiteral(", ")))
         said << sayWhole(phrase);
     return said.join(QStringLiteral(", "));
-}
-
-RecordWords::RecordWords()
-{
-    ++t_recordWords;
-}
-
-RecordWords::~RecordWords()
-{
-    --t_recordWords;
 }
 
 } // namespace sealwalk::render

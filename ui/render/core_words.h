@@ -1,12 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What the core says, in the language of the window. The core speaks English sentences, because the record,
-// the report and the command line are in one language whoever reads them; on the screen they pass through
-// here.
+// What the core says, in the language of the window or, under RecordWords, of a record. The core speaks
+// English sentences, because the record and the command line are in one language whoever reads them; on the
+// screen and on paper they pass through here.
 #pragma once
 
 #include "core/base/error.h"
 #include "core/report/bars.h"
 #include "core/report/figure.h"
+#include "ui/render/language.h"
 
 #include <QString>
 
@@ -37,18 +38,5 @@ QString inPhrases(const std::string& list);
 /// With every text in the window's language.
 report::Figure inWords(report::Figure figure);
 report::BarFigure inWords(report::BarFigure figure);
-
-/// While one of these lives, inWords() of this thread leaves the core's own words alone: reports and maps for
-/// files are records.
-class RecordWords
-{
-public:
-    RecordWords();
-    ~RecordWords();
-    RecordWords(const RecordWords&) = delete;
-    RecordWords& operator=(const RecordWords&) = delete;
-    RecordWords(RecordWords&&) = delete;
-    RecordWords& operator=(RecordWords&&) = delete;
-};
 
 } // namespace sealwalk::render

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/render/map_export.h"
 
-#include "ui/render/core_words.h"
 #include "ui/render/decade_ruler.h"
 #include "ui/render/picture_file.h"
+#include "ui/render/report_words.h"
 #include "ui/render/sheet_picture.h"
 
 #include <QBuffer>
@@ -73,6 +73,13 @@ constexpr LegendRow kLegend[] = {
 };
 constexpr double kLegendRow = 23.0;
 
+/// The name of a sheet is somebody's own; the side it is seen from may be a word of ours.
+QString sheetTitle(const report::MapContent& content)
+{
+    return content.title.find(", seen from ") == std::string::npos ? QString::fromStdString(content.title)
+                                                                   : inReport(content.title);
+}
+
 Status save(const std::filesystem::path& file, const QByteArray& bytes)
 {
     QSaveFile out(QString::fromStdString(file.string()));
@@ -86,7 +93,6 @@ Status save(const std::filesystem::path& file, const QByteArray& bytes)
 
 LaidMap::LaidMap(const std::shared_ptr<const report::MapContent>& content, double width, double tallest)
 {
-    const RecordWords record;
     const BandStyle style = printStyle();
     const geometry::Box box = content->bounds();
     const auto scaleFor = [&](double labelsX, double labelsY) {
@@ -106,7 +112,6 @@ LaidMap::LaidMap(const std::shared_ptr<const report::MapContent>& content, doubl
 
 void LaidMap::paint(QPainter& painter, const QImage& underlay, const QRectF& frame) const
 {
-    const RecordWords record;
     const Theme& theme = paper();
     const report::MapContent& content = m_picture->content();
     painter.setPen(QPen(theme.colour(Role::SheetUnder), 1.0));
@@ -114,7 +119,7 @@ void LaidMap::paint(QPainter& painter, const QImage& underlay, const QRectF& fra
     painter.drawRect(frame);
     painter.setPen(theme.colour(Role::Ink));
     painter.setFont(fontOfPixels(11, Weight::Bold));
-    painter.drawText(QPointF(frame.left() + 10, frame.top() + 18), QString::fromStdString(content.title));
+    painter.drawText(QPointF(frame.left() + 10, frame.top() + 18), sheetTitle(content));
     const QRectF bounds = m_picture->bounds();
     painter.save();
     painter.translate(frame.center().x() - bounds.center().x(),
@@ -168,13 +173,14 @@ double paintLegend(QPainter& painter, QPointF corner, double width, int columns)
         }
         painter.setFont(fontOfPixels(10));
         painter.setPen(theme.colour(Role::Ink));
-        painter.drawText(at + QPointF(row.isBadge() ? 34 : 77, 3.6), QString::fromUtf8(row.words));
+        painter.drawText(at + QPointF(row.isBadge() ? 34 : 77, 3.6), spoken("Core", row.words));
     }
     return legendHeight(columns);
 }
 
 QSizeF mapPageSize(const MapPage& page)
 {
+    const RecordWords record(page.language);
     double height = kMargin + kHead;
     for (const auto& sheet : page.sheets)
         height += LaidMap(sheet, kWidth - 2.0 * kMargin, kTallest).height() + kSpace;
@@ -184,16 +190,16 @@ QSizeF mapPageSize(const MapPage& page)
 
 void paintMapPage(QPainter& painter, const MapPage& page)
 {
-    const RecordWords record;
+    const RecordWords record(page.language);
     const Theme& theme = paper();
     painter.setRenderHint(QPainter::Antialiasing);
     double y = kMargin;
     painter.setPen(theme.colour(Role::Ink));
     painter.setFont(fontOfPixels(16, Weight::Bold));
-    painter.drawText(QPointF(kMargin, y + 14), QString::fromStdString(page.title));
+    painter.drawText(QPointF(kMargin, y + 14), inReport(page.title));
     painter.setFont(fontOfPixels(11));
     painter.setPen(theme.colour(Role::InkSoft));
-    painter.drawText(QPointF(kMargin, y + 31), QString::fromStdString(page.subtitle));
+    painter.drawText(QPointF(kMargin, y + 31), inReport(page.subtitle));
     y += kHead;
     const double width = kWidth - 2.0 * kMargin;
     for (std::size_t i = 0; i < page.sheets.size(); ++i) {
@@ -209,7 +215,7 @@ void paintMapPage(QPainter& painter, const MapPage& page)
         painter.setFont(fontOfPixels(10));
         painter.setPen(theme.colour(Role::InkSoft));
         painter.drawText(QRectF(kMargin + width - 92.0, y, 92.0, kRuler), Qt::AlignRight | Qt::AlignVCenter,
-                         QString::fromStdString(scale.head()));
+                         inReport(scale.head()));
     }
     y += kRuler + kSpace;
     paintLegend(painter, QPointF(kMargin, y), width, kLegendColumns);
@@ -243,8 +249,9 @@ std::string mapSvg(const MapPage& page)
     generator.setSize(size.toSize());
     generator.setViewBox(QRectF(QPointF(), size));
     // Qt writes them into the file as they are.
-    generator.setTitle(QString::fromStdString(page.title).toHtmlEscaped());
-    generator.setDescription(QString::fromStdString(page.subtitle).toHtmlEscaped());
+    const RecordWords record(page.language);
+    generator.setTitle(inReport(page.title).toHtmlEscaped());
+    generator.setDescription(inReport(page.subtitle).toHtmlEscaped());
     QPainter painter(&generator);
     painter.fillRect(QRectF(QPointF(), size), paper().colour(Role::Sheet));
     paintMapPage(painter, page);

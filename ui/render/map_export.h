@@ -5,6 +5,7 @@
 #include "core/base/result.h"
 #include "core/model/picture.h"
 #include "core/report/map_content.h"
+#include "ui/render/language.h"
 #include "ui/render/sheet_picture.h"
 
 #include <QImage>
@@ -22,13 +23,15 @@ namespace sealwalk::render {
 
 struct MapPage
 {
-    std::string title;    ///< object and job
+    std::string title;    ///< object and job; what was typed may be marked (core/report/typed_words.h)
     std::string subtitle; ///< round, moment, date
     std::vector<std::shared_ptr<const report::MapContent>> sheets;
     std::vector<QImage> underlays; ///< one per sheet, null where there is none; or empty
+    RecordLanguage language;       ///< none: English
 };
 
-/// One sheet laid out to a width, in a frame with its title and scale bar. Always on paper colours.
+/// One sheet laid out to a width, in a frame with its title and scale bar. Always on paper colours; made and
+/// painted under the RecordWords of whatever it is part of.
 class LaidMap
 {
 public:

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/render/pattern_set.h"
 
-#include <QCoreApplication>
+#include "ui/render/language.h"
 
 #include <algorithm>
 
@@ -93,19 +93,25 @@ bool PatternSet::takes(const Pattern& pattern, const QStringList& found) const
     for (qsizetype i = 0; i < found.size(); ++i)
         if (pattern.quoted[static_cast<std::size_t>(i)] && found[i].contains(QLatin1String("\": ")))
             return false;
-    return !found.isEmpty() &&
-           (!pattern.isLabel || found.first()[0].isDigit() || plain(found.first()) != nullptr);
+    if (found.isEmpty() || !pattern.isLabel)
+        return !found.isEmpty();
+    // A number may have a sign; what was typed may be marked by a character of private use.
+    const QChar first = found.first()[0];
+    const bool isSigned =
+        QStringLiteral("+-\u2212").contains(first) && found.first().size() > 1 && found.first()[1].isDigit();
+    return first.isDigit() || isSigned || first.category() == QChar::Other_PrivateUse ||
+           plain(found.first()) != nullptr;
 }
 
 std::optional<QString> PatternSet::said(const QString& text, const Piece& piece) const
 {
     if (const char* source = plain(text))
-        return QCoreApplication::translate(m_context, source);
+        return spoken(m_context, source);
     for (const Pattern& pattern : m_withPlaces) {
         const QStringList found = fillingOf(pattern, text);
         if (!takes(pattern, found))
             continue;
-        const QString saying = QCoreApplication::translate(m_context, pattern.source);
+        const QString saying = spoken(m_context, pattern.source);
         // All at once: a text put in may hold a %2 of its own.
         QString filled;
         for (qsizetype i = 0; i < saying.size(); ++i) {

@@ -35,7 +35,8 @@ public:
     /// What a place takes in.
     enum class Takes
     {
-        Pieces, ///< short patterns figures and known words only: somebody's own words may begin like them
+        Pieces, ///< short patterns figures, known words and what is marked as typed only: somebody's own
+                ///< words may begin like them
         Typed,  ///< what somebody typed, shown as it is
         Names   ///< anything, however short the pattern
     };
@@ -50,7 +51,8 @@ public:
 
     /// The pattern that is the whole text and has no places, or none.
     [[nodiscard]] const char* plain(const QString& text) const { return m_plain.value(text, nullptr); }
-    /// The text in the window's language with every place filled by `piece`, or nothing when no pattern fits.
+    /// The text in the language this thread speaks, with every place filled by `piece`, or nothing when no
+    /// pattern fits.
     [[nodiscard]] std::optional<QString> said(const QString& text, const Piece& piece) const;
 
 private:

@@ -6,6 +6,7 @@
 #include "ui/render/map_export.h"
 #include "ui/render/picture_file.h"
 #include "ui/render/report_pages.h"
+#include "ui/render/report_words.h"
 #include "ui/render/setup_painter.h"
 
 #include <QImage>
@@ -140,7 +141,7 @@ void Pages::block(const report::ScaleBlock& scale)
         paintLevelRuler(painter, m_theme, scale.scale,
                         QRectF(m_metrics.left, top, m_metrics.textWidth() - 90.0, kRulerHeight), style);
         wrappedText(painter, QRectF(m_metrics.width - m_metrics.right - 86.0, top, 86.0, kRulerHeight),
-                    words(scale.scale.head()), printFont(kText), m_theme.colour(Role::InkSoft),
+                    inReport(scale.scale.head()), printFont(kText), m_theme.colour(Role::InkSoft),
                     Qt::AlignRight | Qt::AlignVCenter);
     });
 }
@@ -255,9 +256,9 @@ QImage Pages::photoOf(const std::string& sha256) const
 void Pages::drawPhoto(const QImage& image, const report::Photo& photo, QPointF corner, double width)
 {
     const QSizeF size = sizeIn(image, width);
-    const QString caption =
-        image.isNull() ? words(photo.caption + " (photo " + photo.sha256.substr(0, 12) + " cannot be shown)")
-                       : words(photo.caption);
+    const QString caption = image.isNull() ? spoken("Core", "%1 (photo %2 cannot be shown)")
+                                                 .arg(words(photo.caption), words(photo.sha256.substr(0, 12)))
+                                           : words(photo.caption);
     draw([=, this](QPainter& painter) {
         painter.setRenderHint(QPainter::SmoothPixmapTransform);
         if (!image.isNull())

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/render/report_pages.h"
 
-#include "ui/render/core_words.h"
 #include "ui/render/icon.h"
 #include "ui/render/line_breaks.h"
 #include "ui/render/plate_painter.h"
+#include "ui/render/report_words.h"
 
 #include <QFontMetricsF>
 
@@ -25,6 +25,12 @@ constexpr double kLead = 60.0; // a title is not left alone at the foot of a pag
 QString words(const std::string& text)
 {
     return QString::fromStdString(text);
+}
+
+report::ReportContent contentIn(const report::ReportContent& content, const RecordLanguage& language)
+{
+    const RecordWords record(language);
+    return inReport(content);
 }
 
 } // namespace
@@ -77,15 +83,15 @@ void wrappedText(QPainter& painter, const QRectF& where, const QString& text, co
 }
 
 Pages::Pages(const report::ReportContent& content, const PdfOptions& options)
-    : m_content(content)
+    : m_content(contentIn(content, options.language))
     , m_options(options)
     , m_theme(Theme::named(ThemeName::Paper))
     , m_metrics(PageMetrics::of(options.paper))
 {
-    const RecordWords record;
+    const RecordWords record(m_options.language);
     newPage();
-    statement(content.statement);
-    for (const report::Section& part : content.sections)
+    statement(m_content.statement);
+    for (const report::Section& part : m_content.sections)
         section(part);
 }
 
@@ -106,7 +112,7 @@ double Pages::take(double height)
 
 void Pages::paint(QPainter& painter, std::size_t page) const
 {
-    const RecordWords record;
+    const RecordWords record(m_options.language);
     painter.setRenderHint(QPainter::Antialiasing);
     paintHead(painter);
     for (const Draw& what : m_pages[page]) {
@@ -151,10 +157,10 @@ void Pages::paintFoot(QPainter& painter, std::size_t page) const
                     m_theme.colour(Role::InkSoft));
         y += 13.0;
     }
-    wrappedText(painter, QRectF(right - 110, top + 5, 110, 14), QStringLiteral("Sealwalk report"),
+    wrappedText(painter, QRectF(right - 110, top + 5, 110, 14), spoken("Core", "Sealwalk report"),
                 printFont(kSmall), m_theme.colour(Role::InkSoft), Qt::AlignRight | Qt::AlignTop);
     wrappedText(painter, QRectF(right - 110, top + 18, 110, 14),
-                QStringLiteral("page %1 of %2").arg(page + 1).arg(m_pages.size()), printFont(kSmall),
+                spoken("Core", "page %1 of %2").arg(page + 1).arg(m_pages.size()), printFont(kSmall),
                 m_theme.colour(Role::InkSoft), Qt::AlignRight | Qt::AlignTop);
 }
 

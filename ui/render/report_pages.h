@@ -83,7 +83,7 @@ private:
     void paintHead(QPainter& painter) const;
     void paintFoot(QPainter& painter, std::size_t page) const;
 
-    const report::ReportContent& m_content;
+    const report::ReportContent m_content; ///< in the language of the options
     const PdfOptions& m_options;
     const Theme& m_theme;
     PageMetrics m_metrics;

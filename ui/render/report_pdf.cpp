@@ -2,6 +2,7 @@
 #include "ui/render/report_pdf.h"
 
 #include "ui/render/report_pages.h"
+#include "ui/render/report_words.h"
 
 #include <QBuffer>
 #include <QPagedPaintDevice>
@@ -17,6 +18,12 @@ constexpr double kPixelsPerInch = 96.0;
 constexpr int kDotsPerInch = 1200;
 
 } // namespace
+
+QString titleOf(const report::ReportContent& content, const RecordLanguage& language)
+{
+    const RecordWords words(language);
+    return inReport(content.title) + QStringLiteral(": ") + inReport(content.subtitle);
+}
 
 int printReport(const report::ReportContent& content, QPagedPaintDevice& device, const PdfOptions& options)
 {
@@ -44,7 +51,7 @@ std::string reportPdf(const report::ReportContent& content, const PdfOptions& op
         writer.setPageSize(QPageSize(options.paper == Paper::A4 ? QPageSize::A4 : QPageSize::Letter));
         writer.setPageMargins(QMarginsF());
         writer.setResolution(kDotsPerInch);
-        writer.setTitle(QString::fromStdString(content.title + ": " + content.subtitle));
+        writer.setTitle(titleOf(content, options.language));
         writer.setCreator(QStringLiteral("Sealwalk"));
         printReport(content, writer, options);
     }

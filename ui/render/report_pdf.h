@@ -5,6 +5,7 @@
 #include "core/base/result.h"
 #include "core/model/picture.h"
 #include "core/report/report_content.h"
+#include "ui/render/language.h"
 
 #include <QPageSize>
 
@@ -26,10 +27,14 @@ enum class Paper
 struct PdfOptions
 {
     Paper paper = Paper::A4;
+    RecordLanguage language; ///< none: English
     /// Finds a picture by its SHA-256; photos that are not found are named instead. May be empty.
     std::function<Result<model::Picture>(const std::string& sha256)> pictures;
     std::stop_token stop; ///< asked between pages; what is given after a stop is not the whole report
 };
+
+/// What a printed or written report is called.
+QString titleOf(const report::ReportContent& content, const RecordLanguage& language);
 
 /// The report as a PDF document.
 std::string reportPdf(const report::ReportContent& content, const PdfOptions& options = {});

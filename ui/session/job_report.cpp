@@ -15,6 +15,7 @@ Result<std::shared_ptr<const PreparedReport>> prepareReport(const std::filesyste
     if (!facts)
         return fail(facts.error());
     auto prepared = std::make_shared<PreparedReport>();
+    facts->options.marksTyped = true; // the report may be asked for in another language
     prepared->content = report::reportOf(facts->record.job, facts->record.object, facts->options);
     prepared->pictures = std::move(facts->pictures);
     return std::shared_ptr<const PreparedReport>(std::move(prepared));
