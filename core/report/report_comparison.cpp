@@ -87,8 +87,8 @@ Section comparisonSection(const Ground& ground)
     const analysis::Comparison comparison =
         analysis::compare({&last.sketch, then}, {&ground.job.sketch, ground.found}, ground.options.known);
     ReportTable table;
-    table.columns = {{"Point", 0.6},         {"Joint, place", 2.3}, {"Then", 1.9, true}, {"Now", 1.9, true},
-                     {"Decades", 1.1, true}, {"Change", 1.5},       {"Why", 2.6}};
+    table.columns = {{"Point", 0.6},         {"Joint, place", 2.2}, {"Then", 1.75, true}, {"Now", 1.75, true},
+                     {"Decades", 1.3, true}, {"Change", 1.6},       {"Why", 2.7}};
     table.empty = "No point changed by more than the ranges of both jobs.";
     std::vector<const analysis::ComparedPoint*> changed;
     for (const analysis::ComparedPoint& point : comparison.points)

@@ -112,9 +112,9 @@ Cell foundCell(const Ground& ground, const PointFinding& f)
 std::vector<ReportColumn> findingColumns(const Ground& ground)
 {
     const auto limit = ground.job.setup.pointLimit;
-    return {{"Point", 0.7},      {"Joint, place", 3.0},
-            {"Finding", 2.2},    {"Leak rate", 1.4, true},
-            {"95 % range", 2.5}, {limit ? "Against " + ground.unit.print(*limit) : "Verdict", 1.6}};
+    return {{"Point", 0.6},      {"Joint, place", 2.6},
+            {"Finding", 2.6},    {"Leak rate", 1.3, true},
+            {"95 % range", 2.2}, {limit ? "Against " + ground.unit.print(*limit) : "Verdict", 2.0}};
 }
 
 } // namespace
@@ -282,14 +282,14 @@ Section readingsSection(const Ground& ground)
     ReportTable table;
     table.columns = {{"No.", 0.5, true},
                      {"Point", 0.6},
-                     {"When, by", 2.1},
-                     {"Condition", 1.0},
+                     {"When, by", 2.05},
+                     {"Condition", 1.35},
                      {"Background", 1.2, true},
-                     {"Highest", 1.5, true},
-                     {"Dwell", 0.7, true},
+                     {"Highest", 1.6, true},
+                     {"Dwell", 0.95, true},
                      {"First rise", 0.9, true},
-                     {"On the chamber", 1.9, true},
-                     {"Remark", 1.6}};
+                     {"On the chamber", 1.75, true},
+                     {"Remark", 1.55}};
     table.empty = "No reading was taken.";
     const std::unordered_map<model::RoundId, int> numbers = [&] {
         std::unordered_map<model::RoundId, int> all;

@@ -154,16 +154,19 @@ std::string short8(const std::string& hex)
     return typed(hex.size() < 16 ? hex : hex.substr(0, 8) + ' ' + hex.substr(8, 8));
 }
 
-/// What checking says, with the names of the signers marked: it puts them into its sentences.
+/// What checking says, with signers and keys marked: it puts them into its sentences.
 std::string withNames(std::string says, const model::Job& job)
 {
+    constexpr std::string_view kKey = ", key ";
+    if (const std::size_t at = says.rfind(kKey); says.starts_with("signed by ") && at != std::string::npos)
+        says.replace(at + kKey.size(), std::string::npos, typed(says.substr(at + kKey.size())));
     std::set<std::string> names;
     for (const model::Signature& signature : job.signatures)
         if (!signature.name.empty())
             names.insert(signature.name);
     for (const std::string& name : names)
         if (const std::size_t at = says.find(name);
-            at != std::string::npos && says.find(kTypedBegin) == std::string::npos)
+            at != std::string::npos && says.find(kTypedBegin) >= says.find(kKey)) // one name in a sentence
             says.replace(at, name.size(), typed(name));
     return says;
 }

@@ -270,9 +270,9 @@ Section calibrationSection(const Ground& ground)
 {
     const model::Job& job = ground.job;
     ReportTable table;
-    table.columns = {{"When", 1.3},           {"What", 1.5},         {"Reference leak", 2.6},
-                     {"That day", 1.2, true}, {"Shown", 1.2, true},  {"Background", 1.2, true},
-                     {"Factor", 0.9, true},   {"Change", 0.9, true}, {"Response", 1.0, true}};
+    table.columns = {{"When", 1.35},           {"What", 1.75},         {"Reference leak", 2.4},
+                     {"That day", 1.15, true}, {"Shown", 1.15, true},  {"Background", 1.15, true},
+                     {"Factor", 1.2, true},    {"Change", 0.95, true}, {"Response", 1.05, true}};
     table.empty = "No calibration was recorded: no reading could be corrected to the chamber.";
     for (const analysis::CheckView& view : analysis::checks(job)) {
         const auto found =

@@ -5277,10 +5277,6 @@ Fingerabdruck %2 …</translation>
         <translation>fällig %1</translation>
     </message>
     <message>
-        <source>%1 %2</source>
-        <translation>%1 %2</translation>
-    </message>
-    <message>
         <source>%1 × %2</source>
         <translation>%1 × %2</translation>
     </message>
@@ -11717,6 +11713,10 @@ Das übernehmen?</translation>
         <source>Take in another h&amp;istory …</source>
         <translation>Andere H&amp;istorie übernehmen …</translation>
     </message>
+    <message>
+        <source>Lan&amp;guage of reports and maps</source>
+        <translation>Sprache von Berichten und &amp;Karten</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::MergeSummary</name>
@@ -13329,6 +13329,14 @@ Das übernehmen?</translation>
     <message>
         <source>Print the report</source>
         <translation>Bericht drucken</translation>
+    </message>
+    <message>
+        <source>language of the report</source>
+        <translation>Sprache des Berichts</translation>
+    </message>
+    <message>
+        <source>&amp;Language</source>
+        <translation>Sp&amp;rache</translation>
     </message>
 </context>
 <context>

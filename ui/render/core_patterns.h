@@ -20,6 +20,7 @@ std::span<const char* const> reportFacts();
 std::span<const char* const> reportClaims();
 std::span<const char* const> reportCells();
 std::span<const char* const> reportPictures();
+std::span<const char* const> reportJoints();
 
 // Refusals: the messages of Error, and the words they are put together of.
 std::span<const char* const> numberRefusals();

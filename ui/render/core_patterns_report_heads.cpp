@@ -19,8 +19,7 @@ std::span<const char* const> reportHeads()
         QT_TRANSLATE_NOOP("Core", "draft, job %1"),
         QT_TRANSLATE_NOOP("Core", "Job SHA-256 %1 · %2"),
         QT_TRANSLATE_NOOP("Core", "no digest"),
-        QT_TRANSLATE_NOOP("Core", "Leak rates in %1, helium, at 100 % helium outside at 1 bar, %2 °C, on the "
-                                  "chamber, unless marked \"air\"."),
+        QT_TRANSLATE_NOOP("Core", "Leak rates in %1, helium, at 100 % helium outside at 1 bar, %2 °C, on the chamber, unless marked \"air\"."),
         QT_TRANSLATE_NOOP("Core", "Sealwalk report"),
         QT_TRANSLATE_NOOP("Core", "page %1 of %2"),
         QT_TRANSLATE_NOOP("Core", "%1 (photo %2 cannot be shown)"),
@@ -49,12 +48,9 @@ std::span<const char* const> reportHeads()
         QT_TRANSLATE_NOOP("Core", "both stay in the record"),
         QT_TRANSLATE_NOOP("Core", "Verdicts and concessions by people"),
         QT_TRANSLATE_NOOP("Core", "Compared with the last job"),
-        QT_TRANSLATE_NOOP(
-            "Core",
-            "job %1 of %2, as left, against this one as found; below a rate its 95 % range, in its decade"),
+        QT_TRANSLATE_NOOP("Core", "job %1 of %2, as left, against this one as found; below a rate its 95 % range, in its decade"),
         QT_TRANSLATE_NOOP("Core", "Every reading, as recorded"),
-        QT_TRANSLATE_NOOP("Core", "as the detector showed it, and corrected to the chamber; below that its "
-                                  "95 % range, in its decade"),
+        QT_TRANSLATE_NOOP("Core", "as the detector showed it, and corrected to the chamber; below that its 95 % range, in its decade"),
         QT_TRANSLATE_NOOP("Core", "Review, turn by turn"),
         QT_TRANSLATE_NOOP("Core", "Cautions"),
         QT_TRANSLATE_NOOP("Core", "they name hazards; the site's rules, permits and licensed people decide"),

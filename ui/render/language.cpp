@@ -67,7 +67,9 @@ QString decimalSign()
 
 bool speaksAsTheCore()
 {
-    return decimalSign() == QLatin1String(".") && spoken("Core", "limit") == QLatin1String("limit");
+    constexpr const char* kCore = "Core";
+    constexpr const char* kSaid = "limit";
+    return decimalSign() == QLatin1String(".") && spoken(kCore, kSaid) == QLatin1String(kSaid);
 }
 
 quint64 speechNow()

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/render/map_export.h"
 
+#include "core/report/typed_words.h"
 #include "ui/render/decade_ruler.h"
 #include "ui/render/picture_file.h"
 #include "ui/render/report_words.h"
@@ -76,8 +77,10 @@ constexpr double kLegendRow = 23.0;
 /// The name of a sheet is somebody's own; the side it is seen from may be a word of ours.
 QString sheetTitle(const report::MapContent& content)
 {
-    return content.title.find(", seen from ") == std::string::npos ? QString::fromStdString(content.title)
-                                                                   : inReport(content.title);
+    const std::size_t at = content.title.rfind(", seen from ");
+    return at == std::string::npos
+               ? QString::fromStdString(content.title)
+               : inReport(report::typed(content.title.substr(0, at)) + content.title.substr(at));
 }
 
 Status save(const std::filesystem::path& file, const QByteArray& bytes)
@@ -169,11 +172,11 @@ double paintLegend(QPainter& painter, QPointF corner, double width, int columns)
                 stretch.rate = millibarLitresPerSecond(row.rate);
             painter.setRenderHint(QPainter::Antialiasing);
             paintBand(painter, theme, style, lookOf(stretch, scale, style),
-                      QPolygonF{at + QPointF(26, 0), at + QPointF(70, 0)});
+                      QPolygonF{at + QPointF(26, 0), at + QPointF(60, 0)});
         }
         painter.setFont(fontOfPixels(10));
         painter.setPen(theme.colour(Role::Ink));
-        painter.drawText(at + QPointF(row.isBadge() ? 34 : 77, 3.6), spoken("Core", row.words));
+        painter.drawText(at + QPointF(row.isBadge() ? 34 : 66, 3.6), spoken("Core", row.words));
     }
     return legendHeight(columns);
 }

@@ -130,9 +130,13 @@ void Pages::paintHead(QPainter& painter) const
     paintIcon(painter, QStringLiteral("app-mark"), QRectF(left, 40, 36, 36), m_theme.colour(Role::Ink));
     wrappedText(painter, QRectF(left + 48, 38, 420, 24), words(m_content.title), printFont(18, Weight::Bold),
                 m_theme.colour(Role::Ink));
-    wrappedText(painter, QRectF(left + 48, 61, 460, 16), words(m_content.subtitle), printFont(11),
-                m_theme.colour(Role::InkSoft));
     constexpr double kAside = 220.0;
+    // One line where it has room; else two small ones above the rule.
+    const QRectF below(left + 48, 61, right - kAside - left - 48 - 8, 16);
+    const bool isLong =
+        wrappedHeight(words(m_content.subtitle), printFont(11), below.width()) > below.height();
+    wrappedText(painter, isLong ? below.adjusted(0, -3, 0, 0) : below, words(m_content.subtitle),
+                printFont(isLong ? kSmall : 11), m_theme.colour(Role::InkSoft));
     // A long date takes two lines, and the state stands below it.
     const double dated = wrappedHeight(words(m_content.date), printFont(11), kAside);
     const double top = std::max(36.0, 60.0 - dated);

@@ -29,6 +29,17 @@ const PatternSet& ofReports()
     return made;
 }
 
+const PatternSet& joints()
+{
+    static const PatternSet made = [] {
+        PatternSet set;
+        set.add(reportJoints());
+        set.sort();
+        return set;
+    }();
+    return made;
+}
+
 /// In the place of typed words stands one character each: what is typed cannot be taken for the core's words,
 /// nor does it hide them.
 class Typed
@@ -228,7 +239,7 @@ private:
 
     std::optional<QString> filled(const QString& text)
     {
-        for (const PatternSet* set : {&ofReports(), &detail::ordinaryWords()}) {
+        for (const PatternSet* set : {&ofReports(), &detail::ordinaryWords(), &joints()}) {
             bool isWhole = true;
             const auto said = set->said(text, [&](const QString& found, bool verbatim) {
                 const auto piece = say(found);

@@ -97,10 +97,11 @@ TEST_F(CoreWords, KeepTheirPlaces)
     };
     int patterns = 0;
     for (const auto& some :
-         {findingPatterns(), stepPatterns(),   outcomePatterns(), reviewPatterns(),  labelPatterns(),
-          repairPatterns(),  reportHeads(),    reportFacts(),     reportClaims(),    reportCells(),
-          reportPictures(),  numberRefusals(), typedRefusals(),   sketchRefusals(),  feedRefusals(),
-          flowRefusals(),    checkRefusals(),  fileRefusals(),    storageRefusals(), signingRefusals()}) {
+         {findingPatterns(), stepPatterns(), outcomePatterns(), reviewPatterns(), labelPatterns(),
+          repairPatterns(),  reportHeads(),  reportFacts(),     reportClaims(),   reportCells(),
+          reportPictures(),  reportJoints(), numberRefusals(),  typedRefusals(),  sketchRefusals(),
+          feedRefusals(),    flowRefusals(), checkRefusals(),   fileRefusals(),   storageRefusals(),
+          signingRefusals()}) {
         for (const char* source : some) {
             const QString text = QString::fromUtf8(source);
             ASSERT_TRUE(german.core().contains(text)) << source;
