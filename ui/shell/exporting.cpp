@@ -10,6 +10,7 @@
 #include "core/quantities/leak_rate_unit.h"
 #include "core/report/map_builder.h"
 #include "core/report/shown_unit.h"
+#include "core/report/typed_words.h"
 #include "core/transfer/earlier_jobs.h"
 #include "ui/render/map_export.h"
 #include "ui/render/painting_thread.h"
@@ -17,6 +18,7 @@
 #include "ui/shell/long_work.h"
 #include "ui/shell/main_window.h"
 #include "ui/shell/proposed_file.h"
+#include "ui/shell/report_languages.h"
 #include "ui/widgets/choose_file.h"
 #include "ui/widgets/note_line.h"
 
@@ -75,7 +77,7 @@ Bytes tablesOf(const Gathered& gathered, Form form)
                              : exchange::xlsxOf(tables->all(), record.job.opened);
 }
 
-Result<render::MapPage> pageOf(const Gathered& gathered)
+Result<render::MapPage> pageOf(const Gathered& gathered, const render::RecordLanguage& language)
 {
     const auto& [object, job] = gathered.record;
     report::MapOptions options = report::mapOptions(report::shownUnit(job.setup));
@@ -88,7 +90,8 @@ Result<render::MapPage> pageOf(const Gathered& gathered)
     const auto findings =
         analysis::summarise(job, object, again ? analysis::Standing::AsLeft : analysis::Standing::AsFound);
     render::MapPage page;
-    page.title = object.name + ", job " + std::to_string(job.number);
+    page.language = language;
+    page.title = report::typed(object.name) + ", job " + std::to_string(job.number);
     page.subtitle = std::string("Leak map, ") + (again ? "as left" : "as found") + ", as read, " +
                     std::string(model::name(job.state)) + ", opened " + job.opened.date() +
                     (object.invented ? "; invented data" : "");
@@ -108,9 +111,10 @@ Result<render::MapPage> pageOf(const Gathered& gathered)
     return page;
 }
 
-Bytes mapOf(const Gathered& gathered, Form form, const std::stop_token& stop)
+Bytes mapOf(const Gathered& gathered, Form form, const render::RecordLanguage& language,
+            const std::stop_token& stop)
 {
-    const auto page = pageOf(gathered);
+    const auto page = pageOf(gathered, language);
     if (!page)
         return fail(page.error());
     if (stop.stop_requested())
@@ -164,8 +168,9 @@ void chooseAndExport(MainWindow& window)
     // is not written, whenever that was.
     runLong<Bytes>(
         window, isMap ? MainWindow::tr("Drawing the map") : MainWindow::tr("Working out the tables"),
-        [gathered = std::move(gathered), form = *form, isMap](const std::stop_token& stop) {
-            return isMap ? mapOf(gathered, form, stop) : tablesOf(gathered, form);
+        [gathered = std::move(gathered), form = *form, isMap,
+         language = reportLanguage(window.settings()).words](const std::stop_token& stop) {
+            return isMap ? mapOf(gathered, form, language, stop) : tablesOf(gathered, form);
         },
         [&window, file](const Bytes& bytes) {
             announce(window,

@@ -294,6 +294,12 @@ void MainWindow::report(const Error& error)
     QMessageBox::critical(this, tr("Not stored"), text.sentence + QStringLiteral("\n\n") + text.remedy);
 }
 
+void MainWindow::chooseReportLanguage(const QString& code)
+{
+    m_settings.setReportLanguage(code);
+    m_menus->refresh();
+}
+
 void MainWindow::setTheme(render::ThemeName theme)
 {
     m_settings.setTheme(theme);

@@ -64,6 +64,8 @@ public:
     void report(const Error& error);
 
     void setTheme(render::ThemeName theme);
+    /// For every report and map from now on.
+    void chooseReportLanguage(const QString& code);
     void toggleKeyCard();
 
 signals:

@@ -13,6 +13,7 @@
 #include "ui/shell/main_window.h"
 #include "ui/shell/opening.h"
 #include "ui/shell/regions.h"
+#include "ui/shell/report_languages.h"
 #include "ui/shell/reporting.h"
 #include "ui/shell/sheets.h"
 #include "ui/signoff/people_dialog.h"
@@ -93,12 +94,30 @@ void Menus::buildFile()
                             [this] { showReport(m_window); }));
     m_needJob.push_back(add(menu, tr("&Export table or map …"), QKeySequence(Qt::CTRL | Qt::Key_E),
                             [this] { chooseAndExport(m_window); }));
+    buildReportLanguages(menu);
     m_needJob.push_back(add(menu, tr("&Write a job file …"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_E),
                             [this] { chooseAndPack(m_window); }));
     m_needHistory.push_back(
         add(menu, tr("&Back up the history …"), {}, [this] { chooseAndBackUp(m_window); }));
     menu->addSeparator();
     add(menu, tr("&Quit"), QKeySequence(Qt::CTRL | Qt::Key_Q), [this] { m_window.close(); });
+}
+
+void Menus::buildReportLanguages(QMenu* menu)
+{
+    const std::vector<ReportLanguage>& languages = reportLanguages();
+    if (languages.size() < 2)
+        return;
+    QMenu* choice = menu->addMenu(tr("Lan&guage of reports and maps"));
+    auto* group = new QActionGroup(this);
+    for (const ReportLanguage& language : languages) {
+        // Not among the commands to go to: there its name alone would say nothing.
+        QAction* action = choice->addAction(
+            language.name, this, [this, code = language.code] { m_window.chooseReportLanguage(code); });
+        action->setCheckable(true);
+        group->addAction(action);
+        m_reportLanguages[language.code] = action;
+    }
 }
 
 void Menus::buildEdit()
@@ -287,6 +306,9 @@ void Menus::refresh()
         if (action->data().isValid())
             action->setVisible(m_window.page(static_cast<Stage>(action->data().toInt())) != nullptr);
     m_themes[static_cast<int>(m_window.settings().theme())]->setChecked(true);
+    if (const auto chosen = m_reportLanguages.find(reportLanguage(m_window.settings()).code);
+        chosen != m_reportLanguages.end())
+        chosen->second->setChecked(true);
     m_sounds->setChecked(m_window.settings().soundsOn());
     m_fullScreen->setChecked(m_window.isFullScreen());
     m_paperSheets->setChecked(m_window.settings().sheetStaysPaper());

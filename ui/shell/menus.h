@@ -34,6 +34,7 @@ public:
 private:
     QAction* add(QMenu* menu, const QString& text, const QKeySequence& key, std::function<void()> does);
     void buildFile();
+    void buildReportLanguages(QMenu* menu);
     void buildEdit();
     void buildSketch(QMenu* menu);
     void buildView();
@@ -50,6 +51,7 @@ private:
     std::vector<QAction*> m_needSignedJob;
     std::vector<QAction*> m_needSketch; ///< that stage in view, and its job open for work
     std::map<int, QAction*> m_themes;
+    std::map<QString, QAction*> m_reportLanguages; ///< by code
     QAction* m_sounds = nullptr;
     QAction* m_fullScreen = nullptr;
     QAction* m_paperSheets = nullptr;

@@ -29,12 +29,14 @@ QPageSize pageSizeOf(render::Paper paper)
 } // namespace
 
 ReportDialog::ReportDialog(std::shared_ptr<const report::ReportContent> content, render::PdfOptions options,
-                           QWidget* parent)
+                           std::vector<ReportLanguage> languages, QWidget* parent)
     : QDialog(parent)
     , m_content(std::move(content))
     , m_options(std::move(options))
     , m_view(new render::ReportView(this))
+    , m_languages(std::move(languages))
     , m_paper(new QComboBox(this))
+    , m_language(new QComboBox(this))
     , m_page(new QLabel(this))
 {
     setObjectName(QStringLiteral("reportDialog"));
@@ -46,6 +48,17 @@ ReportDialog::ReportDialog(std::shared_ptr<const report::ReportContent> content,
     m_paper->setAccessibleName(tr("paper"));
     auto* paperLabel = new QLabel(tr("P&aper"), this);
     paperLabel->setBuddy(m_paper);
+    m_language->setObjectName(QStringLiteral("language"));
+    for (const ReportLanguage& language : m_languages) {
+        m_language->addItem(language.name, language.code);
+        if (language.words == m_options.language)
+            m_language->setCurrentIndex(m_language->count() - 1);
+    }
+    m_language->setAccessibleName(tr("language of the report"));
+    auto* languageLabel = new QLabel(tr("&Language"), this);
+    languageLabel->setBuddy(m_language);
+    m_language->setVisible(m_languages.size() > 1);
+    languageLabel->setVisible(m_languages.size() > 1);
     auto* print = new QPushButton(render::icon(QStringLiteral("print")), tr("&Print …"), this);
     print->setObjectName(QStringLiteral("print"));
     auto* pdf = new QPushButton(render::icon(QStringLiteral("export")), tr("&Write as PDF …"), this);
@@ -60,6 +73,9 @@ ReportDialog::ReportDialog(std::shared_ptr<const report::ReportContent> content,
     bar->addWidget(paperLabel);
     bar->addWidget(m_paper);
     bar->addSpacing(12);
+    bar->addWidget(languageLabel);
+    bar->addWidget(m_language);
+    bar->addSpacing(12);
     bar->addWidget(m_page);
     bar->addStretch(1);
     bar->addWidget(print);
@@ -72,6 +88,7 @@ ReportDialog::ReportDialog(std::shared_ptr<const report::ReportContent> content,
     column->addWidget(m_view, 1);
 
     connect(m_paper, &QComboBox::activated, this, &ReportDialog::choosePaper);
+    connect(m_language, &QComboBox::activated, this, &ReportDialog::chooseLanguage);
     connect(m_view, &render::ReportView::pageChanged, this, &ReportDialog::showPage);
     connect(print, &QPushButton::clicked, this, &ReportDialog::choosePrinter);
     connect(pdf, &QPushButton::clicked, this, &ReportDialog::pdfWanted);
@@ -94,6 +111,15 @@ void ReportDialog::choosePaper(int index)
     showPage();
 }
 
+void ReportDialog::chooseLanguage(int index)
+{
+    const ReportLanguage& chosen = m_languages.at(static_cast<std::size_t>(index));
+    m_options.language = chosen.words;
+    m_view->setReport(m_content, m_options);
+    showPage();
+    emit languageChosen(chosen.code);
+}
+
 void ReportDialog::showPage()
 {
     m_page->setText(tr("page %1 of %2").arg(m_view->currentPage() + 1).arg(m_view->pageCount()));
@@ -103,7 +129,7 @@ void ReportDialog::choosePrinter()
 {
     QPrinter printer(QPrinter::HighResolution);
     printer.setPageSize(pageSizeOf(m_options.paper));
-    printer.setDocName(QString::fromStdString(m_content->title + ": " + m_content->subtitle));
+    printer.setDocName(render::titleOf(*m_content, m_options.language));
     QPrintDialog dialog(&printer, this);
     dialog.setWindowTitle(tr("Print the report"));
     dialog.setOptions(QAbstractPrintDialog::PrintToFile); // all of it: a part would not be the report

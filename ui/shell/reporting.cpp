@@ -10,6 +10,7 @@
 #include "ui/shell/main_window.h"
 #include "ui/shell/proposed_file.h"
 #include "ui/shell/report_dialog.h"
+#include "ui/shell/report_languages.h"
 #include "ui/widgets/choose_file.h"
 
 #include <QFile>
@@ -19,6 +20,7 @@
 #include <memory>
 #include <string>
 #include <utility>
+#include <vector>
 
 namespace sealwalk::ui {
 
@@ -32,10 +34,11 @@ render::Paper paperOfLocale()
                                                                       : render::Paper::A4;
 }
 
-render::PdfOptions optionsFor(std::shared_ptr<const PreparedReport> report)
+render::PdfOptions optionsFor(std::shared_ptr<const PreparedReport> report, render::RecordLanguage language)
 {
     render::PdfOptions options;
     options.paper = paperOfLocale();
+    options.language = std::move(language);
     options.pictures = [report = std::move(report)](const std::string& sha256) -> Result<model::Picture> {
         for (const model::Picture& picture : report->pictures)
             if (picture.sha256 == sha256)
@@ -71,9 +74,12 @@ void write(MainWindow& window, const report::ReportContent& content, const rende
 
 void look(MainWindow& window, const std::shared_ptr<const PreparedReport>& prepared)
 {
+    const render::RecordLanguage language = reportLanguage(window.settings()).words;
     // The content lives in what was prepared.
     ReportDialog dialog(std::shared_ptr<const report::ReportContent>(prepared, &prepared->content),
-                        optionsFor(prepared), &window);
+                        optionsFor(prepared, language), reportLanguages(), &window);
+    QObject::connect(&dialog, &ReportDialog::languageChosen, &window,
+                     [&window](const QString& code) { window.chooseReportLanguage(code); });
     QObject::connect(&dialog, &ReportDialog::pdfWanted, &dialog, [&] {
         if (const QString file = chooseFile(window, &dialog); !file.isEmpty())
             write(window, prepared->content, dialog.options(), file);
@@ -112,14 +118,15 @@ void chooseAndReport(MainWindow& window)
     // Painted away from the window, written by it: what was cancelled is not written, whenever that was.
     runLong<Bytes>(
         window, MainWindow::tr("Working out the report"),
-        [history = session.historyFile(), job = session.job().id](const std::stop_token& stop) -> Bytes {
+        [history = session.historyFile(), job = session.job().id,
+         language = reportLanguage(window.settings()).words](const std::stop_token& stop) -> Bytes {
             const Prepared prepared = prepareReport(history, job);
             if (!prepared)
                 return fail(prepared.error());
             if (stop.stop_requested())
                 return fail(ErrorCode::Cancelled, "the report was not drawn");
             const render::PaintingThread thread;
-            render::PdfOptions options = optionsFor(*prepared);
+            render::PdfOptions options = optionsFor(*prepared, language);
             options.stop = stop;
             return render::reportPdf((*prepared)->content, options);
         },

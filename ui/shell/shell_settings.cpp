@@ -17,6 +17,7 @@ constexpr const char* kPaper = "sheetStaysPaper";
 constexpr const char* kTouch = "touchStrip";
 constexpr const char* kPresenter = "presenter";
 constexpr const char* kLogger = "logger";
+constexpr const char* kReportLanguage = "reportLanguage";
 constexpr const char* kGeometry = "geometry";
 
 QString defaultFile()
@@ -109,6 +110,16 @@ void ShellSettings::setPresenter(const PresenterKeys& keys)
     for (const PresenterButton button : kPresenterButtons)
         kept.append(keys.of(button).toString(QKeySequence::PortableText));
     m_settings.setValue(QLatin1String(kPresenter), kept);
+}
+
+QString ShellSettings::reportLanguage() const
+{
+    return m_settings.value(QLatin1String(kReportLanguage)).toString();
+}
+
+void ShellSettings::setReportLanguage(const QString& code)
+{
+    m_settings.setValue(QLatin1String(kReportLanguage), code);
 }
 
 QString ShellSettings::logger() const

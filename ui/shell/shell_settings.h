@@ -27,6 +27,10 @@ public:
     [[nodiscard]] bool sheetStaysPaper() const;
     void setSheetStaysPaper(bool stays);
 
+    /// Code of the language that reports and maps were last written in; empty: never chosen.
+    [[nodiscard]] QString reportLanguage() const;
+    void setReportLanguage(const QString& code);
+
     /// Who was logging last; empty when nobody was.
     [[nodiscard]] QString logger() const;
     void setLogger(const QString& name);
