@@ -112,9 +112,9 @@ Cell foundCell(const Ground& ground, const PointFinding& f)
 std::vector<ReportColumn> findingColumns(const Ground& ground)
 {
     const auto limit = ground.job.setup.pointLimit;
-    return {{"Point", 0.6},      {"Joint, place", 2.6},
-            {"Finding", 2.6},    {"Leak rate", 1.3, true},
-            {"95 % range", 2.2}, {limit ? "Against " + ground.unit.print(*limit) : "Verdict", 2.0}};
+    return {{"Point", 0.7},       {"Joint, place", 2.6},
+            {"Finding", 2.2},     {"Leak rate", 1.3, true},
+            {"95 % range", 2.55}, {limit ? "Against " + ground.unit.print(*limit) : "Verdict", 1.9}};
 }
 
 } // namespace
@@ -196,7 +196,7 @@ Section pointsSection(const Ground& ground)
     table.columns = findingColumns(ground);
     table.empty = "The sketch has no points.";
     if (ground.repaired)
-        table.columns.push_back({"As found", 1.4, true});
+        table.columns.push_back({"As found", 1.25, true});
     std::unordered_map<model::PointId, const PointFinding*> found;
     for (const PointFinding& f : ground.found)
         found.emplace(f.point, &f);

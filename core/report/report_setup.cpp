@@ -254,6 +254,15 @@ std::string sourceText(const std::string& source)
     return source.starts_with(before) ? before + typed(source.substr(before.size())) : typed(source);
 }
 
+/// What it multiplies by stands below, not to be torn apart in a narrow column.
+Cell factorCell(const analysis::CheckView& view)
+{
+    if (!view.factor)
+        return {"not usable"};
+    return {trimmedText(view.factor->factor, 3),
+            fmt::format("(× {})", trimmedText(1.0 / view.factor->factor, 3))};
+}
+
 /// A check "before" starts a new set-up; how far the factor stepped there is no drift, and said all the same.
 Cell changeCell(const analysis::CheckView& view)
 {
@@ -270,9 +279,9 @@ Section calibrationSection(const Ground& ground)
 {
     const model::Job& job = ground.job;
     ReportTable table;
-    table.columns = {{"When", 1.35},           {"What", 1.75},         {"Reference leak", 2.4},
-                     {"That day", 1.15, true}, {"Shown", 1.15, true},  {"Background", 1.15, true},
-                     {"Factor", 1.2, true},    {"Change", 0.95, true}, {"Response", 1.05, true}};
+    table.columns = {{"When", 1.35},           {"What", 1.7},         {"Reference leak", 2.5},
+                     {"That day", 1.15, true}, {"Shown", 1.15, true}, {"Background", 1.15, true},
+                     {"Factor", 1.1, true},    {"Change", 0.9, true}, {"Response", 1.05, true}};
     table.empty = "No calibration was recorded: no reading could be corrected to the chamber.";
     for (const analysis::CheckView& view : analysis::checks(job)) {
         const auto found =
@@ -296,9 +305,7 @@ Section calibrationSection(const Ground& ground)
              {ground.rate(view.reference)},
              {ground.rate(c.shown)},
              {ground.rate(c.background)},
-             {view.factor ? fmt::format("{} (× {})", trimmedText(view.factor->factor, 3),
-                                        trimmedText(1.0 / view.factor->factor, 3))
-                          : "not usable"},
+             factorCell(view),
              changeCell(view),
              {c.response ? trimmedText(c.response->si(), 2) + " s" : "–",
               c.cleanUp ? "clean-up " + trimmedText(c.cleanUp->si(), 3) + " s" : ""}});

@@ -6094,7 +6094,7 @@ Fingerabdruck %2 …</translation>
     </message>
     <message>
         <source>leak and power-law source</source>
-        <translation>Leck und Quelle nach Potenzgesetz</translation>
+        <translation>Leck und Potenzgesetz-Quelle</translation>
     </message>
     <message>
         <source>exponential</source>
