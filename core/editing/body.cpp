@@ -3,6 +3,7 @@
 
 #include "core/editing/gestures.h"
 #include "core/editing/joints.h"
+#include "core/editing/parts.h"
 
 #include <algorithm>
 #include <cmath>
@@ -57,7 +58,7 @@ struct Body
 };
 
 std::optional<Body> doorAround(const Lines& lines, const geometry::RoundedRectangle& from,
-                               const geometry::RoundedRectangle& to)
+                               const geometry::RoundedRectangle& to, bool isMirrored)
 {
     for (const geometry::FreePath& line : lines) {
         const geometry::Vector half = reach(line, from.centre, from.rotation);
@@ -66,7 +67,7 @@ std::optional<Body> doorAround(const Lines& lines, const geometry::RoundedRectan
             continue;
         for (const bool left : {true, false})
             if (Lines before = doorLines(from, margin, left); holds(lines, before))
-                return Body{std::move(before), doorLines(to, margin, left)};
+                return Body{std::move(before), doorLines(to, margin, left != isMirrored)};
     }
     return std::nullopt;
 }
@@ -74,7 +75,8 @@ std::optional<Body> doorAround(const Lines& lines, const geometry::RoundedRectan
 std::optional<Body> flangeAround(const Lines& lines, const geometry::Ring& from, const geometry::Ring& to)
 {
     for (const geometry::FreePath& line : lines) {
-        if (line.nodes.empty())
+        // A rim begins to the right of its middle; looked at first, for a sheet may have thousands of lines.
+        if (line.nodes.empty() || std::abs(line.nodes.front().y - from.centre.y) > kSame)
             continue;
         const double outer = rounded(geometry::distance(line.nodes.front(), from.centre));
         if (!(outer > from.radius) || !sameLine(line, paleCircle(from.centre, outer)))
@@ -86,41 +88,74 @@ std::optional<Body> flangeAround(const Lines& lines, const geometry::Ring& from,
     return std::nullopt;
 }
 
-std::optional<Body> bodyAround(const Lines& lines, const geometry::Shape& from, const geometry::Shape& to)
+std::optional<Body> bodyAround(const Lines& lines, const geometry::Shape& from, const geometry::Shape& to,
+                               bool isMirrored = false)
 {
     const auto* seal = std::get_if<geometry::RoundedRectangle>(&from);
     const auto* newSeal = std::get_if<geometry::RoundedRectangle>(&to);
     if (seal != nullptr && newSeal != nullptr)
-        return doorAround(lines, *seal, *newSeal);
+        return doorAround(lines, *seal, *newSeal, isMirrored);
     const auto* ring = std::get_if<geometry::Ring>(&from);
     const auto* newRing = std::get_if<geometry::Ring>(&to);
     return ring != nullptr && newRing != nullptr ? flangeAround(lines, *ring, *newRing) : std::nullopt;
 }
 
+void takeOut(Lines& lines, const Lines& body)
+{
+    for (const geometry::FreePath& line : body)
+        if (const auto old =
+                std::find_if(lines.begin(), lines.end(),
+                             [&](const geometry::FreePath& other) { return sameLine(other, line); });
+            old != lines.end())
+            lines.erase(old);
+}
+
+void exchange(Lines& lines, const Body& body)
+{
+    for (std::size_t i = 0; i < body.before.size(); ++i)
+        if (const auto old =
+                std::find_if(lines.begin(), lines.end(),
+                             [&](const geometry::FreePath& line) { return sameLine(line, body.before[i]); });
+            old != lines.end())
+            *old = body.after[i];
+}
+
 } // namespace
+
+void bodiesFollow(const model::Sketch& before, model::Sketch& next, std::span<const model::JointId> mirrored)
+{
+    for (const model::Joint& old : before.joints) {
+        const model::Joint* now = next.joint(old.id);
+        model::Sheet* sheet = find(next, old.sheet);
+        const bool isMirrored = std::find(mirrored.begin(), mirrored.end(), old.id) != mirrored.end();
+        const bool stays = now != nullptr && now->shape == old.shape && !isMirrored;
+        if (sheet == nullptr || sheet->outlines.empty() || stays)
+            continue;
+        const auto body =
+            bodyAround(sheet->outlines, old.shape, now == nullptr ? old.shape : now->shape, isMirrored);
+        if (body && now == nullptr)
+            takeOut(sheet->outlines, body->before);
+        else if (body)
+            exchange(sheet->outlines, *body);
+    }
+}
+
+std::vector<geometry::FreePath> bodyAsAround(const model::Sheet& sheet, const geometry::Shape& from,
+                                             const geometry::Shape& to)
+{
+    const auto body = bodyAround(sheet.outlines, from, to);
+    return body ? body->after : Lines();
+}
 
 Result<Edit> reshapeWithBody(const model::Sketch& sketch, model::JointId id, const geometry::Shape& shape)
 {
     Result<Edit> plain = reshape(sketch, id, shape);
-    const model::Joint* joint = sketch.joint(id);
-    if (!plain || joint == nullptr)
+    if (!plain)
         return plain;
     Result<model::Sketch> next = after(sketch, *plain);
     if (!next)
         return fail(next.error());
-    for (model::Sheet& sheet : next->sheets) {
-        if (sheet.id != joint->sheet)
-            continue;
-        const auto body = bodyAround(sheet.outlines, joint->shape, shape);
-        if (!body)
-            return plain;
-        for (std::size_t i = 0; i < body->before.size(); ++i) {
-            const auto old = std::find_if(sheet.outlines.begin(), sheet.outlines.end(),
-                                          [&](const auto& line) { return sameLine(line, body->before[i]); });
-            if (old != sheet.outlines.end())
-                *old = body->after[i];
-        }
-    }
+    bodiesFollow(sketch, *next);
     return difference(sketch, *next, plain->what);
 }
 

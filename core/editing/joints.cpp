@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/editing/joints.h"
 
+#include "core/editing/body.h"
 #include "core/editing/parts.h"
 #include "core/editing/sense.h"
 
@@ -38,12 +39,13 @@ void placeAnew(model::Sketch& next, JointIds joints, const Placing& placing)
 }
 
 Result<Edit> placedAnew(const model::Sketch& sketch, JointIds joints, const Placing& placing,
-                        std::string_view verb)
+                        std::string_view verb, JointIds mirrored = {})
 {
     if (const Status ok = mayMove(sketch, joints); !ok)
         return fail(ok.error());
     model::Sketch next = sketch;
     placeAnew(next, joints, placing);
+    bodiesFollow(sketch, next, mirrored);
     return difference(sketch, next, fmt::format("{} {}", called(sketch, joints), verb));
 }
 
@@ -71,6 +73,11 @@ Result<Edit> copies(const model::Sketch& sketch, JointIds joints, int count,
                 groupOf[original->group] = placed.joint.group;
             }
             next.joints.push_back(placed.joint);
+            if (const model::Sheet* sheet = sketch.sheet(original->sheet)) {
+                const auto body = bodyAsAround(*sheet, original->shape, placed.joint.shape);
+                auto& lines = find(next, original->sheet)->outlines;
+                lines.insert(lines.end(), body.begin(), body.end());
+            }
             for (const model::TestPoint* point : pointsInWalk(sketch, *original))
                 next.points.push_back({model::PointId::create(),
                                        giveNumber(next),
@@ -227,7 +234,8 @@ Result<Edit> rotate(const model::Sketch& sketch, JointIds joints, geometry::Poin
 Result<Edit> mirror(const model::Sketch& sketch, JointIds joints, geometry::Point pivot)
 {
     return placedAnew(
-        sketch, joints, [&](const model::Joint& joint) { return mirrored(joint, pivot); }, "mirrored");
+        sketch, joints, [&](const model::Joint& joint) { return mirrored(joint, pivot); }, "mirrored",
+        joints);
 }
 
 Result<Edit> copyInRow(const model::Sketch& sketch, JointIds joints, geometry::Vector step, int count)
@@ -301,6 +309,7 @@ Result<Edit> removeJoints(const model::Sketch& sketch, JointIds joints, const Po
     std::erase_if(next.points,
                   [&](const model::TestPoint& p) { return chosen(p.joint) && !withReadings.contains(p.id); });
     std::erase_if(next.joints, [&](const model::Joint& j) { return chosen(j.id) && !kept.contains(j.id); });
+    bodiesFollow(sketch, next);
     return difference(sketch, next,
                       fmt::format("{} {}", called(sketch, joints), kept.empty() ? "deleted" : "retired"));
 }

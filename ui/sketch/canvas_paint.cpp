@@ -112,9 +112,10 @@ void SketchCanvas::renewLayer(const model::Sheet* sheet, const std::unordered_se
     for (const DrawnJoint& joint : drawn())
         if (shown(joint))
             paintBand(painter, theme, joint, look);
+    NameRoom names;
     for (const DrawnJoint& joint : drawn())
         if (shown(joint))
-            paintMarks(painter, theme, joint, look);
+            paintMarks(painter, theme, joint, look, &names);
 }
 
 void SketchCanvas::paintEvent(QPaintEvent*)

@@ -230,7 +230,17 @@ void paintBand(QPainter& painter, const render::Theme& theme, const DrawnJoint& 
     }
 }
 
-void paintMarks(QPainter& painter, const render::Theme& theme, const DrawnJoint& joint, const JointLook& look)
+bool NameRoom::take(const QRectF& box)
+{
+    if (std::any_of(m_taken.begin(), m_taken.end(),
+                    [&](const QRectF& other) { return other.intersects(box); }))
+        return false;
+    m_taken.append(box);
+    return true;
+}
+
+void paintMarks(QPainter& painter, const render::Theme& theme, const DrawnJoint& joint, const JointLook& look,
+                NameRoom* names)
 {
     const double u = look.unit;
     QFont text = render::fontOfPixels(11.0 * u);
@@ -274,6 +284,8 @@ void paintMarks(QPainter& painter, const render::Theme& theme, const DrawnJoint&
         at = QPointF(box.center().x() + 0.1 * box.width(), box.bottom() - 52.0 * u);
     else if (!joint.closed && !joint.spot)
         at = joint.middle + joint.aside * (16.0 * u + std::abs(joint.aside.x()) * wide / 2.0);
+    if (names != nullptr && !names->take(QRectF(at - QPointF(wide / 2.0, 7.0 * u), QSizeF(wide, 14.0 * u))))
+        return;
     painter.drawText(QRectF(at - QPointF(150.0 * u, 8.0 * u), QSizeF(300.0 * u, 16.0 * u)), Qt::AlignCenter,
                      label);
 }

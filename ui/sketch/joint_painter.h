@@ -6,6 +6,7 @@
 #include "core/model/sketch.h"
 #include "ui/render/theme.h"
 
+#include <QList>
 #include <QPolygonF>
 #include <QRectF>
 #include <QString>
@@ -62,9 +63,22 @@ struct JointLook
 };
 
 void paintBand(QPainter& painter, const render::Theme& theme, const DrawnJoint& joint, const JointLook& look);
-/// Point marks, numbers and the name.
-void paintMarks(QPainter& painter, const render::Theme& theme, const DrawnJoint& joint,
-                const JointLook& look);
+
+/// Where names stand already: small joints close together have no room for all of theirs, and a name over
+/// another is none. The list beside the sheet and a joint that is chosen still tell it.
+class NameRoom
+{
+public:
+    /// False when something stands there.
+    bool take(const QRectF& box);
+
+private:
+    QList<QRectF> m_taken;
+};
+
+/// Point marks, numbers and the name; with `names`, no name over another.
+void paintMarks(QPainter& painter, const render::Theme& theme, const DrawnJoint& joint, const JointLook& look,
+                NameRoom* names = nullptr);
 
 /// The icon of a kind, by the name the icon set knows.
 QString iconOf(model::JointKind kind);

@@ -49,6 +49,60 @@ TEST(Body, OfAFlangeKeepsItsBolts)
     expectSame(resized.sheets[0].outlines, flangeLines(wanted, 180.0, 8));
 }
 
+model::Sketch flangeAtOrigin()
+{
+    const model::Sketch empty = withSheet();
+    Flange flange;
+    flange.joint = jointOn(empty, geometry::Ring{{0, 0}, 100});
+    flange.outerRadius = 150.0;
+    flange.bolts = 8;
+    flange.laying.reset();
+    return done(empty, drawFlange(empty, flange));
+}
+
+// Regression: a ring that was moved, or deleted, left its flange behind.
+TEST(Body, GoesWhereItsJointGoes)
+{
+    const model::Sketch drawn = flangeAtOrigin();
+    const std::vector<model::JointId> ring{drawn.joints[0].id};
+    const model::Sketch moved = done(drawn, move(drawn, ring, {250.0, 40.0}));
+    expectSame(moved.sheets[0].outlines, flangeLines(geometry::Ring{{250, 40}, 100}, 150.0, 8));
+    const model::Sketch back = done(moved, move(moved, ring, {-250.0, -40.0}));
+    expectSame(back.sheets[0].outlines, drawn.sheets[0].outlines);
+    EXPECT_TRUE(done(moved, removeJoints(moved, ring, {})).sheets[0].outlines.empty());
+}
+
+// Regression: the copies of a flange in a row or on a circle were rings without a flange.
+TEST(Body, IsCopiedWithItsJoint)
+{
+    const model::Sketch drawn = flangeAtOrigin();
+    const std::vector<model::JointId> ring{drawn.joints[0].id};
+    const model::Sketch row = done(drawn, copyInRow(drawn, ring, {400.0, 0.0}, 3));
+    std::vector<geometry::FreePath> wanted;
+    for (const double x : {0.0, 400.0, 800.0})
+        for (const geometry::FreePath& line : flangeLines(geometry::Ring{{x, 0}, 100}, 150.0, 8))
+            wanted.push_back(line);
+    expectSame(row.sheets[0].outlines, wanted);
+    const model::Sketch circle = done(drawn, copyOnCircle(drawn, ring, {0.0, -500.0}, 4));
+    EXPECT_EQ(circle.sheets[0].outlines.size(), 4 * drawn.sheets[0].outlines.size());
+}
+
+// Property: a mirrored door has its hinges on the other side; mirrored twice it is as it was.
+TEST(Body, OfADoorIsMirroredWithItsSeal)
+{
+    const model::Sketch empty = withSheet();
+    Door door;
+    door.joint = jointOn(empty, geometry::RoundedRectangle{{500, 600}, 400, 300, 30, 0.0});
+    door.margin = 24.0;
+    door.laying.reset();
+    const model::Sketch drawn = done(empty, drawDoor(empty, door));
+    const std::vector<model::JointId> seal{drawn.joints[0].id};
+    const model::Sketch once = done(drawn, mirror(drawn, seal, {500, 600}));
+    expectSame(once.sheets[0].outlines,
+               doorLines(std::get<geometry::RoundedRectangle>(once.joints[0].shape), 24.0, !door.hingesLeft));
+    expectSame(done(once, mirror(once, seal, {500, 600})).sheets[0].outlines, drawn.sheets[0].outlines);
+}
+
 // Property: lines that were not drawn as the body of this joint are left alone.
 TEST(Body, LeavesOtherLinesAlone)
 {
