@@ -99,8 +99,13 @@ Claim claimOf(const model::Job& job, std::span<const PointFinding> asLeft, const
     // Why nothing can be said, and what is within the limit, is known of what was worked out alone.
     const auto isOpen = [&](const PointFinding& f) { return f.verdict == Verdict::CannotSay && !excused(f); };
     const auto isUnsized = [](const PointFinding& f) { return !f.rate && !f.bound && !f.atLeast; };
-    const auto unsure = numbersWhere(
-        asLeft, [&](const PointFinding& f) { return isOpen(f) && !f.judgedByPerson && !isUnsized(f); });
+    const auto isBlind = [](const PointFinding& f) { return f.finding == Finding::BelowDetectable; };
+    const auto unsure = numbersWhere(asLeft, [&](const PointFinding& f) {
+        return isOpen(f) && !f.judgedByPerson && !isUnsized(f) && !isBlind(f);
+    });
+    const auto blind = numbersWhere(asLeft, [&](const PointFinding& f) {
+        return isOpen(f) && !f.judgedByPerson && !isUnsized(f) && isBlind(f);
+    });
     const auto unsized = numbersWhere(
         asLeft, [&](const PointFinding& f) { return isOpen(f) && !f.judgedByPerson && isUnsized(f); });
     const auto judgedOpen =
@@ -128,6 +133,7 @@ Claim claimOf(const model::Job& job, std::span<const PointFinding> asLeft, const
     add("A response, but no leak there above the limit: {}.", bounded);
     add("Over the limit: {}.", over);
     add("Cannot say at {}: the range crosses the limit, or a larger leak hides it.", unsure);
+    add("Cannot say at {}: no response, but a leak above the limit could have stayed unseen.", blind);
     add("Not sized at {}: the spray was too short, or a check or the background is missing.", unsized);
     if (const std::string judged = judgedText(asLeft); !judged.empty())
         claim.sentences.push_back("Judged by a person, with the reason on record: " + judged + ".");

@@ -153,7 +153,8 @@ Answer checkedBeforeAndAfter(const ReviewGround& ground)
         return {CheckState::Stops, "There is no check with a reference leak before the readings."};
     const bool isClosed = hasCheck(job, model::CalibrationMoment::After);
     if (!isClosed && job.setup.noCheckAfterReason.empty())
-        return {CheckState::Stops, "The check afterwards is missing, and no reason is given."};
+        return {CheckState::Stops,
+                "The check afterwards is missing; make it, or give the reason in Prepare, Papers."};
     std::vector<Answer> found;
     if (!isClosed)
         found.push_back(

@@ -132,6 +132,15 @@ Answer sensitiveEnough(const ReviewGround& ground)
             return {CheckState::NeedsWord,
                     "Without a quiet watch of the background nobody knows what could be seen."};
     }
+    // What the last watch can see says nothing of points sprayed while less could be seen.
+    if (const auto blind = ground.pointsWhere([](const PointFinding& f) {
+            return f.finding == Finding::BelowDetectable && f.bound && !f.judgedByPerson;
+        });
+        !blind.empty())
+        return {CheckState::NeedsWord,
+                "Sprayed while a leak of the size of the limit could not be seen: " + ground.text(blind) +
+                    ".",
+                blind};
     for (const PlaceSensitivity& place : places)
         if (place.limit && *place.limit < kLeastMargin * *place.smallestDetectable)
             return {
@@ -168,7 +177,8 @@ Answer backgroundQuiet(const ReviewGround& ground)
 Answer objectDry(const ReviewGround& ground)
 {
     if (!ground.job.setup.dried)
-        return {CheckState::NeedsWord, "It is not recorded that the object was dry (Prepare, Papers); liquid plugs leaks."};
+        return {CheckState::NeedsWord,
+                "It is not recorded that the object was dry (Prepare, Papers); liquid plugs leaks."};
     return {CheckState::InOrder, "Recorded as dry."};
 }
 

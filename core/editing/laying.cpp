@@ -70,8 +70,10 @@ Result<Edit> layPoints(const model::Sketch& sketch, model::JointId id, const Lay
                             "or split a stretch instead",
                             point->number, called(*joint)));
     if (laying.first && *laying.first <= sketch.lastNumber)
-        return fail(ErrorCode::BadInput, fmt::format("number {} was given already; the next free one is {}",
-                                                     *laying.first, sketch.lastNumber + 1));
+        return fail(ErrorCode::BadInput,
+                    fmt::format("number {} is not above {}, the highest so far, and no number is used "
+                                "twice; the next free one is {}",
+                                *laying.first, sketch.lastNumber, sketch.lastNumber + 1));
 
     std::vector<int> numbers;
     for (const model::TestPoint* point : present)

@@ -310,6 +310,10 @@ Fingerabdruck %2 …</translation>
         <translation>Messwert und Prüfungen allein ließen den Bereich bei %1 enden; er endet bei %2, weil eine Sonde, die zu schnell oder neben dem Leck vorbeiging, weniger zeigt, als da ist.</translation>
     </message>
     <message>
+        <source>Cannot say at %1: no response, but a leak above the limit could have stayed unseen.</source>
+        <translation>Unklar an %1: keine Antwort, doch ein Leck über dem Grenzwert hätte unbemerkt bleiben können.</translation>
+    </message>
+    <message>
         <source>Its %1 is left over from earlier responses and helium in the room.</source>
         <translation>Seine %1 sind von früheren Antworten und Helium im Raum übrig.</translation>
     </message>
@@ -1614,8 +1618,12 @@ Fingerabdruck %2 …</translation>
         <translation>Vor den Messwerten gibt es keine Prüfung mit Prüfleck.</translation>
     </message>
     <message>
-        <source>The check afterwards is missing, and no reason is given.</source>
-        <translation>Die Prüfung danach fehlt, und kein Grund ist genannt.</translation>
+        <source>The check afterwards is missing; make it, or give the reason in Prepare, Papers.</source>
+        <translation>Die Prüfung danach fehlt; sie nachholen oder den Grund in Vorbereiten, Unterlagen angeben.</translation>
+    </message>
+    <message>
+        <source>Sprayed while a leak of the size of the limit could not be seen: %1.</source>
+        <translation>Besprüht, als ein Leck von der Größe des Grenzwerts nicht zu sehen war: %1.</translation>
     </message>
     <message>
         <source>No check afterwards: %1.</source>
@@ -3353,8 +3361,8 @@ Fingerabdruck %2 …</translation>
         <translation>Punkt %1 auf %2 hat Messwerte, ihre Punkte lassen sich nicht neu legen; stattdessen einen Punkt zufügen oder eine Strecke teilen</translation>
     </message>
     <message>
-        <source>number %1 was given already; the next free one is %2</source>
-        <translation>Nummer %1 ist schon vergeben; die nächste freie ist %2</translation>
+        <source>number %1 is not above %2, the highest so far, and no number is used twice; the next free one is %3</source>
+        <translation>Nummer %1 liegt nicht über %2, der bisher höchsten, und keine Nummer wird zweimal vergeben; die nächste freie ist %3</translation>
     </message>
     <message>
         <source>that joint is not in the sketch</source>
@@ -8692,8 +8700,8 @@ Das übernehmen?</translation>
         <translation>Wie beim letzten Mal</translation>
     </message>
     <message>
-        <source>Detector, connection, display, range, speeds and hose of the job before; what was measured is measured anew</source>
-        <translation>Detektor, Anschluss, Anzeige, Bereich, Saugvermögen und Schlauch des vorigen Auftrags; was gemessen wurde, wird neu gemessen</translation>
+        <source>Customer, detector, connection, display, range, speeds and hose of the job before; what was measured is measured anew</source>
+        <translation>Kunde, Detektor, Anschluss, Anzeige, Bereich, Saugvermögen und Schlauch des vorigen Auftrags; was gemessen wurde, wird neu gemessen</translation>
     </message>
     <message>
         <source>customer</source>
@@ -8807,10 +8815,10 @@ Das übernehmen?</translation>
         <translation>Abbrechen</translation>
     </message>
     <message numerus="yes">
-        <source>%n value(s) over %1: level %2, noise %3</source>
+        <source>%n value(s) over %1: level %2, noise %3 (standard deviation)</source>
         <translation>
-            <numerusform>%n Wert über %1: Höhe %2, Rauschen %3</numerusform>
-            <numerusform>%n Werte über %1: Höhe %2, Rauschen %3</numerusform>
+            <numerusform>%n Wert über %1: Höhe %2, Rauschen %3 (Standardabweichung)</numerusform>
+            <numerusform>%n Werte über %1: Höhe %2, Rauschen %3 (Standardabweichung)</numerusform>
         </translation>
     </message>
     <message>
@@ -8861,8 +8869,8 @@ Das übernehmen?</translation>
         <translation>noch nicht beobachtet: eine Minute ohne Helium</translation>
     </message>
     <message>
-        <source>%1, %2, as shown in %3</source>
-        <translation>%1, %2, angezeigt in %3</translation>
+        <source>%1, as shown in %2</source>
+        <translation>%1, wie angezeigt in %2</translation>
     </message>
     <message>
         <source>level %1 &amp;nbsp; noise %2 &amp;nbsp; drift %3/min</source>
@@ -9149,6 +9157,10 @@ Das übernehmen?</translation>
     <message>
         <source>The leak gives %1 %2 today.</source>
         <translation>Das Leck gibt heute %1 %2.</translation>
+    </message>
+    <message>
+        <source>The leak gave %1 %2 on that day.</source>
+        <translation>Das Leck gab an jenem Tag %1 %2.</translation>
     </message>
     <message>
         <source>One on the display is &lt;b&gt;%1&lt;/b&gt; on the chamber.</source>
@@ -9464,8 +9476,12 @@ Das übernehmen?</translation>
         <translation>Warum sind alle diese Messungen ungültig?</translation>
     </message>
     <message>
-        <source>Time of this reading on the paper, as 1432; Enter alone goes on at the usual pace</source>
-        <translation>Uhrzeit dieser Messung auf dem Papier, etwa 1432; Enter allein geht im üblichen Takt weiter</translation>
+        <source>Time on the paper, as 1432; Enter alone takes %1</source>
+        <translation>Zeit auf dem Papier, wie 1432; Enter allein nimmt %1</translation>
+    </message>
+    <message>
+        <source>Time on the paper, as 1432</source>
+        <translation>Zeit auf dem Papier, wie 1432</translation>
     </message>
     <message>
         <source>from paper</source>
@@ -14341,8 +14357,8 @@ Das übernehmen?</translation>
         <translation>Die Uhrzeit auf dem Papier in vier Ziffern tippen, etwa 1432.</translation>
     </message>
     <message>
-        <source>This is before the reading above it on the sheet.</source>
-        <translation>Das liegt vor der Messung, die darüber auf dem Blatt steht.</translation>
+        <source>%1 is before %2, the time typed last; Enter again takes it all the same.</source>
+        <translation>%1 liegt vor %2, der zuletzt getippten Zeit; nochmals Enter nimmt es trotzdem.</translation>
     </message>
     <message>
         <source>This time has not come yet; the sheet is of %1.</source>

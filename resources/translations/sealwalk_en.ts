@@ -49,10 +49,10 @@
   <context>
     <name>sealwalk::ui::BackgroundDialog</name>
     <message numerus="yes">
-      <source>%n value(s) over %1: level %2, noise %3</source>
+      <source>%n value(s) over %1: level %2, noise %3 (standard deviation)</source>
       <translation>
-        <numerusform>%n value over %1: level %2, noise %3</numerusform>
-        <numerusform>%n values over %1: level %2, noise %3</numerusform>
+        <numerusform>%n value over %1: level %2, noise %3 (standard deviation)</numerusform>
+        <numerusform>%n values over %1: level %2, noise %3 (standard deviation)</numerusform>
       </translation>
     </message>
   </context>

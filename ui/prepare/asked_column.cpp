@@ -145,8 +145,8 @@ void AskedColumn::buildDetector(QVBoxLayout& column)
     m_asBefore = new QPushButton(tr("As last time"), this);
     m_asBefore->setObjectName(QStringLiteral("asBefore"));
     m_asBefore->setToolTip(
-        tr("Detector, connection, display, range, speeds and hose of the job before; what was "
-           "measured is measured anew"));
+        tr("Customer, detector, connection, display, range, speeds and hose of the job before; "
+           "what was measured is measured anew"));
     connect(m_asBefore, &QPushButton::clicked, this, &AskedColumn::takeDetectorOfJobBefore);
     column.addWidget(formRow(tr("Detector"), {detector, m_asBefore}, this));
     m_connection = new QComboBox(this);
@@ -285,6 +285,8 @@ void AskedColumn::takeDetectorOfJobBefore()
         return;
     m_binder->change([&](model::Setup& setup) {
         const model::Setup& last = before->setup;
+        if (setup.customer.empty())
+            setup.customer = last.customer;
         setup.detector = last.detector;
         setup.connection = last.connection;
         setup.detectorUnit = last.detectorUnit;

@@ -104,7 +104,8 @@ void BackgroundDialog::read()
         showComplaint(m_says, m_values, render::inWords(summary.error()));
     else
         showHint(m_says, m_values,
-                 tr("%n value(s) over %1: level %2, noise %3", nullptr, static_cast<int>(summary->count))
+                 tr("%n value(s) over %1: level %2, noise %3 (standard deviation)", nullptr,
+                    static_cast<int>(summary->count))
                      .arg(secondsText(summary->span), plainRate(summary->level, options.unit, m_setup),
                           plainRate(summary->noise, options.unit, m_setup)));
 }

@@ -69,8 +69,8 @@ void BackgroundPanel::refresh()
         return;
     }
     const model::BackgroundWatch& watch = job.backgrounds.back();
-    m_heading->setAside(tr("%1, %2, as shown in %3")
-                            .arg(text(watch.source), text(watch.at.timeOfDay()).left(5), text(unit.symbol)));
+    m_heading->setAside(tr("%1, as shown in %2").arg(text(watch.at.timeOfDay()).left(5), text(unit.symbol)));
+    m_plot->setToolTip(text(watch.source));
     const auto summary = analysis::summariseBackground(watch.times, watch.values);
     if (!summary) {
         m_notes->setText(render::inWords(summary.error()));

@@ -163,6 +163,7 @@ void CalibrationDialog::buildReading(QVBoxLayout& column)
     column.addWidget(formRow(tr("Shut"), {m_background, quietLabel(tr("open"), this), m_shown}, this));
     m_response = edit(tr("response to 63 %"), unitNamed("s"));
     m_response->setRange({.above = 0.0});
+    m_response->setToolTip(tr("the time constant: until the display shows 63 % of where it ends"));
     m_clockButton = new QPushButton(tr("Leak &open: start the clock"), this);
     m_clockButton->setShortcut(QKeySequence(Qt::ALT | Qt::Key_L));
     connect(m_clockButton, &QPushButton::clicked, this, &CalibrationDialog::toggleClock);
@@ -257,7 +258,9 @@ void CalibrationDialog::showFactor()
     const Unit unit = shownUnit(m_job.setup);
     QStringList lines;
     if (view.reference)
-        lines.append(tr("The leak gives %1 %2 today.")
+        lines.append((with.calibrations.back().at.date() == Timestamp::now().date()
+                          ? tr("The leak gives %1 %2 today.")
+                          : tr("The leak gave %1 %2 on that day."))
                          .arg(richRate(*view.reference, unit, m_job.setup), unitText(unit)));
     if (view.factor)
         lines.append(tr("One on the display is <b>%1</b> on the chamber.")

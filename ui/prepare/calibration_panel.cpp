@@ -160,11 +160,16 @@ void CalibrationPanel::showCheck(int index)
     if (view.factor) {
         const double multiplier = view.factor->coefficient;
         const double range = 100.0 * view.factor->relativeUncertainty();
-        addRow(tr("factor to the chamber"),
-               QStringLiteral("<b>%1</b>").arg(localised(roundedText(multiplier, 3))),
-               tr("± %1 %%2")
-                   .arg(figureText(range, 2),
-                        check.place.empty() ? QString() : tr(", at %1").arg(text(check.place))));
+        constexpr double kNothingKnown = 100.0;
+        if (range > kNothingKnown)
+            addRow(tr("factor to the chamber"), tr("not usable"),
+                   tr("the leak does not stand out of the background's noise"));
+        else
+            addRow(tr("factor to the chamber"),
+                   QStringLiteral("<b>%1</b>").arg(localised(roundedText(multiplier, 3))),
+                   tr("± %1 %%2")
+                       .arg(figureText(range, 2),
+                            check.place.empty() ? QString() : tr(", at %1").arg(text(check.place))));
     }
     if (check.response)
         addRow(tr("response, 63 %"), secondsText(*check.response), tr("measured"));

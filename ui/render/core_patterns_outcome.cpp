@@ -12,6 +12,8 @@ std::span<const char* const> outcomePatterns()
         QT_TRANSLATE_NOOP(
             "Core",
             "no pressure-rise test to hold the located leaks against; run one with the pumps valved off"),
+        QT_TRANSLATE_NOOP(
+            "Core", "Cannot say at %1: no response, but a leak above the limit could have stayed unseen."),
         QT_TRANSLATE_NOOP("Core",
                           "the pressure-rise record does not part leak from outgassing; only an upper "
                           "bound of what is missing is known"),

@@ -49,7 +49,8 @@ std::span<const char* const> sketchRefusals()
         QT_TRANSLATE_NOOP("Core", "%1 points are asked for; a joint can be given 1 to %2"),
         QT_TRANSLATE_NOOP("Core", "point %1 on %2 has readings, so its points cannot be laid anew; add a "
                                   "point or split a stretch instead"),
-        QT_TRANSLATE_NOOP("Core", "number %1 was given already; the next free one is %2"),
+        QT_TRANSLATE_NOOP("Core", "number %1 is not above %2, the highest so far, and no number is used "
+                                  "twice; the next free one is %3"),
         QT_TRANSLATE_NOOP("Core", "that joint is not in the sketch"),
         QT_TRANSLATE_NOOP("Core", "that point is not in the sketch"),
         QT_TRANSLATE_NOOP("Core", "that sheet is not in the sketch"),

@@ -13,6 +13,9 @@
 #include "ui/sketch/sketch_desk.h"
 #include "ui/widgets/heading.h"
 
+#include <QApplication>
+#include <QComboBox>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QVBoxLayout>
 
@@ -56,12 +59,33 @@ Inspector::Inspector(SketchDesk& desk, QWidget* parent)
     connect(m_reminder, &QLabel::linkActivated, this, &Inspector::remindersWanted);
     column->addWidget(m_reminder);
     setWidget(body);
+    const auto boxes = body->findChildren<QComboBox*>();
+    for (QComboBox* box : boxes)
+        box->installEventFilter(this);
     connect(m_sheet, &SheetPanel::pictureWanted, this, &Inspector::pictureWanted);
     for (const auto signal : {&SketchDesk::sketchChanged, &SketchDesk::chosenChanged,
                               &SketchDesk::sheetChanged, &SketchDesk::layingChanged})
         connect(&desk, signal, this, &Inspector::refresh);
     connect(&desk.session(), &JobSession::setupChanged, this, &Inspector::refresh);
     refresh();
+}
+
+/// A letter means a tool here, and never another kind of joint; Escape goes back to the sheet. The open list
+/// of a box has its keys.
+bool Inspector::eventFilter(QObject* watched, QEvent* event)
+{
+    auto* box = qobject_cast<QComboBox*>(watched);
+    if (box == nullptr || event->type() != QEvent::KeyPress || box->isEditable())
+        return QScrollArea::eventFilter(watched, event);
+    auto* key = static_cast<QKeyEvent*>(event);
+    const bool isLetter = (key->modifiers() & ~Qt::ShiftModifier) == Qt::NoModifier &&
+                          key->key() >= Qt::Key_A && key->key() <= Qt::Key_Z;
+    if (!isLetter && key->key() != Qt::Key_Escape)
+        return QScrollArea::eventFilter(watched, event);
+    emit finished();
+    if (QWidget* focused = QApplication::focusWidget(); isLetter && focused != nullptr && focused != box)
+        QApplication::sendEvent(focused, event);
+    return true;
 }
 
 void Inspector::setBesideDrawing(bool beside)

@@ -317,7 +317,11 @@ QString CallPanel::caption() const
     if (m_controller.field() == SprayController::Field::RangeEnd)
         return tr("The highest this detector can show; stored as above it");
     if (m_controller.field() == SprayController::Field::PaperTime)
-        return tr("Time of this reading on the paper, as 1432; Enter alone goes on at the usual pace");
+        return m_controller.paperTimeOffered()
+                   ? tr("Time on the paper, as 1432; Enter alone takes %1")
+                         .arg(QString::fromStdString(
+                             m_controller.paperTimeOffered()->timeOfDay().substr(0, 5)))
+                   : tr("Time on the paper, as 1432");
     if (m_controller.isCorrecting())
         return tr("Instead of %1: what was really shown; M says why").arg(m_controller.targetInWords());
     return tr("Highest value while spraying, as the detector shows it");

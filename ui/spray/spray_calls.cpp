@@ -342,6 +342,8 @@ std::optional<analysis::WalkStep> SprayController::callAfter(model::PointId poin
 void SprayController::startRound()
 {
     ++m_doings;
+    // Said before the walk began, that its readings come from paper still holds.
+    const bool fromPaper = m_paper.isOn && m_round.isNil() && m_session.currentRound() != nullptr;
     m_round = m_session.currentRound() == nullptr ? model::RoundId() : m_session.currentRound()->id;
     m_storedBefore = 0;
     if (m_session.hasJob())
@@ -351,7 +353,8 @@ void SprayController::startRound()
     m_backgroundByHand = false;
     m_advice.reset();
     m_answered.reset();
-    m_paper = {};
+    if (!fromPaper)
+        m_paper = {};
     m_field = Field::Peak;
     m_prompt = Prompt::None;
     m_heldByFeed = false;

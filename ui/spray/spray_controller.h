@@ -156,6 +156,9 @@ public:
     /// What the round advises now, unless it was answered; none: go on in order.
     [[nodiscard]] const std::optional<SprayAdvice>& advice() const { return m_advice; }
     [[nodiscard]] bool isTranscribing() const { return m_paper.isOn; }
+    /// The time a reading from paper gets when none is typed: as if sprayed at the pace of this job after the
+    /// one before; none before the first.
+    [[nodiscard]] std::optional<Timestamp> paperTimeOffered() const;
     /// Words behind the digits of the present prompt, in order.
     [[nodiscard]] QStringList choices() const;
 
@@ -344,6 +347,7 @@ private:
         QDate day;
         std::optional<Timestamp> last;       ///< of the reading before, on the paper
         std::optional<ReadingDraft> pending; ///< waits for its time
+        std::optional<Timestamp> doubted;    ///< before the last one; typed again it is meant
         bool hasTime = false;                ///< the one being stored has it
     } m_paper;
 };

@@ -69,6 +69,15 @@ bool SprayController::asksForPaperTime(const ReadingDraft& draft)
     return true;
 }
 
+std::optional<Timestamp> SprayController::paperTimeOffered() const
+{
+    if (!m_paper.last)
+        return std::nullopt;
+    const double pace = inSeconds(m_timing.dwell) + inSeconds(m_timing.wait);
+    return Timestamp{m_paper.last->utcMilliseconds + static_cast<std::int64_t>(pace * 1000.0),
+                     m_paper.last->offsetMinutes};
+}
+
 void SprayController::enterPaperTime()
 {
     if (!m_paper.pending) {
@@ -77,11 +86,8 @@ void SprayController::enterPaperTime()
         return;
     }
     Timestamp at;
-    if (m_typed.empty() && m_paper.last) {
-        // As if it had been sprayed at the pace of this job.
-        const double pace = inSeconds(m_timing.dwell) + inSeconds(m_timing.wait);
-        at = {m_paper.last->utcMilliseconds + static_cast<std::int64_t>(pace * 1000.0),
-              m_paper.last->offsetMinutes};
+    if (const auto offered = paperTimeOffered(); m_typed.empty() && offered) {
+        at = *offered;
     } else {
         const auto time = readTime(QString::fromStdString(m_typed));
         if (!time) {
@@ -97,8 +103,11 @@ void SprayController::enterPaperTime()
             } else if (m_paper.last->utcMilliseconds - at.utcMilliseconds > 12 * 60 * kMinute) {
                 m_paper.day = m_paper.day.addDays(1);
                 at = stampOf(QDateTime(m_paper.day, *time));
-            } else {
-                refuse(tr("This is before the reading above it on the sheet."));
+            } else if (m_paper.doubted != at) { // a slip, or a point that was sprayed again out of order
+                m_paper.doubted = at;
+                refuse(tr("%1 is before %2, the time typed last; Enter again takes it all the same.")
+                           .arg(QString::fromStdString(at.timeOfDay().substr(0, 5)),
+                                QString::fromStdString(m_paper.last->timeOfDay().substr(0, 5))));
                 return;
             }
         }

@@ -86,6 +86,13 @@ INSTANTIATE_TEST_SUITE_P(
               [](model::Job& j) { j.calibrations.back().shown = millibarLitresPerSecond(4e-8); }},
         Fault{"sensitivity", CheckState::Stops,
               [](model::Job& j) { j.setup.pointLimit = millibarLitresPerSecond(1e-11); }},
+        // Regression: a quiet watch after the walk hid that points had been sprayed while little could be seen.
+        Fault{"sensitivity", CheckState::NeedsWord,
+              [](model::Job& j) {
+                  j.readings[1].outcome = model::Outcome::NoResponse;
+                  j.readings[1].peak.reset();
+                  j.readings[1].background = millibarLitresPerSecond(5e-6);
+              }},
         Fault{"background", CheckState::NeedsWord, [](model::Job& j) { j.backgrounds.clear(); }},
         Fault{"coverage", CheckState::Stops, [](model::Job& j) { j.readings.pop_back(); }},
         Fault{"coverage", CheckState::Stops,

@@ -145,8 +145,9 @@ TEST(Laying, BeginsAtAHigherNumberWhenAsked)
     EXPECT_NE(drawn.pointNumbered(101), nullptr);
     EXPECT_EQ(drawn.lastNumber, 103);
     laying.first = 4;
-    EXPECT_EQ(addJoint(sketch, jointOn(sketch, Ring{{500.0, 0.0}, 30.0}), laying).error().message,
-              "number 4 was given already; the next free one is 5");
+    EXPECT_EQ(
+        addJoint(sketch, jointOn(sketch, Ring{{500.0, 0.0}, 30.0}), laying).error().message,
+        "number 4 is not above 4, the highest so far, and no number is used twice; the next free one is 5");
 }
 
 } // namespace

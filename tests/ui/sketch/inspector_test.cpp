@@ -9,6 +9,7 @@
 
 #include <gtest/gtest.h>
 
+#include <QComboBox>
 #include <QLabel>
 #include <QScrollBar>
 #include <QTest>
@@ -69,6 +70,28 @@ TEST(Inspector, ShowsAllOfItselfInGerman)
     const tests::InGerman german;
     DrawingTable table;
     lookAtEachKind(table);
+}
+
+// Regression: with the box of kinds in hand the letter of a tool made the joint another kind, without a word.
+TEST(Inspector, ALetterIsAToolAndNeverAnotherKind)
+{
+    DrawingTable table;
+    table.key(Qt::Key_B);
+    table.drag(-300.0, 300.0, 200.0, -300.0);
+    table.key(Qt::Key_V);
+    ASSERT_EQ(table.sketch().joints.size(), 1u);
+    const model::JointKind kind = table.sketch().joints.front().kind;
+    QComboBox* kinds = nullptr;
+    for (QComboBox* box : table.page().findChild<Inspector*>()->findChildren<QComboBox*>())
+        if (box->isVisible() && box->count() >= 11)
+            kinds = box;
+    ASSERT_NE(kinds, nullptr);
+    for (const Qt::Key key : {Qt::Key_H, Qt::Key_Escape}) {
+        kinds->setFocus();
+        QTest::keyClick(kinds, key);
+        EXPECT_EQ(table.sketch().joints.front().kind, kind);
+        EXPECT_TRUE(table.canvas().hasFocus());
+    }
 }
 
 } // namespace

@@ -254,6 +254,21 @@ TEST_F(EntryMarks, ADelayIsTypedFromPaperToo)
     EXPECT_NEAR(inSeconds(last().delay.value_or(seconds(0))), 2.5, 1e-9);
 }
 
+// Regression: a time before the one above it was refused for good, though a point had been sprayed out of
+// order.
+TEST_F(EntryMarks, APaperTimeThatGoesBackIsTakenWhenItIsMeant)
+{
+    controller().setTranscribing(true, QDate::currentDate().addDays(-1));
+    enterValue(QStringLiteral("3.2-8"));
+    enterValue(QStringLiteral("1432"));
+    enterValue(QStringLiteral("3.3-8"));
+    enterValue(QStringLiteral("1418"));
+    EXPECT_EQ(stored(), 1u) << "asks once";
+    press(Qt::Key_Return);
+    ASSERT_EQ(stored(), 2u);
+    EXPECT_EQ(last().at.timeOfDay().substr(0, 5), "14:18");
+}
+
 // Regression: "above range" was refused where Prepare did not know the end of the range.
 TEST_F(EntryMarks, AboveAnUnknownRangeAsksForItsEndAndIsKept)
 {
