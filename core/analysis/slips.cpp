@@ -67,6 +67,14 @@ bool isFar(LeakRate a, LeakRate b)
     return a.si() > 0.0 && b.si() > 0.0 && std::abs(std::log(a / b)) >= std::log(kSlipFactor) - 1e-9;
 }
 
+/// What the display showed during a spray: its highest, or the background where nothing rose above it.
+std::optional<LeakRate> valueShown(const model::Reading& reading)
+{
+    if (reading.outcome == model::Outcome::Value)
+        return reading.peak;
+    return reading.outcome == model::Outcome::NoResponse ? reading.background : std::nullopt;
+}
+
 } // namespace
 
 std::optional<std::string> slip(const model::Job& job, model::RoundId round, model::PointId pointId,
@@ -93,18 +101,24 @@ std::optional<std::string> slip(const model::Job& job, model::RoundId round, mod
     std::unordered_set<model::PointId> joint;
     for (const model::TestPoint* other : job.sketch.pointsOn(point->joint))
         joint.insert(other->id);
-    int neighbours = 0;
-    int far = 0;
-    for (const model::Reading* reading : job.standing(round)) {
-        if (reading->point == pointId || !joint.contains(reading->point) ||
-            reading->outcome != model::Outcome::Value || !reading->peak)
-            continue;
-        ++neighbours;
-        far += isFar(peak, *reading->peak) ? 1 : 0;
-    }
-    if (neighbours > 0 && far == neighbours)
+    std::vector<LeakRate> beside;
+    std::vector<LeakRate> elsewhere;
+    for (const model::Reading* reading : job.standing(round))
+        if (const auto shown = valueShown(*reading); shown && reading->point != pointId)
+            (joint.contains(reading->point) ? beside : elsewhere).push_back(*shown);
+    const auto far = [&](LeakRate other) { return isFar(peak, other); };
+    if (!beside.empty() && std::ranges::all_of(beside, far))
         return fmt::format("{} is a thousand times away from every other reading of this joint; is it right?",
                            rateWords(peak, job.setup.unit));
+    // A joint with one point has no neighbours of its own; then what the round shows as a rule has to do.
+    constexpr std::size_t kEnough = 3;
+    if (beside.empty() && elsewhere.size() >= kEnough) {
+        const auto middle = elsewhere.begin() + static_cast<std::ptrdiff_t>(elsewhere.size() / 2);
+        std::nth_element(elsewhere.begin(), middle, elsewhere.end());
+        if (isFar(peak, *middle))
+            return fmt::format("{} is a thousand times away from the {} usual in this round; is it right?",
+                               rateWords(peak, job.setup.unit), rateWords(*middle, job.setup.unit));
+    }
     return std::nullopt;
 }
 

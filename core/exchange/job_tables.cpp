@@ -145,6 +145,18 @@ std::vector<Highlight> verdictHighlights(std::size_t column)
             {column, "no answer", Shade::Quiet}};
 }
 
+/// Sentences and phrases one behind the other, none running into the next.
+std::string sentences(const std::vector<std::string>& told)
+{
+    std::string all;
+    for (const std::string& each : told) {
+        if (!all.empty())
+            all += all.back() == '.' ? " " : "; ";
+        all += each;
+    }
+    return all;
+}
+
 void addFinding(TableRow& row, const model::Sketch& sketch, const analysis::PointFinding& f,
                 LeakRateUnit unit)
 {
@@ -156,7 +168,7 @@ void addFinding(TableRow& row, const model::Sketch& sketch, const analysis::Poin
         row.cells.push_back(rateCell(rate, unit));
     row.cells.emplace_back(numbersOf(sketch, f.of));
     row.cells.emplace_back(flagsOf(f));
-    row.cells.emplace_back(joined(f.because, " "));
+    row.cells.emplace_back(sentences(f.because));
 }
 
 std::vector<std::string> findingNotes(const JobRecord& record, LeakRateUnit unit, const char* what)

@@ -131,6 +131,16 @@ Section comparisonSection(const Ground& ground)
                               {inPrint(point->because)}});
     }
     section.blocks.emplace_back(std::move(table));
+    // What a person said of points changes what is compared, and may be said after the job was signed.
+    std::string said;
+    for (const analysis::ComparedPoint& point : comparison.points)
+        if (point.match.by == analysis::MatchedBy::Person && point.before && point.after)
+            said += fmt::format("{}{} as {}", said.empty() ? "" : ", ", point.before->number,
+                                point.after->number);
+    if (!said.empty())
+        section.blocks.emplace_back(
+            Paragraph{fmt::format("Said by a person to be the same point, then and now: {}.", said),
+                      Paragraph::Look::Plain});
     section.blocks.emplace_back(
         Paragraph{fmt::format("{} points are the same within the ranges of both jobs, {} cannot be compared.",
                               comparison.count(analysis::Change::Same),

@@ -215,11 +215,11 @@ Section setupSection(const Ground& ground)
     add("Room", fmt::format("{} °C", trimmedText(inDegreesCelsius(setup.roomTemperature), 3)));
     add("Tracer gas", tracer(setup));
     add("Last worked on", said(setup.lastTouched));
-    add("Detector", said(setup.detector) + (setup.zeroOn ? ", zero on" : ", zero off"));
+    add("Detector", said(setup.detector) + (setup.zeroOn ? ", zero on" : ""));
     add("Connected", said(setup.connection));
     add("Pumping", pumps(setup));
-    add("Smallest detectable", orNot(ground.detectable, [&](LeakRate q) {
-            return ground.unit.print(q) + " at the least sensitive place";
+    add("Smallest detectable", orNot(worstDetectable(job, ground.object, ground.left), [&](LeakRate q) {
+            return ground.unit.print(q) + " at the least sensitive place and moment";
         }));
     add("Tester", testers(ground));
     add("Witness", setup.witness.empty() ? "nobody named" : typed(setup.witness));

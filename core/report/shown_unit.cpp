@@ -87,6 +87,15 @@ std::optional<LeakRate> worstDetectable(const model::Job& job, const model::Test
     return worst;
 }
 
+std::optional<LeakRate> worstDetectable(const model::Job& job, const model::TestObject& object,
+                                        std::span<const analysis::PointFinding> answered)
+{
+    std::optional<LeakRate> worst = worstDetectable(job, object);
+    for (const analysis::PointFinding& finding : answered)
+        worst = std::max(worst, finding.smallestDetectable); // none is less than any
+    return worst;
+}
+
 MapOptions mapOptions(const ShownUnit& unit)
 {
     MapOptions options;

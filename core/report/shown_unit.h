@@ -43,6 +43,10 @@ FlowBasis flowBasis(const model::Setup& setup);
 /// The largest of the smallest detectable leaks of the job's places: nothing is claimed below it anywhere.
 /// None when no place has one.
 std::optional<LeakRate> worstDetectable(const model::Job& job, const model::TestObject& object);
+/// The same, and no better than it was when any of these points was sprayed: what the last watch of the
+/// background can see says nothing of an earlier one.
+std::optional<LeakRate> worstDetectable(const model::Job& job, const model::TestObject& object,
+                                        std::span<const analysis::PointFinding> answered);
 
 /// Map options that show `unit`.
 MapOptions mapOptions(const ShownUnit& unit);

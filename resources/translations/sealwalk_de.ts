@@ -1838,6 +1838,10 @@ Fingerabdruck %2 …</translation>
         <translation>%1 ist tausendfach entfernt von jedem anderen Messwert dieser Fügestelle; stimmt das?</translation>
     </message>
     <message>
+        <source>%1 is a thousand times away from the %2 usual in this round; is it right?</source>
+        <translation>%1 liegt um das Tausendfache neben den %2, die in diesem Durchgang üblich sind; stimmt das?</translation>
+    </message>
+    <message>
         <source>no background before it</source>
         <translation>kein Untergrund davor</translation>
     </message>
@@ -5273,12 +5277,16 @@ Fingerabdruck %2 …</translation>
         <translation>Nullabzug an</translation>
     </message>
     <message>
-        <source>zero off</source>
-        <translation>Nullabzug aus</translation>
+        <source>%1 at the least sensitive place and moment</source>
+        <translation>%1 an der unempfindlichsten Stelle zur unempfindlichsten Zeit</translation>
     </message>
     <message>
-        <source>%1 at the least sensitive place</source>
-        <translation>%1 am unempfindlichsten Ort</translation>
+        <source>Said by a person to be the same point, then and now: %1.</source>
+        <translation>Von einer Person als derselbe Punkt bestätigt, damals und jetzt: %1.</translation>
+    </message>
+    <message>
+        <source>%1 as %2</source>
+        <translation>%1 als %2</translation>
     </message>
     <message>
         <source>due %1</source>
@@ -9874,10 +9882,10 @@ Das übernehmen?</translation>
         <translation>Verlauf über die Aufträge</translation>
     </message>
     <message numerus="yes">
-        <source>Compared %n point(s): %1 by identity, %2 confirmed, %3 proposed.</source>
+        <source>Compared %n point(s): %1 drawn once, %2 said to be the same, %3 proposed (Y takes one over).</source>
         <translation>
-            <numerusform>%n Punkt verglichen: %1 als derselbe, %2 bestätigt, %3 vorgeschlagen.</numerusform>
-            <numerusform>%n Punkte verglichen: %1 als dieselben, %2 bestätigt, %3 vorgeschlagen.</numerusform>
+            <numerusform>%n Punkt verglichen: %1 einmal gezeichnet, %2 als derselbe bestätigt, %3 vorgeschlagen (Y übernimmt einen).</numerusform>
+            <numerusform>%n Punkte verglichen: %1 einmal gezeichnet, %2 als dieselben bestätigt, %3 vorgeschlagen (Y übernimmt einen).</numerusform>
         </translation>
     </message>
     <message>

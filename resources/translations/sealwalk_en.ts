@@ -59,10 +59,10 @@
   <context>
     <name>sealwalk::ui::ComparePage</name>
     <message numerus="yes">
-      <source>Compared %n point(s): %1 by identity, %2 confirmed, %3 proposed.</source>
+      <source>Compared %n point(s): %1 drawn once, %2 said to be the same, %3 proposed (Y takes one over).</source>
       <translation>
-        <numerusform>Compared %n point: %1 by identity, %2 confirmed, %3 proposed.</numerusform>
-        <numerusform>Compared %n points: %1 by identity, %2 confirmed, %3 proposed.</numerusform>
+        <numerusform>Compared %n point: %1 drawn once, %2 said to be the same, %3 proposed (Y takes one over).</numerusform>
+        <numerusform>Compared %n points: %1 drawn once, %2 said to be the same, %3 proposed (Y takes one over).</numerusform>
       </translation>
     </message>
   </context>

@@ -112,7 +112,7 @@ constexpr Field kFields[] = {
     {"condition", "room temperature", "118", "Room 21.4 °C"},
     {"tracer", "gas, share, outside pressure", "118", "helium, 100 % at the joint *atmospheric pressure"},
     {"tracer", "bottle", "118", "bottle 142 bar"},
-    {"detector", "identity, zero", "118", "Detector LD-04, zero off"},
+    {"detector", "identity", "118", "Detector LD-04"},
     {"detector", "where it is connected", "118", "Connected foreline"},
     {"detector", "other pumps running", "118", "pump in parallel 80 l/s"},
     {"instruments", "identity and due date", "118", "Other instruments *G-3*due 2025-09-09"},

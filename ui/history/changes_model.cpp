@@ -173,7 +173,8 @@ QString ChangesModel::nameOf(const analysis::ComparedPoint& compared) const
     // From which side it is seen stands over the map.
     const std::string whole = model::placeText(sketch, *point);
     const QString place = render::inWords(whole.substr(0, whole.find(',')));
-    return QStringLiteral("%1, %2").arg(QString::fromStdString(joint->name), place);
+    const QString name = QString::fromStdString(joint->name);
+    return place.isEmpty() ? name : QStringLiteral("%1, %2").arg(name, place);
 }
 
 void ChangesModel::setFollowed(const std::set<std::size_t>& rows)

@@ -131,11 +131,12 @@ void ComparePage::deliver(const Answer& answer)
     const int byHand = comparison.matched(analysis::MatchedBy::Person);
     const int proposed =
         comparison.matched(analysis::MatchedBy::Number) + comparison.matched(analysis::MatchedBy::Place);
-    emit said(tr("Compared %n point(s): %1 by identity, %2 confirmed, %3 proposed.", nullptr,
-                 static_cast<int>(comparison.points.size()))
-                  .arg(comparison.matched(analysis::MatchedBy::Identity))
-                  .arg(byHand)
-                  .arg(proposed));
+    emit said(
+        tr("Compared %n point(s): %1 drawn once, %2 said to be the same, %3 proposed (Y takes one over).",
+           nullptr, static_cast<int>(comparison.points.size()))
+            .arg(comparison.matched(analysis::MatchedBy::Identity))
+            .arg(byHand)
+            .arg(proposed));
     emit ready();
 }
 

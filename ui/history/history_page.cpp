@@ -47,6 +47,8 @@ HistoryPage::HistoryPage(JobSession& session, QWidget* parent)
             [this](const QString& sentence) { emit noteRequested(Severity::Caution, sentence); });
     connect(&m_session, &JobSession::historyChanged, this, &HistoryPage::refreshWhenSeen);
     connect(&m_session, &JobSession::stateChanged, this, &HistoryPage::refreshWhenSeen);
+    // The lists count readings: they are made anew when they are seen again, not with every entry.
+    connect(&m_session, &JobSession::readingStored, this, [this] { m_isOld = m_isOld || !isVisible(); });
     refresh();
 }
 

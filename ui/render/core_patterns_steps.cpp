@@ -55,6 +55,8 @@ std::span<const char* const> stepPatterns()
         QT_TRANSLATE_NOOP("Core", "%1 is far from the %2 this point showed before; is the exponent right?"),
         QT_TRANSLATE_NOOP("Core",
                           "%1 is a thousand times away from every other reading of this joint; is it right?"),
+        QT_TRANSLATE_NOOP("Core",
+                          "%1 is a thousand times away from the %2 usual in this round; is it right?"),
         QT_TRANSLATE_NOOP("Core", "no background before it"),
         QT_TRANSLATE_NOOP("Core", "spray not timed"),
         QT_TRANSLATE_NOOP("Core", "sprayed %1 s, shorter than the response of %2 s"),

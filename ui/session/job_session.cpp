@@ -98,7 +98,7 @@ Result<model::JobId> JobSession::createJob(model::ObjectId object, const std::st
     emit historyChanged();
     if (const Status opened = openJob(made->id); !opened)
         return fail(opened.error());
-    if (begun) {
+    if (begun && begun->date() != now.date()) {
         model::ReviewEntry remark;
         remark.step = model::ReviewStep::Remark;
         remark.text =

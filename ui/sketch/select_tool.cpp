@@ -140,7 +140,13 @@ Verdict SelectTool::press(const Hand& hand)
     if (point && !hand.shift() && !hand.control()) {
         desk().choosePoint(*point);
         m_oldPlace = model::placeOf(desk().sketch(), *point);
-        m_doing = Doing::MovingPoint;
+        const model::TestPoint* taken = desk().sketch().point(*point);
+        const model::Joint* joint = taken == nullptr ? nullptr : desk().sketch().joint(taken->joint);
+        // The point of a spot has nowhere to go along it: the hand means the spot.
+        const bool isSpot = joint != nullptr && std::holds_alternative<geometry::Spot>(joint->shape);
+        m_doing = isSpot ? Doing::Moving : Doing::MovingPoint;
+        if (isSpot)
+            m_snapper = Snapper(desk().sketch(), desk().sheet(), desk().chosen());
         return changed();
     }
     if (const auto hit = jointNear(desk().sketch(), desk().sheet(), hand.place, hand.reach)) {

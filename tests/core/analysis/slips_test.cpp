@@ -23,6 +23,26 @@ TEST(Slip, LetsAnOrdinaryValuePass)
     EXPECT_FALSE(slipAt(job, 2, 5e-8).has_value());
 }
 
+// Regression: on a joint with one point a mistyped decade or three was stored without a question.
+TEST(Slip, AsksAboutAThousandTimesTheRoundWhereAJointHasOnePoint)
+{
+    model::Job job = tests::ringJob(5);
+    for (std::size_t i = 0; i < job.sketch.points.size(); ++i) { // each on a joint of its own
+        model::Joint joint = job.sketch.joints.front();
+        joint.id = model::JointId::create();
+        job.sketch.points[i].joint = joint.id;
+        job.sketch.joints.push_back(joint);
+    }
+    addValue(job, 1, 3e-8);
+    addValue(job, 2, 2e-8);
+    EXPECT_FALSE(slipAt(job, 4, 3e-5).has_value()) << "two are no rule";
+    addValue(job, 3, 4e-8);
+    const auto asked = slipAt(job, 4, 3e-5);
+    ASSERT_TRUE(asked.has_value());
+    EXPECT_NE(asked->find("usual in this round"), std::string::npos) << *asked;
+    EXPECT_FALSE(slipAt(job, 4, 9e-6).has_value());
+}
+
 TEST(Slip, AsksAboutAThousandTimesTheNeighbours)
 {
     model::Job job = tests::ringJob(4);
