@@ -9,7 +9,9 @@
 #include "core/transfer/report_facts.h"
 #include "demo/history/demo_history.h"
 #include "tests/support/german.h"
+#include "tests/ui/render/sample_map.h"
 #include "ui/render/core_words.h"
+#include "ui/render/map_export.h"
 #include "ui/render/report_pdf.h"
 #include "ui/render/report_words.h"
 
@@ -278,6 +280,32 @@ TEST(ReportWords, LeaveTypedWordsAlone)
               "Echo von 17, gebogen, von einer vorläufigen Reparatur gehalten");
     EXPECT_EQ(inReport("3.5 × 10⁻⁴ … 6.0 × 10⁻⁴").toStdString(), "3,5 × 10⁻⁴ … 6,0 × 10⁻⁴");
     EXPECT_EQ(inReport("2026-03-20 10:30").toStdString(), "2026-03-20 10:30");
+}
+
+// Property: a map for a file is in the language it was asked for in, whatever the window's is.
+TEST(MapWords, AreThoseOfTheFile)
+{
+    const test::SampleJob sample = test::sampleJob();
+    MapPage page;
+    page.title = report::typed("leak") + ", job 7";
+    page.subtitle = "Leak map, as found, as read, open, opened 2026-03-17; invented data";
+    page.sheets = {sample.map(0)};
+    const auto says = [](const std::string& svg, const char* words) {
+        return svg.find(words) != std::string::npos;
+    };
+    {
+        const tests::InGerman window;
+        const std::string english = mapSvg(page);
+        EXPECT_TRUE(says(english, "leak, over the limit"));
+        EXPECT_FALSE(says(english, "Grenzwert"));
+    }
+    page.language = german();
+    const std::string svg = mapSvg(page);
+    for (const char* words :
+         {"leak, Auftrag 7", "Leckkarte, vorgefunden, wie abgelesen, offen, eröffnet 2026-03-17",
+          "erfundene Daten", "Leck über dem Grenzwert", "kleinstes nachweisbares"})
+        EXPECT_TRUE(says(svg, words)) << words;
+    EXPECT_FALSE(says(svg, "over the limit"));
 }
 
 // Property: English is the core's, without its marks.
