@@ -122,7 +122,7 @@ constexpr Field kFields[] = {
     {"calibration", "before and after", "118", "system check before*system check after"},
     {"calibration", "change", "118", "+4 %"},
     {"calibration", "clean-up time", "118", "clean-up 14 s"},
-    {"calibration", "smallest detectable leak", "118", "Smallest detectable 2.1 × 10⁻⁹"},
+    {"calibration", "smallest detectable leak", "118", "Smallest detectable 7.4 × 10⁻⁹"},
     {"background", "level, extremes, when", "118", "Background watched*2025-03-11 09:22"},
     {"points", "place with the side it is seen from", "118", "8 o'clock, seen from the front"},
     {"points", "every reading: dwell, first rise, condition", "118", "Every reading, as recorded*bagged"},
