@@ -103,6 +103,18 @@ constexpr std::array<Question, 24> kQuestions{{
      detail::sheetsReadable},
 }};
 
+constexpr std::string_view kOn = "On \u201C";
+constexpr std::string_view kOff = "\u201D: ";
+
+/// Whether these words were said on a stop that is another one by now.
+bool isOfAnotherStop(const std::string& text, const std::string& answer)
+{
+    if (!text.starts_with(kOn))
+        return false;
+    const std::size_t end = text.find(kOff, kOn.size());
+    return end != std::string::npos && text.substr(kOn.size(), end - kOn.size()) != answer;
+}
+
 /// The latest words given to a check since the job was last returned: what is sent back is worked on, and
 /// what was said of it then settles nothing of what it has become. It is kept for who works on it.
 void takeWords(ReviewCheck& check, const model::Job& job)
@@ -114,6 +126,8 @@ void takeWords(ReviewCheck& check, const model::Job& job)
             check.returnedBy = std::exchange(by, {});
         } else if (entry.check == check.word &&
                    (entry.step == model::ReviewStep::Answer || entry.step == model::ReviewStep::Remark)) {
+            if (isOfAnotherStop(entry.text, check.answer))
+                continue;
             check.wordGiven = entry.text;
             by = entry.by;
         }
@@ -128,6 +142,11 @@ std::string withCapital(std::string sentence)
 }
 
 } // namespace
+
+std::string wordOnStop(const std::string& answer, const std::string& word)
+{
+    return std::string(kOn) + answer + std::string(kOff) + word;
+}
 
 std::string reviewQuestion(std::string_view check)
 {

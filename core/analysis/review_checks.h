@@ -57,6 +57,10 @@ struct ReviewCheck
     }
 };
 
+/// A word said on a check that stops, with what it was said of: it settles nothing, and must not settle what
+/// the check complains of next.
+std::string wordOnStop(const std::string& answer, const std::string& word);
+
 struct ReviewOptions
 {
     std::vector<model::Person> people;    ///< of the history, for qualifications

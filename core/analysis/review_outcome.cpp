@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Checks of what was decided and done.
 #include "core/analysis/claim.h"
+#include "core/analysis/finding_words.h"
 #include "core/analysis/job_balance.h"
 #include "core/analysis/job_rise.h"
 #include "core/analysis/job_view.h"
@@ -182,6 +183,20 @@ Answer totalAddsUp(const ReviewGround& ground)
     const auto balance = jobBalance(ground.job, ground.object, ground.findings, totalOf(*rise));
     if (!balance)
         return {CheckState::NeedsWord, "The balance gives no answer: " + balance.error().message + "."};
+    // A record that only bounds the leaks proves nothing of limits far below its bound.
+    constexpr double kFarAbove = 10.0;
+    const auto total = totalOf(*rise);
+    const model::Setup& setup = ground.job.setup;
+    const bool saysLittle =
+        total && !total->rate &&
+        (setup.totalLimit ? total->high > *setup.totalLimit
+                          : setup.pointLimit && total->high > kFarAbove * *setup.pointLimit);
+    if (saysLittle && balance->verdict == BalanceVerdict::Explained)
+        return {CheckState::NeedsWord,
+                fmt::format(
+                    "The pressure rise says only that leaks are below {} as air, far more than the limit: "
+                    "it cannot show that all were found.",
+                    rateWords(total->high, setup.unit))};
     return {balance->verdict == BalanceVerdict::Explained ? CheckState::InOrder : CheckState::NeedsWord,
             balance->advice};
 }

@@ -101,8 +101,16 @@ std::string kindsOfJoints(const model::Sketch& sketch)
 }
 
 /// Decisions that depart from the limit or the procedure.
-std::string deviations(const model::Job& job)
+std::string deviations(const Ground& ground)
 {
+    const model::Job& job = ground.job;
+    std::vector<model::PointId> leftOut;
+    for (const analysis::PointFinding& finding : ground.left)
+        if (finding.finding == analysis::Finding::NotTested ||
+            finding.finding == analysis::Finding::NotAccessible)
+            leftOut.push_back(finding.point);
+    if (!leftOut.empty() && job.concessions.empty())
+        return fmt::format("left out, with reasons below: {}", ground.numbers(leftOut));
     return job.concessions.empty() ? "none recorded"
                                    : fmt::format("{}, see \"Verdicts and concessions by people\"",
                                                  job.concessions.size() == 1
@@ -200,7 +208,7 @@ Section setupSection(const Ground& ground)
     add("Included", included(job.sketch));
     add("Excluded", setup.excluded.empty() ? "nothing named" : typed(setup.excluded));
     add("Kinds of joint", kindsOfJoints(job.sketch));
-    add("Deviations", deviations(job));
+    add("Deviations", deviations(ground));
     add("Limit, one point", orNot(setup.pointLimit, [&](LeakRate q) {
                                 return ground.unit.printWithUnit(q) + " helium";
                             }) + (setup.kindLimits.empty() ? "" : "; " + kindLimits(ground)));

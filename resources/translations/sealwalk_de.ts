@@ -1626,6 +1626,10 @@ Fingerabdruck %2 …</translation>
         <translation>Besprüht, als ein Leck von der Größe des Grenzwerts nicht zu sehen war: %1.</translation>
     </message>
     <message>
+        <source>The pressure rise says only that leaks are below %1 as air, far more than the limit: it cannot show that all were found.</source>
+        <translation>Der Druckanstieg sagt nur, dass Lecks unter %1 als Luft liegen, weit mehr als der Grenzwert: er kann nicht zeigen, dass alle gefunden sind.</translation>
+    </message>
+    <message>
         <source>No check afterwards: %1.</source>
         <translation>Keine Prüfung danach: %1.</translation>
     </message>
@@ -5283,6 +5287,10 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>Said by a person to be the same point, then and now: %1.</source>
         <translation>Von einer Person als derselbe Punkt bestätigt, damals und jetzt: %1.</translation>
+    </message>
+    <message>
+        <source>left out, with reasons below: %1</source>
+        <translation>ausgelassen, Gründe weiter unten: %1</translation>
     </message>
     <message>
         <source>%1 as %2</source>

@@ -103,7 +103,7 @@ constexpr Field kFields[] = {
     {"reason", "why the job was asked for", "118", "Purpose yearly check"},
     {"reason", "what was last worked on", "118", "Last worked on port B"},
     {"documents", "procedure and standard", "118", "Procedure *ISO 20485"},
-    {"documents", "deviations", "118", "Deviations none recorded"},
+    {"documents", "deviations", "118", "Deviations left out, with reasons"},
     {"limit", "one point, unit and gas", "118", "Limit, one point 1.0 × 10⁻⁶ mbar·l/s helium"},
     {"limit", "total", "118", "Limit, total 5.0 × 10⁻⁵ mbar·l/s air"},
     {"limit", "agreed by", "118", "Limit agreed by"},

@@ -15,6 +15,7 @@
 
 #include <QAbstractButton>
 #include <QComboBox>
+#include <QCursor>
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
@@ -157,12 +158,19 @@ QWidget* ComparePage::makeChanges()
     m_table->setItemDelegateForColumn(ChangesModel::Delta, new ChangeDelegate(m_table));
     for (const int column : {ChangesModel::Then, ChangesModel::Now})
         m_table->setItemDelegateForColumn(column, new RateDelegate(m_table));
-    const std::pair<int, int> widths[] = {{ChangesModel::Point, 66},  {ChangesModel::Joint, 148},
+    const std::pair<int, int> widths[] = {{ChangesModel::Point, 84},  {ChangesModel::Joint, 136},
                                           {ChangesModel::Then, 118},  {ChangesModel::Now, 118},
                                           {ChangesModel::Delta, 102}, {ChangesModel::Decades, 76},
                                           {ChangesModel::Word, 162}};
     for (const auto& [column, width] : widths)
         m_table->setColumnWidth(column, width);
+    connect(m_table, &QAbstractItemView::clicked, this, [this](const QModelIndex& index) {
+        constexpr int kBox = 26; // px; beside it a click chooses the row
+        const int x = m_table->viewport()->mapFromGlobal(QCursor::pos()).x();
+        if (index.column() == ChangesModel::Point &&
+            x < m_table->columnViewportPosition(index.column()) + kBox)
+            follow(index.row());
+    });
     makeJointsAndTotals();
 
     auto* head = new QWidget(part);

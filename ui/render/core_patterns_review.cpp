@@ -118,6 +118,9 @@ std::span<const char* const> reviewPatterns()
         QT_TRANSLATE_NOOP("Core", "There is no check with a reference leak before the readings."),
         QT_TRANSLATE_NOOP("Core",
                           "The check afterwards is missing; make it, or give the reason in Prepare, Papers."),
+        QT_TRANSLATE_NOOP(
+            "Core", "The pressure rise says only that leaks are below %1 as air, far more than the limit: it "
+                    "cannot show that all were found."),
         QT_TRANSLATE_NOOP("Core", "Sprayed while a leak of the size of the limit could not be seen: %1."),
         QT_TRANSLATE_NOOP("Core", "No check afterwards: %1."),
         QT_TRANSLATE_NOOP("Core", "The factor changed by %1 %. %2"),

@@ -325,8 +325,12 @@ void SignoffPage::giveWord(const QString& check, const QString& text, model::Poi
 {
     if (!isNamed(m_session, *this))
         return;
+    const auto* asked = m_checks->check(m_checks->rowOf(check.toStdString()));
+    const bool isStop = asked != nullptr && asked->state == analysis::CheckState::Stops;
+    const std::string word =
+        isStop ? analysis::wordOnStop(asked->answer, text.toStdString()) : text.toStdString();
     const Status stored =
-        m_session.remark(m_session.logger().toStdString(), text.toStdString(),
+        m_session.remark(m_session.logger().toStdString(), word,
                          point.isNil() ? std::nullopt : std::optional(point), check.toStdString());
     if (!stored) {
         emit failed(stored.error());

@@ -515,5 +515,27 @@ TEST(ReviewChecks, AnotherSourceIsNotTheObjectsLeak)
     }
 }
 
+// Regression: a reason for one stop went on as the answer to another complaint of the same question.
+TEST(ReviewChecks, AWordOnAStopIsNoAnswerToAnotherComplaint)
+{
+    model::Job job = goodJob();
+    job.calibrations.pop_back();
+    const auto calibrationOf = [](const model::Job& of) { return check(of, "calibration"); };
+    const ReviewCheck stop = calibrationOf(job);
+    ASSERT_EQ(stop.state, CheckState::Stops);
+    model::ReviewEntry word;
+    word.step = model::ReviewStep::Remark;
+    word.check = "calibration";
+    word.by = "T. Tester";
+    word.text = wordOnStop(stop.answer, "the leak was lent out");
+    job.review.push_back(word);
+    EXPECT_EQ(calibrationOf(job).wordGiven, word.text) << "it is seen where it was said";
+    job.calibrations = goodJob().calibrations;
+    job.calibrations.back().shown = millibarLitresPerSecond(4e-8);
+    const ReviewCheck other = calibrationOf(job);
+    ASSERT_EQ(other.state, CheckState::NeedsWord);
+    EXPECT_TRUE(other.wordGiven.empty());
+}
+
 } // namespace
 } // namespace sealwalk::analysis
