@@ -17,6 +17,7 @@ struct WorkedJob
     std::vector<PointFinding> asFound;
     std::vector<PointFinding> asLeft;
     std::optional<LeakRate> detectable; ///< what could be seen in the whole job
+    std::optional<LeakRate> detectableAtWorst; ///< the same at the least sensitive moment of its points
 
     [[nodiscard]] const std::vector<PointFinding>& findings(bool left) const
     {

@@ -23,7 +23,8 @@ ComparedJob worked(model::Job job, const model::TestObject& object)
     const auto byRound = analysis::findingsByRound(job, object);
     result.asFound = analysis::summarise(job, byRound, analysis::Standing::AsFound);
     result.asLeft = analysis::summarise(job, byRound, analysis::Standing::AsLeft);
-    result.detectable = report::worstDetectable(job, object, result.asLeft);
+    result.detectable = report::worstDetectable(job, object);
+    result.detectableAtWorst = report::worstDetectable(job, object, result.asLeft);
     result.job = std::move(job);
     return result;
 }

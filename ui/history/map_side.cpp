@@ -71,9 +71,9 @@ void MapSide::showSheet(const ComparedJobs& jobs, const ComparedJob& side, bool 
     m_title->setText(left ? tr("Job %1, as left").arg(side.job.number)
                           : tr("Job %1, as found").arg(side.job.number));
     QStringList facts{QString::fromStdString(side.job.opened.date())};
-    if (side.detectable)
-        facts.append(
-            tr("smallest detectable %1").arg(localised(report::screenRate(unit.ofHelium(*side.detectable)))));
+    if (side.detectableAtWorst)
+        facts.append(tr("smallest detectable %1")
+                         .arg(localised(report::screenRate(unit.ofHelium(*side.detectableAtWorst)))));
     if (side.job.state == model::JobState::Signed)
         facts.append(tr("signed"));
     setFacts(facts.join(QStringLiteral(" · ")));
