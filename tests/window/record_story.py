@@ -443,7 +443,7 @@ def main():
             name_who_logs(window, TESTER)
             judge_and_repair(window, history, photo)
             pressure_rise_after(window, history, os.path.join(folder, "rise.csv"))
-            see_repairs(window, *["proven: sprayed again, total measured"] * 2)
+            see_repairs(window, "proven: sprayed again, total measured", "proven")
             send_and_return(window, history)
             what_the_remarks_ask(window, history)
             sign(window, history)
