@@ -145,7 +145,8 @@ std::string withCapital(std::string sentence)
 
 std::string wordOnStop(const std::string& answer, const std::string& word)
 {
-    return std::string(kOn) + answer + std::string(kOff) + word;
+    const std::string about = std::string(kOn) + answer + std::string(kOff);
+    return word.starts_with(about) ? word : about + word; // said again as it stands
 }
 
 std::string reviewQuestion(std::string_view check)

@@ -528,6 +528,7 @@ TEST(ReviewChecks, AWordOnAStopIsNoAnswerToAnotherComplaint)
     word.check = "calibration";
     word.by = "T. Tester";
     word.text = wordOnStop(stop.answer, "the leak was lent out");
+    EXPECT_EQ(wordOnStop(stop.answer, word.text), word.text) << "said again as it stands";
     job.review.push_back(word);
     EXPECT_EQ(calibrationOf(job).wordGiven, word.text) << "it is seen where it was said";
     job.calibrations = goodJob().calibrations;
