@@ -52,6 +52,23 @@ std::optional<LeakRate> highestBound(std::span<const PointFinding> findings)
     return bound;
 }
 
+/// The few points that the highest bound is of, where the others could have shown clearly less; else none.
+std::vector<int> leastSensitive(std::span<const PointFinding> findings, LeakRate highest)
+{
+    constexpr double kClearly = 1.5; // Engineering rule, no source.
+    std::vector<int> worst;
+    std::size_t others = 0;
+    for (const PointFinding& finding : findings) {
+        if (!showedNothing(finding) || !finding.bound)
+            continue;
+        if (*finding.bound * kClearly > highest)
+            worst.push_back(finding.number);
+        else
+            ++others;
+    }
+    return worst.size() <= others ? worst : std::vector<int>();
+}
+
 /// "point 3 (echo, within), point 5 (leak, over)": each with the words of whoever judged it.
 std::string judgedText(std::span<const PointFinding> findings)
 {
@@ -88,10 +105,14 @@ Claim claimOf(const model::Job& job, std::span<const PointFinding> asLeft, const
     Claim claim;
     const auto is = [](Finding word) { return [word](const PointFinding& f) { return f.finding == word; }; };
     const auto clear = numbersWhere(asLeft, showedNothing);
-    if (const auto bound = highestBound(asLeft); bound && !clear.empty())
+    if (const auto bound = highestBound(asLeft); bound && !clear.empty()) {
         claim.sentences.push_back(
             fmt::format("No response above {} at {} of {} points, under the conditions recorded.",
                         rateText(*bound, unit), clear.size(), asLeft.size()));
+        if (const auto worst = leastSensitive(asLeft, *bound); !worst.empty())
+            claim.sentences.push_back(
+                fmt::format("That figure is of the least sensitive: {}.", pointsText(worst)));
+    }
 
     const auto excused = [](const PointFinding& f) { return f.concession; };
     const auto over = numbersWhere(

@@ -10,7 +10,10 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cstdlib>
+#include <iterator>
 #include <map>
+#include <unordered_set>
 
 namespace sealwalk::analysis::detail {
 
@@ -41,6 +44,27 @@ bool isAlone(const model::Reading& reading, const std::optional<LeakRate>& usual
 {
     constexpr double kFar = 1000.0;
     return usual && usual->si() > 0.0 && *reading.peak > kFar * *usual;
+}
+
+/// Points with a reading dated far from the middle one of its round: most often a slip in a date that was typed
+/// from paper.
+std::vector<model::PointId> datedElsewhere(const std::vector<const model::Reading*>& readings)
+{
+    constexpr std::size_t kFewest = 3;
+    constexpr std::int64_t kWeek = std::int64_t{7} * 24 * 3600 * 1000; // a round is a day's work, or a few
+    std::vector<model::PointId> points;
+    if (readings.size() < kFewest)
+        return points;
+    std::vector<std::int64_t> times;
+    for (const model::Reading* reading : readings)
+        times.push_back(reading->at.utcMilliseconds);
+    const auto middle = times.begin() + static_cast<std::ptrdiff_t>(times.size() / 2);
+    std::nth_element(times.begin(), middle, times.end());
+    for (const model::Reading* reading : readings)
+        if (std::abs(reading->at.utcMilliseconds - *middle) > kWeek &&
+            std::find(points.begin(), points.end(), reading->point) == points.end())
+            points.push_back(reading->point);
+    return points;
 }
 
 int standingAnswers(const model::Job& job, model::PointId point)
@@ -153,39 +177,45 @@ Answer correctedCompared(const ReviewGround& ground)
 Answer noOutliers(const ReviewGround& ground)
 {
     std::vector<model::PointId> points;
+    std::vector<model::PointId> dated;
     for (const model::Round& round : ground.job.rounds) {
         const auto standing = ground.job.standing(round.id);
+        std::ranges::copy(datedElsewhere(standing), std::back_inserter(dated));
         const auto usual = usuallyShown(ground.job, standing);
+        const SlipCheck slips(ground.job, round.id);
         for (const model::Reading* reading : standing)
             if (reading->outcome == model::Outcome::Value && reading->peak && !reading->confirmed &&
                 ((isAlone(*reading, usual) && standingAnswers(ground.job, reading->point) < 2) ||
-                 slip(ground.job, round.id, reading->point, *reading->peak, reading->background)) &&
+                 slips.doubt(reading->point, *reading->peak, reading->background)) &&
                 std::find(points.begin(), points.end(), reading->point) == points.end())
                 points.push_back(reading->point);
     }
+    std::vector<Answer> found;
     if (!points.empty())
-        return {CheckState::NeedsWord, "Look again at the number typed for " + ground.text(points) + ".",
-                points};
-    return {CheckState::InOrder, "No value stands a thousand times off."};
+        found.push_back({CheckState::NeedsWord,
+                         "Look again at the number typed for " + ground.text(points) + ".", points});
+    if (!dated.empty())
+        found.push_back({CheckState::NeedsWord,
+                         "Dated more than a week from the other readings of the round: " +
+                             ground.text(dated) + ".",
+                         dated});
+    return answerOf(std::move(found), {CheckState::InOrder, "No value stands a thousand times off."});
 }
 
 Answer conditionsCovered(const ReviewGround& ground)
 {
     std::vector<model::PointId> points;
+    std::map<model::Condition, std::unordered_set<model::PointId>> sprayed; // in whichever round
+    for (const model::Round& round : ground.job.rounds)
+        for (const model::Reading* reading : ground.job.standing(round.id))
+            sprayed[reading->condition].insert(reading->point);
     for (const model::Round& round : ground.job.rounds) {
         if (round.kind != model::RoundKind::AsFound)
             continue;
-        for (const WalkStep& step : walk(ground.job, round.id)) {
-            const bool elsewhere = std::any_of(
-                ground.job.rounds.begin(), ground.job.rounds.end(), [&](const model::Round& other) {
-                    const auto standing = ground.job.standing(other.id);
-                    return std::any_of(standing.begin(), standing.end(), [&](const model::Reading* r) {
-                        return r->point == step.point && r->condition == step.condition;
-                    });
-                });
-            if (!step.isDone() && !elsewhere && step.condition != model::Condition::AtRest)
+        for (const WalkStep& step : walk(ground.job, round.id))
+            if (!step.isDone() && step.condition != model::Condition::AtRest &&
+                !sprayed[step.condition].contains(step.point))
                 points.push_back(step.point);
-        }
     }
     if (!points.empty())
         return {CheckState::Stops,

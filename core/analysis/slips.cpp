@@ -8,8 +8,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <unordered_map>
-#include <unordered_set>
 #include <vector>
 
 namespace sealwalk::analysis {
@@ -31,37 +29,6 @@ Timestamp lastRepair(const model::Job& job, model::PointId point, const Timestam
     return last;
 }
 
-/// Latest standing value of a point, of every round, with no repair of it between that and `round`.
-std::optional<LeakRate> lastValue(const model::Job& job, model::RoundId round, model::PointId point,
-                                  std::optional<model::ReadingId> corrected)
-{
-    const model::Round* of = job.round(round);
-    const Timestamp now = of == nullptr ? Timestamp::now() : of->opened;
-    const Timestamp repaired = lastRepair(job, point, now);
-    std::unordered_map<model::RoundId, std::size_t> order;
-    for (std::size_t i = 0; i < job.rounds.size(); ++i)
-        order.emplace(job.rounds[i].id, i);
-    // One pass over all readings: asked with every key press on twenty thousand of them.
-    std::unordered_set<model::ReadingId> fallen;
-    if (corrected)
-        fallen.insert(*corrected);
-    std::vector<const model::Reading*> own;
-    for (const model::Reading& reading : job.readings) {
-        if (reading.corrects)
-            fallen.insert(*reading.corrects);
-        if (reading.point == point && reading.outcome == model::Outcome::Value && reading.peak &&
-            order.contains(reading.round) &&
-            lastRepair(job, point, job.rounds[order[reading.round]].opened) == repaired)
-            own.push_back(&reading);
-    }
-    const model::Reading* last = nullptr;
-    for (const model::Reading* reading : own)
-        if (!fallen.contains(reading->id) && !job.isVoid(reading->id) &&
-            (last == nullptr || order[reading->round] >= order[last->round]))
-            last = reading;
-    return last == nullptr ? std::nullopt : last->peak;
-}
-
 bool isFar(LeakRate a, LeakRate b)
 {
     return a.si() > 0.0 && b.si() > 0.0 && std::abs(std::log(a / b)) >= std::log(kSlipFactor) - 1e-9;
@@ -77,49 +44,119 @@ std::optional<LeakRate> valueShown(const model::Reading& reading)
 
 } // namespace
 
-std::optional<std::string> slip(const model::Job& job, model::RoundId round, model::PointId pointId,
+SlipCheck::SlipCheck(const model::Job& job, model::RoundId round, std::optional<model::PointId> only)
+    : m_job(job)
+{
+    const model::Round* of = job.round(round);
+    m_opened = of == nullptr ? Timestamp::now() : of->opened;
+    for (std::size_t i = 0; i < job.rounds.size(); ++i)
+        m_order.emplace(job.rounds[i].id, i);
+    for (const model::VoidMark& mark : job.voids)
+        m_fallen.insert(mark.reading);
+    std::vector<const model::Reading*> shown;
+    for (const model::Reading& reading : job.readings) {
+        if (reading.corrects)
+            m_fallen.insert(*reading.corrects);
+        if (reading.round == round && valueShown(reading))
+            shown.push_back(&reading);
+        if ((!only || reading.point == *only) && reading.outcome == model::Outcome::Value && reading.peak &&
+            m_order.contains(reading.round))
+            m_values[reading.point].push_back(&reading);
+    }
+    for (const model::TestPoint& point : job.sketch.points)
+        m_joints.emplace(point.id, point.joint);
+    for (const model::Reading* reading : shown)
+        if (const auto joint = m_joints.find(reading->point);
+            joint != m_joints.end() && !m_fallen.contains(reading->id))
+            m_shown.push_back({reading->point, joint->second, *valueShown(*reading)});
+}
+
+/// Latest standing value of the point, of every round, with no repair of it between that and this one.
+std::optional<LeakRate> SlipCheck::lastValue(model::PointId point,
+                                             std::optional<model::ReadingId> corrected) const
+{
+    const auto values = m_values.find(point);
+    if (values == m_values.end())
+        return std::nullopt;
+    const Timestamp repaired = lastRepair(m_job, point, m_opened);
+    const model::Reading* last = nullptr;
+    for (const model::Reading* reading : values->second) {
+        const std::size_t order = m_order.at(reading->round);
+        if (reading->id != corrected && !m_fallen.contains(reading->id) &&
+            (last == nullptr || order >= m_order.at(last->round)) &&
+            lastRepair(m_job, point, m_job.rounds[order].opened) == repaired)
+            last = reading;
+    }
+    return last == nullptr ? std::nullopt : last->peak;
+}
+
+std::optional<std::string> SlipCheck::outsideDetector(LeakRate peak,
+                                                      std::optional<LeakRate> background) const
+{
+    const model::Setup& setup = m_job.setup;
+    if (background && peak < *background)
+        return fmt::format("{} is below the background of {}; is it right?", rateWords(peak, setup.unit),
+                           rateWords(*background, setup.unit));
+    if (setup.rangeTop && peak > *setup.rangeTop)
+        return fmt::format("{} is more than the detector can show ({}); is it right?",
+                           rateWords(peak, setup.unit), rateWords(*setup.rangeTop, setup.unit));
+    if (setup.rangeBottom && peak < *setup.rangeBottom)
+        return fmt::format("{} is less than the detector can show ({}); is it right?",
+                           rateWords(peak, setup.unit), rateWords(*setup.rangeBottom, setup.unit));
+    return std::nullopt;
+}
+
+std::optional<std::string> SlipCheck::farFromOthers(model::PointId point, LeakRate peak) const
+{
+    const auto joint = m_joints.find(point);
+    if (joint == m_joints.end())
+        return std::nullopt;
+    bool hasNeighbour = false;
+    bool isFarFromAll = true;
+    for (const Shown& other : m_shown)
+        if (other.joint == joint->second && other.point != point) {
+            hasNeighbour = true;
+            isFarFromAll = isFarFromAll && isFar(peak, other.rate);
+        }
+    if (hasNeighbour)
+        return !isFarFromAll
+                   ? std::nullopt
+                   : std::optional(fmt::format(
+                         "{} is a thousand times away from every other reading of this joint; is it right?",
+                         rateWords(peak, m_job.setup.unit)));
+    // A joint with one point has no neighbours of its own; then what the round shows as a rule has to do.
+    constexpr std::size_t kEnough = 3;
+    std::vector<LeakRate> elsewhere;
+    for (const Shown& other : m_shown)
+        if (other.joint != joint->second)
+            elsewhere.push_back(other.rate);
+    if (elsewhere.size() < kEnough)
+        return std::nullopt;
+    const auto middle = elsewhere.begin() + static_cast<std::ptrdiff_t>(elsewhere.size() / 2);
+    std::nth_element(elsewhere.begin(), middle, elsewhere.end());
+    if (!isFar(peak, *middle))
+        return std::nullopt;
+    return fmt::format("{} is a thousand times away from the {} usual in this round; is it right?",
+                       rateWords(peak, m_job.setup.unit), rateWords(*middle, m_job.setup.unit));
+}
+
+std::optional<std::string> SlipCheck::doubt(model::PointId point, LeakRate peak,
+                                            std::optional<LeakRate> background,
+                                            std::optional<model::ReadingId> corrected) const
+{
+    if (auto outside = outsideDetector(peak, background))
+        return outside;
+    if (const auto last = lastValue(point, corrected); last && isFar(peak, *last))
+        return fmt::format("{} is far from the {} this point showed before; is the exponent right?",
+                           rateWords(peak, m_job.setup.unit), rateWords(*last, m_job.setup.unit));
+    return farFromOthers(point, peak);
+}
+
+std::optional<std::string> slip(const model::Job& job, model::RoundId round, model::PointId point,
                                 LeakRate peak, std::optional<LeakRate> background,
                                 std::optional<model::ReadingId> corrected)
 {
-    if (background && peak < *background)
-        return fmt::format("{} is below the background of {}; is it right?", rateWords(peak, job.setup.unit),
-                           rateWords(*background, job.setup.unit));
-    if (job.setup.rangeTop && peak > *job.setup.rangeTop)
-        return fmt::format("{} is more than the detector can show ({}); is it right?",
-                           rateWords(peak, job.setup.unit), rateWords(*job.setup.rangeTop, job.setup.unit));
-    if (job.setup.rangeBottom && peak < *job.setup.rangeBottom)
-        return fmt::format("{} is less than the detector can show ({}); is it right?",
-                           rateWords(peak, job.setup.unit),
-                           rateWords(*job.setup.rangeBottom, job.setup.unit));
-    if (const auto last = lastValue(job, round, pointId, corrected); last && isFar(peak, *last))
-        return fmt::format("{} is far from the {} this point showed before; is the exponent right?",
-                           rateWords(peak, job.setup.unit), rateWords(*last, job.setup.unit));
-
-    const model::TestPoint* point = job.sketch.point(pointId);
-    if (point == nullptr)
-        return std::nullopt;
-    std::unordered_set<model::PointId> joint;
-    for (const model::TestPoint* other : job.sketch.pointsOn(point->joint))
-        joint.insert(other->id);
-    std::vector<LeakRate> beside;
-    std::vector<LeakRate> elsewhere;
-    for (const model::Reading* reading : job.standing(round))
-        if (const auto shown = valueShown(*reading); shown && reading->point != pointId)
-            (joint.contains(reading->point) ? beside : elsewhere).push_back(*shown);
-    const auto far = [&](LeakRate other) { return isFar(peak, other); };
-    if (!beside.empty() && std::ranges::all_of(beside, far))
-        return fmt::format("{} is a thousand times away from every other reading of this joint; is it right?",
-                           rateWords(peak, job.setup.unit));
-    // A joint with one point has no neighbours of its own; then what the round shows as a rule has to do.
-    constexpr std::size_t kEnough = 3;
-    if (beside.empty() && elsewhere.size() >= kEnough) {
-        const auto middle = elsewhere.begin() + static_cast<std::ptrdiff_t>(elsewhere.size() / 2);
-        std::nth_element(elsewhere.begin(), middle, elsewhere.end());
-        if (isFar(peak, *middle))
-            return fmt::format("{} is a thousand times away from the {} usual in this round; is it right?",
-                               rateWords(peak, job.setup.unit), rateWords(*middle, job.setup.unit));
-    }
-    return std::nullopt;
+    return SlipCheck(job, round, point).doubt(point, peak, background, corrected);
 }
 
 std::vector<Gap> gapsOf(const model::Reading& reading, Duration response, std::optional<Duration> before)

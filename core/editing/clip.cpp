@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/editing/clip.h"
 
+#include "core/editing/body.h"
 #include "core/editing/parts.h"
 
 #include <fmt/format.h>
 
+#include <algorithm>
+#include <iterator>
 #include <map>
 
 namespace sealwalk::editing {
@@ -20,6 +23,9 @@ Clip copyOf(const model::Sketch& sketch, JointIds joints)
         for (const model::TestPoint& point : sketch.points)
             if (point.joint == id && !point.retired)
                 clip.points.push_back(point);
+        if (const model::Sheet* sheet = sketch.sheet(joint->sheet))
+            std::ranges::move(bodyAsAround(*sheet, joint->shape, joint->shape),
+                              std::back_inserter(clip.lines));
     }
     return clip;
 }
@@ -54,6 +60,11 @@ Result<Edit> paste(const model::Sketch& sketch, const Clip& clip, model::SheetId
     for (const model::TestPoint& point : clip.points)
         next.points.push_back(
             {model::PointId::create(), giveNumber(next), newId[point.joint], point.along, {}, false});
+    for (geometry::FreePath line : clip.lines) {
+        for (geometry::Point& node : line.nodes)
+            node = node + by;
+        find(next, sheet)->outlines.push_back(std::move(line));
+    }
     return difference(sketch, next,
                       fmt::format("{} pasted", clip.joints.size() == 1
                                                    ? called(next.joints.back())

@@ -10,6 +10,7 @@ struct Clip
 {
     std::vector<model::Joint> joints;
     std::vector<model::TestPoint> points; ///< in order of number, retired ones left out
+    std::vector<geometry::FreePath> lines; ///< of the doors and flanges drawn around the joints
     [[nodiscard]] bool isEmpty() const { return joints.empty(); }
 };
 

@@ -2,24 +2,9 @@
 #include "core/model/job.h"
 
 #include <algorithm>
-#include <array>
-#include <bit>
-#include <cstdint>
 #include <unordered_set>
 
 namespace sealwalk::model {
-
-namespace {
-
-/// Two words instead of sixteen bytes: these are compared without a call.
-using Words = std::array<std::uint64_t, 2>;
-
-Words wordsOf(const Uuid& uuid)
-{
-    return std::bit_cast<Words>(uuid.bytes());
-}
-
-} // namespace
 
 const Round* Job::round(RoundId wanted) const
 {
@@ -30,9 +15,8 @@ const Round* Job::round(RoundId wanted) const
 
 const Reading* Job::reading(ReadingId wanted) const
 {
-    const Words sought = wordsOf(wanted.uuid());
-    const auto found = std::find_if(readings.begin(), readings.end(),
-                                    [&](const Reading& r) { return wordsOf(r.id.uuid()) == sought; });
+    const auto found =
+        std::find_if(readings.begin(), readings.end(), [&](const Reading& r) { return r.id == wanted; });
     return found == readings.end() ? nullptr : &*found;
 }
 
@@ -53,13 +37,12 @@ std::vector<const Reading*> Job::standing(RoundId wanted) const
 {
     // One pass and sets, not isVoid() and correctionOf(): a job may hold twenty thousand readings, and every
     // entry asks.
-    const Words round = wordsOf(wanted.uuid());
     std::unordered_set<ReadingId> fallen;
     std::vector<const Reading*> result;
     for (const Reading& r : readings) {
         if (r.corrects)
             fallen.insert(*r.corrects);
-        if (wordsOf(r.round.uuid()) == round)
+        if (r.round == wanted)
             result.push_back(&r);
     }
     for (const VoidMark& mark : voids)

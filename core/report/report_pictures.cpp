@@ -76,8 +76,10 @@ std::string nothingLocated(const Ground& ground)
         return "No leak located.";
     const std::string below = ground.rate(hidden);
     return bounded == points
-               ? fmt::format("No leak located; what the points could hide together is below {}.", below)
-               : fmt::format("No leak located; what {} of {} points could hide together is below {}, the "
+               ? fmt::format("No leak located; the bounds of the points, each as air, add up to {}: together they "
+                             "can hide no more.",
+                             below)
+               : fmt::format("No leak located; the bounds of {} of {} points, each as air, add up to {}; the "
                              "others have no bound.",
                              bounded, points, below);
 }

@@ -1546,6 +1546,10 @@ Fingerabdruck %2 …</translation>
         <translation>Die getippte Zahl noch einmal ansehen: %1.</translation>
     </message>
     <message>
+        <source>Dated more than a week from the other readings of the round: %1.</source>
+        <translation>Mehr als eine Woche von den anderen Messwerten der Runde entfernt datiert: %1.</translation>
+    </message>
+    <message>
         <source>No value stands a thousand times off.</source>
         <translation>Kein Wert steht tausendfach daneben.</translation>
     </message>
@@ -5461,6 +5465,10 @@ Fingerabdruck %2 …</translation>
         <translation>Keine Antwort über %1 an %2 von %3 Punkten, unter den notierten Bedingungen.</translation>
     </message>
     <message>
+        <source>That figure is of the least sensitive: %1.</source>
+        <translation>Dieser Wert gehört zum unempfindlichsten: %1.</translation>
+    </message>
+    <message>
         <source>Leaks within the limit at %1.</source>
         <translation>Lecks unter dem Grenzwert an %1.</translation>
     </message>
@@ -5541,12 +5549,12 @@ Fingerabdruck %2 …</translation>
         <translation>Kein Leck geortet.</translation>
     </message>
     <message>
-        <source>No leak located; what the points could hide together is below %1.</source>
-        <translation>Kein Leck geortet; was die Punkte zusammen verbergen könnten, liegt unter %1.</translation>
+        <source>No leak located; the bounds of the points, each as air, add up to %1: together they can hide no more.</source>
+        <translation>Kein Leck geortet; die Schranken der Punkte, jede als Luft, ergeben zusammen %1: mehr können sie zusammen nicht verbergen.</translation>
     </message>
     <message>
-        <source>No leak located; what %1 of %2 points could hide together is below %3, the others have no bound.</source>
-        <translation>Kein Leck geortet; was %1 von %2 Punkten zusammen verbergen könnten, liegt unter %3, die anderen haben keine Schranke.</translation>
+        <source>No leak located; the bounds of %1 of %2 points, each as air, add up to %3; the others have no bound.</source>
+        <translation>Kein Leck geortet; die Schranken von %1 von %2 Punkten, jede als Luft, ergeben zusammen %3; die anderen haben keine Schranke.</translation>
     </message>
     <message>
         <source>No total limit was set.</source>
@@ -8398,6 +8406,14 @@ Das übernehmen?</translation>
         <source>Make that the same in both and take it in again, or go on with one of the two and enter what the other has more.</source>
         <translation>Das in beiden gleich machen und ihn wieder aufnehmen, oder mit einem der beiden weitermachen und eintragen, was der andere mehr hat.</translation>
     </message>
+    <message>
+        <source>%1 of them</source>
+        <translation>%1 Punkte</translation>
+    </message>
+    <message>
+        <source>Points only in job %1: %2.</source>
+        <translation>Punkte nur in Auftrag %1: %2.</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::AdviceCard</name>
@@ -9198,6 +9214,10 @@ Das übernehmen?</translation>
         <source>Measured</source>
         <translation>Gemessen</translation>
     </message>
+    <message>
+        <source>the time constant: until the display shows 63 % of where it ends</source>
+        <translation>die Zeitkonstante: bis die Anzeige 63 % ihres Endwerts zeigt</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::CalibrationPanel</name>
@@ -9280,6 +9300,14 @@ Das übernehmen?</translation>
     <message>
         <source>measured</source>
         <translation>gemessen</translation>
+    </message>
+    <message>
+        <source>not usable</source>
+        <translation>nicht brauchbar</translation>
+    </message>
+    <message>
+        <source>the leak does not stand out of the background&apos;s noise</source>
+        <translation>das Leck hebt sich nicht vom Rauschen des Untergrunds ab</translation>
     </message>
 </context>
 <context>
@@ -11229,6 +11257,10 @@ Das übernehmen?</translation>
     <message>
         <source>No finding under &quot;%1&quot;. Esc shows all points.</source>
         <translation>Kein Befund unter „%1“. Esc zeigt alle Punkte.</translation>
+    </message>
+    <message>
+        <source>%1: %2 of %3</source>
+        <translation>%1: %2 von %3</translation>
     </message>
 </context>
 <context>
@@ -13191,10 +13223,6 @@ Das übernehmen?</translation>
     <message>
         <source>open: sprayed again, no pressure rise since</source>
         <translation>offen: erneut abgesprüht, seither kein Druckanstieg</translation>
-    </message>
-    <message>
-        <source>proven</source>
-        <translation>nachgewiesen</translation>
     </message>
     <message>
         <source>repaired again later</source>

@@ -181,7 +181,7 @@ void ChangesModel::setFollowed(const std::set<std::size_t>& rows)
 {
     m_followed = rows;
     if (!m_rows.empty())
-        emit dataChanged(index(0, Point), index(rowCount() - 1, Point), {Qt::FontRole, Qt::DisplayRole});
+        emit dataChanged(index(0, Point), index(rowCount() - 1, Point), {Qt::CheckStateRole});
 }
 
 int ChangesModel::rowCount(const QModelIndex& parent) const

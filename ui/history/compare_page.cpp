@@ -4,6 +4,7 @@
 #include "core/storage/history_store.h"
 #include "core/transfer/known_pairs.h"
 #include "ui/history/changes_model.h"
+#include "ui/history/compare_alone.h"
 #include "ui/history/compare_limits.h"
 #include "ui/history/map_side.h"
 #include "ui/render/decade_ruler.h"
@@ -18,6 +19,7 @@
 #include <QHeaderView>
 #include <QKeyEvent>
 #include <QLabel>
+#include <QMouseEvent>
 #include <QSignalBlocker>
 #include <QSplitter>
 #include <QStackedWidget>
@@ -199,11 +201,12 @@ void ComparePage::drawMaps()
         m_rightMap->showSheet(*m_jobs, m_jobs->after, asLeft, sheet);
     m_ruler->setScale(m_rightMap->view().content()->scale);
     showBetween();
-    QString limits = limitWords(*m_jobs);
-    if (!m_withoutMap.isEmpty())
-        limits += (limits.isEmpty() ? QString() : QStringLiteral(" ")) + m_withoutMap;
-    m_limits->setText(limits);
-    m_limits->setVisible(!limits.isEmpty());
+    QStringList words{limitWords(*m_jobs),
+                      aloneWords(m_changes->comparison(), m_jobs->before.job, m_jobs->after.job),
+                      m_withoutMap};
+    words.removeAll(QString());
+    m_limits->setText(words.join(QLatin1Char(' ')));
+    m_limits->setVisible(!words.isEmpty());
     // Once both are laid out: as many pixels to the millimetre on either side.
     QTimer::singleShot(0, this, &ComparePage::equalise);
 }
@@ -359,10 +362,22 @@ void ComparePage::giveRoom()
         m_table->setColumnWidth(ChangesModel::Joint, kJointWidth);
 }
 
+/// The box of a row follows its point in the course; beside it a click chooses the row.
+void ComparePage::onReleased(const QPoint& at)
+{
+    constexpr int kBox = 26; // px
+    const QModelIndex index = m_table->indexAt(at);
+    if (index.column() == ChangesModel::Point &&
+        at.x() < m_table->columnViewportPosition(index.column()) + kBox)
+        follow(index.row());
+}
+
 bool ComparePage::eventFilter(QObject* watched, QEvent* event)
 {
     if (event->type() == QEvent::Resize && watched == m_table)
         giveRoom();
+    if (event->type() == QEvent::MouseButtonRelease && watched == m_table->viewport())
+        onReleased(static_cast<QMouseEvent*>(event)->position().toPoint());
     if (event->type() == QEvent::KeyPress || event->type() == QEvent::KeyRelease) {
         const auto* key = static_cast<QKeyEvent*>(event);
         const bool plain = (key->modifiers() & (Qt::ControlModifier | Qt::AltModifier)) == 0;

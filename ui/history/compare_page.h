@@ -87,6 +87,7 @@ private:
     [[nodiscard]] std::shared_ptr<const ComparedJob> yearOf(model::JobId job) const;
     void showBetween();
     void showTable();
+    void onReleased(const QPoint& at);
     void giveRoom();
     void bringUpCourse();
     void drawCourse();

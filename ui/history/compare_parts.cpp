@@ -15,7 +15,6 @@
 
 #include <QAbstractButton>
 #include <QComboBox>
-#include <QCursor>
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
@@ -164,13 +163,7 @@ QWidget* ComparePage::makeChanges()
                                           {ChangesModel::Word, 162}};
     for (const auto& [column, width] : widths)
         m_table->setColumnWidth(column, width);
-    connect(m_table, &QAbstractItemView::clicked, this, [this](const QModelIndex& index) {
-        constexpr int kBox = 26; // px; beside it a click chooses the row
-        const int x = m_table->viewport()->mapFromGlobal(QCursor::pos()).x();
-        if (index.column() == ChangesModel::Point &&
-            x < m_table->columnViewportPosition(index.column()) + kBox)
-            follow(index.row());
-    });
+    m_table->viewport()->installEventFilter(this); // a click into a row's box
     makeJointsAndTotals();
 
     auto* head = new QWidget(part);

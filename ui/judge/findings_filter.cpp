@@ -24,17 +24,38 @@ void FindingsFilter::setTyped(const QString& text)
     invalidateFilter();
 }
 
-bool FindingsFilter::filterAcceptsRow(int row, const QModelIndex& parent) const
+int FindingsFilter::count(Show show) const
+{
+    int count = 0;
+    for (int row = 0; row < sourceModel()->rowCount(); ++row)
+        count += isShown(show, row) ? 1 : 0;
+    return count;
+}
+
+bool FindingsFilter::isShown(Show show, int row, const QModelIndex& parent) const
 {
     constexpr int kQuiet = 4; // within, and nothing to tell
     const QModelIndex first = sourceModel()->index(row, 0, parent);
     const int gravity = first.data(FindingsModel::GravityRole).toInt();
     const auto verdict = static_cast<analysis::Verdict>(first.data(FindingsModel::VerdictRole).toInt());
-    const bool shown = m_show == Everything  ? true
-                       : m_show == Over      ? verdict == analysis::Verdict::Over
-                       : m_show == CannotSay ? verdict == analysis::Verdict::CannotSay
-                       : m_show == NoAnswer  ? verdict == analysis::Verdict::NoAnswer
-                                             : gravity < kQuiet;
+    switch (show) {
+    case NeedsDecision:
+        return gravity < kQuiet;
+    case Over:
+        return verdict == analysis::Verdict::Over;
+    case CannotSay:
+        return verdict == analysis::Verdict::CannotSay;
+    case NoAnswer:
+        return verdict == analysis::Verdict::NoAnswer;
+    case Everything:
+        break;
+    }
+    return true;
+}
+
+bool FindingsFilter::filterAcceptsRow(int row, const QModelIndex& parent) const
+{
+    const bool shown = isShown(m_show, row, parent);
     if (!shown || m_typed.isEmpty())
         return shown;
     for (int column = 0; column < sourceModel()->columnCount(); ++column)

@@ -23,11 +23,15 @@ public:
     explicit FindingsFilter(QObject* parent = nullptr);
     void setShown(Show show);
     void setTyped(const QString& text);
+    /// How many findings `show` lets through, whatever was typed.
+    [[nodiscard]] int count(Show show) const;
 
 protected:
     [[nodiscard]] bool filterAcceptsRow(int row, const QModelIndex& parent) const override;
 
 private:
+    [[nodiscard]] bool isShown(Show show, int row, const QModelIndex& parent = {}) const;
+
     Show m_show = NeedsDecision;
     QString m_typed;
 };

@@ -156,8 +156,8 @@ QWidget* JudgePage::makeTable()
     m_find->setMaximumWidth(140);
     m_show = new QComboBox(part);
     m_show->setAccessibleName(tr("Which findings"));
-    m_show->addItems(
-        {tr("needs a decision"), tr("over"), tr("cannot say"), tr("no answer"), tr("all points")});
+    m_show->addItems(shownWords());
+    m_show->setSizeAdjustPolicy(QComboBox::AdjustToContents);
     auto* head = new QHBoxLayout;
     head->setContentsMargins(render::kGapApart, render::kGapNear, render::kGapApart, render::kGapNear);
     head->addWidget(heading(tr("Findings"), part));
@@ -221,12 +221,27 @@ QWidget* JudgePage::makeTable()
     return part;
 }
 
+QStringList JudgePage::shownWords()
+{
+    return {tr("needs a decision"), tr("over"), tr("cannot say"), tr("no answer"), tr("all points")};
+}
+
+/// The list begins with what needs a decision: that there is more is said where it is chosen.
+void JudgePage::countShown()
+{
+    const int all = m_model->rowCount();
+    for (const auto show : {FindingsFilter::NeedsDecision, FindingsFilter::Everything})
+        m_show->setItemText(
+            show, tr("%1: %2 of %3").arg(shownWords().at(show)).arg(m_filter->count(show)).arg(all));
+}
+
 /// A filter left on hides everything once all is judged; the table says so, or it looks lost.
 void JudgePage::sayNothingShown()
 {
     const bool isAllHidden = m_filter->rowCount() == 0 && m_model->rowCount() > 0;
     m_nothing->say(isAllHidden
-                       ? tr("No finding under \"%1\". Esc shows all points.").arg(m_show->currentText())
+                       ? tr("No finding under \"%1\". Esc shows all points.")
+                             .arg(shownWords().at(m_show->currentIndex()))
                        : QString());
 }
 
@@ -359,6 +374,7 @@ void JudgePage::refresh()
         return;
     }
     m_model->setFindings(findings(), m_session.job(), scaleOf(m_session));
+    countShown();
     m_map->setFindings(findings());
     using analysis::Verdict;
     const QString unit = QString::fromStdString(report::shownUnit(m_session.job().setup).head());

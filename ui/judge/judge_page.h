@@ -56,6 +56,8 @@ private:
     void makeKeys();
     void refresh();
     void refreshFigures();
+    [[nodiscard]] static QStringList shownWords();
+    void countShown();
     void sayNothingShown();
     void refreshBecause();
     void showWorkingOut();
@@ -78,7 +80,7 @@ private:
     FindingsFilter* m_filter;
     JudgeWork* m_work;
     QTableView* m_table = nullptr;
-    QComboBox* m_show = nullptr;
+    QComboBox* m_show = nullptr; ///< in the order of FindingsFilter::Show
     QLineEdit* m_find = nullptr;
     NothingShown* m_nothing = nullptr;
     QLabel* m_counts = nullptr;

@@ -97,6 +97,7 @@ std::span<const char* const> reviewPatterns()
         QT_TRANSLATE_NOOP("Core", "Only the shown value is known at %1."),
         QT_TRANSLATE_NOOP("Core", "Every figure compared with the limit is on the chamber, with its range."),
         QT_TRANSLATE_NOOP("Core", "Look again at the number typed for %1."),
+        QT_TRANSLATE_NOOP("Core", "Dated more than a week from the other readings of the round: %1."),
         QT_TRANSLATE_NOOP("Core", "No value stands a thousand times off."),
         QT_TRANSLATE_NOOP("Core", "Asked for in another condition and not sprayed so: %1."),
         QT_TRANSLATE_NOOP("Core", "Every joint was sprayed in the conditions it asks for."),

@@ -9,6 +9,7 @@
 #include <QFontMetricsF>
 #include <QPainter>
 #include <QPainterPath>
+#include <QPainterPathStroker>
 #include <QTimer>
 
 #include <cmath>
@@ -109,8 +110,14 @@ void SheetView::paintOver(QPainter& painter, const Theme& theme) const
         painter.drawPath(m_picture->ringAround(*hovered, 3.0));
     }
     if (const auto chosen = selectedIndex()) {
-        painter.setPen(QPen(theme.colour(Role::Accent), 2.5));
-        painter.drawPath(m_picture->ringAround(*chosen, 4.0));
+        constexpr double kRing = 2.5;
+        const QPainterPath ring = m_picture->ringAround(*chosen, 4.0);
+        painter.setPen(QPen(theme.colour(Role::Accent), kRing));
+        painter.drawPath(ring);
+        QPainterPathStroker stroker;
+        stroker.setWidth(kRing);
+        m_picture->paintNumbersOver(painter, theme, stroker.createStroke(ring));
+        painter.setBrush(Qt::NoBrush);
     }
     if (const auto current = indexOf(m_current))
         paintFlag(painter, theme, *current);

@@ -19,7 +19,7 @@ constexpr int kLookForOthersMilliseconds = 1000;
 constexpr const char* kLoggerSetting = "logger"; // of files written before the window kept the name itself
 /// For another program's lock: what stands behind a dialog or a signature is not tried again by itself. Other
 /// windows of ours are done in a few milliseconds.
-constexpr std::chrono::milliseconds kPatience(1500);
+constexpr std::chrono::milliseconds kPatience(900); // longer would want a bar and Cancel
 /// An entry is tried again by the page that took it: the window must not stand still under it.
 constexpr std::chrono::milliseconds kEntryPatience(250);
 

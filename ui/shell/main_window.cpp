@@ -186,6 +186,7 @@ void MainWindow::showStage(Stage stage)
     m_pages->setCurrentWidget(wanted);
     m_strip->setCurrent(stage);
     m_note->setResting(restingHint(stage));
+    m_note->turnTo();
     refresh();
     wanted->setFocus(Qt::OtherFocusReason);
 }

@@ -136,6 +136,9 @@ QVariant ChecksModel::data(const QModelIndex& index, int role) const
         return found == nullptr ? headOf(row.state) : render::inWords(found->question);
     case AnswerRole:
         return found == nullptr ? QString() : answerOf(*found);
+    case Qt::ToolTipRole: // the row may have cut them
+        return found == nullptr ? QVariant()
+                                : QVariant(render::inWords(found->question) + QLatin1Char('\n') + answerOf(*found));
     case AsideRole:
         return found == nullptr ? QString::number(count(row.state)) : asideOf(*found);
     case SettledRole:

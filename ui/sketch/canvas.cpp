@@ -2,6 +2,7 @@
 // Events: the hand, the keys, typed sizes. Painting is in canvas_paint.cpp.
 #include "ui/sketch/canvas.h"
 
+#include "ui/render/core_words.h"
 #include "ui/sketch/sketch_desk.h"
 #include "ui/underlay/underlay_images.h"
 
@@ -471,7 +472,7 @@ void SketchCanvas::describe()
     if (const model::TestPoint* point = m_desk.sketch().point(m_desk.chosenPoint()))
         text += tr(" Chosen: point %1, %2.")
                     .arg(point->number)
-                    .arg(QString::fromStdString(model::placeText(m_desk.sketch(), *point)));
+                    .arg(render::inWords(model::placeText(m_desk.sketch(), *point)));
     else if (joint != nullptr)
         text += tr(" Chosen: %1.").arg(QString::fromStdString(joint->name));
     if (const QString own = m_tool ? m_tool->spoken() : QString(); !own.isEmpty())

@@ -263,7 +263,8 @@ void paintMarks(QPainter& painter, const render::Theme& theme, const DrawnJoint&
             continue;
         }
         const double off = (kBody / 2.0 + 10.0 + (number.size() > 2 ? 2.0 : 0.0)) * u;
-        const QPointF centre = point.place + point.inward * off;
+        // A new point often stands where one was retired: its number has the other side.
+        const QPointF centre = point.place + point.inward * (point.retired ? -off : off);
         painter.drawText(QRectF(centre - QPointF(20.0 * u, 8.0 * u), QSizeF(40.0 * u, 16.0 * u)),
                          Qt::AlignCenter, number);
     }

@@ -3,6 +3,7 @@
 
 #include "core/editing/points.h"
 #include "core/editing/sheets.h"
+#include "ui/render/core_words.h"
 #include "ui/render/icon.h"
 #include "ui/session/job_session.h"
 #include "ui/sketch/edit_words.h"
@@ -282,7 +283,7 @@ void PointsPanel::refreshPoint()
         m_place->setText(QString::fromStdString(point->place));
     model::TestPoint automatic = *point;
     automatic.place.clear();
-    const QString workedOut = QString::fromStdString(model::placeText(m_desk.sketch(), automatic));
+    const QString workedOut = render::inWords(model::placeText(m_desk.sketch(), automatic));
     m_place->setPlaceholderText(workedOut.isEmpty() ? tr("in words") : workedOut);
     m_retire->setText(point->retired                              ? tr("Bring back")
                       : m_desk.withReadings().contains(point->id) ? tr("Retire")

@@ -88,6 +88,7 @@ PresenterDialog::PresenterDialog(const PresenterKeys& keys, QWidget* parent)
         refresh();
     });
     column->addWidget(buttons);
+    m_rows.front()->setFocus(); // what it was opened for; Keep comes after
     refresh();
 }
 

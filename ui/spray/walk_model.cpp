@@ -173,8 +173,13 @@ QVariant WalkModel::data(const QModelIndex& index, int role) const
     case GapsRole:
         return gapsOf(step);
     case Qt::ToolTipRole: {
-        const QString gaps = gapsOf(step);
-        return gaps.isEmpty() ? QVariant() : tr("marked: %1").arg(gaps);
+        QStringList lines{jointOf(step)}; // the row may have cut them
+        for (const QString& line : {placeOf(step), gapsOf(step)})
+            if (!line.isEmpty())
+                lines << line;
+        if (!gapsOf(step).isEmpty())
+            lines.last() = tr("marked: %1").arg(lines.last());
+        return lines.join(QLatin1Char('\n'));
     }
     case IsCalledRole:
         return isCalled(step);

@@ -11,6 +11,8 @@
 #include <QProgressBar>
 #include <QPushButton>
 
+#include <algorithm>
+
 namespace sealwalk::ui {
 
 namespace {
@@ -126,6 +128,14 @@ void NoteLine::clear()
 {
     m_fade.stop();
     show(m_resting);
+}
+
+void NoteLine::turnTo()
+{
+    if (m_now.severity != Severity::Caution || m_fade.isActive())
+        return;
+    const std::chrono::milliseconds stood(m_now.at.msecsTo(QDateTime::currentDateTime()));
+    m_fade.start(std::clamp(m_cautionTime - stood, std::chrono::milliseconds(0), m_cautionTime));
 }
 
 void NoteLine::setResting(const QString& text, const QString& aside)

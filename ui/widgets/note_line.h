@@ -10,6 +10,7 @@
 #include <QIcon>
 #include <QTimer>
 
+#include <chrono>
 #include <deque>
 #include <functional>
 
@@ -42,6 +43,10 @@ public:
     void say(Severity severity, const QString& text, const QString& aside = {});
     /// The error or caution that stands is done with.
     void clear();
+    /// What is looked at now is something else: a caution goes once it could be read; an error stays.
+    void turnTo();
+    /// How long a caution is left for reading.
+    void setCautionTime(std::chrono::milliseconds time) { m_cautionTime = time; }
     /// What stands when there is nothing to say: a hint of the page.
     void setResting(const QString& text, const QString& aside = {});
 
@@ -75,6 +80,7 @@ private:
     Said m_now;
     Said m_resting;
     QTimer m_fade;
+    std::chrono::milliseconds m_cautionTime{8000};
 };
 
 } // namespace sealwalk::ui

@@ -157,6 +157,9 @@ INSTANTIATE_TEST_SUITE_P(
                   j.readings.front().outcome = model::Outcome::Value;
                   j.readings.front().peak = millibarLitresPerSecond(3e-7);
               }},
+        // Regression: a reading dated a year after the others of its round was in order.
+        Fault{"outliers", CheckState::NeedsWord,
+              [](model::Job& j) { j.readings[1].at.utcMilliseconds += std::int64_t{365} * 86'400'000; }},
         Fault{"sheets", CheckState::NeedsWord, [](model::Job& j) { j.sketch.sheets.front().seenFrom.clear(); }}),
     [](const auto& row) { return std::string(row.param.word) + std::to_string(row.index); });
 
@@ -206,6 +209,24 @@ TEST(Claim, SaysNoMoreThanWasTested)
     const Claim open = claimOf(job, summarise(job, object(), Standing::AsLeft), "mbar l/s");
     EXPECT_EQ(open.outcome, ClaimOutcome::NoResult);
     EXPECT_THAT(open.text(), HasSubstr("Not sprayed: point 4."));
+}
+
+// Regression: the figure of the statement is the worst of all points, and nothing told of which.
+TEST(Claim, NamesTheLeastSensitivePoint)
+{
+    const model::Job job = goodJob();
+    std::vector<PointFinding> findings(4);
+    for (int i = 0; i < 4; ++i) {
+        findings[i].number = 11 + i;
+        findings[i].finding = Finding::Clear;
+        findings[i].verdict = Verdict::Within;
+        findings[i].bound = millibarLitresPerSecond(1e-10);
+    }
+    EXPECT_THAT(claimOf(job, findings, "mbar l/s").text(), Not(HasSubstr("least sensitive")));
+    findings[2].bound = millibarLitresPerSecond(4e-10);
+    EXPECT_THAT(claimOf(job, findings, "mbar l/s").text(),
+                HasSubstr("No response above 4.0e-10 mbar l/s at 4 of 4 points, under the conditions recorded. "
+                          "That figure is of the least sensitive: point 13."));
 }
 
 // Regression: a response that leaks elsewhere explained was in no sentence of the signed statement.

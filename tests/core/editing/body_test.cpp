@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/editing/body.h"
+#include "core/editing/clip.h"
 #include "core/editing/gestures.h"
 #include "tests/core/editing/drawn.h"
 
@@ -35,20 +36,6 @@ TEST(Body, OfADoorFollowsTheSealsSizes)
     expectSame(smaller.sheets[0].outlines, doorLines(again, 24.0, door.hingesLeft));
 }
 
-TEST(Body, OfAFlangeKeepsItsBolts)
-{
-    const model::Sketch empty = withSheet();
-    Flange flange;
-    flange.joint = jointOn(empty, geometry::Ring{{0, 0}, 100});
-    flange.outerRadius = 150.0;
-    flange.bolts = 8;
-    flange.laying.reset();
-    const model::Sketch drawn = done(empty, drawFlange(empty, flange));
-    const geometry::Ring wanted{{0, 0}, 130};
-    const model::Sketch resized = done(drawn, reshapeWithBody(drawn, drawn.joints[0].id, wanted));
-    expectSame(resized.sheets[0].outlines, flangeLines(wanted, 180.0, 8));
-}
-
 model::Sketch flangeAtOrigin()
 {
     const model::Sketch empty = withSheet();
@@ -58,6 +45,15 @@ model::Sketch flangeAtOrigin()
     flange.bolts = 8;
     flange.laying.reset();
     return done(empty, drawFlange(empty, flange));
+}
+
+// Property: a flange keeps its margin and its bolts.
+TEST(Body, OfAFlangeKeepsItsBolts)
+{
+    const model::Sketch drawn = flangeAtOrigin();
+    const geometry::Ring wanted{{0, 0}, 130};
+    const model::Sketch resized = done(drawn, reshapeWithBody(drawn, drawn.joints[0].id, wanted));
+    expectSame(resized.sheets[0].outlines, flangeLines(wanted, 180.0, 8));
 }
 
 // Regression: a ring that was moved, or deleted, left its flange behind.
@@ -85,6 +81,19 @@ TEST(Body, IsCopiedWithItsJoint)
     expectSame(row.sheets[0].outlines, wanted);
     const model::Sketch circle = done(drawn, copyOnCircle(drawn, ring, {0.0, -500.0}, 4));
     EXPECT_EQ(circle.sheets[0].outlines.size(), 4 * drawn.sheets[0].outlines.size());
+}
+
+// Regression: a flange that was copied and pasted came as a bare ring.
+TEST(Body, IsPastedWithItsJoint)
+{
+    const model::Sketch drawn = flangeAtOrigin();
+    const std::vector<model::JointId> ring{drawn.joints[0].id};
+    const Clip clip = copyOf(drawn, ring);
+    const model::Sketch pasted = done(drawn, paste(drawn, clip, drawn.sheets[0].id, {40.0, -30.0}));
+    std::vector<geometry::FreePath> wanted = drawn.sheets[0].outlines;
+    for (const geometry::FreePath& line : flangeLines(geometry::Ring{{40, -30}, 100}, 150.0, 8))
+        wanted.push_back(line);
+    expectSame(pasted.sheets[0].outlines, wanted);
 }
 
 // Property: a mirrored door has its hinges on the other side; mirrored twice it is as it was.

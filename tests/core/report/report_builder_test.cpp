@@ -506,9 +506,9 @@ TEST(Report, NothingLocatedIsNotZeroWithoutAWidth)
     job.riseTests.push_back(rise);
     const std::string all = wordsOf(reportOf(job, object, {}));
     EXPECT_FALSE(says(all, "Located: 0"));
-    EXPECT_TRUE(says(all, "No leak located; what the points could hide together is below")) << all;
+    EXPECT_TRUE(says(all, "No leak located; the bounds of the points, each as air, add up to ")) << all;
     job.readings.pop_back();
-    EXPECT_TRUE(says(wordsOf(reportOf(job, object, {})), "what 3 of 4 points could hide together"));
+    EXPECT_TRUE(says(wordsOf(reportOf(job, object, {})), "the bounds of 3 of 4 points, each as air, add up to "));
 }
 
 // Property: what checking found wrong is printed, not hidden.

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/storage/history_store.h"
 #include "demo/history/demo_history.h"
+#include "tests/support/jobs.h"
 #include "ui/history/changes_model.h"
+#include "ui/history/compare_alone.h"
 #include "ui/history/compare_page.h"
 #include "ui/history/joints_model.h"
 #include "ui/history/map_side.h"
@@ -304,6 +306,48 @@ TEST_F(ComparePageTest, SaysThatEachJobHasItsOwnLimit)
     compare(after, before);
     words = page->findChild<QLabel*>(QStringLiteral("limits"));
     EXPECT_TRUE(words->text().contains(QStringLiteral("on the course is that of job 118")));
+}
+
+// Regression: the boxes of the table took the keyboard only.
+TEST_F(ComparePageTest, AClickIntoTheBoxFollowsThePoint)
+{
+    const QRect cell = table->visualRect(table->model()->index(1, ChangesModel::Point));
+    const auto isFollowed = [&] {
+        return table->model()->index(1, ChangesModel::Point).data(Qt::CheckStateRole) == Qt::Checked;
+    };
+    ASSERT_FALSE(isFollowed());
+    QTest::mouseClick(table->viewport(), Qt::LeftButton, {}, {cell.left() + 10, cell.center().y()});
+    EXPECT_TRUE(isFollowed());
+    QTest::mouseClick(table->viewport(), Qt::LeftButton, {}, {cell.left() + 60, cell.center().y()});
+    EXPECT_TRUE(isFollowed()) << "beside the box a click chooses the row alone";
+    QTest::mouseClick(table->viewport(), Qt::LeftButton, {}, {cell.left() + 10, cell.center().y()});
+    EXPECT_FALSE(isFollowed());
+}
+
+// Regression: "new" counts leaks; that a point was drawn or retired since was to be found in single rows only.
+TEST(CompareAlone, NamesThePointsThatOneJobHas)
+{
+    const model::Job before = tests::ringJob(4);
+    model::Job after = before;
+    analysis::Comparison comparison;
+    const auto compared = [&] {
+        comparison.points.clear();
+        for (const analysis::PointMatch& match : analysis::matchPoints(before.sketch, after.sketch))
+            comparison.points.emplace_back().match = match;
+        return aloneWords(comparison, before, after);
+    };
+    EXPECT_EQ(compared(), QString());
+    after.number = before.number + 1;
+    after.sketch.points[1].retired = true;
+    EXPECT_EQ(compared(), QStringLiteral("Points only in job %1: 2.").arg(before.number));
+    model::TestPoint added = after.sketch.points.front();
+    for (int i = 0; i < 9; ++i) {
+        added.id = model::PointId::create();
+        added.number = 11 + i;
+        after.sketch.points.push_back(added);
+    }
+    EXPECT_TRUE(compared().endsWith(QStringLiteral(" Points only in job %1: 9 of them.").arg(after.number)))
+        << compared().toStdString();
 }
 
 // Property: keys turn the table to joints and totals, and the course follows what is chosen there.

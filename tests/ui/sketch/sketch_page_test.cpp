@@ -50,6 +50,22 @@ TEST(SketchPage, BeginsWithASheetWhenThereIsNone)
     EXPECT_EQ(table.page().progressText(), QStringLiteral("no points yet"));
 }
 
+// Regression: a spot was under its own point, which went nowhere when it was dragged.
+TEST(SketchPage, ASpotIsDraggedByItsPoint)
+{
+    DrawingTable table;
+    table.key(Qt::Key_S);
+    table.click(100.0, 100.0);
+    layByNumber(table, 1);
+    ASSERT_EQ(table.sketch().points.size(), 1u);
+    const auto centre = [&] { return std::get<Spot>(table.sketch().joints.at(0).shape).centre; };
+    const geometry::Point before = centre();
+    table.key(Qt::Key_V);
+    table.drag(before.x, before.y, before.x + 150.0, before.y + 80.0, Qt::AltModifier);
+    EXPECT_NEAR(centre().x, before.x + 150.0, 4.0);
+    EXPECT_NEAR(centre().y, before.y + 80.0, 4.0);
+}
+
 TEST(SketchPage, DrawsTheDemoDoorByGestures)
 {
     DrawingTable table;

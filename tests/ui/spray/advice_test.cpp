@@ -94,6 +94,19 @@ TEST_F(Advice, TakesReadingsFromPaper)
     EXPECT_EQ(last().entry, model::Entry::Typed);
 }
 
+// Regression: "readings from a paper sheet", said before the first round began, was forgotten with its opening.
+TEST_F(Advice, PaperSaidBeforeTheWalkHolds)
+{
+    JobSession& session = history.session;
+    ASSERT_TRUE(session.openJob(session.createJob(session.object().id, "again").value()));
+    ASSERT_EQ(session.currentRound(), nullptr);
+    controller().setTranscribing(true);
+    ASSERT_TRUE(session.openRound(model::RoundKind::AsFound, {}));
+    EXPECT_TRUE(controller().isTranscribing());
+    ASSERT_TRUE(session.openRound(model::RoundKind::Repeat, {}));
+    EXPECT_FALSE(controller().isTranscribing()) << "another round is asked about anew";
+}
+
 TEST_F(Advice, SaysTheCallInWords)
 {
     EXPECT_EQ(controller().callInWords().left(19), QStringLiteral("GO, point 1, Port, "));

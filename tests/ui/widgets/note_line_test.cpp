@@ -9,6 +9,8 @@
 #include <QSignalSpy>
 #include <QTest>
 
+#include <chrono>
+
 namespace sealwalk::ui {
 
 // Property: ten are kept, the newest first, and the resting hint comes back after a word.
@@ -42,6 +44,26 @@ TEST(NoteLine, EscapeClosesTheLastTen)
         QTest::keyClick(list.data(), key);
         EXPECT_TRUE(QTest::qWaitFor([&] { return list.isNull(); })) << key;
     }
+}
+
+// Regression: a caution of one stage stood through all others; what it was said of was long done with.
+TEST(NoteLine, ACautionGoesWithItsPageAndAnErrorStays)
+{
+    NoteLine line;
+    line.setResting(QStringLiteral("hint"));
+    line.say(Severity::Caution, QStringLiteral("a repair is due"));
+    line.turnTo();
+    EXPECT_EQ(line.text(), QStringLiteral("a repair is due")) << "said just now: it is to be read first";
+    line.say(Severity::Error, QStringLiteral("not on disk"));
+    line.turnTo();
+    QTest::qWait(50);
+    EXPECT_EQ(line.text(), QStringLiteral("not on disk"));
+    line.say(Severity::Caution, QStringLiteral("a repair is due"));
+    line.setCautionTime(std::chrono::milliseconds(30));
+    EXPECT_FALSE(QTest::qWaitFor([&] { return line.text() == QStringLiteral("hint"); }, 100))
+        << "it stays as long as its page does";
+    line.turnTo();
+    EXPECT_TRUE(QTest::qWaitFor([&] { return line.text() == QStringLiteral("hint"); }));
 }
 
 // Property: work in progress does not lose the error that stood there.
