@@ -7,6 +7,8 @@
 #include "demo/history/spray_walk.h"
 
 #include <algorithm>
+#include <cstdint>
+#include <utility>
 
 namespace sealwalk::demo {
 
@@ -150,12 +152,50 @@ Repair weldSealant(const Job& job, Chance& chance)
     return repair;
 }
 
+/// What the reviewer missed, given as left out with its reason.
+void noteNotFlexed(Job& job)
+{
+    constexpr std::uint64_t kOwnSeed = 20250313; // the draws of all that follows stay as they are
+    Chance own(kOwnSeed);
+    for (const int number : {60, 61, 62}) {
+        Reading reading;
+        reading.id = own.id<ReadingId>();
+        reading.sequence = static_cast<std::int64_t>(job.readings.size()) + 1;
+        reading.round = job.rounds.front().id;
+        reading.point = job.sketch.pointNumbered(number)->id;
+        reading.condition = Condition::Flexed;
+        reading.outcome = Outcome::NotTested;
+        reading.reason = "pump stand bolted down";
+        reading.at = on("2025-03-13T14:20:00+01:00");
+        reading.by = kTester;
+        job.readings.push_back(std::move(reading));
+    }
+}
+
+/// The reviewer's word on each question that wants one before a signature.
+void giveWords(Job& job)
+{
+    constexpr std::uint64_t kOwnSeed = 1502;
+    Chance own(kOwnSeed);
+    constexpr std::pair<const char*, const char*> kWords[] = {
+        {"coverage", "36 is behind the pump frame; the hose is to be flexed next time."},
+        {"kinds", "The hose to the detector was capped and checked before."},
+        {"outliers", "40 answered so on the day; its seal was replaced."},
+        {"claim", "48 stays open: watched at the next check."},
+    };
+    for (const auto& [check, text] : kWords) {
+        job.review.push_back(turn(ReviewStep::Remark, kReviewer, "2025-03-13T14:50:00+01:00", text, own));
+        job.review.back().check = check;
+    }
+}
+
 void review2025(Job& job, Chance& chance)
 {
     job.review.push_back(
         turn(ReviewStep::Submitted, kTester, "2025-03-13T12:10:00+01:00", "Ready for review.", chance));
     job.review.push_back(turn(ReviewStep::Returned, kReviewer, "2025-03-13T14:02:00+01:00",
                               "Why was the hose sprayed at rest only?", chance));
+    noteNotFlexed(job);
     job.review.push_back(
         turn(ReviewStep::Answer, kTester, "2025-03-13T14:30:00+01:00",
              "It could not be moved this time, the pump stand was bolted down. To be flexed at "
@@ -163,6 +203,7 @@ void review2025(Job& job, Chance& chance)
              chance));
     job.review.push_back(
         turn(ReviewStep::Submitted, kTester, "2025-03-13T14:31:00+01:00", "Answered.", chance));
+    giveWords(job);
     job.state = JobState::Submitted;
 }
 

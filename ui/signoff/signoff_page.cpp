@@ -233,7 +233,9 @@ void SignoffPage::refresh()
     options.isComparing = m_last.comparedTo != m_session.job().id || m_lastWork.isBusy();
     for (const storage::OpenRepair& left : m_session.repairsLeftOpen())
         options.carried.push_back(left.repair);
-    options.now = Timestamp::now();
+    // A signed record is asked as it was on its day: what fell due later was not open then.
+    const auto& signatures = m_session.job().signatures;
+    options.now = signatures.empty() ? Timestamp::now() : signatures.front().at;
     m_checks->setChecks(
         analysis::reviewChecks(m_session.job(), m_session.object(), m_session.asLeft(), options),
         m_session.job().sketch);
