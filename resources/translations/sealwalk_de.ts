@@ -5958,7 +5958,7 @@ Fingerabdruck %2 …</translation>
     </message>
     <message>
         <source>%1 signed: %2</source>
-        <translation>%1 unterschrieb, im Englischen der Aufzeichnung, dies: %2</translation>
+        <translation>%1 unterschrieb dies (gültig ist der englische Wortlaut der Aufzeichnung): %2</translation>
     </message>
     <message>
         <source>%1 signed the amendment: %2</source>
@@ -10151,11 +10151,11 @@ Das übernehmen?</translation>
     </message>
     <message>
         <source>Passphrase of the reviewer&apos;s key</source>
-        <translation>Kennsatz des Prüfers</translation>
+        <translation>Kennsatz des Gegenprüfers</translation>
     </message>
     <message>
         <source>Reviewer</source>
-        <translation>Prüfer</translation>
+        <translation>Gegenprüfer</translation>
     </message>
     <message>
         <source>Passphrase</source>
@@ -12438,7 +12438,7 @@ Das übernehmen?</translation>
     <name>sealwalk::ui::PeopleDialog</name>
     <message>
         <source>reviewer</source>
-        <translation>Prüfer</translation>
+        <translation>Gegenprüfer</translation>
     </message>
     <message>
         <source>technician</source>
@@ -12557,7 +12557,7 @@ Das übernehmen?</translation>
     </message>
     <message>
         <source>reviewer</source>
-        <translation>Prüfer</translation>
+        <translation>Gegenprüfer</translation>
     </message>
     <message>
         <source>technician</source>
@@ -13886,7 +13886,7 @@ Das übernehmen?</translation>
     </message>
     <message>
         <source>The reviewer&apos;s passphrase is needed to approve.</source>
-        <translation>Zum Freigeben wird die Passphrase des Prüfers gebraucht.</translation>
+        <translation>Zum Freigeben wird der Kennsatz des Gegenprüfers gebraucht.</translation>
     </message>
     <message>
         <source>Report</source>

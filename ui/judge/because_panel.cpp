@@ -27,6 +27,16 @@ QString percent(double relative)
     return QLocale().toString(relative * 100.0, 'f', 0) + QStringLiteral(" %");
 }
 
+/// Some reasons are phrases, made to stand behind a colon elsewhere.
+QString asSentence(QString words)
+{
+    if (words.isEmpty())
+        return words;
+    words[0] = words[0].toUpper();
+    return words.endsWith(QLatin1Char('.')) || words.endsWith(QLatin1Char('?')) ? words
+                                                                                : words + QLatin1Char('.');
+}
+
 } // namespace
 
 BecausePanel::BecausePanel(JobSession& session, QWidget* parent)
@@ -105,7 +115,7 @@ void BecausePanel::setFinding(const analysis::PointFinding* finding, const repor
     m_title->setText(tr("%1: %2, because").arg(finding->number).arg(findingWord(finding->finding)));
     QString text;
     for (const std::string& sentence : finding->because)
-        text += QStringLiteral("<p>%1</p>").arg(render::inWords(sentence).toHtmlEscaped());
+        text += QStringLiteral("<p>%1</p>").arg(asSentence(render::inWords(sentence)).toHtmlEscaped());
     if (const QString owed = owedText(*finding, m_session.job().sketch); !owed.isEmpty())
         text += QStringLiteral("<p>%1</p>").arg(owed.toHtmlEscaped());
     m_text->setHtml(text + chainOf(*finding, scale));
