@@ -129,6 +129,8 @@ void eachText(Figure& figure, const Visit& visit)
         visit(area.text);
     for (Flag& flag : figure.flags)
         visit(flag.text);
+    for (Series& series : figure.residuals)
+        visit(series.name);
 }
 
 void eachText(BarFigure& figure, const Visit& visit)

@@ -146,8 +146,8 @@ struct Figure
     std::vector<Area> areas;
     std::vector<Flag> flags;
     std::optional<Axis> residualAxis; ///< a strip below for `residuals`, on the same x axis
-    std::vector<Series> residuals;
-    std::string empty; ///< said instead of a plot when there is nothing to plot
+    std::vector<Series> residuals;    ///< named inside the strip
+    std::string empty;                ///< said instead of a plot when there is nothing to plot
 };
 
 /// Sets an axis to hold all of `values` with a little room; keeps what it has when there are none.

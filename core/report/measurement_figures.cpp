@@ -12,21 +12,11 @@ namespace sealwalk::report {
 
 namespace {
 
-constexpr double kSecondsPerMinute = 60.0;
-constexpr std::size_t kMostMarks = 40;
 constexpr double kRoom = 0.15; // of the highest value, above it
 
 double shown(LeakRate rate, const Unit& unit)
 {
     return numberIn(rate, unit).value_or(0.0);
-}
-
-std::vector<double> scaled(const std::vector<double>& values, double factor, double offset = 0.0)
-{
-    std::vector<double> result(values.size());
-    std::transform(values.begin(), values.end(), result.begin(),
-                   [&](double v) { return (v + offset) * factor; });
-    return result;
 }
 
 Series line(std::string name, std::vector<double> x, std::vector<double> y, Tone tone, Line style)
@@ -38,27 +28,6 @@ Series line(std::string name, std::vector<double> x, std::vector<double> y, Tone
     series.tone = tone;
     series.line = style;
     return series;
-}
-
-/// Between the highest and the lowest share of the leak that the record allows.
-Area wedge(const analysis::RiseSummary& summary, const std::vector<double>& minutes)
-{
-    Area area;
-    const analysis::RiseCurves& curves = summary.curves;
-    const double start = curves.start / kPascalsPerMillibar;
-    for (std::size_t i = 0; i < minutes.size(); ++i) {
-        area.x.push_back(minutes[i]);
-        area.y.push_back(curves.fit[i] / kPascalsPerMillibar);
-    }
-    for (std::size_t i = minutes.size(); i-- > 0;) {
-        area.x.push_back(minutes[i]);
-        area.y.push_back(start);
-    }
-    area.text = "not separable";
-    if (summary.runOnFor)
-        area.text +=
-            ": run " + roundedText(std::ceil(summary.runOnFor->si() / kSecondsPerMinute), 3) + " min longer";
-    return area;
 }
 
 } // namespace
@@ -98,54 +67,6 @@ Figure backgroundFigure(const model::BackgroundWatch& watch, const analysis::Bac
     }
     figure.spoken =
         "background " + plainRate(level) + ", noise " + plainRate(shown(summary.noise, unit)) + " " + unit.id;
-    return figure;
-}
-
-Figure riseFigure(const analysis::RiseSummary& summary)
-{
-    const analysis::RiseCurves& curves = summary.curves;
-    const double toMillibar = 1.0 / kPascalsPerMillibar;
-    const std::vector<double> minutes = scaled(curves.time, 1.0 / kSecondsPerMinute);
-    Figure figure;
-    figure.title = "pressure rise";
-    figure.x.unit = "min";
-    figure.y.unit = "mbar";
-    const std::vector<double> measured = scaled(curves.measured, toMillibar);
-    fitAxis(figure.x, minutes, false);
-    fitAxis(figure.y, measured, true);
-    // Marks that touch one another show nothing more than the line does.
-    const std::size_t step = std::max<std::size_t>(1, minutes.size() / kMostMarks);
-    std::vector<double> markedTimes;
-    std::vector<double> marked;
-    for (std::size_t i = 0; i < minutes.size(); i += step) {
-        markedTimes.push_back(minutes[i]);
-        marked.push_back(measured[i]);
-    }
-    Series points = line("measured", markedTimes, marked, Tone::Chart1, Line::None);
-    points.mark = Mark::Circle;
-    figure.series.push_back(std::move(points));
-    figure.series.push_back(line("sum", minutes, scaled(curves.fit, toMillibar), Tone::Ink, Line::Solid));
-    if (summary.separable) {
-        figure.series.push_back(
-            line("leak", minutes, scaled(curves.leak, toMillibar, curves.start), Tone::Chart3, Line::Solid));
-        figure.series.push_back(line("walls", minutes, scaled(curves.outgassing, toMillibar, curves.start),
-                                     Tone::Chart2, Line::Dashed));
-    } else if (!minutes.empty()) {
-        figure.areas.push_back(wedge(summary, minutes));
-    }
-    Axis residualAxis;
-    residualAxis.unit = "mbar";
-    const std::vector<double> residual = scaled(curves.residual, toMillibar);
-    double largest = 0.0;
-    for (const double value : residual)
-        largest = std::max(largest, std::abs(value));
-    residualAxis.low = largest > 0.0 ? -largest : -1.0;
-    residualAxis.high = largest > 0.0 ? largest : 1.0;
-    figure.residualAxis = residualAxis;
-    Series stems = line({}, minutes, residual, Tone::Soft, Line::None);
-    stems.mark = Mark::Stem;
-    figure.residuals.push_back(std::move(stems));
-    figure.spoken = std::string("pressure rise, ") + analysis::nameOf(summary.verdict);
     return figure;
 }
 

@@ -32,6 +32,56 @@ Series line(std::string name, const std::vector<double>& minutes, const std::vec
     return series;
 }
 
+/// As many as can be told apart: marks that touch one another hide the line below them.
+Series marks(const std::vector<double>& minutes, const std::vector<double>& pascal)
+{
+    constexpr std::size_t kMost = 40;
+    Series series;
+    series.name = "measured";
+    series.tone = Tone::Chart1;
+    series.line = Line::None;
+    series.mark = Mark::Circle;
+    const std::size_t step = std::max<std::size_t>(1, minutes.size() / kMost);
+    for (std::size_t i = 0; i < minutes.size(); i += step) {
+        series.x.push_back(minutes[i]);
+        series.y.push_back(millibar(pascal[i]));
+    }
+    series.hollow.assign(series.x.size(), true);
+    return series;
+}
+
+std::string leakName(const analysis::RiseSummary& rise, const ShownUnit& unit)
+{
+    return rise.leakRate.si() > 0.0
+               ? fmt::format("leak, {} {}", screenRate(unit.number(rise.leakRate)), unit.symbol)
+               : "leak: none found";
+}
+
+/// What the leak may be where the record does not tell it from outgassing: its part of the curve scaled to
+/// both ends of its range, or all of the rise.
+Area wedge(const analysis::RiseSummary& rise, const std::vector<double>& minutes)
+{
+    const analysis::RiseCurves& curves = rise.curves;
+    const double start = millibar(curves.start);
+    Area area;
+    if (rise.leakRate.si() > 0.0) {
+        const double end = millibar(curves.leak.back());
+        area.x = {0.0, minutes.back(), minutes.back()};
+        area.y = {start, start + end * (rise.low / rise.leakRate), start + end * (rise.high / rise.leakRate)};
+    } else {
+        for (std::size_t i = 0; i < minutes.size(); ++i) {
+            area.x.push_back(minutes[i]);
+            area.y.push_back(millibar(curves.fit[i]));
+        }
+        area.x.insert(area.x.end(), {minutes.back(), minutes.front()});
+        area.y.insert(area.y.end(), {start, start});
+    }
+    area.text = rise.runOnFor ? fmt::format("not separable: run {:.0f} min longer",
+                                            std::ceil(rise.runOnFor->si() / kSecondsPerMinute))
+                              : "not separable";
+    return area;
+}
+
 /// A symmetric axis for residuals.
 Axis residualAxis(const std::vector<double>& residual)
 {
@@ -62,40 +112,24 @@ Figure riseFigure(const analysis::RiseSummary& rise, const ShownUnit& unit)
     figure.x = {"min", 0.0, std::max(minutes.back(), 1e-9), false, {}};
     figure.y.unit = "mbar";
 
-    Series measured = line("measured", minutes, curves.measured, 0.0, Tone::Chart1, Line::None);
-    measured.mark = Mark::Circle;
-    measured.hollow.assign(measured.x.size(), true);
-    const std::string leakName =
-        rise.separable && rise.leakRate.si() > 0.0
-            ? fmt::format("leak, {} {}", screenRate(unit.number(rise.leakRate)), unit.symbol)
-            : std::string();
     if (rise.separable) {
+        // Leak and walls both begin where the pressure began: each is what it would have risen to alone.
         figure.series.push_back(
-            line(leakName, minutes, curves.leak, curves.start, Tone::Chart3, Line::Solid));
+            line(leakName(rise, unit), minutes, curves.leak, curves.start, Tone::Chart3, Line::Solid));
         figure.series.push_back(
-            line("walls, fading", minutes, curves.outgassing, 0.0, Tone::Chart2, Line::Dashed));
-    } else if (!curves.leak.empty() && rise.leakRate.si() > 0.0) {
-        // The leak's part of the curve scaled to both ends of its range.
-        Area wedge;
-        const double end = millibar(curves.leak.back());
-        const double start = millibar(curves.start);
-        wedge.x = {0.0, minutes.back(), minutes.back()};
-        wedge.y = {start, start + end * (rise.low / rise.leakRate),
-                   start + end * (rise.high / rise.leakRate)};
-        wedge.text = rise.runOnFor ? fmt::format("not separable: run {:.0f} min longer",
-                                                 std::ceil(rise.runOnFor->si() / kSecondsPerMinute))
-                                   : "not separable";
-        figure.areas.push_back(std::move(wedge));
+            line("walls, fading", minutes, curves.outgassing, curves.start, Tone::Chart2, Line::Dashed));
+    } else {
+        figure.areas.push_back(wedge(rise, minutes));
     }
-    figure.series.push_back(line({}, minutes, curves.fit, 0.0, Tone::Ink, Line::Solid));
-    figure.series.push_back(measured);
+    figure.series.push_back(line("sum", minutes, curves.fit, 0.0, Tone::Ink, Line::Solid));
+    figure.series.push_back(marks(minutes, curves.measured));
 
     std::vector<double> values;
     for (const Series& series : figure.series)
         values.insert(values.end(), series.y.begin(), series.y.end());
     fitAxis(figure.y, values, true);
     figure.residualAxis = residualAxis(curves.residual);
-    Series left = line({}, minutes, curves.residual, 0.0, Tone::Chart1, Line::None);
+    Series left = line("measured less sum", minutes, curves.residual, 0.0, Tone::Chart1, Line::None);
     left.mark = Mark::Stem;
     figure.residuals.push_back(std::move(left));
     figure.spoken = fmt::format(

@@ -8,8 +8,8 @@
 
 namespace sealwalk::report {
 
-/// Minutes against mbar. Where leak and outgassing cannot be told apart, the range the leak may have is
-/// hatched.
+/// Minutes against mbar, the same in the window and in the report. Where leak and outgassing cannot be told
+/// apart, the range the leak may have is hatched.
 Figure riseFigure(const analysis::RiseSummary& rise, const ShownUnit& unit);
 
 /// "6.1 × 10⁻⁴ mbar·l/s air (5.7 × 10⁻⁴ … 6.5 × 10⁻⁴)", "not separable: at most …".

@@ -890,6 +890,14 @@ Fingerabdruck %2 …</translation>
         <translation>Leck, %1</translation>
     </message>
     <message>
+        <source>leak: none found</source>
+        <translation>Leck: keines gefunden</translation>
+    </message>
+    <message>
+        <source>measured less sum</source>
+        <translation>gemessen minus Summe</translation>
+    </message>
+    <message>
         <source>not separable: run %1 min longer</source>
         <translation>nicht trennbar: %1 min weiterlaufen lassen</translation>
     </message>

@@ -2,7 +2,7 @@
 #include "ui/prepare/rise_panel.h"
 
 #include "core/analysis/job_rise.h"
-#include "core/report/measurement_figures.h"
+#include "core/report/rise_figure.h"
 #include "ui/prepare/rise_dialog.h"
 #include "ui/prepare/shown.h"
 #include "ui/render/core_words.h"
@@ -163,7 +163,7 @@ void RisePanel::deliver(const Answer& answer)
         figures +=
             tr("; walls %1 falling to %2").arg(rate(answer->outgassingStart), rate(answer->outgassingEnd));
     m_figures->setText(figures);
-    m_plot->setFigure(report::riseFigure(*answer));
+    m_plot->setFigure(report::riseFigure(*answer, report::shownUnit(setup, setup.unit)));
     m_plot->setVisible(true);
     QStringList advice;
     for (const std::string& sentence : answer->advice)

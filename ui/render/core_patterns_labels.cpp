@@ -120,6 +120,8 @@ std::span<const char* const> labelPatterns()
         QT_TRANSLATE_NOOP("Core", "nothing to plot"),
         QT_TRANSLATE_NOOP("Core", "walls, fading"),
         QT_TRANSLATE_NOOP("Core", "leak, %1"),
+        QT_TRANSLATE_NOOP("Core", "leak: none found"),
+        QT_TRANSLATE_NOOP("Core", "measured less sum"),
         QT_TRANSLATE_NOOP("Core", "not separable: run %1 min longer"),
         QT_TRANSLATE_NOOP("Core", "Pressure rise"),
         QT_TRANSLATE_NOOP("Core", "Balance of located leaks and pressure rise, as air"),

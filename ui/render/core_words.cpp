@@ -281,6 +281,8 @@ report::Figure inWords(report::Figure figure)
         say(area.text);
     for (report::Flag& flag : figure.flags)
         say(flag.text);
+    for (report::Series& series : figure.residuals)
+        say(series.name);
     return figure;
 }
 

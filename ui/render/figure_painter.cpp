@@ -515,6 +515,17 @@ private:
         for (const Series& series : m_figure.residuals)
             curve(series, axis, area);
         m_painter.restore();
+        m_painter.setFont(m_face);
+        for (const Series& series : m_figure.residuals) {
+            const QString name = words(series.name);
+            const double width = m_metrics.horizontalAdvance(name) + 4 * u;
+            const QRectF room(area.right() - width, area.bottom() - m_metrics.height(), width,
+                              m_metrics.height());
+            if (!name.isEmpty())
+                m_painter.fillRect(room.adjusted(0, 1, -1, -1), m_theme.colour(Role::Sheet));
+            m_painter.setPen(m_theme.colour(Role::InkSoft));
+            m_painter.drawText(room, Qt::AlignCenter, name);
+        }
     }
 
     static QString figureText(double value)
