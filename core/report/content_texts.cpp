@@ -27,6 +27,8 @@ public:
             m_visit(fact.label);
             m_visit(fact.value);
         }
+        for (std::string& label : list.missing)
+            m_visit(label);
     }
     void operator()(ReportTable& table) const
     {

@@ -39,6 +39,23 @@ std::string inDecade(double number)
     return fmt::format("{:.{}f}", number, decimals);
 }
 
+/// Whether a range is close enough to its number to be told in its decade.
+bool isInDecade(double number, double low, double high)
+{
+    constexpr double kLeast = 0.0095; // of the decade
+    constexpr double kMost = 995.0;
+    const double decade = std::pow(10.0, rateParts(number).exponent);
+    return number != 0.0 && std::isfinite(number) && high < kMost * decade &&
+           (low == 0.0 || std::abs(low) >= kLeast * decade);
+}
+
+/// "2.6\u201311" of 3.5e-4.
+std::string endsInDecade(double number, double low, double high)
+{
+    const double decade = std::pow(10.0, rateParts(number).exponent);
+    return (low == 0.0 ? "0" : inDecade(low / decade)) + "\u2013" + inDecade(high / decade);
+}
+
 bool isWordCharacter(char c)
 {
     return std::isalnum(static_cast<unsigned char>(c)) != 0 || c == '_' || c == '.';
@@ -134,14 +151,16 @@ std::string plainRate(double number, int digits)
 
 std::string rangeBeside(double number, double low, double high)
 {
-    constexpr double kLeast = 0.0095; // of the decade
-    constexpr double kMost = 995.0;
-    const double decade = std::pow(10.0, rateParts(number).exponent);
-    const bool fits = number != 0.0 && std::isfinite(number) && high < kMost * decade &&
-                      (low == 0.0 || std::abs(low) >= kLeast * decade);
-    if (!fits)
+    if (!isInDecade(number, low, high))
         return screenRate(low) + " \u2026 " + screenRate(high);
-    return (low == 0.0 ? "0" : inDecade(low / decade)) + "\u2013" + inDecade(high / decade);
+    return endsInDecade(number, low, high);
+}
+
+std::string printRange(double number, double low, double high)
+{
+    if (!isInDecade(number, low, high))
+        return printRate(low) + " \u2026 " + printRate(high);
+    return '(' + endsInDecade(number, low, high) + ") \u00D7 10" + superscript(rateParts(number).exponent);
 }
 
 std::string plainRange(double low, double high)

@@ -32,6 +32,8 @@ std::string plainRate(double number, int digits = 2);
 /// A 95 % range beside its value, in the value's decade, which so stands only once: "2.6–11" beside "3.5e−4".
 /// Ends that are hundreds of times away are written out: "2.6e−7 … 1.1e−1".
 std::string rangeBeside(double number, double low, double high);
+/// In print it says its decade itself: "(2.6–11) × 10⁻⁴"; far ends are written out as above.
+std::string printRange(double number, double low, double high);
 /// In files and for screen readers: "2.6e-4 to 1.1e-3".
 std::string plainRange(double low, double high);
 

@@ -33,7 +33,7 @@ std::string Ground::rate(std::optional<LeakRate> value) const
 std::string Ground::below(std::optional<LeakRate> value, std::optional<LeakRate> low,
                           std::optional<LeakRate> high) const
 {
-    return value && low && high ? rangeBeside(unit.number(*value), unit.number(*low), unit.number(*high))
+    return value && low && high ? printRange(unit.number(*value), unit.number(*low), unit.number(*high))
                                 : std::string();
 }
 

@@ -46,6 +46,21 @@ std::string decadesText(const analysis::ComparedPoint& point)
     return point.atLeast ? "at least " + text : text;
 }
 
+/// Both figures with their ranges stand in the row: why they differ needs words only where they decide
+/// nothing. The unit stands at the foot of every page.
+std::string whyText(const Ground& ground, const analysis::ComparedPoint& point)
+{
+    if (point.decades && point.change != analysis::Change::NotComparable)
+        return {};
+    std::string text = inPrint(point.because);
+    const std::string unit =
+        ' ' + ShownUnit().symbol; // as the analysis writes it; another has to be told apart
+    if (unit.substr(1) == ground.unit.symbol)
+        for (std::size_t at = text.find(unit); at != std::string::npos; at = text.find(unit))
+            text.erase(at, unit.size());
+    return text;
+}
+
 /// What a row tells beside its point.
 std::string tellingOf(const Ground& ground, const analysis::ComparedPoint& point)
 {
@@ -70,16 +85,16 @@ toldAlike(const Ground& ground, const std::vector<const analysis::ComparedPoint*
 
 Section comparisonSection(const Ground& ground)
 {
-    Section section{"Compared with the last job", {}, false, {}};
+    Section section{"Compared with the last job", {}, {}};
     if (!ground.options.lastJob) {
         section.blocks.emplace_back(
             Paragraph{"There is no earlier job of this object to compare with.", Paragraph::Look::Plain});
         return section;
     }
     const model::Job& last = *ground.options.lastJob;
-    section.note = fmt::format(
-        "job {} of {}, as left, against this one as found; below a rate its 95 % range, in its decade",
-        last.number, last.opened.date());
+    section.note =
+        fmt::format("job {} of {}, as left, against this one as found; below a rate its 95 % range",
+                    last.number, last.opened.date());
     if (const auto words = analysis::otherLimitWords(last, ground.job))
         section.blocks.emplace_back(Paragraph{inPrint(*words), Paragraph::Look::Strong});
     const std::vector<analysis::PointFinding> then =
@@ -87,8 +102,8 @@ Section comparisonSection(const Ground& ground)
     const analysis::Comparison comparison =
         analysis::compare({&last.sketch, then}, {&ground.job.sketch, ground.found}, ground.options.known);
     ReportTable table;
-    table.columns = {{"Point", 0.6},         {"Joint, place", 2.2}, {"Then", 1.75, true}, {"Now", 1.75, true},
-                     {"Decades", 1.3, true}, {"Change", 1.6},       {"Why", 2.7}};
+    table.columns = {{"Point", 0.6},      {"Joint, place", 2.4},  {"Then", 1.75, true},
+                     {"Now", 1.75, true}, {"Decades", 1.3, true}, {"Change, why", 3.4}};
     table.empty = "No point changed by more than the ranges of both jobs.";
     std::vector<const analysis::ComparedPoint*> changed;
     for (const analysis::ComparedPoint& point : comparison.points)
@@ -118,8 +133,7 @@ Section comparisonSection(const Ground& ground)
                                   sideCell(ground, point->before),
                                   sideCell(ground, point->after),
                                   {decadesText(*point)},
-                                  {std::string(model::name(point->change))},
-                                  {inPrint(point->because)}});
+                                  {std::string(model::name(point->change)), whyText(ground, *point)}});
             continue;
         }
         table.rows.push_back({{std::to_string(side->number), {}, {}, {}, true},
@@ -127,8 +141,7 @@ Section comparisonSection(const Ground& ground)
                               sideCell(ground, point->before),
                               sideCell(ground, point->after),
                               {decadesText(*point)},
-                              {std::string(model::name(point->change))},
-                              {inPrint(point->because)}});
+                              {std::string(model::name(point->change)), whyText(ground, *point)}});
     }
     section.blocks.emplace_back(std::move(table));
     // What a person said of points changes what is compared, and may be said after the job was signed.

@@ -19,13 +19,14 @@ namespace sealwalk::report {
 struct Fact
 {
     std::string label;
-    std::string value; ///< "not recorded" where nothing is known: an empty place is a finding too
+    std::string value;
 };
 
 /// Set in two columns.
 struct FactList
 {
     std::vector<Fact> facts;
+    std::vector<std::string> missing = {}; ///< labels of what nobody recorded, named together below
 };
 
 struct PlateMark
@@ -136,7 +137,6 @@ struct Section
 {
     std::string title;
     std::string note; ///< beside the title
-    bool newPage = false;
     std::vector<Block> blocks;
 };
 

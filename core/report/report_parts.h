@@ -25,7 +25,7 @@ struct Ground
     bool repaired = false;                     ///< as left differs from as found
 
     [[nodiscard]] std::string rate(std::optional<LeakRate> value) const; ///< "–" when none
-    /// 95 %, for the small line below a rate and in its decade: "2.6–11"; empty when there is none.
+    /// 95 %, for the small line below a rate: "(2.6–11) × 10⁻⁴"; empty when there is none.
     [[nodiscard]] std::string below(std::optional<LeakRate> value, std::optional<LeakRate> low,
                                     std::optional<LeakRate> high) const;
     [[nodiscard]] std::string number(model::PointId point) const;

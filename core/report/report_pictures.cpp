@@ -105,15 +105,15 @@ std::vector<Section> mapSections(const Ground& ground)
     if (ground.job.sketch.sheets.empty())
         return sections;
     MapOptions options = optionsOf(ground);
-    Section found{ground.repaired ? "Leak map, as found, as read" : "Leak map, as read", {}, true, {}};
+    Section found{ground.repaired ? "Leak map, as found, as read" : "Leak map, as read", {}, {}};
     addMaps(ground, ground.repaired ? ground.found : ground.left, options, found);
     if (ground.repaired) {
         sections.push_back(std::move(found));
-        found = Section{"Leak map, as left, as read", {}, true, {}};
+        found = Section{"Leak map, as left, as read", {}, {}};
         addMaps(ground, ground.left, options, found);
     }
     sections.push_back(std::move(found));
-    Section scale{"Scale, the same for every job on this object", {}, false, {}};
+    Section scale{"Scale, the same for every job on this object", {}, {}};
     scale.blocks.emplace_back(ScaleBlock{scaleOf(ground)});
     scale.blocks.emplace_back(Paragraph{"The band swells by 0.5 mm for each decade above the smallest "
                                         "detectable leak. Teeth: over the limit; few "
@@ -127,7 +127,7 @@ std::vector<Section> mapSections(const Ground& ground)
 
 Section balanceSection(const Ground& ground)
 {
-    Section section{"Balance, as air", {}, false, {}};
+    Section section{"Balance, as air", {}, {}};
     if (lastRound(ground) == nullptr)
         return section;
     const model::RiseTest* test = analysis::riseTestFor(ground.job, analysis::Standing::AsLeft);
@@ -184,7 +184,6 @@ std::vector<Section> riseSections(const Ground& ground)
             fmt::format("Pressure rise, {}", model::name(test.moment)),
             fmt::format("{}, {}", ground.when(test.at),
                         test.gauge.empty() ? std::string("gauge not named") : withWord("gauge", test.gauge)),
-            false,
             {}};
         const Result<analysis::RiseSummary> rise = analysis::judgeRise(test, ground.job, ground.object);
         if (!rise) {

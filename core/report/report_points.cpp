@@ -112,8 +112,8 @@ Cell foundCell(const Ground& ground, const PointFinding& f)
 std::vector<ReportColumn> findingColumns(const Ground& ground)
 {
     const auto limit = ground.job.setup.pointLimit;
-    return {{"Point", 0.7},       {"Joint, place", 2.6},
-            {"Finding", 2.2},     {"Leak rate", 1.3, true},
+    return {{"Point", 0.7},      {"Joint, place", 2.6},
+            {"Finding", 2.2},    {"Leak rate", 1.3, true},
             {"95 % range", 2.55}, {limit ? "Against " + ground.unit.print(*limit) : "Verdict", 1.9}};
 }
 
@@ -186,7 +186,6 @@ Section decisionSection(const Ground& ground)
         table.rows.push_back(findingRow(ground, *f));
     return {"Findings that need a decision",
             fmt::format("{}all {} points further on", ground.repaired ? "as left; " : "", ground.left.size()),
-            false,
             {std::move(table)}};
 }
 
@@ -209,7 +208,7 @@ Section pointsSection(const Ground& ground)
         }
         table.rows.push_back(std::move(row));
     }
-    return {ground.repaired ? "All points, as left" : "All points", {}, false, {std::move(table)}};
+    return {ground.repaired ? "All points, as left" : "All points", {}, {std::move(table)}};
 }
 
 Section untestedSection(const Ground& ground)
@@ -231,7 +230,7 @@ Section untestedSection(const Ground& ground)
              {std::string(model::name(f.finding)), {}, plateMark(ground, f)},
              {reason, reading == nullptr ? "" : typed(reading->by) + ", " + ground.when(reading->at)}});
     }
-    return {"Not tested", "each with its reason; nothing is claimed for these", false, {std::move(table)}};
+    return {"Not tested", "each with its reason; nothing is claimed for these", {std::move(table)}};
 }
 
 Section voidSection(const Ground& ground)
@@ -274,7 +273,7 @@ Section voidSection(const Ground& ground)
              {value(later), later.entered.empty() ? "" : "typed " + typed(later.entered)}});
     }
     table.empty = "No reading was voided or corrected.";
-    return {"Void and corrected readings", "both stay in the record", false, {std::move(table)}};
+    return {"Void and corrected readings", "both stay in the record", {std::move(table)}};
 }
 
 Section readingsSection(const Ground& ground)
@@ -286,10 +285,9 @@ Section readingsSection(const Ground& ground)
                      {"Condition", 1.35},
                      {"Background", 1.2, true},
                      {"Highest", 1.6, true},
-                     {"Dwell", 0.95, true},
-                     {"First rise", 0.9, true},
+                     {"Dwell, first rise", 0.95, true},
                      {"On the chamber", 1.75, true},
-                     {"Remark", 1.55}};
+                     {"Remark", 2.0}};
     table.empty = "No reading was taken.";
     const std::unordered_map<model::RoundId, int> numbers = [&] {
         std::unordered_map<model::RoundId, int> all;
@@ -331,16 +329,14 @@ Section readingsSection(const Ground& ground)
              {std::string(model::name(r.condition)), typed(r.conditionDetail)},
              {ground.rate(r.background)},
              {r.outcome == model::Outcome::Value ? ground.rate(r.peak) : std::string(model::name(r.outcome))},
-             {r.dwell ? trimmedText(r.dwell->si(), 3) + " s" : "–"},
-             {r.delay ? trimmedText(r.delay->si(), 3) + " s" : "–"},
+             {r.dwell ? trimmedText(r.dwell->si(), 3) + " s" : "–",
+              r.delay ? trimmedText(r.delay->si(), 3) + " s" : ""},
              {chamber, state},
              {remark, std::string(model::name(r.entry))}});
     }
-    return {
-        "Every reading, as recorded",
-        "as the detector showed it, and corrected to the chamber; below that its 95 % range, in its decade",
-        false,
-        {std::move(table)}};
+    return {"Every reading, as recorded",
+            "as the detector showed it, and corrected to the chamber; below that its 95 % range",
+            {std::move(table)}};
 }
 
 } // namespace sealwalk::report::detail

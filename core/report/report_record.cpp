@@ -193,11 +193,12 @@ std::string standingOf(const Ground& ground, model::PersonId signer)
 
 Section repairSection(const Ground& ground)
 {
-    Section section{"Repairs", {}, false, {}};
+    Section section{"Repairs", {}, {}};
     ReportTable table;
-    table.columns = {{"Points", 1.0},     {"Defect", 1.4},         {"What was done", 2.8},
-                     {"Permanence", 1.8}, {"As found", 1.3, true}, {"As left", 1.3, true},
-                     {"Re-test", 1.5}};
+    table.columns = {{"Points", 1.0},         {"Defect", 1.4},
+                     {"What was done", 2.6},  {"Permanent or temporary", 1.8},
+                     {"As found", 1.3, true}, {"As left", 1.3, true},
+                     {"Re-test", 2.2}};
     table.empty = "No repair was logged in this job.";
     for (const model::Repair& repair : ground.job.repairs) {
         std::string before;
@@ -226,6 +227,12 @@ Section repairSection(const Ground& ground)
              {retestText(ground, repair), proofText(ground, repair)}});
     }
     section.blocks.emplace_back(std::move(table));
+    const auto isTemporary = [](const model::Repair& repair) { return !repair.permanent; };
+    if (std::any_of(ground.job.repairs.begin(), ground.job.repairs.end(), isTemporary))
+        section.blocks.emplace_back(
+            Paragraph{"A temporary repair is to be replaced by a permanent one; below the word stands who "
+                      "sees to that, and by when.",
+                      Paragraph::Look::Soft});
     for (const model::Repair& repair : ground.options.carried)
         section.blocks.emplace_back(Paragraph{
             fmt::format("Still in place from an earlier job: {} at point {}, {}{}, done {}.",
@@ -243,7 +250,7 @@ Section repairSection(const Ground& ground)
 
 Section decisionsByPeopleSection(const Ground& ground)
 {
-    Section section{"Verdicts and concessions by people", {}, false, {}};
+    Section section{"Verdicts and concessions by people", {}, {}};
     ReportTable table;
     table.columns = {{"Points", 0.8}, {"Decided", 2.1}, {"Worked out", 1.8}, {"Because", 3.4}, {"By", 1.9}};
     for (const model::Judgement& j : ground.job.judgements)
@@ -265,7 +272,7 @@ Section decisionsByPeopleSection(const Ground& ground)
 
 Section reviewSection(const Ground& ground)
 {
-    Section section{"Review, turn by turn", {}, false, {}};
+    Section section{"Review, turn by turn", {}, {}};
     ReportTable table;
     table.columns = {{"When", 1.5}, {"Who", 1.5}, {"Step", 2.4}, {"Words", 3.7}};
     table.empty = "Not yet submitted.";
@@ -324,7 +331,7 @@ Section signatureSection(const Ground& ground)
     if (!has("witness"))
         block.lines.push_back({"witness", job.setup.witness.empty() ? "none" : typed(job.setup.witness),
                                job.setup.witness.empty() ? "" : "named with the job, has not signed"});
-    Section section{"Signatures", {}, false, {std::move(block)}};
+    Section section{"Signatures", {}, {std::move(block)}};
     if (!job.signatures.empty())
         for (const model::Signature& s : job.signatures)
             section.blocks.emplace_back(

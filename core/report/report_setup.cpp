@@ -19,22 +19,24 @@ namespace sealwalk::report::detail {
 
 namespace {
 
+constexpr const char* kNotRecorded = "not recorded";
+
 /// What somebody typed.
 std::string said(const std::string& text)
 {
-    return text.empty() ? "not recorded" : typed(text);
+    return text.empty() ? kNotRecorded : typed(text);
 }
 
 /// What stands so already.
 std::string orNot(const std::string& text)
 {
-    return text.empty() ? "not recorded" : text;
+    return text.empty() ? kNotRecorded : text;
 }
 
 template <class Q, class Text>
 std::string orNot(const std::optional<Q>& value, Text text)
 {
-    return value ? text(*value) : std::string("not recorded");
+    return value ? text(*value) : std::string(kNotRecorded);
 }
 
 std::string joined(const std::set<std::string>& names)
@@ -191,8 +193,12 @@ Section setupSection(const Ground& ground)
     const model::Job& job = ground.job;
     const model::Setup& setup = job.setup;
     FactList list;
+    // What is missing is a finding too, but line by line it hides what was recorded.
     const auto add = [&](std::string label, std::string value) {
-        list.facts.push_back({std::move(label), std::move(value)});
+        if (value == kNotRecorded)
+            list.missing.push_back(std::move(label));
+        else
+            list.facts.push_back({std::move(label), std::move(value)});
     };
     const std::optional<Volume> volume = setup.volume ? setup.volume : ground.object.volume;
     add("Report", reportNumber(job));
@@ -236,7 +242,7 @@ Section setupSection(const Ground& ground)
         instruments += fmt::format("{}{} {}{}", instruments.empty() ? "" : "; ", typed(i.what),
                                    typed(i.identity), i.due ? ", due " + i.due->date() : "");
     add("Other instruments", orNot(instruments));
-    return {"What was tested, and how", {}, false, {std::move(list)}};
+    return {"What was tested, and how", {}, {std::move(list)}};
 }
 
 Section setupSketchSection(const Ground& ground)
@@ -246,7 +252,6 @@ Section setupSketchSection(const Ground& ground)
     words.typed = [](const std::string& text) { return typed(text); };
     return {"Set-up",
             "drawn from what was stated, not to scale; dashed: not stated",
-            false,
             {SetupBlock{setupSketch(ground.job, ground.object, words)}}};
 }
 
@@ -320,7 +325,6 @@ Section calibrationSection(const Ground& ground)
     }
     Section section{"Calibration and background",
                     "factor: shown over true; in brackets what a reading is multiplied by",
-                    false,
                     {std::move(table)}};
     ReportTable watches;
     watches.columns = {{"Background watched", 1.6}, {"Values", 0.8, true}, {"Over", 0.8, true},
@@ -350,7 +354,7 @@ Section calibrationSection(const Ground& ground)
 Section cautionSection(const Ground& ground)
 {
     Section section{
-        "Cautions", "they name hazards; the site's rules, permits and licensed people decide", false, {}};
+        "Cautions", "they name hazards; the site's rules, permits and licensed people decide", {}};
     ReportTable table;
     table.columns = {{"Caution", 2.2}, {"What to mind", 4.6}, {"Read by", 1.6}};
     for (const model::Caution& caution : model::cautions()) {

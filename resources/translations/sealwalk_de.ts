@@ -4761,16 +4761,16 @@ Fingerabdruck %2 …</translation>
         <translation>Vergleich mit dem letzten Auftrag</translation>
     </message>
     <message>
-        <source>job %1 of %2, as left, against this one as found; below a rate its 95 % range, in its decade</source>
-        <translation>Auftrag %1 vom %2, hinterlassen, gegen diesen, vorgefunden; unter einer Rate ihr 95-%-Bereich, in ihrer Dekade</translation>
+        <source>job %1 of %2, as left, against this one as found; below a rate its 95 % range</source>
+        <translation>Auftrag %1 vom %2, hinterlassen, gegen diesen, vorgefunden; unter einer Rate ihr 95-%-Bereich</translation>
     </message>
     <message>
         <source>Every reading, as recorded</source>
         <translation>Jeder Messwert, wie aufgezeichnet</translation>
     </message>
     <message>
-        <source>as the detector showed it, and corrected to the chamber; below that its 95 % range, in its decade</source>
-        <translation>wie ihn der Lecksucher zeigte und auf die Kammer berichtigt; darunter sein 95-%-Bereich, in seiner Dekade</translation>
+        <source>as the detector showed it, and corrected to the chamber; below that its 95 % range</source>
+        <translation>wie ihn der Lecksucher zeigte und auf die Kammer berichtigt; darunter sein 95-%-Bereich</translation>
     </message>
     <message>
         <source>Review, turn by turn</source>
@@ -4941,12 +4941,8 @@ Fingerabdruck %2 …</translation>
         <translation>Zustand</translation>
     </message>
     <message>
-        <source>Dwell</source>
-        <translation>Sprühzeit</translation>
-    </message>
-    <message>
-        <source>First rise</source>
-        <translation>Erster Anstieg</translation>
+        <source>Dwell, first rise</source>
+        <translation>Sprühzeit, Anstieg</translation>
     </message>
     <message>
         <source>On the chamber</source>
@@ -4977,8 +4973,8 @@ Fingerabdruck %2 …</translation>
         <translation>Was getan wurde</translation>
     </message>
     <message>
-        <source>Permanence</source>
-        <translation>Dauer</translation>
+        <source>Permanent or temporary</source>
+        <translation>Dauerhaft oder vorläufig</translation>
     </message>
     <message>
         <source>Re-test</source>
@@ -5025,12 +5021,16 @@ Fingerabdruck %2 …</translation>
         <translation>Dekaden</translation>
     </message>
     <message>
-        <source>Why</source>
-        <translation>Warum</translation>
+        <source>Change, why</source>
+        <translation>Änderung, Grund</translation>
     </message>
     <message>
         <source>not recorded</source>
         <translation>nicht notiert</translation>
+    </message>
+    <message>
+        <source>Not recorded</source>
+        <translation>Nicht notiert</translation>
     </message>
     <message>
         <source>nothing named</source>
@@ -5815,6 +5815,10 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>temporary</source>
         <translation>vorläufig</translation>
+    </message>
+    <message>
+        <source>A temporary repair is to be replaced by a permanent one; below the word stands who sees to that, and by when.</source>
+        <translation>Eine vorläufige Reparatur ist durch eine dauerhafte zu ersetzen; unter dem Wort steht, wer sich bis wann darum kümmert.</translation>
     </message>
     <message>
         <source>temporary, made good since</source>

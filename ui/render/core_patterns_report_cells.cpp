@@ -53,6 +53,8 @@ std::span<const char* const> reportCells()
         QT_TRANSLATE_NOOP("Core", "permanent"),
         QT_TRANSLATE_NOOP("Core", "temporary"),
         QT_TRANSLATE_NOOP("Core", "temporary, made good since"),
+        QT_TRANSLATE_NOOP("Core", "A temporary repair is to be replaced by a permanent one; below the word "
+                                  "stands who sees to that, and by when."),
         QT_TRANSLATE_NOOP("Core", "no date"),
         QT_TRANSLATE_NOOP("Core", "not named"),
         QT_TRANSLATE_NOOP("Core", "open: not all sprayed again: %1"),

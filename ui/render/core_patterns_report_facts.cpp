@@ -10,6 +10,7 @@ std::span<const char* const> reportFacts()
 {
     static constexpr const char* kAll[] = {
         QT_TRANSLATE_NOOP("Core", "not recorded"),
+        QT_TRANSLATE_NOOP("Core", "Not recorded"),
         QT_TRANSLATE_NOOP("Core", "nothing named"),
         QT_TRANSLATE_NOOP("Core", "nobody named"),
         QT_TRANSLATE_NOOP("Core", "none recorded"),

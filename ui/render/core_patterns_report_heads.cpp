@@ -48,9 +48,11 @@ std::span<const char* const> reportHeads()
         QT_TRANSLATE_NOOP("Core", "both stay in the record"),
         QT_TRANSLATE_NOOP("Core", "Verdicts and concessions by people"),
         QT_TRANSLATE_NOOP("Core", "Compared with the last job"),
-        QT_TRANSLATE_NOOP("Core", "job %1 of %2, as left, against this one as found; below a rate its 95 % range, in its decade"),
+        QT_TRANSLATE_NOOP("Core",
+                          "job %1 of %2, as left, against this one as found; below a rate its 95 % range"),
         QT_TRANSLATE_NOOP("Core", "Every reading, as recorded"),
-        QT_TRANSLATE_NOOP("Core", "as the detector showed it, and corrected to the chamber; below that its 95 % range, in its decade"),
+        QT_TRANSLATE_NOOP(
+            "Core", "as the detector showed it, and corrected to the chamber; below that its 95 % range"),
         QT_TRANSLATE_NOOP("Core", "Review, turn by turn"),
         QT_TRANSLATE_NOOP("Core", "Cautions"),
         QT_TRANSLATE_NOOP("Core", "they name hazards; the site's rules, permits and licensed people decide"),
@@ -93,8 +95,7 @@ std::span<const char* const> reportHeads()
         QT_TRANSLATE_NOOP("Core", "No."),
         QT_TRANSLATE_NOOP("Core", "When, by"),
         QT_TRANSLATE_NOOP("Core", "Condition"),
-        QT_TRANSLATE_NOOP("Core", "Dwell"),
-        QT_TRANSLATE_NOOP("Core", "First rise"),
+        QT_TRANSLATE_NOOP("Core", "Dwell, first rise"),
         QT_TRANSLATE_NOOP("Core", "On the chamber"),
         QT_TRANSLATE_NOOP("Core", "Remark"),
         QT_TRANSLATE_NOOP("Core", "Before and after"),
@@ -102,7 +103,7 @@ std::span<const char* const> reportHeads()
         QT_TRANSLATE_NOOP("Core", "After the repairs"),
         QT_TRANSLATE_NOOP("Core", "Defect"),
         QT_TRANSLATE_NOOP("Core", "What was done"),
-        QT_TRANSLATE_NOOP("Core", "Permanence"),
+        QT_TRANSLATE_NOOP("Core", "Permanent or temporary"),
         QT_TRANSLATE_NOOP("Core", "Re-test"),
         QT_TRANSLATE_NOOP("Core", "Decided"),
         QT_TRANSLATE_NOOP("Core", "Worked out"),
@@ -114,7 +115,7 @@ std::span<const char* const> reportHeads()
         QT_TRANSLATE_NOOP("Core", "Then"),
         QT_TRANSLATE_NOOP("Core", "Now"),
         QT_TRANSLATE_NOOP("Core", "Decades"),
-        QT_TRANSLATE_NOOP("Core", "Why"),
+        QT_TRANSLATE_NOOP("Core", "Change, why"),
     };
     return kAll;
 }

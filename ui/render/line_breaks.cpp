@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/render/line_breaks.h"
 
+#include "ui/render/raised_text.h"
+
 #include <QFontMetricsF>
 #include <QHash>
 
+#include <algorithm>
 #include <map>
 #include <utility>
 
@@ -19,8 +22,8 @@ class Face
 {
 public:
     explicit Face(const QFont& font)
-        : m_metrics(font)
-        , m_blank(m_metrics.horizontalAdvance(QLatin1Char(' ')))
+        : m_font(font)
+        , m_blank(QFontMetricsF(font).horizontalAdvance(QLatin1Char(' ')))
     {}
 
     [[nodiscard]] double blank() const { return m_blank; }
@@ -31,11 +34,11 @@ public:
             return *known;
         if (m_known.size() > kMostRemembered)
             m_known.clear();
-        return *m_known.insert(word, m_metrics.horizontalAdvance(word));
+        return *m_known.insert(word, raisedWidth(word, m_font));
     }
 
 private:
-    QFontMetricsF m_metrics;
+    QFont m_font;
     double m_blank;
     QHash<QString, double> m_known;
 };
@@ -103,6 +106,22 @@ QStringList brokenLines(const QString& text, const QFont& font, double width)
         lines << (fresh ? QString() : line);
     }
     return lines;
+}
+
+TextWidths widthsOf(const QString& text, const QFont& font)
+{
+    Face& face = faceOf(font);
+    TextWidths widths;
+    for (const QString& paragraph : text.split(QLatin1Char('\n'))) {
+        double line = 0.0;
+        for (const QString& word : wordsOf(paragraph)) {
+            const double advance = face.advance(word);
+            line += (line > 0.0 ? face.blank() : 0.0) + advance;
+            widths.word = std::max(widths.word, advance);
+        }
+        widths.line = std::max(widths.line, line);
+    }
+    return widths;
 }
 
 } // namespace sealwalk::render

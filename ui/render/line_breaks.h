@@ -12,4 +12,11 @@ namespace sealwalk::render {
 /// itself is cut where it is full. Widths of words are remembered; one memory per thread.
 QStringList brokenLines(const QString& text, const QFont& font, double width);
 
+struct TextWidths
+{
+    double line = 0.0; ///< of the longest line, nothing broken
+    double word = 0.0; ///< of the longest piece that is not broken
+};
+TextWidths widthsOf(const QString& text, const QFont& font);
+
 } // namespace sealwalk::render

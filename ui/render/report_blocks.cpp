@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Words, maps, plots, photos and signatures of a report.
+// Words, plots, photos and signatures of a report.
 #include "ui/render/bar_painter.h"
 #include "ui/render/decade_ruler.h"
 #include "ui/render/figure_painter.h"
@@ -22,7 +22,7 @@ constexpr double kPlotWidth = 400.0;
 constexpr double kBarsHeight = 128.0;
 constexpr double kPlotHeight = 280.0;
 constexpr double kPlotGap = 18.0;
-constexpr double kTallestMap = 452.0; // two to a page
+constexpr double kLeastPlot = 0.75; // of its height, to fill a page
 constexpr double kPhotoHeight = 220.0;
 constexpr double kRulerHeight = 60.0;
 constexpr int kLegendColumns = 3;
@@ -96,41 +96,33 @@ void Pages::block(const report::BarBlock& bars)
 void Pages::block(const report::FigureBlock& figure)
 {
     const double width = m_metrics.textWidth() - kPlotWidth - kPlotGap;
-    const double height = std::max(kPlotHeight, wordsHeight(figure.words, width)) + 8.0;
+    const double room = m_metrics.end() - m_y - 8.0;
+    const double least = std::max(kLeastPlot * kPlotHeight, wordsHeight(figure.words, width));
+    const double plot = room < least ? kPlotHeight : std::min(room, kPlotHeight);
+    const double height = std::max(plot, wordsHeight(figure.words, width)) + 8.0;
     const double top = take(height);
     draw([=, this, &figure](QPainter& painter) {
         FigureStyle style;
         style.text = kText - 1.0;
         style.devicePixelRatio = 4.0; // paper shows more than a screen
-        paintFigure(painter, m_theme, figure.figure, QRectF(m_metrics.left, top + 4, kPlotWidth, kPlotHeight),
+        paintFigure(painter, m_theme, figure.figure, QRectF(m_metrics.left, top + 4, kPlotWidth, plot),
                     style);
     });
     beside(figure.words, m_metrics.left + kPlotWidth + kPlotGap, top, width);
 }
 
-double Pages::leadHeight(const report::Section& section) const
+double Pages::leadHeight(const report::Block& block) const
 {
-    const auto* map =
-        section.blocks.empty() ? nullptr : std::get_if<report::MapBlock>(&section.blocks.front());
-    return map == nullptr ? kPlotHeight
-                          : LaidMap(map->map, m_metrics.textWidth(), kTallestMap).height() + 8.0;
-}
-
-void Pages::block(const report::MapBlock& map)
-{
-    const double width = m_metrics.textWidth();
-    const auto laid = std::make_shared<const LaidMap>(map.map, width, kTallestMap);
-    QImage under;
-    if (m_options.pictures && map.map->underlay) {
-        model::Sheet sheet;
-        sheet.underlay = map.map->underlay;
-        under = underlayOf(sheet, m_options.pictures);
-    }
-    const double height = laid->height();
-    const double top = take(height + 8.0) + 4.0;
-    draw([=, this](QPainter& painter) {
-        laid->paint(painter, under, QRectF(m_metrics.left, top, width, height));
-    });
+    const double beside = m_metrics.textWidth() - kPlotWidth - kPlotGap;
+    if (const auto* map = std::get_if<report::MapBlock>(&block))
+        return leastHeight(*map);
+    if (const auto* figure = std::get_if<report::FigureBlock>(&block))
+        return std::max(kLeastPlot * kPlotHeight, wordsHeight(figure->words, beside)) + 8.0;
+    if (const auto* bars = std::get_if<report::BarBlock>(&block))
+        return std::max(kBarsHeight, wordsHeight(bars->words, beside)) + 8.0;
+    if (const auto* setup = std::get_if<report::SetupBlock>(&block))
+        return laidSetup(*setup)->height() + 8.0;
+    return 0.0;
 }
 
 void Pages::block(const report::ScaleBlock& scale)
@@ -234,10 +226,15 @@ void Pages::block(const report::PictureBlock& pictures)
     }
 }
 
+std::shared_ptr<const LaidSetup> Pages::laidSetup(const report::SetupBlock& setup) const
+{
+    return std::make_shared<const LaidSetup>(setup.sketch, m_metrics.textWidth(),
+                                             SetupStyle{.text = kText, .shapesText = false});
+}
+
 void Pages::block(const report::SetupBlock& setup)
 {
-    const auto laid = std::make_shared<const LaidSetup>(setup.sketch, m_metrics.textWidth(),
-                                                        SetupStyle{.text = kText, .shapesText = false});
+    const auto laid = laidSetup(setup);
     const double top = take(laid->height() + 8.0) + 4.0;
     draw([=, this](QPainter& painter) { laid->paint(painter, m_theme, QPointF(m_metrics.left, top)); });
 }

@@ -4,11 +4,13 @@
 #include "ui/render/icon.h"
 #include "ui/render/line_breaks.h"
 #include "ui/render/plate_painter.h"
+#include "ui/render/raised_text.h"
 #include "ui/render/report_words.h"
 
 #include <QFontMetricsF>
 
 #include <algorithm>
+#include <type_traits>
 
 namespace sealwalk::render::detail {
 
@@ -16,11 +18,10 @@ namespace {
 
 constexpr double kText = 11.0;
 constexpr double kSmall = 9.0;
-constexpr double kCellPad = 4.0;
-constexpr double kPlate = 13.0;
-constexpr double kGlyph = 20.0;
 constexpr double kTitle = 34.0;
-constexpr double kLead = 60.0; // a title is not left alone at the foot of a page
+constexpr double kLead = 60.0;    // a title is not left alone at the foot of a page
+constexpr double kFewLines = 0.4; // of a page
+constexpr double kMuchEmpty = 0.33;
 
 QString words(const std::string& text)
 {
@@ -69,15 +70,14 @@ void wrappedText(QPainter& painter, const QRectF& where, const QString& text, co
     double y = where.top() + metrics.ascent();
     if (alignment.testFlag(Qt::AlignVCenter))
         y += 0.5 * (where.height() - height);
-    painter.setFont(font);
     painter.setPen(ink);
     for (const QString& line : lines) {
         double x = where.left();
         if (alignment.testFlag(Qt::AlignRight))
-            x = where.right() - metrics.horizontalAdvance(line);
+            x = where.right() - raisedWidth(line, font);
         else if (alignment.testFlag(Qt::AlignHCenter))
-            x = where.center().x() - 0.5 * metrics.horizontalAdvance(line);
-        painter.drawText(QPointF(x, y), line);
+            x = where.center().x() - 0.5 * raisedWidth(line, font);
+        drawRaised(painter, QPointF(x, y), line, font);
         y += metrics.lineSpacing();
     }
 }
@@ -89,6 +89,26 @@ Pages::Pages(const report::ReportContent& content, const PdfOptions& options)
     , m_metrics(PageMetrics::of(options.paper))
 {
     const RecordWords record(m_options.language);
+    layOut();
+    const double page = m_metrics.end() - m_metrics.top;
+    const double last = m_y - m_metrics.top;
+    if (count() < 2 || (last > kFewLines * page && m_emptiest < kMuchEmpty * page))
+        return;
+    // A few lines on a last page, or a map that just missed its page: rows a little closer may do without.
+    std::vector<std::vector<Draw>> wide = std::move(m_pages);
+    const double emptiest = m_emptiest;
+    m_isTight = true;
+    layOut();
+    const bool isFuller = m_emptiest < std::min(emptiest, kMuchEmpty * page);
+    const bool isBetter = m_pages.size() < wide.size() || (m_pages.size() == wide.size() && isFuller);
+    if (!isBetter)
+        m_pages = std::move(wide);
+}
+
+void Pages::layOut()
+{
+    m_pages.clear();
+    m_emptiest = 0.0;
     newPage();
     statement(m_content.statement);
     for (const report::Section& part : m_content.sections)
@@ -97,6 +117,8 @@ Pages::Pages(const report::ReportContent& content, const PdfOptions& options)
 
 void Pages::newPage()
 {
+    if (!m_pages.empty())
+        m_emptiest = std::max(m_emptiest, m_metrics.end() - m_y);
     m_pages.emplace_back();
     m_y = m_metrics.top;
 }
@@ -198,8 +220,7 @@ void Pages::title(const report::Section& part, double following)
     const QFont aside = printFont(kText + 1);
     const double after = QFontMetricsF(face).horizontalAdvance(words(part.title)) + 8.0;
     // A note that has no room beside the title stands below it.
-    const bool isBeside =
-        after + QFontMetricsF(aside).horizontalAdvance(words(part.note)) <= m_metrics.textWidth();
+    const bool isBeside = after + raisedWidth(words(part.note), aside) <= m_metrics.textWidth();
     const double below = isBeside ? 0.0 : wrappedHeight(words(part.note), aside, m_metrics.textWidth()) + 2.0;
     if (m_y + kTitle + below + following > m_metrics.end())
         newPage();
@@ -210,9 +231,8 @@ void Pages::title(const report::Section& part, double following)
         painter.setPen(m_theme.colour(Role::Ink));
         painter.drawText(QPointF(m_metrics.left, base), words(part.title));
         if (isBeside) {
-            painter.setFont(aside);
             painter.setPen(m_theme.colour(Role::InkSoft));
-            painter.drawText(QPointF(m_metrics.left + after, base), words(part.note));
+            drawRaised(painter, QPointF(m_metrics.left + after, base), words(part.note), aside);
         } else {
             wrappedText(painter, QRectF(m_metrics.left, top + 27, m_metrics.textWidth(), below),
                         words(part.note), aside, m_theme.colour(Role::InkSoft));
@@ -225,169 +245,90 @@ void Pages::title(const report::Section& part, double following)
 
 void Pages::section(const report::Section& part)
 {
-    // A page of its own where what comes first has no room below what is there: a page is not left all but
-    // empty.
-    const double first =
-        part.newPage ? leadHeight(part) : std::max({kLead, togetherHeight(part), firstHeight(part)});
-    if (part.newPage && m_y > m_metrics.top && m_y + kTitle + first > m_metrics.end())
-        newPage();
-    title(part, first);
-    for (const report::Block& one : part.blocks)
-        std::visit([this](const auto& value) { block(value); }, one);
+    title(part, std::max({kLead, togetherHeight(part), firstHeight(part)}));
+    const auto isMap = [](const report::Block& one) { return std::holds_alternative<report::MapBlock>(one); };
+    for (auto at = part.blocks.begin(); at != part.blocks.end();) {
+        const auto end = std::find_if_not(at, part.blocks.end(), isMap);
+        if (end != at) {
+            maps({at, end});
+            at = end;
+        } else {
+            std::visit(
+                [this]<class Kind>(const Kind& value) {
+                    if constexpr (!std::is_same_v<Kind, report::MapBlock>)
+                        block(value);
+                },
+                *at++);
+        }
+    }
     m_y += 4.0;
+}
+
+double Pages::firstHeight(const report::Section& part) const
+{
+    if (part.blocks.empty())
+        return 0.0;
+    const report::Block& first = part.blocks.front();
+    if (const auto* table = std::get_if<report::ReportTable>(&first))
+        return table->rows.empty() ? 0.0 : beginHeight(*table, edgesOf(*table));
+    return leadHeight(first);
 }
 
 void Pages::block(const report::FactList& list)
 {
+    constexpr double kMostLabel = 130.0;
+    constexpr double kBetween = 12.0;
     const double column = m_metrics.textWidth() / 2.0;
-    const double labelWidth = 122.0;
     const QFont face = printFont(kText);
-    for (std::size_t i = 0; i < list.facts.size(); i += 2) {
-        double height = 0.0;
-        for (std::size_t k = i; k < std::min(i + 2, list.facts.size()); ++k)
-            height =
-                std::max(height, wrappedHeight(words(list.facts[k].value), face, column - labelWidth - 12.0));
-        height += 6.0;
-        const double top = take(height);
-        for (std::size_t k = i; k < std::min(i + 2, list.facts.size()); ++k) {
-            const report::Fact fact = list.facts[k];
-            const double left = m_metrics.left + static_cast<double>(k - i) * column;
-            draw([=, this](QPainter& painter) {
-                wrappedText(painter, QRectF(left, top + 2, labelWidth, height), words(fact.label), face,
-                            m_theme.colour(Role::InkFaint));
-                wrappedText(painter, QRectF(left + labelWidth, top + 2, column - labelWidth - 12.0, height),
-                            words(fact.value), face, m_theme.colour(Role::Ink));
-            });
-        }
+    double labelWidth = 0.0;
+    for (const report::Fact& fact : list.facts)
+        labelWidth = std::max(labelWidth, widthsOf(words(fact.label), face).line + kBetween);
+    labelWidth = std::min(labelWidth, kMostLabel);
+    // A label, its value, and a line below once the row is full.
+    const auto put = [&](const QString& label, const QString& value, QPointF at, double width,
+                         double height) {
+        draw([=, this](QPainter& painter) {
+            wrappedText(painter, QRectF(at.x(), at.y() + 2, labelWidth - 4.0, height), label, face,
+                        m_theme.colour(Role::InkFaint));
+            wrappedText(painter, QRectF(at.x() + labelWidth, at.y() + 2, width, height), value, face,
+                        m_theme.colour(Role::Ink));
+        });
+    };
+    const auto rule = [&](double y) {
         draw([=, this](QPainter& painter) {
             painter.setPen(QPen(m_theme.colour(Role::Line), 0.8));
-            painter.drawLine(QLineF(m_metrics.left, top + height - 0.5, m_metrics.width - m_metrics.right,
-                                    top + height - 0.5));
+            painter.drawLine(QLineF(m_metrics.left, y, m_metrics.width - m_metrics.right, y));
         });
+    };
+    const auto heightOf = [&](const QString& label, const QString& value, double width) {
+        return std::max(wrappedHeight(label, face, labelWidth - 4.0), wrappedHeight(value, face, width)) +
+               (m_isTight ? 4.0 : 6.0);
+    };
+    const double width = column - labelWidth - kBetween;
+    for (std::size_t i = 0; i < list.facts.size(); i += 2) {
+        const std::size_t end = std::min(i + 2, list.facts.size());
+        double height = 0.0;
+        for (std::size_t k = i; k < end; ++k)
+            height =
+                std::max(height, heightOf(words(list.facts[k].label), words(list.facts[k].value), width));
+        const double top = take(height);
+        for (std::size_t k = i; k < end; ++k)
+            put(words(list.facts[k].label), words(list.facts[k].value),
+                QPointF(m_metrics.left + static_cast<double>(k - i) * column, top), width, height);
+        rule(top + height - 0.5);
     }
-}
-
-double Pages::rowHeight(const std::vector<report::Cell>& row, const std::vector<double>& edges) const
-{
-    double most = 0.0;
-    for (std::size_t c = 0; c < row.size() && c + 1 < edges.size(); ++c) {
-        const report::Cell& cell = row[c];
-        const double taken = (cell.plate ? kPlate * 1.6 : 0.0) + (cell.verdict ? kGlyph + 4.0 : 0.0);
-        const double width = edges[c + 1] - edges[c] - 2.0 * kCellPad - taken;
-        const double height =
-            wrappedHeight(words(cell.text), printFont(kText, cell.strong ? Weight::Bold : Weight::Normal),
-                          width) +
-            wrappedHeight(words(cell.small), printFont(kSmall), width);
-        most = std::max({most, height, cell.verdict || cell.plate ? 15.0 : 0.0});
-    }
-    return most + 6.0;
-}
-
-double Pages::headHeight(const report::ReportTable& table, const std::vector<double>& edges) const
-{
-    double height = 0.0;
-    for (std::size_t c = 0; c < table.columns.size(); ++c)
-        height = std::max(height, wrappedHeight(words(table.columns[c].title), printFont(kSmall),
-                                                edges[c + 1] - edges[c] - 2.0 * kCellPad));
-    return height + 6.0;
-}
-
-void Pages::tableHead(const report::ReportTable& table, const std::vector<double>& edges)
-{
-    const QFont face = printFont(kSmall);
-    const double height = headHeight(table, edges);
-    const double top = take(height);
-    draw([=, this, &table](QPainter& painter) {
-        for (std::size_t c = 0; c < table.columns.size(); ++c)
-            wrappedText(
-                painter,
-                QRectF(edges[c] + kCellPad, top + 2, edges[c + 1] - edges[c] - 2.0 * kCellPad, height - 4.0),
-                words(table.columns[c].title), face, m_theme.colour(Role::InkFaint),
-                (table.columns[c].right ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignBottom);
-        painter.setPen(QPen(m_theme.colour(Role::Edge), 0.8));
-        painter.drawLine(QLineF(edges.front(), top + height - 0.5, edges.back(), top + height - 0.5));
-    });
-}
-
-void Pages::tableRow(const report::ReportTable& table, const std::vector<report::Cell>& row,
-                     const std::vector<double>& edges, double height)
-{
-    const double top = take(height);
-    draw([=, this, &table, &row](QPainter& painter) {
-        for (std::size_t c = 0; c < row.size() && c + 1 < edges.size(); ++c) {
-            const report::Cell& cell = row[c];
-            QRectF room(edges[c] + kCellPad, top + 3, edges[c + 1] - edges[c] - 2.0 * kCellPad, height - 5.0);
-            QColor ink = m_theme.colour(Role::Ink);
-            if (cell.plate) {
-                paintPlate(painter, m_theme,
-                           {cell.plate->state, cell.plate->teeth, cell.plate->temporary, cell.plate->overdue,
-                            cell.plate->conceded},
-                           QPointF(room.left() + kPlate * 0.7, room.top() + 6.5), kPlate);
-                room.setLeft(room.left() + kPlate * 1.6);
-            }
-            if (cell.verdict) {
-                paintLimitGlyph(painter, m_theme, *cell.verdict,
-                                QRectF(room.left(), room.top() - 2.0, kGlyph, 17.0));
-                room.setLeft(room.left() + kGlyph + 4.0);
-                ink = verdictColour(m_theme, *cell.verdict);
-            }
-            const QFont face = printFont(kText, cell.strong ? Weight::Bold : Weight::Normal);
-            const Qt::Alignment side = table.columns[c].right ? Qt::AlignRight : Qt::AlignLeft;
-            wrappedText(painter, room, words(cell.text), face, ink, side | Qt::AlignTop);
-            if (!cell.small.empty())
-                wrappedText(painter,
-                            room.adjusted(0, wrappedHeight(words(cell.text), face, room.width()), 0, 0),
-                            words(cell.small), printFont(kSmall), m_theme.colour(Role::InkFaint),
-                            side | Qt::AlignTop);
-        }
-        painter.setPen(QPen(m_theme.colour(Role::Line), 0.8));
-        painter.drawLine(QLineF(edges.front(), top + height - 0.5, edges.back(), top + height - 0.5));
-    });
-}
-
-std::vector<double> Pages::edgesOf(const report::ReportTable& table) const
-{
-    double shares = 0.0;
-    for (const report::ReportColumn& column : table.columns)
-        shares += column.share;
-    std::vector<double> edges{m_metrics.left};
-    for (const report::ReportColumn& column : table.columns)
-        edges.push_back(edges.back() + m_metrics.textWidth() * column.share / shares);
-    return edges;
-}
-
-double Pages::firstHeight(const report::Section& section) const
-{
-    if (section.blocks.empty())
-        return 0.0;
-    const report::Block& block = section.blocks.front();
-    if (const auto* table = std::get_if<report::ReportTable>(&block);
-        table != nullptr && !table->rows.empty()) {
-        const std::vector<double> edges = edgesOf(*table);
-        return headHeight(*table, edges) + rowHeight(table->rows.front(), edges);
-    }
-    return std::holds_alternative<report::FigureBlock>(block) ? leadHeight(section) + 8.0 : 0.0;
-}
-
-void Pages::block(const report::ReportTable& table)
-{
-    if (table.rows.empty()) {
-        block(report::Paragraph{table.empty, report::Paragraph::Look::Soft});
+    if (list.missing.empty())
         return;
-    }
-    const std::vector<double> edges = edgesOf(table);
-    if (m_y + headHeight(table, edges) + rowHeight(table.rows.front(), edges) > m_metrics.end())
-        newPage(); // a head does not stand without a row
-    tableHead(table, edges);
-    for (const std::vector<report::Cell>& row : table.rows) {
-        const double height = rowHeight(row, edges);
-        if (m_y + height > m_metrics.end()) {
-            newPage();
-            tableHead(table, edges); // every page says what its columns are
-        }
-        tableRow(table, row, edges, height);
-    }
-    m_y += 4.0;
+    QStringList missing;
+    for (const std::string& label : list.missing)
+        missing << words(label);
+    const QString label = spoken("Core", "Not recorded");
+    const QString value = missing.join(QStringLiteral("; ")); // some have a comma of their own
+    const double whole = m_metrics.textWidth() - labelWidth;
+    const double height = heightOf(label, value, whole);
+    const double top = take(height);
+    put(label, value, QPointF(m_metrics.left, top), whole, height);
+    rule(top + height - 0.5);
 }
 
 } // namespace sealwalk::render::detail

@@ -11,7 +11,14 @@
 #include <QString>
 
 #include <functional>
+#include <memory>
+#include <span>
 #include <vector>
+
+namespace sealwalk::render {
+class LaidMap;
+class LaidSetup;
+} // namespace sealwalk::render
 
 namespace sealwalk::render::detail {
 
@@ -42,6 +49,7 @@ public:
     void paint(QPainter& painter, std::size_t page) const;
 
 private:
+    void layOut();
     void newPage();
     /// Room of this height on the page, on a new one if need be; returns its top.
     double take(double height);
@@ -50,8 +58,9 @@ private:
     void statement(const report::Statement& statement);
     void section(const report::Section& section);
     void title(const report::Section& section, double following);
-    /// Height of the section's first block, where it is one that cannot be broken.
-    [[nodiscard]] double leadHeight(const report::Section& section) const;
+    /// Least height of a block that cannot be torn; 0 of one that can.
+    [[nodiscard]] double leadHeight(const report::Block& block) const;
+    [[nodiscard]] double leastHeight(const report::MapBlock& map) const;
     /// Height of a section's first blocks that say one thing only together: scale with legend, signatures
     /// with what was signed; 0 when it begins with another block.
     [[nodiscard]] double togetherHeight(const report::Section& section) const;
@@ -64,17 +73,23 @@ private:
     void block(const report::Paragraph& paragraph);
     void block(const report::BarBlock& bars);
     void block(const report::FigureBlock& figure);
-    void block(const report::MapBlock& map);
+    /// Maps that follow one another.
+    void maps(std::span<const report::Block> blocks);
+    void drawMap(const std::shared_ptr<const LaidMap>& laid, const report::MapBlock& map);
     void block(const report::ScaleBlock& scale);
     void block(const report::LegendBlock& legend);
     void block(const report::SignatureBlock& signatures);
     void block(const report::PictureBlock& pictures);
     void block(const report::SetupBlock& setup);
+    [[nodiscard]] std::shared_ptr<const LaidSetup> laidSetup(const report::SetupBlock& setup) const;
     [[nodiscard]] QImage photoOf(const std::string& sha256) const;
     void drawPhoto(const QImage& image, const report::Photo& photo, QPointF corner, double width);
     void beside(const std::vector<report::Paragraph>& words, double left, double top, double width);
     [[nodiscard]] double wordsHeight(const std::vector<report::Paragraph>& words, double width) const;
     [[nodiscard]] double headHeight(const report::ReportTable& table, const std::vector<double>& edges) const;
+    /// Of a head and its first two rows, which stay together.
+    [[nodiscard]] double beginHeight(const report::ReportTable& table,
+                                     const std::vector<double>& edges) const;
     void tableHead(const report::ReportTable& table, const std::vector<double>& edges);
     [[nodiscard]] double rowHeight(const std::vector<report::Cell>& row,
                                    const std::vector<double>& edges) const;
@@ -89,6 +104,8 @@ private:
     PageMetrics m_metrics;
     std::vector<std::vector<Draw>> m_pages;
     double m_y = 0.0;
+    bool m_isTight = false;  ///< rows closer together
+    double m_emptiest = 0.0; ///< px left empty on a page before the last, at the most
 };
 
 /// The face of print: no ligatures, so that a search in the file finds every word.

@@ -2,6 +2,7 @@
 #include "ui/render/setup_painter.h"
 
 #include "ui/render/line_breaks.h"
+#include "ui/render/raised_text.h"
 
 #include <QFontMetricsF>
 #include <QPainter>
@@ -227,13 +228,12 @@ void LaidSetup::paint(QPainter& painter, const Theme& theme, QPointF corner) con
     for (const Words& words : m_words) {
         const QFont& face = words.isStrong ? m_strong : m_face;
         const QFontMetricsF metrics(face);
-        painter.setFont(face);
         painter.setPen(words.isStated ? ink : theme.colour(Role::InkSoft));
-        const double width = metrics.horizontalAdvance(words.text);
+        const double width = raisedWidth(words.text, face);
         const double x = words.alignment.testFlag(Qt::AlignRight)     ? words.where.right() - width
                          : words.alignment.testFlag(Qt::AlignHCenter) ? words.where.center().x() - 0.5 * width
                                                                       : words.where.left();
-        painter.drawText(QPointF(x, words.where.top() + metrics.ascent()), words.text);
+        drawRaised(painter, QPointF(x, words.where.top() + metrics.ascent()), words.text, face);
     }
     painter.restore();
 }

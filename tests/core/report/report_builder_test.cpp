@@ -14,6 +14,7 @@
 
 #include <algorithm>
 #include <filesystem>
+#include <set>
 
 namespace sealwalk::report {
 namespace {
@@ -26,9 +27,12 @@ std::string wordsOf(const ReportContent& content)
     for (const Section& section : content.sections) {
         all += section.title + " | " + section.note + '\n';
         for (const Block& block : section.blocks) {
-            if (const auto* list = std::get_if<FactList>(&block))
+            if (const auto* list = std::get_if<FactList>(&block)) {
                 for (const Fact& fact : list->facts)
                     all += fact.label + ": " + fact.value + '\n';
+                for (const std::string& label : list->missing)
+                    all += "Not recorded: " + label + '\n';
+            }
             if (const auto* table = std::get_if<ReportTable>(&block)) {
                 for (const auto& row : table->rows)
                     for (const Cell& cell : row)
@@ -394,6 +398,60 @@ TEST(Report, SaysOnceWhatHoldsForManyPoints)
             EXPECT_EQ(table.rows.front()[1].small, "1, 2, 3, 4, 5, 6");
         }
     EXPECT_TRUE(says(wordsOf(content), "6 points on 1 joint of 1 sheet,"));
+}
+
+// Property: of a job in which nothing was filled in every field is still named, those without a value
+// together.
+TEST_F(DemoJobs, WhatWasNotRecordedIsNamed)
+{
+    const auto labels = [](const ReportContent& content, std::size_t& missing) {
+        std::set<std::string> all;
+        const auto& list = std::get<FactList>(content.sections.front().blocks.front());
+        for (const Fact& fact : list.facts) {
+            EXPECT_NE(fact.value, "not recorded") << fact.label;
+            all.insert(fact.label);
+        }
+        all.insert(list.missing.begin(), list.missing.end());
+        missing = list.missing.size();
+        return all;
+    };
+    model::TestObject object;
+    const model::Job full = DemoJobs::job("118", object);
+    model::Job bare = tests::ringJob(2);
+    bare.setup = {};
+    std::size_t ofFull = 0;
+    std::size_t ofBare = 0;
+    EXPECT_EQ(labels(reportOf(full, object, {}), ofFull), labels(reportOf(bare, {}, {}), ofBare));
+    EXPECT_LE(ofFull, 1U);
+    EXPECT_GT(ofBare, 8U);
+}
+
+// Regression: "3.2–20" below a rate was in the rate's decade, which only a heading said; and a column
+// repeated both rates of its row in words.
+TEST_F(DemoJobs, ARangeBelowARateSaysItsDecade)
+{
+    model::TestObject object;
+    const model::Job job = DemoJobs::job("164", object);
+    ReportOptions options;
+    options.lastJob = DemoJobs::job("118", object);
+    int ranges = 0;
+    for (const Section& section : reportOf(job, object, options).sections) {
+        if (section.title != "Every reading, as recorded" && section.title != "Compared with the last job")
+            continue;
+        const bool compares = section.title.starts_with("Compared");
+        const auto& table = std::get<ReportTable>(section.blocks.front());
+        for (const auto& row : table.rows) {
+            for (const Cell& cell : row)
+                if (cell.small.find("\u2013") != std::string::npos) {
+                    EXPECT_TRUE(says(cell.small, ") \u00D7 10")) << cell.small;
+                    ++ranges;
+                }
+            if (compares) {
+                EXPECT_EQ(row[5].small.empty(), row[5].text != "not comparable") << row[0].text;
+            }
+        }
+    }
+    EXPECT_GT(ranges, 20);
 }
 
 // Property: a job without readings claims nothing; one without a limit accepts nothing.

@@ -89,7 +89,7 @@ TEST(SetupPainter, TheReportHoldsItsWords)
     const QTemporaryDir folder;
     report::ReportContent content;
     content.title = "Leak test report";
-    content.sections.push_back({"Set-up", "", false, {report::SetupBlock{fullSketch()}}});
+    content.sections.push_back({"Set-up", "", {report::SetupBlock{fullSketch()}}});
     const QString file = folder.filePath(QStringLiteral("r.pdf"));
     ASSERT_TRUE(writeReportPdf(content, file.toStdString()));
     QPdfDocument document;
