@@ -15,7 +15,10 @@ WalkModel::WalkModel(const JobSession& session, const SprayController& controlle
     , m_session(session)
     , m_controller(controller)
     , m_steps(controller.walk())
-{}
+{
+    for (const auto signal : {&JobSession::sketchChanged, &JobSession::jobChanged})
+        connect(&session, signal, this, &WalkModel::forgetPlaces);
+}
 
 int WalkModel::rowCount(const QModelIndex& parent) const
 {
@@ -98,28 +101,43 @@ WalkModel::Sign WalkModel::signOf(const analysis::WalkStep& step) const
     return finding != nullptr && finding->verdict == analysis::Verdict::Over ? Over : Value;
 }
 
-QString WalkModel::placeOf(const analysis::WalkStep& step) const
+const WalkModel::Place& WalkModel::placeIn(const analysis::WalkStep& step) const
 {
+    if (const auto known = m_places.find(step.point); known != m_places.end())
+        return known->second;
     const model::Sketch& sketch = m_session.job().sketch;
     const model::TestPoint* point = sketch.point(step.point);
+    const model::Joint* joint = point == nullptr ? nullptr : sketch.joint(point->joint);
+    Place place;
+    if (point != nullptr)
+        place.words = render::inWords(model::placeText(sketch, *point));
+    if (joint != nullptr)
+        place.joint = QString::fromStdString(joint->name);
+    return m_places.emplace(step.point, std::move(place)).first->second;
+}
+
+void WalkModel::forgetPlaces()
+{
+    m_places.clear();
+    if (!m_steps.empty())
+        emit dataChanged(index(0), index(rowCount() - 1));
+}
+
+QString WalkModel::placeOf(const analysis::WalkStep& step) const
+{
     QStringList words;
     if (const QString reason = skipReasonOf(step); !reason.isEmpty())
         words << reason;
     if (step.condition != model::Condition::AtRest)
         words << conditionWord(step.condition);
-    if (const QString place =
-            point == nullptr ? QString() : render::inWords(model::placeText(sketch, *point));
-        !place.isEmpty())
+    if (const QString& place = placeIn(step).words; !place.isEmpty())
         words << place;
     return words.join(QStringLiteral(", "));
 }
 
 QString WalkModel::jointOf(const analysis::WalkStep& step) const
 {
-    const model::Sketch& sketch = m_session.job().sketch;
-    const model::TestPoint* point = sketch.point(step.point);
-    const model::Joint* joint = point == nullptr ? nullptr : sketch.joint(point->joint);
-    return joint == nullptr ? QString() : QString::fromStdString(joint->name);
+    return placeIn(step).joint;
 }
 
 bool WalkModel::isCalled(const analysis::WalkStep& step) const

@@ -6,6 +6,9 @@
 
 #include <QAbstractListModel>
 
+#include <unordered_map>
+#include <vector>
+
 namespace sealwalk::ui {
 
 class WalkModel : public QAbstractListModel
@@ -71,9 +74,20 @@ private:
     [[nodiscard]] QString gapsOf(const analysis::WalkStep& step) const;
     [[nodiscard]] QString spoken(const analysis::WalkStep& step, const QString& joint) const;
 
+    /// What the sketch says of a point.
+    struct Place
+    {
+        QString joint;
+        QString words;
+    };
+    [[nodiscard]] const Place& placeIn(const analysis::WalkStep& step) const;
+    void forgetPlaces();
+
     const JobSession& m_session;
     const SprayController& m_controller;
     std::vector<analysis::WalkStep> m_steps;
+    /// Looked up once: with each key typed all rows in view are asked for it, of two thousand points.
+    mutable std::unordered_map<model::PointId, Place> m_places;
 };
 
 } // namespace sealwalk::ui

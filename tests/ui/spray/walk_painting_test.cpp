@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // With 2,000 points the list of the walk was most of what a reading drew: only what changed is painted anew.
+#include "core/editing/joints.h"
 #include "tests/ui/spray/spray_page_fixture.h"
 
 #include <QListView>
@@ -67,6 +68,18 @@ TEST_F(WalkPainting, AReadingPaintsTheRowsThatChanged)
     settle();
     EXPECT_GE(painted.height, 2 * row) << "the one that was called and the one that is";
     EXPECT_LE(painted.height, 5 * row);
+}
+
+// Property: what the rows keep of the sketch is forgotten when the sketch changes.
+TEST_F(WalkPainting, ARenamedJointIsRenamedInItsRows)
+{
+    const auto spokenFirst = [this] { return list->model()->index(0, 0).data().toString(); };
+    ASSERT_TRUE(spokenFirst().contains(QStringLiteral("Port"))) << spokenFirst().toStdString();
+    model::Joint joint = history.session.job().sketch.joints.front();
+    joint.name = "Front door";
+    const auto renamed = editing::changeJoint(history.session.job().sketch, joint);
+    ASSERT_TRUE(renamed && history.session.edit(*renamed));
+    EXPECT_TRUE(spokenFirst().contains(QStringLiteral("Front door"))) << spokenFirst().toStdString();
 }
 
 // Property: painted part by part is painted right.
