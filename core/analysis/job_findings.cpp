@@ -9,7 +9,10 @@
 #include "core/analysis/repair_progress.h"
 #include "core/base/calendar_day.h"
 
+#include <fmt/format.h>
+
 #include <algorithm>
+#include <iterator>
 #include <unordered_map>
 #include <unordered_set>
 
@@ -69,6 +72,32 @@ void addRepairs(const model::Job& job, std::vector<PointFinding>& findings)
             finding.temporaryRepair = finding.temporaryRepair || !repair.permanent;
             finding.awaitsRetest = finding.awaitsRetest || !sprayed.contains(finding.point);
         }
+    }
+}
+
+/// A leak answers twice: that a later spray of the round, in the same condition, got no answer is said beside
+/// the answer that counts.
+void addSilentRepeats(const model::Job& job, model::RoundId round, std::vector<PointFinding>& findings)
+{
+    std::unordered_map<model::PointId, std::vector<const model::Reading*>> silent;
+    for (const model::Reading* reading : job.standing(round))
+        if (reading->outcome == model::Outcome::NoResponse)
+            silent[reading->point].push_back(reading);
+    for (PointFinding& finding : findings) {
+        const auto sprayed = silent.find(finding.point);
+        const model::Reading* counts = finding.reading ? job.reading(*finding.reading) : nullptr;
+        if (sprayed == silent.end() || counts == nullptr || counts->outcome == model::Outcome::NoResponse)
+            continue;
+        const auto again = std::find_if(sprayed->second.begin(), sprayed->second.end(), [&](const auto* r) {
+            return r->at > counts->at && r->condition == counts->condition &&
+                   r->conditionDetail == counts->conditionDetail;
+        });
+        if (again != sprayed->second.end())
+            finding.because.insert(
+                finding.because.begin() + std::min<std::ptrdiff_t>(1, std::ssize(finding.because)),
+                fmt::format("It answered at {} and not when it was sprayed again at {}: a leak answers twice. "
+                            "Judge it, or make void the reading that does not count.",
+                            counts->at.timeOfDay().substr(0, 5), (*again)->at.timeOfDay().substr(0, 5)));
     }
 }
 
@@ -167,6 +196,7 @@ std::vector<PointFinding> jobFindings(const model::Job& job, const model::TestOb
     applySources(
         job, object, roundId, [&job](const model::Reading& reading) { return chamberFactor(job, reading); },
         findings);
+    addSilentRepeats(job, roundId, findings);
     addFigures(job, object, findings);
     addRepairs(job, findings);
     addConcessions(job, findings, now);

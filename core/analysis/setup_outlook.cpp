@@ -109,7 +109,7 @@ SetupOutlook setupOutlook(const model::Job& job, const model::TestObject& object
         judge(job, *place, outlook);
 
     outlook.points = static_cast<int>(job.sketch.activePoints().size());
-    outlook.walk = (outlook.timing.dwell + outlook.timing.wait) * outlook.points;
+    outlook.walk = walkTime(outlook.timing, outlook.points);
     if (setup.heliumFlow)
         outlook.heliumLitres =
             *setup.heliumFlow * inSeconds(outlook.timing.dwell) * outlook.points / kSecondsPerMinute;

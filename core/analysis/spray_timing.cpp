@@ -51,4 +51,10 @@ SprayTiming sprayTiming(const model::Job& job, const model::TestObject& object)
     return timing;
 }
 
+Duration walkTime(const SprayTiming& timing, int points)
+{
+    constexpr Duration kRecording = seconds(5.0); // common practice, no source: typing and moving on
+    return (timing.dwell + std::min(timing.response, timing.wait) + kRecording) * points;
+}
+
 } // namespace sealwalk::analysis

@@ -32,4 +32,8 @@ struct SprayTiming
 /// of one well-mixed volume); a measured clean-up time replaces the computed wait.
 SprayTiming sprayTiming(const model::Job& job, const model::TestObject& object);
 
+/// What so many points take: dwell, one response for a late rise, and writing down. Points that answer take
+/// their wait besides; most do not.
+Duration walkTime(const SprayTiming& timing, int points);
+
 } // namespace sealwalk::analysis

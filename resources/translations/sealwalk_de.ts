@@ -6212,6 +6212,10 @@ Fingerabdruck %2 …</translation>
         <source>%1 (%2), %3</source>
         <translation>%1 (%2), %3</translation>
     </message>
+    <message>
+        <source>It answered at %1 and not when it was sprayed again at %2: a leak answers twice. Judge it, or make void the reading that does not count.</source>
+        <translation>Er antwortete um %1 und nicht, als er um %2 noch einmal besprüht wurde: Ein Leck antwortet zweimal. Beurteilen Sie ihn, oder verwerfen Sie den Messwert, der nicht gilt.</translation>
+    </message>
 </context>
 <context>
     <name>FindingWords</name>
@@ -8983,6 +8987,14 @@ Das übernehmen?</translation>
         <source>more than the detector can show</source>
         <translation>mehr, als der Lecksucher anzeigen kann</translation>
     </message>
+    <message>
+        <source>Close  Esc</source>
+        <translation>Schließen  Esc</translation>
+    </message>
+    <message>
+        <source>It belongs to the test set-up, not to the object: what was read through it while it leaked wants another spray.</source>
+        <translation>Er gehört zum Prüfaufbau, nicht zum Objekt: Was durch ihn gemessen wurde, solange er leckte, will noch einmal besprüht werden.</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::CalibrationDialog</name>
@@ -9230,6 +9242,22 @@ Das übernehmen?</translation>
         <source>the time constant: until the display shows 63 % of where it ends</source>
         <translation>die Zeitkonstante: bis die Anzeige 63 % ihres Endwerts zeigt</translation>
     </message>
+    <message>
+        <source>remark</source>
+        <translation>Bemerkung</translation>
+    </message>
+    <message>
+        <source>anything a reviewer should know</source>
+        <translation>was wissen sollte, wer prüft</translation>
+    </message>
+    <message>
+        <source>what was changed since the last check</source>
+        <translation>was seit der letzten Prüfung verändert wurde</translation>
+    </message>
+    <message>
+        <source>Remark</source>
+        <translation>Bemerkung</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::CalibrationPanel</name>
@@ -9320,6 +9348,10 @@ Das übernehmen?</translation>
     <message>
         <source>the leak does not stand out of the background&apos;s noise</source>
         <translation>das Leck hebt sich nicht vom Rauschen des Untergrunds ab</translation>
+    </message>
+    <message>
+        <source>, factor %1</source>
+        <translation>, Faktor %1</translation>
     </message>
 </context>
 <context>
@@ -9656,6 +9688,10 @@ Das übernehmen?</translation>
     <message>
         <source>value, D first rise, Enter, time, Enter</source>
         <translation>Wert, D erster Anstieg, Enter, Uhrzeit, Enter</translation>
+    </message>
+    <message>
+        <source>background as before; B changes it</source>
+        <translation>Untergrund wie zuvor; B ändert ihn</translation>
     </message>
 </context>
 <context>
@@ -10543,12 +10579,12 @@ Das übernehmen?</translation>
         <translation>Rate, He</translation>
     </message>
     <message>
-        <source>, conceded until %1</source>
-        <translation>, Sonderfreigabe bis %1</translation>
-    </message>
-    <message>
         <source>at least %1</source>
         <translation>mindestens %1</translation>
+    </message>
+    <message>
+        <source>conceded until %1</source>
+        <translation>Sonderfreigabe bis %1</translation>
     </message>
 </context>
 <context>
@@ -10925,6 +10961,10 @@ Das übernehmen?</translation>
     <message>
         <source>Begun</source>
         <translation>Begonnen</translation>
+    </message>
+    <message>
+        <source>the first one of this object</source>
+        <translation>der erste dieses Objekts</translation>
     </message>
 </context>
 <context>
@@ -11960,10 +12000,6 @@ Das übernehmen?</translation>
         <translation>Grenzwert einer Fügestelle</translation>
     </message>
     <message>
-        <source>1e-6</source>
-        <translation>1e-6</translation>
-    </message>
-    <message>
         <source>limit for all together</source>
         <translation>Grenzwert für alle zusammen</translation>
     </message>
@@ -12038,6 +12074,10 @@ Das übernehmen?</translation>
     <message>
         <source>one of this name and tag is here already; give this one another tag, or start its job on that one</source>
         <translation>eines mit diesem Namen und Kennzeichen ist schon hier; geben Sie diesem ein anderes Kennzeichen oder beginnen Sie den Auftrag an jenem</translation>
+    </message>
+    <message>
+        <source>1e-6 mbar·l/s</source>
+        <translation>1e-6 mbar·l/s</translation>
     </message>
 </context>
 <context>
@@ -13489,20 +13529,20 @@ Das übernehmen?</translation>
         <translation>%1 ist nicht lesbar: %2</translation>
     </message>
     <message>
-        <source>when it was measured</source>
-        <translation>wann gemessen wurde</translation>
-    </message>
-    <message>
-        <source>Measured</source>
-        <translation>Gemessen</translation>
-    </message>
-    <message>
         <source>Pressure reached before the pump was valved off, as in 3e-6 mbar</source>
         <translation>Erreichter Druck, bevor die Pumpe abgesperrt wurde, etwa 3e-6 mbar</translation>
     </message>
     <message>
         <source>Base pressure</source>
         <translation>Enddruck</translation>
+    </message>
+    <message>
+        <source>when the gas was shut in; now: it ends now</source>
+        <translation>wann abgesperrt wurde; jetzt: es endet jetzt</translation>
+    </message>
+    <message>
+        <source>Begun</source>
+        <translation>Begonnen</translation>
     </message>
 </context>
 <context>

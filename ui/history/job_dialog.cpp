@@ -5,10 +5,15 @@
 #include "ui/widgets/moment_field.h"
 #include "ui/widgets/person_field.h"
 
+#include <QComboBox>
+#include <QFocusEvent>
 #include <QHBoxLayout>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QTimer>
 #include <QVBoxLayout>
+
+#include <algorithm>
 
 namespace sealwalk::ui {
 
@@ -49,7 +54,16 @@ JobDialog::JobDialog(const std::vector<storage::ObjectRow>& objects, model::Obje
 
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(20, 12, 20, 16);
-    column->addWidget(new Heading(windowTitle(), tr("takes the sketch of the last job"), this));
+    auto* head = new Heading(windowTitle(), {}, this);
+    column->addWidget(head);
+    const auto sayWhatComesAlong = [this, head, objects] {
+        const auto row = std::find_if(objects.begin(), objects.end(),
+                                      [this](const auto& each) { return each.id == object(); });
+        const bool isFirst = row == objects.end() || row->jobs == 0;
+        head->setAside(isFirst ? tr("the first one of this object") : tr("takes the sketch of the last job"));
+    };
+    connect(m_object, &QComboBox::currentIndexChanged, this, sayWhatComesAlong);
+    sayWhatComesAlong();
     column->addWidget(formRow(tr("Test object"), {m_object}, this));
     column->addWidget(formRow(tr("Purpose"), {m_purpose}, this));
     column->addWidget(formRow(tr("Who is logging"), {m_logger}, this));
@@ -70,6 +84,17 @@ JobDialog::JobDialog(const std::vector<storage::ObjectRow>& objects, model::Obje
     connect(start, &QPushButton::clicked, this, &JobDialog::tryAccept);
     m_purpose->setFocus();
     m_purpose->lineEdit()->selectAll();
+    m_purpose->lineEdit()->installEventFilter(this);
+}
+
+/// The list of purposes, opened and left, takes the selection along: what is typed then would be added to what
+/// was only offered.
+bool JobDialog::eventFilter(QObject* watched, QEvent* event)
+{
+    if (event->type() == QEvent::FocusIn && watched == m_purpose->lineEdit() &&
+        static_cast<QFocusEvent*>(event)->reason() == Qt::PopupFocusReason)
+        QTimer::singleShot(0, m_purpose->lineEdit(), &QLineEdit::selectAll);
+    return QDialog::eventFilter(watched, event);
 }
 
 void JobDialog::offerPurpose(const std::function<QString(model::ObjectId)>& ofLastJob)

@@ -33,6 +33,9 @@ public:
     /// When the work began, typed for a job that was written on paper; none: now.
     [[nodiscard]] std::optional<Timestamp> begun() const;
 
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
 private:
     void tryAccept();
 

@@ -63,7 +63,7 @@ ObjectDialog::ObjectDialog(const model::TestObject& object, QWidget* parent)
     m_volume->setPlaceholder(tr("120 l or 0.12 m3"));
     m_volume->setSi(siOf(object.volume));
     m_pointLimit = quantityEdit(tr("limit for one joint"), "mbar l/s", this);
-    m_pointLimit->setPlaceholder(tr("1e-6"));
+    m_pointLimit->setPlaceholder(tr("1e-6 mbar·l/s"));
     m_pointLimit->setSi(siOf(object.pointLimit));
     m_totalLimit = quantityEdit(tr("limit for all together"), "mbar l/s", this);
     m_totalLimit->setSi(siOf(object.totalLimit));

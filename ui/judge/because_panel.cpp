@@ -8,8 +8,10 @@
 #include "ui/render/core_words.h"
 #include "ui/render/theme.h"
 
+#include <QHBoxLayout>
 #include <QLabel>
 #include <QLocale>
+#include <QPushButton>
 #include <QTextBrowser>
 #include <QVBoxLayout>
 
@@ -50,7 +52,14 @@ BecausePanel::BecausePanel(JobSession& session, QWidget* parent)
     m_text->setAccessibleName(tr("Because"));
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(render::kGapApart, render::kGapNear, render::kGapApart, render::kGapNear);
-    column->addWidget(m_title);
+    auto* leave = new QPushButton(tr("Close  Esc"), this);
+    leave->setFocusPolicy(Qt::NoFocus); // the keys stay with the table
+    leave->setProperty("role", QStringLiteral("small"));
+    connect(leave, &QPushButton::clicked, this, &BecausePanel::left);
+    auto* head = new QHBoxLayout;
+    head->addWidget(m_title, 1);
+    head->addWidget(leave);
+    column->addLayout(head);
     column->addWidget(m_text, 1);
 }
 
@@ -114,6 +123,13 @@ void BecausePanel::setFinding(const analysis::PointFinding* finding, const repor
     }
     m_title->setText(tr("%1: %2, because").arg(finding->number).arg(findingWord(finding->finding)));
     QString text;
+    const model::Sketch& sketch = m_session.job().sketch;
+    const model::TestPoint* point = sketch.point(finding->point);
+    const model::Joint* joint = point == nullptr ? nullptr : sketch.joint(point->joint);
+    if (joint != nullptr && joint->isSetup)
+        text += QStringLiteral("<p>%1</p>")
+                    .arg(tr("It belongs to the test set-up, not to the object: what was read through it while it "
+                            "leaked wants another spray."));
     for (const std::string& sentence : finding->because)
         text += QStringLiteral("<p>%1</p>").arg(asSentence(render::inWords(sentence)).toHtmlEscaped());
     if (const QString owed = owedText(*finding, m_session.job().sketch); !owed.isEmpty())

@@ -21,6 +21,9 @@ public:
     explicit BecausePanel(JobSession& session, QWidget* parent = nullptr);
     void setFinding(const analysis::PointFinding* finding, const report::MapScale& scale);
 
+signals:
+    void left();
+
 private:
     [[nodiscard]] QString chainOf(const analysis::PointFinding& finding, const report::MapScale& scale) const;
 

@@ -226,10 +226,14 @@ QVariant FindingsModel::data(const QModelIndex& index, int role) const
         const model::TestPoint* point = m_sketch.point(found->point);
         const QString place =
             point == nullptr ? QString() : render::inWords(model::placeText(m_sketch, *point));
-        return role == Qt::ToolTipRole && found->concededUntil
-                   ? place +
-                         tr(", conceded until %1").arg(QString::fromStdString(found->concededUntil->date()))
-                   : place;
+        if (role == PlaceRole)
+            return place;
+        QStringList lines{data(index.siblingAtColumn(FindingColumn), Qt::DisplayRole).toString(),
+                          data(index.siblingAtColumn(JointColumn), Qt::DisplayRole).toString(), place};
+        if (found->concededUntil)
+            lines << tr("conceded until %1").arg(QString::fromStdString(found->concededUntil->date()));
+        lines.removeAll(QString());
+        return lines.join(QLatin1Char('\n')); // the cells may have cut them
     }
     default:
         return {};

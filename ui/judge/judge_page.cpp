@@ -325,6 +325,7 @@ void JudgePage::makeKeys()
                 Qt::CheckStateRole);
     });
     key(QKeySequence::Copy, m_table, [this] { copyRows(); });
+    connect(m_because, &BecausePanel::left, this, &JudgePage::backToTable);
     key(Qt::Key_Escape, this, [this] {
         if (m_lower->currentIndex() == 0 && m_nothing->isVisible()) {
             m_find->clear();

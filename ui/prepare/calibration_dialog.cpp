@@ -173,6 +173,12 @@ void CalibrationDialog::buildReading(QVBoxLayout& column)
     m_room = edit(tr("room temperature"), unitNamed("degC"));
     m_room->setSi(m_job.setup.roomTemperature.si());
     column.addWidget(formRow(tr("Clean-up"), {m_cleanUp, quietLabel(tr("room"), this), m_room}, this));
+    m_note = new QLineEdit(this);
+    m_note->setObjectName(QStringLiteral("note"));
+    m_note->setAccessibleName(tr("remark"));
+    m_note->setPlaceholderText(m_job.calibrations.empty() ? tr("anything a reviewer should know")
+                                                          : tr("what was changed since the last check"));
+    column.addWidget(formRow(tr("Remark"), {m_note}, this));
 }
 
 void CalibrationDialog::showLast(const std::optional<model::Job>& before)
@@ -216,7 +222,9 @@ model::Calibration CalibrationDialog::calibration() const
                                              : model::CalibrationKind::DetectorCheck;
     check.moment = static_cast<model::CalibrationMoment>(m_moment->currentIndex());
     check.at = m_measured->moment();
-    check.note = m_measured->entryWords();
+    check.note = m_note->text().trimmed().toStdString();
+    if (const std::string entered = m_measured->entryWords(); !entered.empty())
+        check.note += (check.note.empty() ? "" : "; ") + entered;
     check.leak.serial = m_serial->text().trimmed().toStdString();
     check.leak.certificate = m_certificate->text().trimmed().toStdString();
     check.leak.value = LeakRate::fromSi(m_value->si().value_or(0.0));

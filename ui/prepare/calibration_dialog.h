@@ -68,6 +68,7 @@ private:
     QuantityEdit* m_response = nullptr;
     QuantityEdit* m_cleanUp = nullptr;
     QLineEdit* m_place = nullptr;
+    QLineEdit* m_note = nullptr;
     QComboBox* m_joint = nullptr;
     PersonField* m_by = nullptr;
     QLabel* m_follows = nullptr;

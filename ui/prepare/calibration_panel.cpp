@@ -36,14 +36,17 @@ QString momentWord(model::CalibrationMoment moment)
     return {};
 }
 
-QString nameOf(const model::Calibration& check)
+QString nameOf(const model::Calibration& check, const analysis::CheckView& view)
 {
     const QString kind = check.kind == model::CalibrationKind::SystemCheck
                              ? CalibrationPanel::tr("system check")
                              : CalibrationPanel::tr("detector check");
     const QString place = check.place.empty() ? QString() : QStringLiteral(", ") + text(check.place);
-    return QStringLiteral("%1 %2, %3%4")
-        .arg(text(check.at.timeOfDay()).left(5), kind, momentWord(check.moment), place);
+    const QString factor = view.factor ? CalibrationPanel::tr(", factor %1")
+                                             .arg(localised(roundedText(view.factor->coefficient, 3)))
+                                       : QString();
+    return QStringLiteral("%1 %2, %3%4%5")
+        .arg(text(check.at.timeOfDay()).left(5), kind, momentWord(check.moment), factor, place);
 }
 
 } // namespace
@@ -98,7 +101,7 @@ void CalibrationPanel::refresh()
         for (const analysis::CheckView& view : views)
             for (const model::Calibration& check : job.calibrations)
                 if (check.id == view.calibration)
-                    m_which->addItem(nameOf(check));
+                    m_which->addItem(nameOf(check, view));
         m_which->setCurrentIndex(m_which->count() == before && chosen >= 0 ? chosen : m_which->count() - 1);
     }
     m_which->setVisible(m_which->count() > 1);
@@ -174,6 +177,8 @@ void CalibrationPanel::showCheck(int index)
     if (check.response)
         addRow(tr("response, 63 %"), secondsText(*check.response), tr("measured"));
     QStringList notes;
+    if (!check.note.empty())
+        notes.append(text(check.note));
     for (const std::string& note : view.notes)
         notes.append(render::inWords(note));
     m_notes->setText(notes.join(QStringLiteral("; ")));

@@ -20,6 +20,8 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include <cmath>
+
 namespace sealwalk::ui {
 
 namespace {
@@ -57,8 +59,8 @@ RiseDialog::RiseDialog(const model::Job& job, QWidget* parent)
     m_moment->addItems({tr("as found"), tr("as left"), tr("between repairs")});
     m_moment->setCurrentIndex(job.repairs.empty() ? 0 : 1);
     column->addWidget(formRow(tr("Record"), {file, m_moment}, this));
-    m_measured = new MomentField(tr("when it was measured"), this);
-    column->addWidget(formRow(tr("Measured"), {m_measured}, this));
+    m_measured = new MomentField(tr("when the gas was shut in; now: it ends now"), this);
+    column->addWidget(formRow(tr("Begun"), {m_measured}, this));
     m_base = new QuantityEdit(tr("pressure before valving off"), readUnit("mbar").value(), this);
     m_base->setRange({.above = 0.0});
     m_base->setToolTip(tr("Pressure reached before the pump was valved off, as in 3e-6 mbar"));
@@ -86,6 +88,11 @@ model::RiseTest RiseDialog::test() const
     model::RiseTest test = m_test;
     test.id = model::RiseTestId::create();
     test.at = m_measured->moment();
+    if (!m_measured->isTyped() && !test.times.empty()) { // a record that is whole now began before
+        constexpr double kMillisecondsPerSecond = 1000.0;
+        test.at.utcMilliseconds -=
+            std::llround((test.times.back() - test.times.front()) * kMillisecondsPerSecond);
+    }
     test.note = m_measured->entryWords();
     test.moment = static_cast<model::TestMoment>(m_moment->currentIndex());
     if (m_base->si())

@@ -65,6 +65,8 @@ std::span<const char* const> findingPatterns()
         QT_TRANSLATE_NOOP("Core", "what could have been seen at that moment, %1, is above the limit, %2"),
         QT_TRANSLATE_NOOP("Core", "more than the detector can show"),
         QT_TRANSLATE_NOOP("Core", "the reading has no value"),
+        QT_TRANSLATE_NOOP("Core", "It answered at %1 and not when it was sprayed again at %2: a leak answers twice. "
+                                  "Judge it, or make void the reading that does not count."),
         QT_TRANSLATE_NOOP("Core", "the background just before was not recorded; zero is taken"),
         QT_TRANSLATE_NOOP("Core", "belongs to the test set-up, not to the object"),
         QT_TRANSLATE_NOOP("Core", "was found only in another condition"),

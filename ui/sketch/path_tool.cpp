@@ -110,6 +110,15 @@ Verdict PathTool::move(const Hand& hand, bool)
     return changed();
 }
 
+/// Dragged from end to end, as other joints are drawn: where the hand lets go is a node too.
+Verdict PathTool::release(const Hand& hand)
+{
+    if (m_nodes.empty() || m_typed)
+        return {};
+    const geometry::Point place = taken(hand);
+    return geometry::distance(m_nodes.back(), place) > 2.0 * hand.reach ? addNode(place) : Verdict();
+}
+
 Verdict PathTool::doubleClick(const Hand&)
 {
     return finish(); // the first click of the two has set the last node

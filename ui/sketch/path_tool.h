@@ -24,6 +24,7 @@ public:
     [[nodiscard]] std::vector<KeyHint> hints() const override;
     Verdict press(const Hand& hand) override;
     Verdict move(const Hand& hand, bool pressed) override;
+    Verdict release(const Hand& hand) override;
     Verdict doubleClick(const Hand& hand) override;
     Verdict key(const QKeyEvent& event, const Hand& hand) override;
     Verdict confirm(const Hand& hand) override;

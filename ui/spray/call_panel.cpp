@@ -469,7 +469,9 @@ void CallPanel::refreshClock()
         shown.figureHint = m_controller.feed() != nullptr && m_controller.feed()->isAtZero()
                                ? tr("zeroed? no background")
                            : !level.isEmpty()          ? tr("background now")
-                           : m_controller.background() ? tr("background")
+                           : m_controller.background() ? m_controller.isBackgroundFresh()
+                                                             ? tr("background")
+                                                             : tr("background as before; B changes it")
                                                        : tr("no background typed: B");
         break;
     }

@@ -312,7 +312,7 @@ void SprayController::setTimes()
     const model::Round* round = m_session.currentRound();
     const Duration dwell =
         m_call && round != nullptr ? m_delays.dwellAt(m_call->point, round->id, m_timing) : m_timing.dwell;
-    m_machine.setTimes({inSeconds(dwell), inSeconds(m_timing.wait)});
+    m_machine.setTimes({inSeconds(dwell), inSeconds(m_timing.wait), inSeconds(m_timing.response)});
 }
 
 bool SprayController::hasReading() const

@@ -155,6 +155,8 @@ public:
     [[nodiscard]] bool isConfirming() const { return m_confirms; }
     /// What the round advises now, unless it was answered; none: go on in order.
     [[nodiscard]] const std::optional<SprayAdvice>& advice() const { return m_advice; }
+    /// Whether the background was typed for the present call, not carried over from one before.
+    [[nodiscard]] bool isBackgroundFresh() const { return m_backgroundByHand; }
     [[nodiscard]] bool isTranscribing() const { return m_paper.isOn; }
     /// The time a reading from paper gets when none is typed: as if sprayed at the pace of this job after the
     /// one before; none before the first.

@@ -5,20 +5,34 @@
 
 namespace sealwalk::ui {
 
+void SprayMachine::setTimes(const Times& times)
+{
+    if (m_wait == m_times.wait)
+        m_wait = times.wait;
+    m_times = times;
+}
+
+void SprayMachine::wait(double now, double seconds)
+{
+    m_state = CallState::Wait;
+    m_since = now;
+    m_wait = seconds;
+}
+
 double SprayMachine::left(double now) const
 {
     const double gone = now - m_since;
     if (m_state == CallState::Spray)
         return std::max(0.0, m_times.dwell - gone);
     if (m_state == CallState::Wait)
-        return std::max(0.0, m_times.wait - gone);
+        return std::max(0.0, m_wait - gone);
     return 0.0;
 }
 
 double SprayMachine::progress(double now) const
 {
     const double whole = m_state == CallState::Spray  ? m_times.dwell
-                         : m_state == CallState::Wait ? m_times.wait
+                         : m_state == CallState::Wait ? m_wait
                                                       : 0.0;
     return whole > 0.0 ? std::clamp(1.0 - left(now) / whole, 0.0, 1.0) : 0.0;
 }
@@ -66,13 +80,12 @@ bool SprayMachine::markRise(double now)
     return true;
 }
 
-void SprayMachine::stored(double now)
+void SprayMachine::stored(double now, bool answered)
 {
     const bool heliumWasOn = m_sprayStart.has_value();
     clearCall();
     if (heliumWasOn) {
-        m_state = CallState::Wait;
-        m_since = now;
+        wait(now, answered ? m_times.wait : std::min(m_times.quiet, m_times.wait));
     } else if (m_state != CallState::Wait && m_state != CallState::Hold) {
         m_state = CallState::Go;
     }
@@ -104,17 +117,14 @@ void SprayMachine::quiet()
 void SprayMachine::call(double now)
 {
     clearCall();
-    if (m_state == CallState::Spray || m_state == CallState::Read) {
-        m_state = CallState::Wait;
-        m_since = now;
-    }
+    if (m_state == CallState::Spray || m_state == CallState::Read)
+        wait(now, m_times.wait);
 }
 
 void SprayMachine::resume(double now)
 {
     clearCall();
-    m_state = CallState::Wait;
-    m_since = now;
+    wait(now, m_times.wait);
 }
 
 bool SprayMachine::tick(double now)

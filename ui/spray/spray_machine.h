@@ -23,9 +23,10 @@ public:
     {
         double dwell = 6.0; ///< s
         double wait = 9.0;  ///< s
+        double quiet = 3.0; ///< s, where nothing answered: a rise on its way would show by then
     };
 
-    void setTimes(Times times) { m_times = times; }
+    void setTimes(const Times& times);
     [[nodiscard]] Times times() const { return m_times; }
 
     [[nodiscard]] CallState state() const { return m_state; }
@@ -47,8 +48,9 @@ public:
     bool toggle(double now);
     /// Marks the first rise; false when nothing is being sprayed.
     bool markRise(double now);
-    /// The reading is stored: the clean-up starts, or at once the next call when nothing was sprayed.
-    void stored(double now);
+    /// The reading is stored: the clean-up starts, a short one where nothing answered, or at once the next call
+    /// when nothing was sprayed.
+    void stored(double now, bool answered = true);
     /// Goes on although the wait is not over or the background moves; noted.
     bool goOnAnyway();
     /// From go or wait; a wait's clock runs on.
@@ -70,7 +72,10 @@ public:
 private:
     void clearCall();
 
+    void wait(double now, double seconds);
+
     Times m_times;
+    double m_wait = m_times.wait; ///< s, of the present or next wait
     CallState m_state = CallState::Go;
     double m_since = 0.0; ///< start of the present state
     std::optional<double> m_sprayStart;

@@ -204,7 +204,7 @@ void SprayController::keep(ReadingDraft draft, JobSession::Waiting waiting)
     }
     const bool heliumWasOn = m_machine.sprayed(now()).has_value();
     clearReading();
-    m_machine.stored(now());
+    m_machine.stored(now(), stored->outcome != model::Outcome::NoResponse);
     if (m_feed)
         m_feed->close(true);
     m_backgroundByHand = false;

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/spray/spray_words.h"
 
+#include "core/analysis/spray_timing.h"
+
 #include <QCoreApplication>
 
 #include <cmath>
@@ -153,11 +155,9 @@ QStringList choicesFor(SprayController::Prompt prompt)
 QString timeLeftText(const SprayController& controller)
 {
     constexpr double kSecondsPerMinute = 60.0;
-    constexpr double kRecordingSeconds = 5.0; // common practice, no source: typing and moving on
     const int open = controller.calls() - controller.done();
-    const auto& timing = controller.timing();
-    const double perPoint = inSeconds(timing.dwell) + inSeconds(timing.wait) + kRecordingSeconds;
-    const int minutes = static_cast<int>(std::ceil(open * perPoint / kSecondsPerMinute));
+    const int minutes = static_cast<int>(
+        std::ceil(inSeconds(analysis::walkTime(controller.timing(), open)) / kSecondsPerMinute));
     return open == 0 ? words(QT_TRANSLATE_NOOP("SprayWords", "nothing left to spray"))
                      : QCoreApplication::translate("SprayWords", "about %n min left", nullptr, minutes);
 }

@@ -61,6 +61,8 @@ void QuantityEdit::build(const QString& name)
 {
     m_field = new QLineEdit(this);
     m_field->setAccessibleName(name);
+    if (m_unit)
+        m_field->setPlaceholderText(QString::fromStdString(m_unit->symbol));
     m_below = makeBelowField(this);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
@@ -76,6 +78,8 @@ void QuantityEdit::setUnit(const Unit& unit)
     if (m_unit && *m_unit == unit)
         return;
     const bool typedHere = m_si && same(read(text()).value_or(std::nan("")), m_si);
+    if (m_unit && m_field->placeholderText() == QString::fromStdString(m_unit->symbol))
+        m_field->setPlaceholderText(QString::fromStdString(unit.symbol));
     m_unit = unit;
     // A bare number would change its meaning with the unit, so it is written anew.
     if (m_si && (!typedHere || !same(read(text()).value_or(std::nan("")), m_si)))

@@ -37,6 +37,7 @@ public:
     void setUnit(const Unit& unit);
     void setFlowBasis(const FlowBasis& basis);
     void setRange(const Range& range);
+    /// Instead of the unit.
     void setPlaceholder(const QString& text);
     /// Room for a number and its unit; the message below may be wider.
     void setFieldWidth(int pixels);

@@ -146,6 +146,21 @@ protected:
 
 // Property: everything the report asks for besides the measurement can be said here, and an instrument's
 // Regression: a job written on paper last year could be typed in, but its checks and watches became today's.
+TEST_F(PreparePageTest, ARiseRecordThatIsWholeEndsNow)
+{
+    const Timestamp before = Timestamp::now();
+    inDialog("enterRise", [](QDialog& dialog) {
+        dialog.findChild<QPlainTextEdit*>()->setPlainText(
+            QStringLiteral("time_s,pressure_mbar\n0,1e-3\n60,2e-3\n120,3e-3\n180,4e-3\n240,5e-3\n"));
+        store(dialog);
+    });
+    ASSERT_EQ(session.job().riseTests.size(), 1U);
+    const double since = before.secondsSince(session.job().riseTests.front().at);
+    EXPECT_GT(since, 200.0);
+    EXPECT_LE(since, 240.0);
+}
+
+// Regression: what was measured earlier and typed in later stood under the time of typing.
 TEST_F(PreparePageTest, WhatWasMeasuredEarlierKeepsItsDay)
 {
     inDialog("enterCheck", [](QDialog& dialog) {
@@ -160,13 +175,14 @@ TEST_F(PreparePageTest, WhatWasMeasuredEarlierKeepsItsDay)
         store(dialog);
         EXPECT_TRUE(dialog.isVisible()) << "no time";
         typeIn(dialog, "when it was measured", QStringLiteral("2025-03-11 09:05"));
+        typeIn(dialog, "remark", QStringLiteral("valve throttled"));
         store(dialog);
     });
     ASSERT_EQ(session.job().calibrations.size(), 1U);
     const model::Calibration& check = session.job().calibrations.front();
     EXPECT_EQ(check.at.date(), "2025-03-11");
     EXPECT_EQ(check.at.timeOfDay().substr(0, 5), "09:05");
-    EXPECT_TRUE(check.note.starts_with("entered ")) << "the record tells both";
+    EXPECT_TRUE(check.note.starts_with("valve throttled; entered ")) << "the record tells both";
     inDialog("enterBackground", [](QDialog& dialog) {
         dialog.findChild<QPlainTextEdit*>()->setPlainText(
             QStringLiteral("1e-9\n1.1e-9\n9e-10\n").repeated(8));
@@ -179,7 +195,7 @@ TEST_F(PreparePageTest, WhatWasMeasuredEarlierKeepsItsDay)
     inDialog("enterRise", [](QDialog& dialog) {
         dialog.findChild<QPlainTextEdit*>()->setPlainText(
             QStringLiteral("time_s,pressure_mbar\n0,1e-3\n60,2e-3\n120,3e-3\n180,4e-3\n240,5e-3\n"));
-        typeIn(dialog, "when it was measured", QStringLiteral("2025-03-11 16:00"));
+        typeIn(dialog, "when the gas was shut in; now: it ends now", QStringLiteral("2025-03-11 16:00"));
         store(dialog);
     });
     ASSERT_EQ(session.job().riseTests.size(), 1U);

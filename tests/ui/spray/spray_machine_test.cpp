@@ -144,5 +144,25 @@ TEST(SprayMachine, WaitsInFullAfterARestart)
     EXPECT_NEAR(m.left(50.0), 9.0, 1e-12);
 }
 
+// Regression: after a point that did not answer the whole clean-up ran, though there was nothing to clear; who
+// went on was marked as out of turn.
+TEST(SprayMachine, WaitsShortlyWhereNothingAnswered)
+{
+    SprayMachine m;
+    m.setTimes({6.0, 9.0, 2.0});
+    m.toggle(0.0);
+    m.tick(6.0);
+    m.stored(7.0, false);
+    EXPECT_EQ(m.state(), CallState::Wait);
+    EXPECT_FALSE(m.tick(8.9));
+    EXPECT_TRUE(m.tick(9.1));
+    m.toggle(10.0);
+    m.tick(16.0);
+    m.stored(17.0, true);
+    EXPECT_FALSE(m.tick(25.9));
+    EXPECT_TRUE(m.tick(26.1));
+    EXPECT_FALSE(m.isOutOfTurn());
+}
+
 } // namespace
 } // namespace sealwalk::ui
