@@ -107,8 +107,9 @@ Claim claimOf(const model::Job& job, std::span<const PointFinding> asLeft, const
     const auto clear = numbersWhere(asLeft, showedNothing);
     if (const auto bound = highestBound(asLeft); bound && !clear.empty()) {
         claim.sentences.push_back(
-            fmt::format("No response above {} at {} of {} points, under the conditions recorded.",
-                        rateText(*bound, unit), clear.size(), asLeft.size()));
+            fmt::format("No response above {} at {} of {} points, {}under the conditions recorded.",
+                        rateText(*bound, unit), clear.size(), asLeft.size(),
+                        job.repairs.empty() ? "" : "as left after the repairs, "));
         if (const auto worst = leastSensitive(asLeft, *bound); !worst.empty())
             claim.sentences.push_back(
                 fmt::format("That figure is of the least sensitive: {}.", pointsText(worst)));

@@ -79,6 +79,28 @@ int standingAnswers(const model::Job& job, model::PointId point)
 
 } // namespace
 
+namespace {
+
+/// "36 (behind the pump frame)"; many are named without their reasons.
+std::string reasonedText(const ReviewGround& ground, const std::vector<model::PointId>& points)
+{
+    constexpr std::size_t kMost = 4;
+    if (points.size() > kMost)
+        return ground.text(points);
+    std::string text;
+    for (const PointFinding& finding : ground.findings) {
+        const model::Reading* reading = finding.reading ? ground.job.reading(*finding.reading) : nullptr;
+        if (std::find(points.begin(), points.end(), finding.point) == points.end())
+            continue;
+        text += (text.empty() ? "" : ", ") + std::to_string(finding.number);
+        if (reading != nullptr && !reading->reason.empty())
+            text += " (" + reading->reason + ")";
+    }
+    return text;
+}
+
+} // namespace
+
 Answer everyPointHasState(const ReviewGround& ground)
 {
     if (ground.findings.empty())
@@ -93,9 +115,12 @@ Answer everyPointHasState(const ReviewGround& ground)
     note(CheckState::Stops, "Void and not repeated: ", ground.pointsWhere([](const PointFinding& f) {
         return f.finding == Finding::Void;
     }));
-    note(CheckState::NeedsWord, "Left out with a reason: ", ground.pointsWhere([](const PointFinding& f) {
+    const auto leftOut = ground.pointsWhere([](const PointFinding& f) {
         return f.finding == Finding::NotAccessible || f.finding == Finding::NotTested;
-    }));
+    });
+    if (!leftOut.empty())
+        found.push_back({CheckState::NeedsWord,
+                         "Left out with a reason: " + reasonedText(ground, leftOut) + ".", leftOut});
     return answerOf(std::move(found), {CheckState::InOrder,
                                        fmt::format("All {} points have an answer.", ground.findings.size())});
 }

@@ -65,6 +65,11 @@ std::string describe(const RiseReading& reading, RiseVerdict verdict)
     return verdict == RiseVerdict::NoLeakFound ? sources : "leak and " + sources;
 }
 
+long minutesToRunOn(const RiseSummary& summary)
+{
+    return static_cast<long>(roundedUp(summary.runOnFor->si() / kMinute));
+}
+
 std::vector<std::string> riseAdvice(const RiseSummary& summary, const CompressedRise& rise,
                                     const LeakRange& range)
 {
@@ -96,7 +101,7 @@ std::vector<std::string> riseAdvice(const RiseSummary& summary, const Compressed
         advice.push_back(
             fmt::format("Not separable: run on for {} min{}; until then the leak is only known to lie "
                         "below the upper bound.",
-                        static_cast<long>(roundedUp(summary.runOnFor->si() / kMinute)),
+                        minutesToRunOn(summary),
                         summary.runningOnWillDo ? "" : " and judge again, or pump longer beforehand"));
         break;
     }

@@ -13,6 +13,10 @@ namespace sealwalk::analysis {
 /// Name of a reading: "straight line", "leak and exponential source", "logarithmic and hyperbolic source" …
 std::string describe(const RiseReading& reading, RiseVerdict verdict);
 
+/// For how much longer to record before leak and gas can be told apart, upwards to a figure people say; only with
+/// `runOnFor`.
+long minutesToRunOn(const RiseSummary& summary);
+
 std::vector<std::string> riseAdvice(const RiseSummary& summary, const CompressedRise& rise,
                                     const LeakRange& range);
 

@@ -10,9 +10,11 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 #include <filesystem>
 #include <memory>
 #include <set>
+#include <string>
 
 namespace sealwalk::exchange {
 
@@ -92,6 +94,15 @@ double spreadsheetDay(const Timestamp& at)
     return kDayOfEpoch + seconds / kSecondsPerDay;
 }
 
+/// Without the last digits that units leave behind: 12.02, not 12.01999999999998.
+double readable(double number)
+{
+    constexpr int kDigits = 12; // far finer than any reading
+    if (number == 0.0 || !std::isfinite(number))
+        return number;
+    return std::stod(fmt::format("{:.{}g}", number, kDigits));
+}
+
 void writeRows(lxw_worksheet* sheet, const Table& table, const Formats& formats, lxw_row_t first)
 {
     for (std::size_t r = 0; r < table.rows.size(); ++r) {
@@ -101,7 +112,7 @@ void writeRows(lxw_worksheet* sheet, const Table& table, const Formats& formats,
             const auto column = static_cast<lxw_col_t>(c);
             lxw_format* format = formats.of(table.columns[c].kind);
             if (const auto* number = std::get_if<double>(&cell))
-                worksheet_write_number(sheet, row, column, *number, format);
+                worksheet_write_number(sheet, row, column, readable(*number), format);
             else if (const auto* text = std::get_if<std::string>(&cell))
                 worksheet_write_string(sheet, row, column, text->c_str(), format);
             else if (const auto* moment = std::get_if<Timestamp>(&cell))

@@ -4,6 +4,7 @@
 #include "core/base/calendar_day.h"
 #include "core/quantities/number_text.h"
 #include "core/report/map_builder.h"
+#include "core/report/rate_text.h"
 #include "core/report/report_parts.h"
 
 #include <fmt/format.h>
@@ -62,6 +63,17 @@ std::string overruledText(const PointFinding& f)
                        : std::string();
 }
 
+/// Why a bound is not the one of the reading itself: else what is signed could not be followed.
+std::string boundText(const PointFinding& f)
+{
+    const bool isSilent = f.finding == Finding::Clear || f.finding == Finding::BelowDetectable;
+    if (isSilent)
+        for (const std::string& reason : f.because)
+            if (reason.starts_with("No response"))
+                return inPrint(reason);
+    return {};
+}
+
 bool hasOwnRate(const PointFinding& f)
 {
     return f.rate && f.finding != Finding::Echo && f.finding != Finding::Masked;
@@ -72,6 +84,8 @@ std::pair<Cell, Cell> rateCells(const Ground& ground, const PointFinding& f)
 {
     Cell rate{hasOwnRate(f) ? ground.rate(f.rate) : "–", {}, {}, {}, true};
     Cell range{rangeText(ground, f)};
+    if (!hasOwnRate(f) && f.asRead)
+        rate.small = "as read " + ground.rate(*f.asRead);
     const ShownGas& gas = ground.unit.gas;
     if (!gas.isAir())
         return {rate, range};
@@ -94,7 +108,7 @@ std::vector<Cell> findingRow(const Ground& ground, const PointFinding& f)
     const auto [rate, range] = rateCells(ground, f);
     return {{std::to_string(f.number), {}, {}, {}, true},
             {ground.jointName(f.point), ground.place(f.point)},
-            {findingText(ground, f), overruledText(f), plateMark(ground, f)},
+            {findingText(ground, f), f.overruled ? overruledText(f) : boundText(f), plateMark(ground, f)},
             rate,
             range,
             verdictCell(f)};
@@ -106,7 +120,7 @@ Cell foundCell(const Ground& ground, const PointFinding& f)
     return {f.rate      ? ground.rate(f.rate)
             : f.atLeast ? "at least " + ground.rate(f.atLeast)
                         : std::string(model::name(f.finding)),
-            ground.below(f.rate, f.low, f.high)};
+            !f.rate && f.asRead ? "as read " + ground.rate(*f.asRead) : ground.below(f.rate, f.low, f.high)};
 }
 
 std::vector<ReportColumn> findingColumns(const Ground& ground)
@@ -330,7 +344,7 @@ Section readingsSection(const Ground& ground)
              {ground.rate(r.background)},
              {r.outcome == model::Outcome::Value ? ground.rate(r.peak) : std::string(model::name(r.outcome))},
              {r.dwell ? trimmedText(r.dwell->si(), 3) + " s" : "–",
-              r.delay ? trimmedText(r.delay->si(), 3) + " s" : ""},
+              r.delay ? trimmedText(r.delay->si(), 2) + " s" : ""},
              {chamber, state},
              {remark, std::string(model::name(r.entry))}});
     }

@@ -111,13 +111,20 @@ std::string deviations(const Ground& ground)
         if (finding.finding == analysis::Finding::NotTested ||
             finding.finding == analysis::Finding::NotAccessible)
             leftOut.push_back(finding.point);
-    if (!leftOut.empty() && job.concessions.empty())
-        return fmt::format("left out, with reasons below: {}", ground.numbers(leftOut));
-    return job.concessions.empty() ? "none recorded"
-                                   : fmt::format("{}, see \"Verdicts and concessions by people\"",
-                                                 job.concessions.size() == 1
-                                                     ? std::string("1 concession")
-                                                     : fmt::format("{} concessions", job.concessions.size()));
+    const auto hurried = std::count_if(job.readings.begin(), job.readings.end(),
+                                       [](const model::Reading& reading) { return reading.outOfTurn; });
+    std::string text;
+    const auto add = [&text](const std::string& one) { text += (text.empty() ? "" : "; ") + one; };
+    if (!job.concessions.empty())
+        add(job.concessions.size() == 1
+                ? std::string("1 concession, see \"Verdicts and concessions by people\"")
+                : fmt::format("{} concessions, see \"Verdicts and concessions by people\"",
+                              job.concessions.size()));
+    if (!leftOut.empty())
+        add(fmt::format("left out, with reasons below: {}", ground.numbers(leftOut)));
+    if (hurried > 0)
+        add(fmt::format("sprayed before the wait was over: {} of {} readings", hurried, job.readings.size()));
+    return text.empty() ? "none recorded" : text;
 }
 
 std::string dates(const Ground& ground)

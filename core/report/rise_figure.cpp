@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/report/rise_figure.h"
 
+#include "core/analysis/rise_advice.h"
 #include "core/report/rate_text.h"
 
 #include <fmt/format.h>
@@ -76,8 +77,7 @@ Area wedge(const analysis::RiseSummary& rise, const std::vector<double>& minutes
         area.x.insert(area.x.end(), {minutes.back(), minutes.front()});
         area.y.insert(area.y.end(), {start, start});
     }
-    area.text = rise.runOnFor ? fmt::format("not separable: run {:.0f} min longer",
-                                            std::ceil(rise.runOnFor->si() / kSecondsPerMinute))
+    area.text = rise.runOnFor ? fmt::format("not separable: run {} min longer", analysis::minutesToRunOn(rise))
                               : "not separable";
     return area;
 }
@@ -144,8 +144,7 @@ std::string riseHeadline(const analysis::RiseSummary& rise, const ShownUnit& uni
     switch (rise.verdict) {
     case analysis::RiseVerdict::NotSeparable:
         return fmt::format("Not separable: the leak is at most {} air", unit.printWithUnit(rise.high)) +
-               (rise.runOnFor ? fmt::format("; run {:.0f} min longer",
-                                            std::ceil(rise.runOnFor->si() / kSecondsPerMinute))
+               (rise.runOnFor ? fmt::format("; run {} min longer", analysis::minutesToRunOn(rise))
                               : "");
     case analysis::RiseVerdict::NoLeakFound:
         return fmt::format("No leak found: only gas that exhausts itself; a leak is below {} air",

@@ -6216,6 +6216,14 @@ Fingerabdruck %2 …</translation>
         <source>It answered at %1 and not when it was sprayed again at %2: a leak answers twice. Judge it, or make void the reading that does not count.</source>
         <translation>Er antwortete um %1 und nicht, als er um %2 noch einmal besprüht wurde: Ein Leck antwortet zweimal. Beurteilen Sie ihn, oder verwerfen Sie den Messwert, der nicht gilt.</translation>
     </message>
+    <message>
+        <source>No response above %1 at %2 of %3 points, as left after the repairs, under the conditions recorded.</source>
+        <translation>Keine Antwort über %1 an %2 von %3 Punkten, so wie nach den Reparaturen hinterlassen, unter den aufgezeichneten Bedingungen.</translation>
+    </message>
+    <message>
+        <source>sprayed before the wait was over: %1 of %2 readings</source>
+        <translation>besprüht, bevor das Warten vorbei war: %1 von %2 Messwerten</translation>
+    </message>
 </context>
 <context>
     <name>FindingWords</name>
@@ -9895,16 +9903,16 @@ Das übernehmen?</translation>
         <translation>%1: %2 %3</translation>
     </message>
     <message>
-        <source>remark</source>
-        <translation>Bemerkung</translation>
-    </message>
-    <message>
         <source>Sent back with: %1</source>
         <translation>Zurückgegeben mit: %1</translation>
     </message>
     <message>
         <source>word given</source>
         <translation>Wort gegeben</translation>
+    </message>
+    <message>
+        <source>said before</source>
+        <translation>zuvor gesagt</translation>
     </message>
 </context>
 <context>
@@ -10337,6 +10345,26 @@ Das übernehmen?</translation>
     <message>
         <source>Still stands</source>
         <translation>Gilt weiter</translation>
+    </message>
+    <message>
+        <source>First rise</source>
+        <translation>Erster Anstieg</translation>
+    </message>
+    <message>
+        <source>Remark</source>
+        <translation>Bemerkung</translation>
+    </message>
+    <message>
+        <source>On point %1: why it may stand, or what is to be done</source>
+        <translation>Zu Punkt %1: warum er bleiben darf, oder was zu tun ist</translation>
+    </message>
+    <message>
+        <source>stands, confirmed</source>
+        <translation>gilt, bestätigt</translation>
+    </message>
+    <message>
+        <source>%1 s</source>
+        <translation>%1 s</translation>
     </message>
 </context>
 <context>
@@ -14559,6 +14587,10 @@ Das übernehmen?</translation>
     <message>
         <source>Point %1 answered late before: helium stays on for %2 s.</source>
         <translation>Punkt %1 hat schon einmal spät geantwortet: Helium bleibt %2 s an.</translation>
+    </message>
+    <message>
+        <source>%1 did not answer again: not confirmed. Its first answer stays; Judge says what it is.</source>
+        <translation>%1 antwortete nicht noch einmal: nicht bestätigt. Seine erste Antwort bleibt; Beurteilen sagt, was sie ist.</translation>
     </message>
 </context>
 <context>

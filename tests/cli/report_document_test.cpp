@@ -88,7 +88,7 @@ struct Field
 constexpr Field kFields[] = {
     {"identity", "number, revision and turns", "118", "Report 118, revision *: submitted "},
     {"identity", "job", "118", "job 118"},
-    {"identity", "begin and end", "118", "Date 2025-03-11 09:31 to 2025-03-13 10:23"},
+    {"identity", "begin and end", "118", "Date 2025-03-11 09:31 to 2025-03-13 14:20"},
     {"identity", "page x of y", "118", "page 1 of "},
     {"parties", "site", "118", "Place coating workshop"},
     {"parties", "tester with qualification", "118", "Tester Tester A, "},

@@ -30,6 +30,7 @@ std::span<const char* const> reportClaims()
         QT_TRANSLATE_NOOP("Core", "Nothing is claimed for other places, other conditions, or below %1."),
         QT_TRANSLATE_NOOP("Core", "Nothing is claimed for other places, other conditions."),
         QT_TRANSLATE_NOOP("Core", "No response above %1 at %2 of %3 points, under the conditions recorded."),
+        QT_TRANSLATE_NOOP("Core", "No response above %1 at %2 of %3 points, as left after the repairs, under the conditions recorded."),
         QT_TRANSLATE_NOOP("Core", "That figure is of the least sensitive: %1."),
         QT_TRANSLATE_NOOP("Core", "Leaks within the limit at %1."),
         QT_TRANSLATE_NOOP("Core", "A response, but no leak there above the limit: %1."),

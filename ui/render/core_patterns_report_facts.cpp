@@ -74,6 +74,7 @@ std::span<const char* const> reportFacts()
         QT_TRANSLATE_NOOP("Core", "readings corrected by the reference leak"),
         QT_TRANSLATE_NOOP("Core", "zero on"),
         QT_TRANSLATE_NOOP("Core", "left out, with reasons below: %1"),
+        QT_TRANSLATE_NOOP("Core", "sprayed before the wait was over: %1 of %2 readings"),
         QT_TRANSLATE_NOOP("Core", "Said by a person to be the same point, then and now: %1."),
         QT_TRANSLATE_NOOP("Core", "%1 as %2"),
         QT_TRANSLATE_NOOP("Core", "%1 at the least sensitive place and moment"),

@@ -12,6 +12,7 @@
 #include "core/report/shown_unit.h"
 #include "core/report/typed_words.h"
 #include "core/transfer/earlier_jobs.h"
+#include "ui/judge/map_panel.h"
 #include "ui/render/map_export.h"
 #include "ui/render/painting_thread.h"
 #include "ui/session/job_session.h"
@@ -54,12 +55,19 @@ std::optional<Form> formOf(const QString& file)
     return std::nullopt;
 }
 
+struct MapShown
+{
+    bool asLeft = false;
+    bool echoesTakenOut = false;
+};
+
 /// What the work goes by, gathered in the window's thread and taken along.
 struct Gathered
 {
     exchange::JobRecord record;
     std::map<std::string, model::Picture> pictures; ///< under its sheets, by SHA-256
     bool readings = false;                          ///< the table of readings instead of the findings
+    std::optional<MapShown> map;                    ///< as Judge shows it; none: what the job came to
 };
 
 using Bytes = Result<std::string>;
@@ -84,15 +92,18 @@ Result<render::MapPage> pageOf(const Gathered& gathered, const render::RecordLan
     options.smallestDetectable = report::worstDetectable(job, object);
     options.now = analysis::approvalOf(job).value_or(Timestamp::now());
     // What the job came to: as left once something was sprayed again.
-    const bool again = std::any_of(job.rounds.begin(), job.rounds.end(), [](const model::Round& round) {
+    const bool isSprayedAgain = std::any_of(job.rounds.begin(), job.rounds.end(), [](const model::Round& round) {
         return round.kind == model::RoundKind::AfterRepair || round.kind == model::RoundKind::Repeat;
     });
+    const MapShown shown = gathered.map.value_or(MapShown{isSprayedAgain, false});
+    options.echoesTakenOut = shown.echoesTakenOut;
     const auto findings =
-        analysis::summarise(job, object, again ? analysis::Standing::AsLeft : analysis::Standing::AsFound);
+        analysis::summarise(job, object, shown.asLeft ? analysis::Standing::AsLeft : analysis::Standing::AsFound);
     render::MapPage page;
     page.language = language;
     page.title = report::typed(object.name) + ", job " + std::to_string(job.number);
-    page.subtitle = std::string("Leak map, ") + (again ? "as left" : "as found") + ", as read, " +
+    page.subtitle = std::string("Leak map, ") + (shown.asLeft ? "as left, " : "as found, ") +
+                    (shown.echoesTakenOut ? "echoes taken out, " : "as read, ") +
                     std::string(model::name(job.state)) + ", opened " + job.opened.date() +
                     (object.invented ? "; invented data" : "");
     const auto picture = [&](const std::string& sha256) -> Result<model::Picture> {
@@ -125,7 +136,8 @@ Bytes mapOf(const Gathered& gathered, Form form, const render::RecordLanguage& l
 
 Gathered gatherFrom(const JobSession& session)
 {
-    Gathered gathered{{session.object(), session.job()}, {}, false};
+    Gathered gathered;
+    gathered.record = {session.object(), session.job()};
     for (const model::Sheet& sheet : gathered.record.job.sketch.sheets)
         if (sheet.underlay)
             if (auto picture = session.picture(sheet.underlay->picture))
@@ -164,6 +176,9 @@ void chooseAndExport(MainWindow& window)
     const bool isMap = *form == Form::Svg || *form == Form::Png;
     Gathered gathered = gatherFrom(window.session());
     gathered.readings = chosen == readings;
+    if (const auto* judged = window.findChild<MapPanel*>();
+        judged != nullptr && window.stage() == Stage::Judge) // what is looked at is what is written
+        gathered.map = MapShown{judged->asLeft(), judged->echoesTakenOut()};
     // The findings are worked out and painted away from the window; written by it, so that what was cancelled
     // is not written, whenever that was.
     runLong<Bytes>(

@@ -115,7 +115,7 @@ QString ChecksModel::asideOf(const analysis::ReviewCheck& check) const
     if (check.points.size() > most)
         numbers << QStringLiteral("…");
     if (remarked)
-        numbers.prepend(tr("remark"));
+        numbers.prepend(tr("said before"));
     else if (check.state == CheckState::Stops && !check.wordGiven.empty())
         numbers = {tr("word given")};
     return numbers.join(QLatin1Char(' '));

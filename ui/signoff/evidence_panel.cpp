@@ -10,6 +10,7 @@
 #include "ui/render/theme.h"
 #include "ui/session/map_options.h"
 #include "ui/underlay/underlay_images.h"
+#include "ui/widgets/number_display.h"
 
 #include <QHBoxLayout>
 #include <QHeaderView>
@@ -90,9 +91,10 @@ EvidencePanel::EvidencePanel(JobSession& session, QWidget* parent)
     m_returned->setWordWrap(true);
     UnderlayImages::showBeneath(*m_sheet, session);
     m_sheet->setFocusPolicy(Qt::ClickFocus);
-    m_readings->setColumnCount(6);
+    m_readings->setColumnCount(8);
     m_readings->setHorizontalHeaderLabels(
-        {tr("Time"), tr("Condition"), tr("Background"), tr("Highest"), tr("By"), tr("Standing")});
+        {tr("Time"), tr("Condition"), tr("Background"), tr("Highest"), tr("First rise"), tr("By"), tr("Standing"),
+         tr("Remark")});
     m_readings->verticalHeader()->hide();
     m_readings->horizontalHeader()->setStretchLastSection(true);
     m_readings->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
@@ -130,7 +132,7 @@ EvidencePanel::EvidencePanel(JobSession& session, QWidget* parent)
             emit wordMissing();
             return;
         }
-        emit wordGiven(m_check, text, m_point);
+        emit wordGiven(m_check, text, m_isOfPoint ? m_point : model::PointId());
     };
     connect(m_add, &QPushButton::clicked, this, [this, give] {
         give(m_word->text().trimmed().isEmpty() ? m_sameAgain : m_word->text().trimmed());
@@ -149,7 +151,10 @@ EvidencePanel::EvidencePanel(JobSession& session, QWidget* parent)
     });
     connect(m_matters, &QListWidget::itemActivated, this,
             [this, pointOf](QListWidgetItem* item) { emit jumpWanted(m_place, pointOf(item)); });
-    connect(m_sheet, &render::SheetView::pointClicked, this, &EvidencePanel::showPoint);
+    connect(m_sheet, &render::SheetView::pointClicked, this, [this](model::PointId point) {
+        m_isOfPoint = true; // pointed at: what is said now is said of it
+        showPoint(point);
+    });
 }
 
 void EvidencePanel::setCheck(const analysis::ReviewCheck* check)
@@ -185,6 +190,7 @@ void EvidencePanel::setCheck(const analysis::ReviewCheck* check)
     // Asked anew after somebody stored something: the point that was clicked stays, a word may be on its way.
     const bool staysOn =
         m_check == before && m_session.hasJob() && m_session.job().sketch.point(m_point) != nullptr;
+    m_isOfPoint = check != nullptr && ((staysOn && m_isOfPoint) || check->points.size() == 1);
     showPoint(check == nullptr        ? model::PointId()
               : staysOn               ? m_point
               : check->points.empty() ? model::PointId()
@@ -234,6 +240,11 @@ void EvidencePanel::focusRemark()
 void EvidencePanel::showPoint(model::PointId point)
 {
     m_point = point;
+    const model::TestPoint* named =
+        m_isOfPoint && m_session.hasJob() ? m_session.job().sketch.point(point) : nullptr;
+    m_word->setPlaceholderText(named == nullptr
+                                   ? tr("Why it may stand, or what is to be done")
+                                   : tr("On point %1: why it may stand, or what is to be done").arg(named->number));
     if (!m_session.hasJob() || m_session.job().sketch.sheets.empty()) {
         m_sheet->setContent(std::make_shared<report::MapContent>());
         m_readings->setVisible(false);
@@ -264,7 +275,7 @@ void EvidencePanel::fillReadings(model::PointId point)
         const QString highest = reading.outcome == model::Outcome::Value
                                     ? shownIn(reading.peak, unit)
                                     : render::inWords(std::string(model::name(reading.outcome)));
-        QString standing = tr("stands");
+        QString standing = reading.confirmed ? tr("stands, confirmed") : tr("stands");
         if (const model::Reading* later = job.correctionOf(reading.id))
             standing = tr("corrected: %1").arg(QString::fromStdString(later->reason));
         else if (job.isVoid(reading.id))
@@ -273,8 +284,10 @@ void EvidencePanel::fillReadings(model::PointId point)
                                 render::inWords(std::string(model::name(reading.condition))),
                                 shownIn(reading.background, unit),
                                 highest,
+                                reading.delay ? tr("%1 s").arg(figureText(inSeconds(*reading.delay), 2)) : QString(),
                                 QString::fromStdString(reading.by),
-                                standing};
+                                standing,
+                                QString::fromStdString(reading.remark.empty() ? reading.reason : reading.remark)};
         for (int column = 0; column < cells.size(); ++column)
             m_readings->setItem(row, column, new QTableWidgetItem(cells[column]));
     }

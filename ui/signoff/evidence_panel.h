@@ -59,6 +59,7 @@ private:
     QString m_check;
     analysis::CheckPlace m_place = analysis::CheckPlace::Judge;
     model::PointId m_point;
+    bool m_isOfPoint = false; ///< a word given now belongs to it
 };
 
 } // namespace sealwalk::ui

@@ -56,6 +56,7 @@ bool SprayMachine::toggle(double now)
     case CallState::Read: // sprayed again before the value was given: the new spray counts
         m_sprayStart = now;
         m_sprayEnd.reset();
+        m_endedByClock = false;
         m_delay.reset();
         m_state = CallState::Spray;
         m_since = now;
@@ -77,6 +78,8 @@ bool SprayMachine::markRise(double now)
     if (!m_sprayStart || m_state == CallState::Wait)
         return false;
     m_delay = now - *m_sprayStart;
+    if (m_endedByClock && m_sprayEnd) // the helium stayed on, or nothing would rise any more
+        m_sprayEnd = std::max(*m_sprayEnd, now);
     return true;
 }
 
@@ -133,6 +136,7 @@ bool SprayMachine::tick(double now)
         // Helium usually stays on until the value is read; what counts as dwell is what was asked for.
         m_state = CallState::Read;
         m_sprayEnd = m_since + m_times.dwell;
+        m_endedByClock = true;
         m_since = now;
         return true;
     }
@@ -148,6 +152,7 @@ void SprayMachine::clearCall()
 {
     m_sprayStart.reset();
     m_sprayEnd.reset();
+    m_endedByClock = false;
     m_delay.reset();
     m_outOfTurn = false;
 }

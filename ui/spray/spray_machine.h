@@ -80,6 +80,7 @@ private:
     double m_since = 0.0; ///< start of the present state
     std::optional<double> m_sprayStart;
     std::optional<double> m_sprayEnd;
+    bool m_endedByClock = false; ///< not by a hand
     std::optional<double> m_delay;
     bool m_outOfTurn = false;
     bool m_clear = true;

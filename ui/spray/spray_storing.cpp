@@ -167,6 +167,7 @@ void SprayController::keep(ReadingDraft draft, JobSession::Waiting waiting)
 {
     const bool correction = draft.corrects.has_value();
     const int number = m_call ? m_call->number : 0;
+    const bool wasConfirming = m_confirms;
     const auto stored = m_session.store(draft, waiting);
     if (!stored && stored.error().code == ErrorCode::Busy && m_waiting)
         return; // said already; what was typed still waits
@@ -189,6 +190,10 @@ void SprayController::keep(ReadingDraft draft, JobSession::Waiting waiting)
     if (const QString gaps = gapsInWords(*stored); !gaps.isEmpty() && !correction)
         emit said(Weight::Warning, tr("%1 stored and marked for the review: %2. J calls it again.")
                                        .arg(QString::number(number), gaps));
+    else if (wasConfirming && stored->outcome == model::Outcome::NoResponse)
+        emit said(Weight::Warning,
+                  tr("%1 did not answer again: not confirmed. Its first answer stays; Judge says what it is.")
+                      .arg(number));
     else
         emit said(Weight::News, correction
                                     ? tr("%1 corrected; the old entry stays in the record.").arg(number)

@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/analysis/claim.h"
-#include "core/analysis/review_checks.h"
 #include "core/analysis/round_summary.h"
 #include "core/report/map_builder.h"
 #include "core/report/rate_text.h"
@@ -69,11 +68,6 @@ struct DemoJobs : testing::Test
         ASSERT_TRUE(demo::writeDemoHistory(s_file));
     }
     static void TearDownTestSuite() { std::filesystem::remove(s_file); }
-
-    static std::vector<model::Person> people()
-    {
-        return storage::HistoryStore::open(s_file, storage::HistoryStore::Mode::ReadOnly)->people().value();
-    }
 
     static model::Job job(const std::string& number, model::TestObject& object)
     {
@@ -234,22 +228,6 @@ TEST_F(DemoJobs, TheStatementHasOneFloor)
         const std::string floor = text.substr(at + above.size(), text.find(" mbar", at) - at - above.size());
         EXPECT_TRUE(says(text, "or below " + floor + ".")) << text;
     }
-}
-
-// Regression: the invented job was signed although the program itself would not have let it be.
-TEST_F(DemoJobs, TheSignedJobCouldHaveBeenSigned)
-{
-    model::TestObject object;
-    const model::Job job = DemoJobs::job("118", object);
-    analysis::ReviewOptions options;
-    options.people = people();
-    options.now = job.signatures.front().at;
-    const auto left = analysis::summarise(job, object, analysis::Standing::AsLeft);
-    const auto checks = analysis::reviewChecks(job, object, left, options);
-    EXPECT_TRUE(analysis::isReadyToSign(checks));
-    for (const analysis::ReviewCheck& check : checks)
-        EXPECT_TRUE(check.state == analysis::CheckState::InOrder || !check.wordGiven.empty())
-            << check.question << ' ' << check.answer;
 }
 
 // Property: a signed job says so, names who signed, and shows the repair before and after.

@@ -145,7 +145,7 @@ protected:
 } // namespace
 
 // Property: everything the report asks for besides the measurement can be said here, and an instrument's
-// Regression: a job written on paper last year could be typed in, but its checks and watches became today's.
+// Regression: the "now" of a record already typed was taken for its beginning, in the midst of the sprays.
 TEST_F(PreparePageTest, ARiseRecordThatIsWholeEndsNow)
 {
     const Timestamp before = Timestamp::now();
@@ -160,7 +160,7 @@ TEST_F(PreparePageTest, ARiseRecordThatIsWholeEndsNow)
     EXPECT_LE(since, 240.0);
 }
 
-// Regression: what was measured earlier and typed in later stood under the time of typing.
+// Regression: a job written on paper last year could be typed in, but its checks and watches became today's.
 TEST_F(PreparePageTest, WhatWasMeasuredEarlierKeepsItsDay)
 {
     inDialog("enterCheck", [](QDialog& dialog) {

@@ -329,7 +329,7 @@ TEST_F(Signoff, WhatItWasSentBackWithIsShown)
     EXPECT_TRUE(turns->text().contains(QStringLiteral("calibrate afterwards, at 100 %1")));
     const QModelIndex remarked = model->index(model->rowOf("coverage"));
     EXPECT_TRUE(remarked.data(ChecksModel::RemarkedRole).toBool());
-    EXPECT_TRUE(remarked.data(ChecksModel::AsideRole).toString().startsWith(QStringLiteral("remark")));
+    EXPECT_TRUE(remarked.data(ChecksModel::AsideRole).toString().startsWith(QStringLiteral("said before")));
     list->setCurrentIndex(remarked);
     EXPECT_TRUE(find<QLabel>("returnedWith")->isVisible());
     EXPECT_TRUE(find<QLabel>("returnedWith")->text().contains(QStringLiteral("spray 1 from the north")));
@@ -439,6 +439,11 @@ TEST_F(Signoff, AWordIsOnThePointThatWasClicked)
     ASSERT_EQ(given.count(), 1);
     EXPECT_EQ(given.front().at(2).value<model::PointId>(), points[1].id);
     check.word = "whole";
+    panel.setCheck(&check);
+    QTest::keyClick(field, Qt::Key_Return);
+    EXPECT_TRUE(given.back().at(2).value<model::PointId>().isNil()) << "on several points: it is of none alone";
+    check.points = {points[0].id};
+    check.word = "kinds";
     panel.setCheck(&check);
     QTest::keyClick(field, Qt::Key_Return);
     EXPECT_EQ(given.back().at(2).value<model::PointId>(), points[0].id) << "another question, its own point";
