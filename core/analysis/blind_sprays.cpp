@@ -87,9 +87,9 @@ void weigh(const model::Job& job, const model::TestObject& object, const SprayTi
     finding.verdict = verdictOf({{}, {}, *finding.bound, *finding.bound}, limit);
     if (finding.finding == Finding::Clear && finding.verdict == Verdict::CannotSay)
         finding.finding = Finding::BelowDetectable;
-    finding.because = {fmt::format("No response; this point had answered {:.0f} s after the helium, and the "
-                                   "bound is for what was left of {:.0f} s then.",
-                                   inSeconds(delay), inSeconds(*reading.dwell))};
+    finding.because = {fmt::format("{} {:.0f} s after the helium, and the bound is for what was left of {:.0f} s "
+                                   "then.",
+                                   kLateAnswerReason, inSeconds(delay), inSeconds(*reading.dwell))};
 }
 
 } // namespace

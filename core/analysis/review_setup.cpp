@@ -3,6 +3,7 @@
 #include "core/analysis/background_series.h"
 #include "core/analysis/job_view.h"
 #include "core/analysis/limit_change.h"
+#include "core/analysis/named_people.h"
 #include "core/analysis/review_ground.h"
 #include "core/analysis/setup_outlook.h"
 #include "core/analysis/spray_timing.h"
@@ -73,6 +74,12 @@ Answer limitAgreed(const ReviewGround& ground)
         doubts = changed->text;
     if (setup.limitAgreedBy.empty())
         doubts += std::string(doubts.empty() ? "" : " ") + "Nobody is named who agreed the limit.";
+    const bool byTester =
+        std::any_of(ground.job.readings.begin(), ground.job.readings.end(), [&](const model::Reading& reading) {
+            return !setup.limitAgreedBy.empty() && namesPerson(setup.limitAgreedBy, reading.by);
+        });
+    if (byTester)
+        doubts += std::string(doubts.empty() ? "" : " ") + "The limit was agreed by who tested.";
     if (!doubts.empty())
         return {CheckState::NeedsWord, doubts};
     return {CheckState::InOrder, fmt::format("Agreed by {}, as {}, in {}.", setup.limitAgreedBy,

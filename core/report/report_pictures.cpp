@@ -196,7 +196,8 @@ std::vector<Section> riseSections(const Ground& ground)
         block.words.push_back({riseHeadline(*rise, ground.unit), Paragraph::Look::Strong});
         block.words.push_back(
             {fmt::format("Reading: {}. Outgassing {} at the start, {} at the end. {} values over {:.0f} min.",
-                         rise->model, ground.rate(rise->outgassingStart), ground.rate(rise->outgassingEnd),
+                         rise->model, ground.rate(rise->outgassingStart),
+                         ground.unit.printWithUnit(rise->outgassingEnd),
                          test.times.size(), (test.times.back() - test.times.front()) / 60.0),
              Paragraph::Look::Plain});
         for (const std::string& advice : rise->advice)

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Points: what needs a decision, all of them, what was not tested, what is void, every reading.
+#include "core/analysis/blind_sprays.h"
 #include "core/analysis/job_view.h"
 #include "core/base/calendar_day.h"
 #include "core/quantities/number_text.h"
@@ -66,12 +67,10 @@ std::string overruledText(const PointFinding& f)
 /// Why a bound is not the one of the reading itself: else what is signed could not be followed.
 std::string boundText(const PointFinding& f)
 {
-    const bool isSilent = f.finding == Finding::Clear || f.finding == Finding::BelowDetectable;
-    if (isSilent)
-        for (const std::string& reason : f.because)
-            if (reason.starts_with("No response"))
-                return inPrint(reason);
-    return {};
+    const auto late = std::ranges::find_if(f.because, [](const std::string& reason) {
+        return reason.starts_with(analysis::kLateAnswerReason);
+    });
+    return late == f.because.end() ? std::string() : inPrint(*late);
 }
 
 bool hasOwnRate(const PointFinding& f)

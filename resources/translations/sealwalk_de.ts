@@ -6224,6 +6224,10 @@ Fingerabdruck %2 …</translation>
         <source>sprayed before the wait was over: %1 of %2 readings</source>
         <translation>besprüht, bevor das Warten vorbei war: %1 von %2 Messwerten</translation>
     </message>
+    <message>
+        <source>The limit was agreed by who tested.</source>
+        <translation>Den Grenzwert hat vereinbart, wer geprüft hat.</translation>
+    </message>
 </context>
 <context>
     <name>FindingWords</name>

@@ -178,6 +178,18 @@ RepairDialog::RepairDialog(JobSession& session, const std::vector<model::PointId
     refresh();
 }
 
+bool RepairDialog::isOfSetup(model::PointId id) const
+{
+    const model::TestPoint* point = m_job.sketch.point(id);
+    const model::Joint* joint = point == nullptr ? nullptr : m_job.sketch.joint(point->joint);
+    return joint != nullptr && joint->isSetup;
+}
+
+bool RepairDialog::mendsSetup() const
+{
+    return std::any_of(m_points.begin(), m_points.end(), [this](model::PointId id) { return isOfSetup(id); });
+}
+
 std::vector<model::PointId> RepairDialog::alsoToSpray() const
 {
     const auto isIn = [](const std::vector<model::PointId>& list, model::PointId point) {
@@ -188,7 +200,9 @@ std::vector<model::PointId> RepairDialog::alsoToSpray() const
         const bool hidden = finding.finding == analysis::Finding::Masked &&
                             std::any_of(finding.of.begin(), finding.of.end(),
                                         [&](auto leak) { return isIn(m_points, leak); });
-        if (hidden && !isIn(m_points, finding.point) && !isIn(points, finding.point))
+        // What answered while a joint of the set-up leaked may have been its leak.
+        const bool readThrough = mendsSetup() && finding.asRead && !isOfSetup(finding.point);
+        if ((hidden || readThrough) && !isIn(m_points, finding.point) && !isIn(points, finding.point))
             points.push_back(finding.point);
     }
     return points;

@@ -109,6 +109,7 @@ std::span<const char* const> reviewPatterns()
         QT_TRANSLATE_NOOP("Core", "%1, procedure %2, sketch revision %3."),
         QT_TRANSLATE_NOOP("Core", "No limit is set; nothing can be accepted or rejected."),
         QT_TRANSLATE_NOOP("Core", "Nobody is named who agreed the limit."),
+        QT_TRANSLATE_NOOP("Core", "The limit was agreed by who tested."),
         QT_TRANSLATE_NOOP("Core", "Agreed by %1, as %2, in %3."),
         QT_TRANSLATE_NOOP("Core", "No reference leak was used; readings have no figure on the chamber."),
         QT_TRANSLATE_NOOP("Core", "Reference leak %1 was past its date of %2."),

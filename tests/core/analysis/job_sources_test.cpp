@@ -46,6 +46,30 @@ const PointFinding& at(const std::vector<PointFinding>& findings, int number)
     return *std::ranges::find(findings, number, &PointFinding::number);
 }
 
+// Regression: a point that answered once and not again stayed a leak without a word of the second spray.
+TEST(JobFindings, TellOfASprayThatWasNotAnsweredAgain)
+{
+    model::Job job = leakyRing();
+    const auto because = [&] {
+        const auto findings =
+            jobFindings(job, model::TestObject(), job.rounds.front().id, Timestamp::now());
+        std::string all;
+        for (const std::string& reason : at(findings, 3).because)
+            all += reason + '\n';
+        return all;
+    };
+    EXPECT_THAT(because(), ::testing::Not(HasSubstr("sprayed again")));
+    tests::addValue(job, 3, 1e-10, 1e-10);
+    job.readings.back().outcome = model::Outcome::NoResponse;
+    job.readings.back().peak.reset();
+    job.readings.back().dwell = seconds(6.0);
+    job.readings.back().at.utcMilliseconds = 1000000 + 60000 * 20;
+    EXPECT_THAT(because(), HasSubstr("It answered at 01:19 and not when it was sprayed again at 01:36: a leak "
+                                     "answers twice."));
+    job.readings.back().condition = model::Condition::Flexed;
+    EXPECT_THAT(because(), ::testing::Not(HasSubstr("sprayed again"))) << "another condition is another question";
+}
+
 // Property: places, heights, times and rates arrive in the survey.
 TEST(JobSurvey, CarriesPlacesTimesAndChamberRates)
 {

@@ -157,6 +157,8 @@ INSTANTIATE_TEST_SUITE_P(
                   j.readings.front().outcome = model::Outcome::Value;
                   j.readings.front().peak = millibarLitresPerSecond(3e-7);
               }},
+        // Regression: a tester who agreed the limit with himself was in order.
+        Fault{"limit", CheckState::NeedsWord, [](model::Job& j) { j.setup.limitAgreedBy = "T. Tester"; }},
         // Regression: a reading dated a year after the others of its round was in order.
         Fault{"outliers", CheckState::NeedsWord,
               [](model::Job& j) { j.readings[1].at.utcMilliseconds += std::int64_t{365} * 86'400'000; }},

@@ -66,6 +66,18 @@ TEST(SketchPage, ASpotIsDraggedByItsPoint)
     EXPECT_NEAR(centre().y, before.y + 80.0, 4.0);
 }
 
+// Regression: a hose dragged from end to end, as other joints are, had one end only.
+TEST(SketchPage, AHoseIsDrawnByDraggingToo)
+{
+    DrawingTable table;
+    table.key(Qt::Key_H);
+    table.drag(-200.0, 0.0, 200.0, 100.0);
+    table.key(Qt::Key_Return);
+    ASSERT_EQ(table.sketch().joints.size(), 1u);
+    EXPECT_EQ(table.sketch().joints.front().kind, model::JointKind::Hose);
+    EXPECT_EQ(std::get<FreePath>(table.sketch().joints.front().shape).nodes.size(), 2u);
+}
+
 TEST(SketchPage, DrawsTheDemoDoorByGestures)
 {
     DrawingTable table;

@@ -144,6 +144,22 @@ TEST(SprayMachine, WaitsInFullAfterARestart)
     EXPECT_NEAR(m.left(50.0), 9.0, 1e-12);
 }
 
+// Regression: a rise marked after the dwell was over stood beside a spray that had ended before it.
+TEST(SprayMachine, ARiseAfterTheDwellKeepsTheHeliumOn)
+{
+    SprayMachine m;
+    m.setTimes({6.0, 9.0});
+    m.toggle(0.0);
+    m.tick(6.0);
+    ASSERT_EQ(m.state(), CallState::Read);
+    EXPECT_TRUE(m.markRise(8.0));
+    EXPECT_DOUBLE_EQ(*m.sprayed(20.0), 8.0);
+    m.toggle(20.0);
+    m.toggle(24.0); // ended by hand: then it was off
+    EXPECT_TRUE(m.markRise(25.0));
+    EXPECT_DOUBLE_EQ(*m.sprayed(30.0), 4.0);
+}
+
 // Regression: after a point that did not answer the whole clean-up ran, though there was nothing to clear; who
 // went on was marked as out of turn.
 TEST(SprayMachine, WaitsShortlyWhereNothingAnswered)
