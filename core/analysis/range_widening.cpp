@@ -12,10 +12,9 @@ std::string wideningWords(const PointFinding& finding, LeakRate ofReading, std::
     constexpr double kWorthNaming = 1.25; // two digits hide less
     if (!finding.rate || !finding.high || !(*finding.high > kWorthNaming * ofReading))
         return {};
-    return fmt::format("Its reading and checks alone would end the range at {}; it ends at {} because a "
-                       "probe that passed too "
-                       "fast or beside the leak shows less than there is.",
-                       rateWords(ofReading, unit), rateWords(*finding.high, unit));
+    return fmt::format("{} {}; it ends at {} because a probe that passed too fast or beside the leak shows less "
+                       "than there is.",
+                       kWideningReason, rateWords(ofReading, unit), rateWords(*finding.high, unit));
 }
 
 } // namespace sealwalk::analysis

@@ -2,6 +2,7 @@
 // Points: what needs a decision, all of them, what was not tested, what is void, every reading.
 #include "core/analysis/blind_sprays.h"
 #include "core/analysis/job_view.h"
+#include "core/analysis/range_widening.h"
 #include "core/base/calendar_day.h"
 #include "core/quantities/number_text.h"
 #include "core/report/map_builder.h"
@@ -197,9 +198,23 @@ Section decisionSection(const Ground& ground)
     table.empty = "No point needs a decision: every one was sprayed and is within the limit.";
     for (const PointFinding* f : chosen)
         table.rows.push_back(findingRow(ground, *f));
-    return {"Findings that need a decision",
-            fmt::format("{}all {} points further on", ground.repaired ? "as left; " : "", ground.left.size()),
-            {std::move(table)}};
+    Section section{
+        "Findings that need a decision",
+        fmt::format("{}all {} points further on", ground.repaired ? "as left; " : "", ground.left.size()),
+        {std::move(table)}};
+    std::vector<model::PointId> widened;
+    for (const PointFinding* f : chosen)
+        if (std::ranges::any_of(f->because, [](const std::string& reason) {
+                return reason.starts_with(analysis::kWideningReason);
+            }))
+            widened.push_back(f->point);
+    if (!widened.empty())
+        section.blocks.emplace_back(
+            Paragraph{fmt::format("The range ends above that of the reading alone at {}: a probe that passed too "
+                                  "fast or beside the leak shows less than there is.",
+                                  ground.numbers(widened)),
+                      Paragraph::Look::Soft});
+    return section;
 }
 
 Section pointsSection(const Ground& ground)

@@ -6228,6 +6228,10 @@ Fingerabdruck %2 …</translation>
         <source>The limit was agreed by who tested.</source>
         <translation>Den Grenzwert hat vereinbart, wer geprüft hat.</translation>
     </message>
+    <message>
+        <source>The range ends above that of the reading alone at %1: a probe that passed too fast or beside the leak shows less than there is.</source>
+        <translation>Der Bereich endet über dem des Messwerts allein an %1: Eine Sonde, die zu schnell oder neben dem Leck vorbeiging, zeigt weniger, als da ist.</translation>
+    </message>
 </context>
 <context>
     <name>FindingWords</name>

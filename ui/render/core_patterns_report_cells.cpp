@@ -48,6 +48,8 @@ std::span<const char* const> reportCells()
         QT_TRANSLATE_NOOP("Core", "Base pressure"),
         QT_TRANSLATE_NOOP("Core", "not measured"),
         QT_TRANSLATE_NOOP("Core", "not judged"),
+        QT_TRANSLATE_NOOP("Core", "The range ends above that of the reading alone at %1: a probe that passed too "
+                                  "fast or beside the leak shows less than there is."),
         QT_TRANSLATE_NOOP("Core", "Point %1: %2, %3; photo %4 of %5"),
         QT_TRANSLATE_NOOP("Core", "No repair was logged in this job."),
         QT_TRANSLATE_NOOP("Core", "permanent"),
