@@ -10622,6 +10622,10 @@ Das übernehmen?</translation>
         <source>conceded until %1</source>
         <translation>Sonderfreigabe bis %1</translation>
     </message>
+    <message>
+        <source>of all located leaks together, as air; –: none of its own, or it leaks only in another condition; ?: not known</source>
+        <translation>von allen georteten Lecks zusammen, als Luft; –: kein eigener, oder es leckt nur in einem anderen Zustand; ?: nicht bekannt</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::FirstStart</name>
@@ -11611,6 +11615,10 @@ Das übernehmen?</translation>
         <source>Scale</source>
         <translation>Skala</translation>
     </message>
+    <message>
+        <source>No echo was found: nothing is taken out.</source>
+        <translation>Kein Echo wurde gefunden: nichts wird herausgenommen.</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::MapSide</name>
@@ -12152,6 +12160,10 @@ Das übernehmen?</translation>
     <message>
         <source>also entered as %1</source>
         <translation>auch angelegt als %1</translation>
+    </message>
+    <message>
+        <source>temporary repairs that nothing has made good yet</source>
+        <translation>vorläufige Reparaturen, die noch nichts gutgemacht hat</translation>
     </message>
 </context>
 <context>

@@ -89,6 +89,8 @@ QVariant ObjectsModel::data(const QModelIndex& index, int role) const
 
 QVariant ObjectsModel::headerData(int section, Qt::Orientation orientation, int role) const
 {
+    if (orientation == Qt::Horizontal && role == Qt::ToolTipRole && section == Temporary)
+        return tr("temporary repairs that nothing has made good yet");
     if (orientation != Qt::Horizontal || role != Qt::DisplayRole)
         return {};
     switch (section) {

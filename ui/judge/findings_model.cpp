@@ -260,6 +260,9 @@ QVariant FindingsModel::headerData(int section, Qt::Orientation orientation, int
     if (orientation == Qt::Horizontal && role == Qt::TextAlignmentRole)
         return section == RateColumn || section == ShareColumn ? QVariant(Qt::AlignRight | Qt::AlignVCenter)
                                                                : QVariant(Qt::AlignLeft | Qt::AlignVCenter);
+    if (orientation == Qt::Horizontal && role == Qt::ToolTipRole && section == ShareColumn)
+        return tr("of all located leaks together, as air; –: none of its own, or it leaks only in another condition; "
+                  "?: not known");
     if (orientation != Qt::Horizontal || role != Qt::DisplayRole)
         return {};
     switch (section) {

@@ -10,6 +10,7 @@
 #include "ui/underlay/underlay_images.h"
 #include "ui/widgets/switch_row.h"
 
+#include <QAbstractButton>
 #include <QHBoxLayout>
 #include <QTabBar>
 #include <QVBoxLayout>
@@ -84,6 +85,10 @@ void MapPanel::toggleStanding()
 void MapPanel::setFindings(const std::vector<analysis::PointFinding>& findings)
 {
     m_findings = findings;
+    const bool hasEcho = std::any_of(findings.begin(), findings.end(), [](const analysis::PointFinding& f) {
+        return f.finding == analysis::Finding::Echo || !f.owes.empty();
+    });
+    m_reading->button(1)->setToolTip(hasEcho ? QString() : tr("No echo was found: nothing is taken out."));
     refreshTabs();
     draw();
 }
