@@ -6,7 +6,6 @@ this one and laid over it.
 
 Usage: record_story.py FOLDER_OF_PROGRAMS [FOLDER_FOR_PICTURES]
 """
-import math
 import os
 import shutil
 import subprocess
@@ -169,12 +168,15 @@ def see_repairs(window, wanted, name):
 
 
 def pressure_rise_after(window, history, file):
-    """What the leaks that are left let in, read from a gauge's file; the total is what closes the repairs."""
+    """What the leaks that are left let in, read from a gauge's file; the total is what closes the repairs.
+
+    Short, for it ends now and has to have begun after the last spray."""
+    seconds = 10
+    time.sleep(seconds + 2.0)
     with open(file, "w", encoding="ascii") as record:
-        record.write("time_min,pressure_mbar\n")
-        for minute in range(0, 61, 3):
-            walls = 3e-6 * (1.0 - math.exp(-minute / 8.0))
-            record.write(f"{minute},{1.4e-6 + 9.0e-8 * minute + walls:.4e}\n")
+        record.write("time_s,pressure_mbar\n")
+        for half in range(0, 2 * seconds + 1):
+            record.write(f"{half / 2},{1.4e-6 + 9.0e-8 * half / 120.0:.7e}\n")
     before = len(job(history)["rise_tests"])
     stage(window, "1")
     window.keys("alt+r")
