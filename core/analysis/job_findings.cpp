@@ -85,8 +85,10 @@ void addSilentRepeats(const model::Job& job, model::RoundId round, std::vector<P
             silent[reading->point].push_back(reading);
     for (PointFinding& finding : findings) {
         const auto sprayed = silent.find(finding.point);
+        if (sprayed == silent.end() || !finding.asRead) // asked first: finding a reading goes through them all
+            continue;
         const model::Reading* counts = finding.reading ? job.reading(*finding.reading) : nullptr;
-        if (sprayed == silent.end() || counts == nullptr || counts->outcome == model::Outcome::NoResponse)
+        if (counts == nullptr || counts->outcome == model::Outcome::NoResponse)
             continue;
         const auto again = std::find_if(sprayed->second.begin(), sprayed->second.end(), [&](const auto* r) {
             return r->at > counts->at && r->condition == counts->condition &&

@@ -77,10 +77,6 @@ int standingAnswers(const model::Job& job, model::PointId point)
     return answers;
 }
 
-} // namespace
-
-namespace {
-
 /// "36 (behind the pump frame)"; many are named without their reasons.
 std::string reasonedText(const ReviewGround& ground, const std::vector<model::PointId>& points)
 {
@@ -89,9 +85,9 @@ std::string reasonedText(const ReviewGround& ground, const std::vector<model::Po
         return ground.text(points);
     std::string text;
     for (const PointFinding& finding : ground.findings) {
-        const model::Reading* reading = finding.reading ? ground.job.reading(*finding.reading) : nullptr;
         if (std::find(points.begin(), points.end(), finding.point) == points.end())
             continue;
+        const model::Reading* reading = finding.reading ? ground.job.reading(*finding.reading) : nullptr;
         text += (text.empty() ? "" : ", ") + std::to_string(finding.number);
         if (reading != nullptr && !reading->reason.empty())
             text += " (" + reading->reason + ")";

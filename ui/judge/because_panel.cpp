@@ -29,16 +29,6 @@ QString percent(double relative)
     return QLocale().toString(relative * 100.0, 'f', 0) + QStringLiteral(" %");
 }
 
-/// Some reasons are phrases, made to stand behind a colon elsewhere.
-QString asSentence(QString words)
-{
-    if (words.isEmpty())
-        return words;
-    words[0] = words[0].toUpper();
-    return words.endsWith(QLatin1Char('.')) || words.endsWith(QLatin1Char('?')) ? words
-                                                                                : words + QLatin1Char('.');
-}
-
 } // namespace
 
 BecausePanel::BecausePanel(JobSession& session, QWidget* parent)
@@ -131,7 +121,7 @@ void BecausePanel::setFinding(const analysis::PointFinding* finding, const repor
                     .arg(tr("It belongs to the test set-up, not to the object: what was read through it while it "
                             "leaked wants another spray."));
     for (const std::string& sentence : finding->because)
-        text += QStringLiteral("<p>%1</p>").arg(asSentence(render::inWords(sentence)).toHtmlEscaped());
+        text += QStringLiteral("<p>%1</p>").arg(render::inSentence(sentence).toHtmlEscaped());
     if (const QString owed = owedText(*finding, m_session.job().sketch); !owed.isEmpty())
         text += QStringLiteral("<p>%1</p>").arg(owed.toHtmlEscaped());
     m_text->setHtml(text + chainOf(*finding, scale));

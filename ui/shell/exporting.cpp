@@ -67,6 +67,7 @@ struct Gathered
     exchange::JobRecord record;
     std::map<std::string, model::Picture> pictures; ///< under its sheets, by SHA-256
     bool readings = false;                          ///< the table of readings instead of the findings
+    std::vector<model::Repair> carried;             ///< temporary ones of earlier jobs, not made good
     std::optional<MapShown> map;                    ///< as Judge shows it; none: what the job came to
 };
 
@@ -90,6 +91,7 @@ Result<render::MapPage> pageOf(const Gathered& gathered, const render::RecordLan
     const auto& [object, job] = gathered.record;
     report::MapOptions options = report::mapOptions(report::shownUnit(job.setup));
     options.smallestDetectable = report::worstDetectable(job, object);
+    options.carried = gathered.carried;
     options.now = analysis::approvalOf(job).value_or(Timestamp::now());
     // What the job came to: as left once something was sprayed again.
     const bool isSprayedAgain = std::any_of(job.rounds.begin(), job.rounds.end(), [](const model::Round& round) {
@@ -138,6 +140,8 @@ Gathered gatherFrom(const JobSession& session)
 {
     Gathered gathered;
     gathered.record = {session.object(), session.job()};
+    for (const storage::OpenRepair& left : session.repairsLeftOpen())
+        gathered.carried.push_back(left.repair);
     for (const model::Sheet& sheet : gathered.record.job.sketch.sheets)
         if (sheet.underlay)
             if (auto picture = session.picture(sheet.underlay->picture))
