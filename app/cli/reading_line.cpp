@@ -12,6 +12,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <limits>
 
 namespace sealwalk::cli {
 namespace {
@@ -148,6 +149,31 @@ Status readPoint(Keys& keys, const LineFrame& frame, model::Reading& reading)
     return {};
 }
 
+/// [38, 40]: numbers of points that were taped or bagged off meanwhile.
+Status readShielded(Keys& keys, const LineFrame& frame, model::Reading& reading)
+{
+    const auto numbers = keys.take("taped_off");
+    if (!numbers)
+        return {};
+    if (!numbers->is_array())
+        return fail(ErrorCode::BadInput, "\"taped_off\" must be a list of point numbers, such as [38, 40]");
+    for (const json& number : *numbers) {
+        const model::TestPoint* point =
+            number.is_number_integer() && number > 0 && number < std::numeric_limits<int>::max()
+                ? frame.job->sketch.pointNumbered(number.get<int>())
+                : nullptr;
+        if (point == nullptr)
+            return fail(ErrorCode::NotFound, fmt::format("job {} has no point {} to be taped off",
+                                                         frame.job->number, number.dump()));
+        if (point->id == reading.point)
+            return fail(ErrorCode::BadInput,
+                        fmt::format("point {} cannot be sprayed and taped off at once", point->number));
+        if (std::ranges::find(reading.shielded, point->id) == reading.shielded.end())
+            reading.shielded.push_back(point->id);
+    }
+    return {};
+}
+
 Status readTime(Keys& keys, model::Reading& reading)
 {
     std::string at;
@@ -259,8 +285,8 @@ Result<model::Reading> readingFromLine(std::string_view line, const LineFrame& f
             if (Status ok = keys.text(text.first, *text.second); !ok)
                 return ok;
         for (const Status& ok :
-             {readPoint(keys, frame, reading), readTime(keys, reading), readRates(keys, frame, reading),
-              readTimes(keys, reading), keys.flag("gentle", reading.gentle),
+             {readPoint(keys, frame, reading), readShielded(keys, frame, reading), readTime(keys, reading),
+              readRates(keys, frame, reading), readTimes(keys, reading), keys.flag("gentle", reading.gentle),
               keys.flag("confirmed", reading.confirmed), readOutcome(keys, reading),
               readCorrection(keys, frame, reading)})
             if (!ok)

@@ -8,6 +8,11 @@ bool isLeakWord(Finding finding)
     return finding == Finding::Leak || finding == Finding::Shared || finding == Finding::Permeation;
 }
 
+bool isOwedWord(Finding finding)
+{
+    return finding == Finding::Echo || finding == Finding::Masked;
+}
+
 bool hasAnswer(const PointFinding& finding)
 {
     switch (finding.finding) {

@@ -9,6 +9,9 @@ namespace sealwalk::analysis {
 /// Whether the word says that the point itself passes gas from outside: then it has a rate.
 bool isLeakWord(Finding finding);
 
+/// Whether the word says that the helium belongs to a leak elsewhere.
+bool isOwedWord(Finding finding);
+
 /// Whether the finding says anything of a leak.
 bool hasAnswer(const PointFinding& finding);
 

@@ -81,4 +81,22 @@ Result<BackgroundSummary> summariseBackground(std::span<const double> times, std
     return summary;
 }
 
+Result<BackgroundSummary> summariseBackground(const model::BackgroundWatch& watch)
+{
+    if (!watch.swing)
+        return summariseBackground(watch.times, watch.values);
+    if (watch.values.size() != 1 || !std::isfinite(watch.values.front().si()) || !(watch.swing->si() > 0.0) ||
+        !std::isfinite(watch.swing->si()))
+        return fail(ErrorCode::BadInput,
+                    "a background read by eye is one level and a swing above zero, as 1e-7 +- 2e-8");
+    BackgroundSummary summary;
+    summary.count = 1;
+    summary.level = watch.values.front();
+    summary.noise = *watch.swing / std::sqrt(3.0);
+    summary.variation = 2.0 * *watch.swing;
+    summary.warnings.push_back(
+        "level and swing of the background were read by eye; slow drift does not show");
+    return summary;
+}
+
 } // namespace sealwalk::analysis

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/base/result.h"
+#include "core/model/measurement.h"
 #include "core/quantities/kinds.h"
 
 #include <cstddef>
@@ -28,5 +29,10 @@ struct BackgroundSummary
 /// the line because the drift is counted on its own; 20 readings and a minute are common practice.
 Result<BackgroundSummary> summariseBackground(std::span<const double> times,
                                               std::span<const LeakRate> values);
+
+/// The same of a watch as it is recorded. A swing read by eye is taken as the bounds of a rectangular
+/// distribution (JCGM 100:2008, 4.3.7): the noise is swing / sqrt(3); nothing is known of drift, which is a
+/// warning.
+Result<BackgroundSummary> summariseBackground(const model::BackgroundWatch& watch);
 
 } // namespace sealwalk::analysis

@@ -165,12 +165,17 @@ Claim claimOf(const model::Job& job, std::span<const PointFinding> asLeft, const
     add("Without a valid reading: {}.", voided);
     add("Not sprayed: {}.", open);
 
-    if (!job.setup.pointLimit || asLeft.empty() || !open.empty() || !voided.empty())
+    // With nothing that could be said of the limit at any point there is no acceptance, on conditions or
+    // without.
+    const bool nothingSaid = std::ranges::none_of(asLeft, [&](const PointFinding& f) {
+        return f.verdict == Verdict::Within || f.verdict == Verdict::Over || excused(f);
+    });
+    if (!job.setup.pointLimit || nothingSaid || !open.empty() || !voided.empty())
         claim.outcome = ClaimOutcome::NoResult;
     else if (!over.empty())
         claim.outcome = ClaimOutcome::Reject;
-    else if (!unsure.empty() || !unsized.empty() || !judgedOpen.empty() || !conceded.empty() ||
-             !held.empty() || !leftOut.empty())
+    else if (!unsure.empty() || !blind.empty() || !unsized.empty() || !judgedOpen.empty() ||
+             !conceded.empty() || !held.empty() || !leftOut.empty())
         claim.outcome = ClaimOutcome::AcceptWithConditions;
     else
         claim.outcome = ClaimOutcome::Accept;

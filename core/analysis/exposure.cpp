@@ -46,11 +46,11 @@ double freakShare(double across, double above)
     return std::min(1.0, near + everywhere + 0.25 * cone / (1.0 + above / 0.05));
 }
 
-std::vector<Bearing> bearings(const Scene& scene, const Place& leak, std::size_t view, std::size_t condition)
+std::vector<Bearing> bearings(const Scene& scene, std::size_t point, const Place& leak, std::size_t condition)
 {
     // Far away the helium is the same all along the stretch, and following the pass tells nothing more.
     constexpr double kFarInHalfLengths = 3.5;
-    const ReadingRange& range = scene.readingsIn[view];
+    const ReadingRange& range = scene.readingsIn[scene.stretches[point].view];
     std::vector<Bearing> all(range.count());
     for (std::size_t i = range.first; i < range.last; ++i) {
         const SceneReading& reading = scene.readings[i];
@@ -63,8 +63,9 @@ std::vector<Bearing> bearings(const Scene& scene, const Place& leak, std::size_t
             bearing = {.across = std::hypot(bearing.across, bearing.above)};
         const double away = squared(leak.x - stretch.middle.x) + squared(leak.up - stretch.middle.up);
         bearing.isClose = away <= squared(kFarInHalfLengths * stretch.half);
-        bearing.isSeen = condition == scene.usualCondition || condition == reading.condition;
-        bearing.most = freakShare(bearing.across, bearing.above);
+        const bool isShielded = std::ranges::find(reading.shielded, point) != reading.shielded.end();
+        bearing.isSeen = !isShielded && (condition == scene.usualCondition || condition == reading.condition);
+        bearing.most = isShielded ? 0.0 : freakShare(bearing.across, bearing.above);
     }
     return all;
 }

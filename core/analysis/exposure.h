@@ -16,14 +16,15 @@ struct Bearing
     double across = 0.0;  ///< m, to the side
     double above = 0.0;   ///< m; 0 on a plan, where helium has no way up to take
     bool isClose = false; ///< so near that it matters how the probe passes
-    bool isSeen = true;   ///< false: only in a condition the reading was not taken in
+    bool isSeen = true;   ///< false: only in a condition the reading was not taken in, or taped off then
     double most = 0.0;    ///< freakShare
 };
 
-/// Of a leak at `leak`, from every reading of the view `view`, in their order. Readings taken in another
-/// condition than the leak's see nothing of it, unless the leak is there in the usual condition, which stays
-/// open in the others.
-std::vector<Bearing> bearings(const Scene& scene, const Place& leak, std::size_t view, std::size_t condition);
+/// Of a leak at `leak` on the stretch of `point`, from every reading of its view, in their order. Readings
+/// taken in another condition than the leak's see nothing of it, unless the leak is there in the usual
+/// condition, which stays open in the others; nor do those taken while the point was taped off.
+std::vector<Bearing> bearings(const Scene& scene, std::size_t point, const Place& leak,
+                              std::size_t condition);
 
 /// The rate a leak of 1 at `leak` shows in `reading`, freed of exposure: 1 when the probe rests on the leak
 /// for the whole dwell.

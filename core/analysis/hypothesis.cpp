@@ -106,7 +106,7 @@ const std::vector<Bearing>& Judge::bearingsOf(std::size_t point, std::size_t pla
     std::vector<Bearing>& known = m_bearings[spotOf(point, place, condition)];
     if (known.empty()) {
         const Stretch& stretch = m_scene.stretches[point];
-        known = bearings(m_scene, stretch.places[place], stretch.view, condition);
+        known = bearings(m_scene, point, stretch.places[place], condition);
     }
     return known;
 }

@@ -264,7 +264,7 @@ std::optional<BackgroundSummary> backgroundAt(const model::Job& job, Timestamp a
                             (!before && !chosenBefore && watch.at < chosenAt);
         if (!better)
             continue;
-        if (const auto summary = summariseBackground(watch.times, watch.values)) {
+        if (const auto summary = summariseBackground(watch)) {
             chosen = *summary;
             chosenAt = watch.at;
             chosenBefore = before;

@@ -3,6 +3,7 @@
 
 #include "core/analysis/approval.h"
 #include "core/analysis/finding_figures.h"
+#include "core/analysis/finding_words.h"
 #include "core/analysis/job_sources.h"
 #include "core/analysis/job_view.h"
 #include "core/analysis/person_word.h"
@@ -52,12 +53,23 @@ bool isWorse(const PointFinding& a, const PointFinding& b)
     return a.asRead && *a.asRead > *b.asRead;
 }
 
+struct ReadFinding
+{
+    PointFinding finding;
+    const model::Reading* reading = nullptr;
+};
+
 /// A spray without an answer that could not be sized - cut short, or before the reference leak - says nothing
-/// beside one in the same condition that could.
-bool isMadeGood(const PointFinding& cutShort, const PointFinding& other)
+/// beside one in the same condition that could; nor does a silent one without background or time beside a
+/// silent one that has both.
+bool isMadeGood(const ReadFinding& lacking, const ReadFinding& other)
 {
     const auto isSized = [](const PointFinding& f) { return f.rate || f.bound || f.asRead; };
-    return cutShort.condition == other.condition && !isSized(cutShort) && isSized(other);
+    const auto isWhole = [](const model::Reading& r) { return r.background && r.dwell; };
+    if (lacking.finding.condition != other.finding.condition || !isSized(other.finding))
+        return false;
+    const bool areSilent = !lacking.finding.asRead && !other.finding.asRead;
+    return !isSized(lacking.finding) || (areSilent && !isWhole(*lacking.reading) && isWhole(*other.reading));
 }
 
 void addRepairs(const model::Job& job, std::vector<PointFinding>& findings)
@@ -75,6 +87,25 @@ void addRepairs(const model::Job& job, std::vector<PointFinding>& findings)
     }
 }
 
+std::vector<int> numbersIn(const model::Job& job, const std::vector<model::PointId>& points)
+{
+    std::vector<int> numbers;
+    for (const model::PointId id : points)
+        if (const model::TestPoint* point = job.sketch.point(id))
+            numbers.push_back(point->number);
+    return numbers;
+}
+
+/// What was taped off for `later` and not yet for `earlier`.
+std::vector<model::PointId> newlyShielded(const model::Reading& earlier, const model::Reading& later)
+{
+    std::vector<model::PointId> points = later.shielded;
+    std::erase_if(points, [&](model::PointId point) {
+        return std::ranges::find(earlier.shielded, point) != earlier.shielded.end();
+    });
+    return points;
+}
+
 /// A leak answers twice: that a later spray of the round, in the same condition, got no answer is said beside
 /// the answer that counts.
 void addSilentRepeats(const model::Job& job, model::RoundId round, std::vector<PointFinding>& findings)
@@ -85,21 +116,35 @@ void addSilentRepeats(const model::Job& job, model::RoundId round, std::vector<P
             silent[reading->point].push_back(reading);
     for (PointFinding& finding : findings) {
         const auto sprayed = silent.find(finding.point);
-        if (sprayed == silent.end() || !finding.asRead) // asked first: finding a reading goes through them all
+        if (sprayed == silent.end() ||
+            !finding.asRead) // asked first: finding a reading goes through them all
             continue;
         const model::Reading* counts = finding.reading ? job.reading(*finding.reading) : nullptr;
         if (counts == nullptr || counts->outcome == model::Outcome::NoResponse)
             continue;
-        const auto again = std::find_if(sprayed->second.begin(), sprayed->second.end(), [&](const auto* r) {
+        const auto isAgain = [&](const model::Reading* r) {
             return r->at > counts->at && r->condition == counts->condition &&
                    r->conditionDetail == counts->conditionDetail;
-        });
-        if (again != sprayed->second.end())
-            finding.because.insert(
-                finding.because.begin() + std::min<std::ptrdiff_t>(1, std::ssize(finding.because)),
-                fmt::format("It answered at {} and not when it was sprayed again at {}: a leak answers twice. "
-                            "Judge it, or make void the reading that does not count.",
-                            counts->at.timeOfDay().substr(0, 5), (*again)->at.timeOfDay().substr(0, 5)));
+        };
+        // Silent with the same joints open says more than silent with one of them taped off since.
+        const auto same = std::ranges::find_if(
+            sprayed->second, [&](const auto* r) { return isAgain(r) && newlyShielded(*counts, *r).empty(); });
+        const auto again =
+            same != sprayed->second.end() ? same : std::ranges::find_if(sprayed->second, isAgain);
+        if (again == sprayed->second.end())
+            continue;
+        const std::string first = counts->at.timeOfDay().substr(0, 5);
+        const std::string second = (*again)->at.timeOfDay().substr(0, 5);
+        const std::vector<int> off = numbersIn(job, newlyShielded(*counts, **again));
+        finding.because.insert(
+            finding.because.begin() + std::min<std::ptrdiff_t>(1, std::ssize(finding.because)),
+            off.empty()
+                ? fmt::format(
+                      "It answered at {} and not when it was sprayed again at {}: a leak answers twice. "
+                      "Judge it, or make void the reading that does not count.",
+                      first, second)
+                : fmt::format("It answered at {} and not at {}, with {} taped or bagged off.", first, second,
+                              pointsWords(off)));
     }
 }
 
@@ -165,13 +210,13 @@ std::vector<PointFinding> jobFindings(const model::Job& job, const model::TestOb
     const model::Round* round = job.round(roundId);
     if (round == nullptr)
         return {};
-    std::unordered_map<model::PointId, PointFinding> worst;
+    std::unordered_map<model::PointId, ReadFinding> worst;
     for (const model::Reading* reading : job.standing(roundId)) {
-        PointFinding finding = readingFinding(job, object, *reading);
+        ReadFinding read{readingFinding(job, object, *reading), reading};
         const auto known = worst.find(reading->point);
-        if (known == worst.end() || isMadeGood(known->second, finding) ||
-            (isWorse(finding, known->second) && !isMadeGood(finding, known->second)))
-            worst[reading->point] = std::move(finding);
+        if (known == worst.end() || isMadeGood(known->second, read) ||
+            (isWorse(read.finding, known->second.finding) && !isMadeGood(read, known->second)))
+            worst[reading->point] = std::move(read);
     }
     std::unordered_map<model::PointId, std::string> voided;
     for (const model::VoidMark& mark : job.voids)
@@ -186,7 +231,7 @@ std::vector<PointFinding> jobFindings(const model::Job& job, const model::TestOb
             continue;
         PointFinding finding;
         if (const auto found = worst.find(point->id); found != worst.end()) {
-            finding = found->second;
+            finding = found->second.finding;
         } else if (const auto mark = voided.find(point->id); mark != voided.end()) {
             finding.finding = Finding::Void;
             finding.because.push_back(mark->second);

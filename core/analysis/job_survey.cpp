@@ -117,6 +117,9 @@ void addReadings(const model::Job& job, const model::TestObject& object, model::
         made.condition = reading->conditionDetail.empty()
                              ? std::string(model::name(reading->condition))
                              : std::string(model::name(reading->condition)) + ", " + reading->conditionDetail;
+        for (const model::PointId& shielded : reading->shielded)
+            if (const auto off = numbers.find(shielded); off != numbers.end())
+                made.shielded.push_back(off->second);
         made.isVoid = job.isVoid(reading->id);
         made.smallestDetectable =
             correctedReading(job, object, *reading).smallestDetectable.value_or(LeakRate());

@@ -191,8 +191,7 @@ void sizeUp(const model::Job& job, const model::TestObject& object, const model:
         return;
     }
     if (worst > 1.0)
-        result.because.emplace_back(
-            "spray not timed: what would have shown is given for one response time of helium");
+        result.because.emplace_back(kUntimedSprayReason);
     judgeBound(result, nothingSeen ? detectable : std::max(detectable, corrected->high * worst));
 }
 

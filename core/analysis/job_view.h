@@ -17,6 +17,10 @@
 
 namespace sealwalk::analysis {
 
+/// Beside a bound that is wider because nobody clocked the spray.
+inline constexpr std::string_view kUntimedSprayReason =
+    "spray not timed: what would have shown is given for one response time of helium";
+
 /// One reading by itself; what neighbours' helium did to it is not in here. Exactly one of these holds:
 /// `rate` with its range (a response that could be sized), `below` (none seen, or smaller than could be
 /// seen), `atLeast` (above the detector's range), or none of them, and `because` says why.

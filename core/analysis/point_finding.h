@@ -7,6 +7,7 @@
 #include "core/model/enum_names.h"
 #include "core/model/ids.h"
 #include "core/model/reading.h"
+#include "core/model/repair.h"
 #include "core/quantities/kinds.h"
 
 #include <optional>
@@ -38,7 +39,8 @@ enum class Verdict
     Over,
     CannotSay,
     Within,
-    NoAnswer, ///< void, not accessible, not sprayed, or no limit set
+    NoAnswer,   ///< void, not accessible, not sprayed, or no limit set
+    NotCounted, ///< by a person only: of the test set-up, which the object's limit is not about
 };
 
 /// Part of a point's strongest reading that belongs to a leak elsewhere.
@@ -125,11 +127,12 @@ template <>
 struct EnumNames<analysis::Verdict>
 {
     static constexpr std::string_view what = "verdict";
-    static constexpr std::array<std::pair<analysis::Verdict, std::string_view>, 4> table{{
+    static constexpr std::array<std::pair<analysis::Verdict, std::string_view>, 5> table{{
         {analysis::Verdict::Over, "over"},
         {analysis::Verdict::CannotSay, "cannot say"},
         {analysis::Verdict::Within, "within"},
         {analysis::Verdict::NoAnswer, "no answer"},
+        {analysis::Verdict::NotCounted, kVerdictNotCounted},
     }};
 };
 

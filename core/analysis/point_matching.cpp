@@ -19,6 +19,7 @@ struct Known
 {
     const TestPoint* point = nullptr;
     std::string joint;
+    JointKind kind = JointKind::OringSeal;
     std::string sheet;
     std::optional<geometry::Point> place;
 };
@@ -40,6 +41,7 @@ std::vector<Known> knownPoints(const Sketch& sketch)
         known.point = point;
         if (const auto joint = joints.find(point->joint); joint != joints.end()) {
             known.joint = joint->second->name;
+            known.kind = joint->second->kind;
             if (const auto sheet = sheets.find(joint->second->sheet); sheet != sheets.end())
                 known.sheet = sheet->second->name;
             const geometry::Path& path = paths[point->joint];
@@ -121,6 +123,23 @@ public:
             propose(std::get<1>(candidate), std::get<2>(candidate), MatchedBy::Place);
     }
 
+    /// A port that was moved has another number and another place, and its name.
+    void byName()
+    {
+        std::map<std::pair<std::string, JointKind>,
+                 std::pair<std::vector<std::size_t>, std::vector<std::size_t>>>
+            left;
+        for (std::size_t b = 0; b < m_before.size(); ++b)
+            if (!m_taken[b] && !m_before[b].joint.empty())
+                left[{m_before[b].joint, m_before[b].kind}].first.push_back(b);
+        for (std::size_t a = 0; a < m_after.size(); ++a)
+            if (!m_partner[a] && !m_after[a].joint.empty())
+                left[{m_after[a].joint, m_after[a].kind}].second.push_back(a);
+        for (const auto& [name, points] : left)
+            if (points.first.size() == 1 && points.second.size() == 1)
+                propose(points.first.front(), points.second.front(), MatchedBy::Name);
+    }
+
     [[nodiscard]] std::vector<PointMatch> rows() const
     {
         std::vector<PointMatch> result;
@@ -181,6 +200,7 @@ std::vector<PointMatch> matchPoints(const Sketch& before, const Sketch& after, c
     matcher.byPerson(known.same);
     matcher.byNumber();
     matcher.byPlace();
+    matcher.byName();
     return matcher.rows();
 }
 

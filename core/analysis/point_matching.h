@@ -18,6 +18,7 @@ enum class MatchedBy
     Person,   ///< somebody said so
     Number,   ///< same number on a joint of the same name: a proposal
     Place,    ///< nearest within reach on a sheet of the same name: a proposal
+    Name,     ///< the one point left on a joint of the same name and kind: a proposal
     Nothing,
 };
 
@@ -27,7 +28,10 @@ struct PointMatch
     std::optional<model::PointId> after;
     MatchedBy by = MatchedBy::Nothing;
     /// Whether a person should look at it before it is relied on.
-    [[nodiscard]] bool isProposal() const { return by == MatchedBy::Number || by == MatchedBy::Place; }
+    [[nodiscard]] bool isProposal() const
+    {
+        return by == MatchedBy::Number || by == MatchedBy::Place || by == MatchedBy::Name;
+    }
     bool operator==(const PointMatch&) const = default;
 };
 
@@ -57,11 +61,12 @@ template <>
 struct EnumNames<analysis::MatchedBy>
 {
     static constexpr std::string_view what = "way of matching";
-    static constexpr std::array<std::pair<analysis::MatchedBy, std::string_view>, 5> table{{
+    static constexpr std::array<std::pair<analysis::MatchedBy, std::string_view>, 6> table{{
         {analysis::MatchedBy::Identity, "identity"},
         {analysis::MatchedBy::Person, "person"},
         {analysis::MatchedBy::Number, "number"},
         {analysis::MatchedBy::Place, "place"},
+        {analysis::MatchedBy::Name, "name"},
         {analysis::MatchedBy::Nothing, "nothing"},
     }};
 };

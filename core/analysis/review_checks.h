@@ -63,10 +63,11 @@ std::string wordOnStop(const std::string& answer, const std::string& word);
 
 struct ReviewOptions
 {
-    std::vector<model::Person> people;    ///< of the history, for qualifications
-    std::optional<model::Job> lastJob;    ///< the latest earlier job of the object
-    std::optional<int> grownSinceLastJob; ///< points that leak more than then; none: not compared
-    std::vector<model::Repair> carried;   ///< temporary repairs of earlier jobs, not made good by then
+    std::vector<model::Person> people;      ///< of the history, for qualifications
+    std::optional<model::Job> lastJob;      ///< the latest earlier job of the object
+    std::optional<int> grownSinceLastJob;   ///< points that leak more than then; none: not compared
+    std::optional<int> comparedWithLastJob; ///< points that could be compared at all; none: not known
+    std::vector<model::Repair> carried;     ///< temporary repairs of earlier jobs, not made good by then
     bool isComparing = false; ///< whether there is a last job, and what has grown, is still worked out
     Timestamp now;            ///< for due dates
 };

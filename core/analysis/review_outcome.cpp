@@ -274,8 +274,17 @@ Answer comparedWithLast(const ReviewGround& ground)
         return {CheckState::NeedsWord,
                 fmt::format("{} points leak more than in job {}.", *ground.options.grownSinceLastJob,
                             ground.options.lastJob->number)};
-    return {CheckState::InOrder,
-            fmt::format("Nothing has grown since job {}.", ground.options.lastJob->number)};
+    const auto compared = ground.options.comparedWithLastJob;
+    const int number = ground.options.lastJob->number;
+    if (compared == 0)
+        return {CheckState::NeedsWord,
+                fmt::format("No point can be compared with job {}: whether anything has grown is not known.",
+                            number)};
+    if (compared && *compared < std::ssize(ground.findings))
+        return {CheckState::InOrder,
+                fmt::format("Nothing has grown since job {} at the {} of {} points that can be compared.",
+                            number, *compared, ground.findings.size())};
+    return {CheckState::InOrder, fmt::format("Nothing has grown since job {}.", number)};
 }
 
 Answer claimsNoMore(const ReviewGround& ground)
@@ -293,6 +302,12 @@ Answer claimsNoMore(const ReviewGround& ground)
     if (!unsure.empty())
         found.push_back({CheckState::NeedsWord,
                          "Cannot say whether within the limit: " + ground.text(unsure) + ".", unsure});
+    const auto uncounted =
+        ground.pointsWhere([](const PointFinding& f) { return f.verdict == Verdict::NotCounted; });
+    if (!uncounted.empty())
+        found.push_back({CheckState::NeedsWord,
+                         "Leaking in the test set-up and not counted: " + ground.text(uncounted) + ".",
+                         uncounted});
     if (claim.outcome == ClaimOutcome::NoResult)
         found.push_back({CheckState::NeedsWord, "Nothing can be claimed yet."});
     return answerOf(std::move(found),

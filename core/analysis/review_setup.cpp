@@ -74,8 +74,8 @@ Answer limitAgreed(const ReviewGround& ground)
         doubts = changed->text;
     if (setup.limitAgreedBy.empty())
         doubts += std::string(doubts.empty() ? "" : " ") + "Nobody is named who agreed the limit.";
-    const bool byTester =
-        std::any_of(ground.job.readings.begin(), ground.job.readings.end(), [&](const model::Reading& reading) {
+    const bool byTester = std::any_of(
+        ground.job.readings.begin(), ground.job.readings.end(), [&](const model::Reading& reading) {
             return !setup.limitAgreedBy.empty() && namesPerson(setup.limitAgreedBy, reading.by);
         });
     if (byTester)
@@ -169,7 +169,7 @@ Answer backgroundQuiet(const ReviewGround& ground)
     const auto serving = watchesThatServe(ground.job);
     std::vector<Answer> found;
     for (const model::BackgroundWatch* watch : serving) {
-        const auto summary = summariseBackground(watch->times, watch->values);
+        const auto summary = summariseBackground(*watch);
         if (!summary)
             found.push_back({CheckState::NeedsWord,
                              "A background watch cannot be used: " + summary.error().message + "."});

@@ -22,6 +22,7 @@ int gravity(const PointFinding& finding)
     case Verdict::NoAnswer:
         return 1;
     case Verdict::Within:
+    case Verdict::NotCounted:
         return 0;
     }
     return 0;

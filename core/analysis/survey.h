@@ -41,6 +41,7 @@ struct SurveyReading
     /// What would have shown at that moment by the watched background, on the chamber; 0: not known.
     LeakRate smallestDetectable = {};
     bool fullSignal = false; ///< nobody clocked it: taken to have shown all it could, whatever `dwell` says
+    std::vector<int> shielded = {}; ///< numbers of points taped or bagged off meanwhile
     bool operator==(const SurveyReading&) const = default;
 
     [[nodiscard]] LeakRate net() const { return peak - background; }

@@ -336,6 +336,9 @@ Scene makeScene(const Survey& survey)
         reading.rawNet = nets[i];
         reading.detectable = from.smallestDetectable.si();
         reading.rate = (nets[i] - noise.offset) / reading.exposure;
+        for (const int number : from.shielded)
+            if (const auto shielded = indexOf.find(number); shielded != indexOf.end())
+                reading.shielded.push_back(shielded->second);
         reading.late = from.delay && isLate(*from.delay, survey.response);
         const double elevation = std::max(0.0, backgrounds[i] - floors[i]);
         reading.elevated =

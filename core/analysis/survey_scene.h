@@ -54,6 +54,7 @@ struct SceneReading
     double end = 0.0;        ///< s
     double rawNet = 0.0;     ///< Pa·m³/s as shown
     bool late = false;       ///< its first rise came later than a leak where the helium went answers
+    std::vector<std::size_t> shielded; ///< points that no helium reached meanwhile
     double beside = 0.0; ///< what the neighbours on the joint may have shown at most; infinite without any
 };
 

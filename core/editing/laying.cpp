@@ -11,6 +11,15 @@
 
 namespace sealwalk::editing {
 
+namespace {
+
+bool hasPointsAtEnds(const model::Joint& joint)
+{
+    return joint.kind == model::JointKind::Hose && !geometry::outline(joint.shape).isClosed();
+}
+
+} // namespace
+
 Result<int> countOf(const Laying& laying, double length)
 {
     if (length <= 0.0)
@@ -29,9 +38,18 @@ Result<int> countOf(const Laying& laying, double length)
     return static_cast<int>(count);
 }
 
-double spacing(const geometry::Shape& shape, int count)
+Result<int> countOn(const model::Joint& joint, const Laying& laying)
 {
-    return count > 0 ? geometry::outline(shape).length() / count : 0.0;
+    const double length = geometry::outline(joint.shape).length();
+    const Result<int> count = countOf(laying, length);
+    const bool isOneMore = count && laying.by == Laying::By::Pitch && length > 0.0 && hasPointsAtEnds(joint);
+    return isOneMore ? std::min(*count + 1, kMostPoints) : count;
+}
+
+double spacing(const model::Joint& joint, int count)
+{
+    const int parts = hasPointsAtEnds(joint) ? std::max(1, count - 1) : count;
+    return parts > 0 ? geometry::outline(joint.shape).length() / parts : 0.0;
 }
 
 std::vector<double> places(const model::Joint& joint, int count)
@@ -40,7 +58,9 @@ std::vector<double> places(const model::Joint& joint, int count)
     result.reserve(static_cast<std::size_t>(count));
     const geometry::Path path = geometry::outline(joint.shape);
     for (int i = 0; i < count; ++i) {
-        const double walk = path.isClosed() ? static_cast<double>(i) / count : (i + 0.5) / count;
+        const double walk = path.isClosed()                       ? static_cast<double>(i) / count
+                            : count > 1 && hasPointsAtEnds(joint) ? static_cast<double>(i) / (count - 1)
+                                                                  : (i + 0.5) / count;
         result.push_back(path.length() > 0.0 ? alongOf(joint, walk) : 0.0);
     }
     return result;
@@ -57,8 +77,7 @@ Result<Edit> layPoints(const model::Sketch& sketch, model::JointId id, const Lay
     const model::Joint* joint = sketch.joint(id);
     if (joint == nullptr)
         return unknownJoint();
-    const geometry::Path path = geometry::outline(joint->shape);
-    const Result<int> count = countOf(laying, path.length());
+    const Result<int> count = countOn(*joint, laying);
     if (!count)
         return fail(count.error());
     const auto present = pointsInWalk(sketch, *joint);

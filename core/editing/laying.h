@@ -26,12 +26,15 @@ inline constexpr int kMostPoints = 2000;
 /// How many points the laying makes on a line of `length` mm. A spot has one. Refuses a number or pitch that
 /// is out of range.
 Result<int> countOf(const Laying& laying, double length);
+/// The same on a joint: a hose by pitch has one more, since both its ends have a point.
+Result<int> countOn(const model::Joint& joint, const Laying& laying);
 
 /// mm between neighbours when `count` points are laid; 0 on a spot.
-double spacing(const geometry::Shape& shape, int count);
+double spacing(const model::Joint& joint, int count);
 
 /// Where `count` points of a joint come to lie, as fractions of its outline, in the order of the walk: from
-/// its start on a closed joint; on an open one each in the middle of an equal part.
+/// its start on a closed joint; on an open one each in the middle of an equal part, but on a hose, which
+/// leaks at its ferrules and cracks beside them, from end to end.
 std::vector<double> places(const model::Joint& joint, int count);
 
 /// Lays points on a joint anew. Points that are there already keep their identity and number in the order of

@@ -3,8 +3,10 @@
 
 #include "core/quantities/entered_number.h"
 
+#include <algorithm>
 #include <optional>
 #include <string>
+#include <utility>
 
 namespace sealwalk::exchange {
 
@@ -41,6 +43,51 @@ Result<double> number(std::string_view text, DecimalMark mark)
     if (entered.state == EnteredNumber::State::Complete && entered.value)
         return *entered.value;
     return plain;
+}
+
+/// The two sides of "1e-7 +- 2e-8", where that line is all there is but blanks and remarks.
+std::optional<std::pair<std::string_view, std::string_view>> levelAndSwing(std::string_view text)
+{
+    std::string_view only;
+    for (std::size_t from = 0; from < text.size();) {
+        const std::size_t end = std::min(text.find('\n', from), text.size());
+        const std::string_view line = text.substr(from, end - from);
+        from = end + 1;
+        const std::size_t first = line.find_first_not_of(" \t\r");
+        if (first == std::string_view::npos || line[first] == '#')
+            continue;
+        if (!only.empty())
+            return std::nullopt;
+        only = line;
+    }
+    for (const std::string_view sign : {"\u00B1", "+/-", "+-"})
+        if (const std::size_t at = only.find(sign); at != std::string_view::npos)
+            return std::pair(only.substr(0, at), only.substr(at + sign.size()));
+    return std::nullopt;
+}
+
+Result<LeakRate> rateIn(std::string_view text, const BackgroundOptions& options)
+{
+    const auto found = cells(text, options.mark);
+    if (found.size() != 1)
+        return fail(ErrorCode::BadInput,
+                    "level and swing are one number each, as 1e-7 +- 2e-8, and all there is");
+    const auto typed = number(found.front(), options.mark);
+    return typed ? leakRate(*typed, options.unit) : Result<LeakRate>(fail(typed.error()));
+}
+
+Result<BackgroundSeries> byEye(std::string_view level, std::string_view swing,
+                               const BackgroundOptions& options)
+{
+    const auto middle = rateIn(level, options);
+    if (!middle)
+        return fail(middle.error());
+    const auto half = rateIn(swing, options);
+    if (!half)
+        return fail(half.error());
+    if (!(half->si() > 0.0))
+        return fail(ErrorCode::BadInput, "the swing of the background must be above zero");
+    return BackgroundSeries{{0.0}, {*middle}, *half};
 }
 
 class Reader
@@ -109,6 +156,8 @@ Result<BackgroundSeries> parseBackground(std::string_view text, const Background
 {
     if (!(options.interval > 0.0))
         return fail(ErrorCode::BadInput, "the time between two values must be above 0 s");
+    if (const auto parts = levelAndSwing(text))
+        return byEye(parts->first, parts->second, options);
     Reader reader(options);
     std::size_t lineNumber = 0;
     while (!text.empty()) {

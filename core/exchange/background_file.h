@@ -6,6 +6,7 @@
 #include "core/quantities/leak_rate_unit.h"
 #include "core/quantities/number_text.h"
 
+#include <optional>
 #include <string_view>
 #include <vector>
 
@@ -15,6 +16,7 @@ struct BackgroundSeries
 {
     std::vector<double> times; ///< s, from 0, increasing
     std::vector<LeakRate> values;
+    std::optional<LeakRate> swing; ///< with a level instead of a series: up and down from it, above 0
 };
 
 struct BackgroundOptions
@@ -28,6 +30,7 @@ struct BackgroundOptions
 /// decimal mark is a point. Lines that are empty, or start with #, or a first line without numbers, are
 /// passed over. Errors (BadInput) name the line: not a number, times that do not increase, some lines with
 /// and some without a time, fewer than five values.
+/// One line alone may hold the level and its swing as seen: "1e-7 +- 2e-8", with "+/-" or "±" as well.
 Result<BackgroundSeries> parseBackground(std::string_view text, const BackgroundOptions& options);
 
 } // namespace sealwalk::exchange

@@ -157,6 +157,11 @@ private:
             needPoint(reading.point, "readings", i);
             if (reading.corrects && !earlier.contains(*reading.corrects))
                 complain(fmt::format("job.readings[{}]: it corrects a reading that is not before it", i));
+            for (const model::PointId point : reading.shielded) {
+                needPoint(point, "readings", i);
+                if (point == reading.point)
+                    complain(fmt::format("job.readings[{}]: the point sprayed is said to be taped off", i));
+            }
             earlier.insert(reading.id);
         }
         for (std::size_t i = 0; i < m_job.voids.size(); ++i)
@@ -174,6 +179,9 @@ private:
             if (watch.values.size() != watch.times.size())
                 complain(fmt::format("job.backgrounds[{}]: {} times but {} values", i, watch.times.size(),
                                      watch.values.size()));
+            if (watch.swing && watch.values.size() != 1)
+                complain(fmt::format("job.backgrounds[{}]: a swing read by eye goes with one value, not {}",
+                                     i, watch.values.size()));
         }
         for (std::size_t i = 0; i < m_job.riseTests.size(); ++i) {
             const model::RiseTest& test = m_job.riseTests[i];
@@ -191,6 +199,8 @@ private:
             takeId(m_job.judgements[i].id, "judgements", i);
             needPoint(m_job.judgements[i].point, "judgements", i);
             needRound(m_job.judgements[i].round, "judgements", i);
+            for (const model::PointId point : m_job.judgements[i].of)
+                needPoint(point, "judgements", i);
         }
         for (std::size_t i = 0; i < m_job.concessions.size(); ++i) {
             takeId(m_job.concessions[i].id, "concessions", i);

@@ -44,7 +44,7 @@ std::string progressText(const model::Job& job, const model::Repair& repair,
     const auto progress = analysis::progressOf(job, repair, left, asOf);
     std::string text = analysis::progressWords(progress, repair);
     if (progress.step == analysis::RepairStep::AwaitsRetest)
-        text += ": " + numbersOf(job.sketch, progress.toSpray);
+        text += ": " + model::numbersOf(job.sketch, progress.toSpray);
     return text;
 }
 
@@ -63,7 +63,7 @@ Table repairsTable(const JobRecord& record, const std::vector<PointFinding>& lef
                      {"note", "", CellKind::Text, 30}};
     for (const model::Repair& repair : record.job.repairs) {
         TableRow row;
-        row.cells = {numbersOf(record.job.sketch, repair.points),
+        row.cells = {model::numbersOf(record.job.sketch, repair.points),
                      repair.defect,
                      repair.action,
                      repair.material,
@@ -87,24 +87,20 @@ Table verdictsTable(const JobRecord& record, const std::vector<std::vector<Point
 {
     const model::Job& job = record.job;
     Table table = tableOf("Verdicts", "verdicts by people, each beside what was worked out", record, unit);
-    table.columns = {{"round", "", CellKind::Whole, 7},
-                     {"point", "", CellKind::Whole, 7},
-                     {"joint", "", CellKind::Text, 20},
-                     {"kind", "", CellKind::Text, 18},
-                     {"place", "", CellKind::Text, 24},
-                     {"finding", "", CellKind::Text, 15},
-                     {"verdict", "", CellKind::Text, 12},
-                     {"worked out", "", CellKind::Text, 15},
-                     {"verdict worked out", "", CellKind::Text, 12},
-                     {"reason", "", CellKind::Text, 40},
-                     {"by", "", CellKind::Text, 14},
-                     {"at", "", CellKind::Moment, 19},
-                     {"zone", "", CellKind::Text, 8}};
+    table.columns = {
+        {"round", "", CellKind::Whole, 7},          {"point", "", CellKind::Whole, 7},
+        {"joint", "", CellKind::Text, 20},          {"kind", "", CellKind::Text, 18},
+        {"place", "", CellKind::Text, 24},          {"finding", "", CellKind::Text, 15},
+        {"of the leak at", "", CellKind::Text, 14}, {"verdict", "", CellKind::Text, 12},
+        {"worked out", "", CellKind::Text, 15},     {"verdict worked out", "", CellKind::Text, 12},
+        {"reason", "", CellKind::Text, 40},         {"by", "", CellKind::Text, 14},
+        {"at", "", CellKind::Moment, 19},           {"zone", "", CellKind::Text, 8}};
     for (const model::Judgement& judgement : job.judgements) {
         TableRow row;
         row.cells.push_back(roundCell(job, judgement.round));
         addPlace(row, job.sketch, judgement.point);
         row.cells.emplace_back(judgement.finding);
+        row.cells.emplace_back(model::numbersOf(job.sketch, judgement.of));
         row.cells.emplace_back(judgement.verdict);
         const PointFinding* found = nullptr;
         for (std::size_t i = 0; i < byRound.size() && i < job.rounds.size(); ++i)
@@ -130,7 +126,7 @@ Table concessionsTable(const JobRecord& record, LeakRateUnit unit)
                      {"zone", "", CellKind::Text, 8}};
     for (const model::Concession& concession : record.job.concessions) {
         TableRow row;
-        row.cells = {numbersOf(record.job.sketch, concession.points), concession.grantedBy,
+        row.cells = {model::numbersOf(record.job.sketch, concession.points), concession.grantedBy,
                      concession.until ? concession.until->date() : std::string("without end"),
                      concession.reason, concession.by};
         addMoment(row, concession.at);

@@ -44,6 +44,7 @@ void describe(Fields& f, model::BackgroundWatch& watch)
     f.field("values_pa_m3_per_s", watch.values);
     f.field("source", watch.source);
     f.field("by", watch.by);
+    f.field("swing_pa_m3_per_s", watch.swing); // format 3
 }
 
 void describe(Fields& f, model::RiseTest& test)
@@ -85,6 +86,7 @@ void describe(Fields& f, model::Reading& reading)
     f.field("remark", reading.remark);
     f.field("corrects", reading.corrects);
     f.field("trace", reading.trace);
+    f.filled("shielded", reading.shielded); // format 3
 }
 
 void describe(Fields& f, model::VoidMark& mark)

@@ -33,6 +33,7 @@ void describe(Fields& f, model::Judgement& judgement)
     f.field("reason", judgement.reason);
     f.field("by", judgement.by);
     f.field("at", judgement.at);
+    f.filled("of", judgement.of); // format 3
 }
 
 void describe(Fields& f, model::Concession& concession)

@@ -6,6 +6,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <charconv>
 
 namespace sealwalk::exchange {
@@ -47,6 +48,14 @@ Status checkFormat(const json& document, std::string_view known)
 /// The one format a job is written in.
 std::string_view formatOf(const model::Job& job)
 {
+    const bool hasSaid =
+        std::ranges::any_of(job.readings, [](const auto& reading) { return !reading.shielded.empty(); }) ||
+        std::ranges::any_of(job.backgrounds, [](const auto& watch) { return watch.swing.has_value(); }) ||
+        std::ranges::any_of(job.judgements, [](const auto& judgement) {
+            return !judgement.of.empty() || judgement.verdict == model::kVerdictNotCounted;
+        });
+    if (hasSaid)
+        return kJobFormatWithSaid;
     const bool hasParties = !job.setup.customer.empty() || !job.setup.witness.empty();
     return hasParties ? kJobFormatWithParties : kJobFormat;
 }
@@ -113,7 +122,7 @@ json jobToJson(const model::TestObject& object, const model::Job& job)
 
 Result<JobRecord> jobFromJson(const json& document)
 {
-    if (const Status ours = checkFormat(document, kJobFormatWithParties); !ours)
+    if (const Status ours = checkFormat(document, kJobFormatWithSaid); !ours)
         return fail(ours.error());
     Result<JobDocument> read = readDocument<JobDocument>(document);
     if (!read)

@@ -19,6 +19,9 @@ inline constexpr std::string_view kJobFormat = "sealwalk-job-1";
 /// With customer or witness. Written only for jobs that name one: all others stay readable by, and the same
 /// byte for byte as of, programs that know the first format only.
 inline constexpr std::string_view kJobFormatWithParties = "sealwalk-job-2";
+/// With points taped off while another was sprayed, an echo whose leak a person named, a verdict "not
+/// counted", or a background read by eye. Written only for jobs that have one of these.
+inline constexpr std::string_view kJobFormatWithSaid = "sealwalk-job-3";
 inline constexpr std::string_view kSignaturesFormat = "sealwalk-signatures-1";
 
 /// A job together with the object it was done on.

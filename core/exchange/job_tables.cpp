@@ -30,16 +30,6 @@ std::string joined(const std::vector<std::string>& words, const char* between)
     return fmt::format("{}", fmt::join(words, between));
 }
 
-/// Numbers of points as people say them: "3, 7".
-std::string numbersOf(const model::Sketch& sketch, const std::vector<model::PointId>& points)
-{
-    std::vector<std::string> numbers;
-    for (const model::PointId id : points)
-        if (const model::TestPoint* point = sketch.point(id))
-            numbers.push_back(std::to_string(point->number));
-    return joined(numbers, ", ");
-}
-
 /// What a point is, in the words every row shares: number, joint, kind, place.
 void addPlace(TableRow& row, const model::Sketch& sketch, model::PointId id)
 {
@@ -81,8 +71,8 @@ namespace {
 using detail::addPlace;
 using detail::headNotes;
 using detail::joined;
-using detail::numbersOf;
 using detail::rateCell;
+using model::numbersOf;
 
 TableCell secondsCell(const std::optional<Duration>& time)
 {
@@ -142,7 +132,8 @@ std::vector<Highlight> verdictHighlights(std::size_t column)
     return {{column, "over", Shade::Alarm},
             {column, "cannot say", Shade::Caution},
             {column, "within", Shade::Good},
-            {column, "no answer", Shade::Quiet}};
+            {column, "no answer", Shade::Quiet},
+            {column, std::string(model::kVerdictNotCounted), Shade::Quiet}};
 }
 
 /// Sentences and phrases one behind the other, none running into the next.
@@ -248,7 +239,8 @@ Table readingsTable(const JobRecord& record, LeakRateUnit unit)
                      {"by", "", CellKind::Text, 14},
                      {"reason", "", CellKind::Text, 24},
                      {"remark", "", CellKind::Text, 24},
-                     {"standing", "", CellKind::Text, 24}};
+                     {"standing", "", CellKind::Text, 24},
+                     {"taped off", "", CellKind::Text, 11}};
     for (const Reading& reading : job.readings) {
         const model::Round* round = job.round(reading.round);
         TableRow row;
@@ -273,6 +265,7 @@ Table readingsTable(const JobRecord& record, LeakRateUnit unit)
         row.cells.emplace_back(reading.reason);
         row.cells.emplace_back(reading.remark);
         row.cells.emplace_back(standing(job, reading));
+        row.cells.emplace_back(numbersOf(job.sketch, reading.shielded));
         table.rows.push_back(std::move(row));
     }
     return table;

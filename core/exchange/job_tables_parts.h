@@ -4,6 +4,7 @@
 
 #include "core/analysis/point_finding.h"
 #include "core/exchange/job_tables.h"
+#include "core/model/point_numbers.h"
 
 #include <optional>
 #include <string>
@@ -13,8 +14,6 @@ namespace sealwalk::exchange::detail {
 
 TableCell rateCell(const std::optional<LeakRate>& rate, LeakRateUnit unit);
 std::string joined(const std::vector<std::string>& words, const char* between);
-/// Numbers of points as people say them: "3, 7".
-std::string numbersOf(const model::Sketch& sketch, const std::vector<model::PointId>& points);
 /// What a point is, in four cells that every row shares: number, joint, kind, place.
 void addPlace(TableRow& row, const model::Sketch& sketch, model::PointId id);
 /// Two cells: the time by the clock on the wall, and how far that clock is from UTC.

@@ -54,22 +54,6 @@ const json* Fields::take(std::string_view key, bool required)
     return nullptr;
 }
 
-void Fields::filled(std::string_view key, std::string& value)
-{
-    if (m_out != nullptr) {
-        if (!value.empty())
-            (*m_out)[std::string(key)] = value;
-        return;
-    }
-    value.clear();
-    if (const json* found = take(key, false)) {
-        const Place place{m_place, key, 0};
-        Codec<std::string>::read(*found, value, place, *m_complaints);
-        if (value.empty()) // one content has one document
-            m_complaints->add(place, "is left out when it is empty");
-    }
-}
-
 void Fields::finish()
 {
     if (m_in == nullptr || m_complaints->any() || m_in->size() == 0)

@@ -93,8 +93,23 @@ public:
         }
     }
 
-    /// A key that is there when the text is not empty: added to a format that went without it.
-    void filled(std::string_view key, std::string& value);
+    /// A key that is there when the text or list is not empty: added to a format that went without it.
+    template <class T>
+    void filled(std::string_view key, T& value)
+    {
+        if (m_out != nullptr) {
+            if (!value.empty())
+                (*m_out)[std::string(key)] = Codec<T>::write(value);
+            return;
+        }
+        value.clear();
+        if (const nlohmann::json* found = take(key, false)) {
+            const Place place{m_place, key, 0};
+            Codec<T>::read(*found, value, place, *m_complaints);
+            if (value.empty()) // one content has one document
+                m_complaints->add(place, "is left out when it is empty");
+        }
+    }
 
     /// After the last field: complains of keys that nothing asked for.
     void finish();

@@ -83,7 +83,7 @@ struct Calibration
     bool operator==(const Calibration&) const = default;
 };
 
-/// A quiet watch of the background, no helium given.
+/// A quiet watch of the background, no helium given: a series, or its level and swing as read by eye.
 struct BackgroundWatch
 {
     BackgroundId id;
@@ -92,6 +92,7 @@ struct BackgroundWatch
     std::vector<LeakRate> values; ///< as shown, one per time
     std::string source;           ///< "typed", or the name of the file or feed
     std::string by;
+    std::optional<LeakRate> swing; ///< up and down from the one value, the level, both read by eye
     bool operator==(const BackgroundWatch&) const = default;
 };
 

@@ -76,4 +76,13 @@ Result<std::vector<PointId>> readPointNumbers(const Sketch& sketch, std::string_
     return points;
 }
 
+std::string numbersOf(const Sketch& sketch, const std::vector<PointId>& points)
+{
+    std::string numbers;
+    for (const PointId id : points)
+        if (const TestPoint* point = sketch.point(id))
+            numbers += (numbers.empty() ? "" : ", ") + std::to_string(point->number);
+    return numbers;
+}
+
 } // namespace sealwalk::model

@@ -5,6 +5,7 @@
 #include "core/base/result.h"
 #include "core/model/sketch.h"
 
+#include <string>
 #include <string_view>
 #include <vector>
 
@@ -14,5 +15,8 @@ namespace sealwalk::model {
 /// a range numbers that the sketch does not have, or has retired, are passed over; one named by itself is
 /// refused. Nothing written: no points. Errors: BadInput.
 Result<std::vector<PointId>> readPointNumbers(const Sketch& sketch, std::string_view text);
+
+/// Numbers of points as people say them: "3, 7". Points the sketch does not have are passed over.
+std::string numbersOf(const Sketch& sketch, const std::vector<PointId>& points);
 
 } // namespace sealwalk::model

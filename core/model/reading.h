@@ -37,6 +37,12 @@ struct EnumNames<Outcome>
     }};
 };
 
+/// Whether the detector was watched with helium on; the others say why not.
+constexpr bool wasSprayed(Outcome outcome)
+{
+    return outcome == Outcome::Value || outcome == Outcome::NoResponse || outcome == Outcome::AboveRange;
+}
+
 enum class Condition
 {
     AtRest,
@@ -123,6 +129,7 @@ struct Reading
     std::string remark;
     std::optional<ReadingId> corrects; ///< the earlier reading this one takes the place of
     std::string trace;                 ///< name of the stored feed trace; empty: none
+    std::vector<PointId> shielded;     ///< taped or bagged off meanwhile: no helium got there
     bool operator==(const Reading&) const = default;
 };
 

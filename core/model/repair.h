@@ -35,6 +35,9 @@ struct Repair
     bool operator==(const Repair&) const = default;
 };
 
+/// The verdict of a place of the test set-up whose leak is none of the object's.
+inline constexpr std::string_view kVerdictNotCounted = "not counted";
+
 /// A verdict by a person over the computed one; both are shown.
 struct Judgement
 {
@@ -42,10 +45,11 @@ struct Judgement
     PointId point;
     RoundId round;
     std::string finding; ///< a word of the findings list: leak, permeation, void …
-    std::string verdict; ///< over, within, cannot say
+    std::string verdict; ///< over, within, cannot say, not counted
     std::string reason;  ///< never empty
     std::string by;
     Timestamp at;
+    std::vector<PointId> of; ///< the leaks an echo, or a masked point, belongs to; empty: not said
     bool operator==(const Judgement&) const = default;
 };
 

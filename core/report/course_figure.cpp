@@ -84,7 +84,9 @@ private:
         const auto range = rangeOf(finding, m_unit.gas);
         const Series::Ends ends =
             range ? Series::Ends{m_unit.number(range->low), m_unit.number(range->high)} : Series::Ends{};
-        m_series.apart.push_back(std::exchange(m_isMissing, false));
+        // No line to or from a bound: it says how little could be seen, not that a leak shrank.
+        const bool wasBound = !m_series.hollow.empty() && m_series.hollow.back();
+        m_series.apart.push_back(std::exchange(m_isMissing, false) || isBound || wasBound);
         m_series.x.push_back(courseDay(stop.at));
         m_series.y.push_back(m_unit.ofHelium(value));
         m_series.hollow.push_back(isBound);

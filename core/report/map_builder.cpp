@@ -120,6 +120,8 @@ std::string_view verdictWords(Verdict verdict)
         return "within the limit";
     case Verdict::NoAnswer:
         return "no answer";
+    case Verdict::NotCounted:
+        return model::kVerdictNotCounted;
     }
     return {};
 }

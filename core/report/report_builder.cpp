@@ -107,6 +107,28 @@ std::string openEnds(std::size_t unsure, std::size_t unanswered)
     return text;
 }
 
+/// What an acceptance hangs on: nobody can follow "with conditions" alone.
+std::string conditionsOf(const Ground& ground, std::size_t unsure)
+{
+    const auto where = [&](const auto& is) {
+        return static_cast<std::size_t>(std::ranges::count_if(ground.left, is));
+    };
+    const std::size_t conceded = where([](const analysis::PointFinding& f) { return f.concession; });
+    const std::size_t held = where([](const analysis::PointFinding& f) { return f.temporaryRepair; });
+    const std::size_t leftOut = where([](const analysis::PointFinding& f) {
+        return f.finding == analysis::Finding::NotTested || f.finding == analysis::Finding::NotAccessible;
+    });
+    std::string text = openEnds(unsure, 0);
+    if (conceded > 0)
+        text += ", " + counted(conceded, "point by concession", "points by concession");
+    if (held > 0)
+        text += ", " + counted(held, "point held by a temporary repair", "points held by temporary repairs");
+    if (leftOut > 0)
+        text +=
+            ", " + counted(leftOut, "point left out with its reason", "points left out with their reasons");
+    return text.empty() ? text : ":" + text.substr(1);
+}
+
 bool isOfSetup(const Ground& ground, model::PointId id)
 {
     const model::TestPoint* point = ground.job.sketch.point(id);
@@ -178,10 +200,14 @@ Statement statementOf(const Ground& ground)
                                                     : ":" + openEnds(unsure, unanswered).substr(1));
     } else if (claim.outcome == analysis::ClaimOutcome::AcceptWithConditions) {
         statement.verdict = unsure > 0 ? analysis::Verdict::CannotSay : analysis::Verdict::Within;
-        statement.headline = "Accepted with conditions" + openEnds(unsure, unanswered);
+        statement.headline = "Accepted with conditions" + conditionsOf(ground, unsure);
     } else {
         statement.verdict = analysis::Verdict::Within;
-        statement.headline = fmt::format("Accepted: all {} points within the limit", ground.left.size());
+        const std::size_t outside = howMany(ground, analysis::Verdict::NotCounted);
+        statement.headline =
+            fmt::format("Accepted: all {} points within the limit", ground.left.size() - outside);
+        if (outside > 0)
+            statement.headline += fmt::format("; {} of the test set-up not counted", outside);
     }
     const std::string mended = mendedText(ground);
     statement.text = mended + (mended.empty() ? "" : " ") + inPrint(claim.text());
@@ -190,6 +216,7 @@ Statement statementOf(const Ground& ground)
             statement.text += fmt::format(" Amended {} by {}: “{}”", entry.at.date(), typed(entry.by),
                                           typed(inPrint(entry.text)));
     const std::size_t within = howMany(ground, analysis::Verdict::Within);
+    const std::size_t counting = ground.left.size() - howMany(ground, analysis::Verdict::NotCounted);
     // One floor on the page: what is said to have shown nothing above it is not claimed below it.
     std::optional<LeakRate> floor = ground.detectable;
     for (const analysis::PointFinding& finding : ground.left)
@@ -199,7 +226,7 @@ Statement statementOf(const Ground& ground)
         statement.text +=
             fmt::format(" {} of {} points are within {}. Nothing is claimed for other places, other "
                         "conditions{}.",
-                        within, ground.left.size(), ground.unit.print(*ground.job.setup.pointLimit),
+                        within, counting, ground.unit.print(*ground.job.setup.pointLimit),
                         floor ? ", or below " + ground.unit.print(*floor) : "");
     return statement;
 }
@@ -237,7 +264,7 @@ ReportContent reportOf(const model::Job& job, const model::TestObject& object, c
     }
     for (std::vector<analysis::PointFinding>* findings : {&ground.found, &ground.left})
         analysis::markHeld(*findings, options.carried);
-    ground.detectable = worstDetectable(job, object);
+    ground.detectable = worstDetectable(job, object, ground.left);
     ground.repaired = std::any_of(job.rounds.begin(), job.rounds.end(), [](const model::Round& round) {
         return round.kind == model::RoundKind::AfterRepair;
     });

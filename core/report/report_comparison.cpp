@@ -145,6 +145,11 @@ Section comparisonSection(const Ground& ground)
     }
     section.blocks.emplace_back(std::move(table));
     // What a person said of points changes what is compared, and may be said after the job was signed.
+    if (ground.job.state == model::JobState::Signed)
+        section.blocks.emplace_back(Paragraph{
+            "Worked out from both jobs when this was printed, with what is known of their points now; "
+            "the signature does not cover this section.",
+            Paragraph::Look::Plain});
     std::string said;
     for (const analysis::ComparedPoint& point : comparison.points)
         if (point.match.by == analysis::MatchedBy::Person && point.before && point.after)

@@ -4,6 +4,7 @@
 #include "core/analysis/job_view.h"
 #include "core/analysis/range_widening.h"
 #include "core/base/calendar_day.h"
+#include "core/model/point_numbers.h"
 #include "core/quantities/number_text.h"
 #include "core/report/map_builder.h"
 #include "core/report/rate_text.h"
@@ -40,6 +41,7 @@ int rank(const PointFinding& f)
     case Verdict::Within:
         return 2;
     case Verdict::NoAnswer:
+    case Verdict::NotCounted:
         return 3;
     }
     return 4;
@@ -69,7 +71,8 @@ std::string overruledText(const PointFinding& f)
 std::string boundText(const PointFinding& f)
 {
     const auto late = std::ranges::find_if(f.because, [](const std::string& reason) {
-        return reason.starts_with(analysis::kLateAnswerReason);
+        return reason.starts_with(analysis::kLateAnswerReason) ||
+               reason.starts_with(analysis::kUntimedSprayReason);
     });
     return late == f.because.end() ? std::string() : inPrint(*late);
 }
@@ -126,8 +129,8 @@ Cell foundCell(const Ground& ground, const PointFinding& f)
 std::vector<ReportColumn> findingColumns(const Ground& ground)
 {
     const auto limit = ground.job.setup.pointLimit;
-    return {{"Point", 0.7},      {"Joint, place", 2.6},
-            {"Finding", 2.2},    {"Leak rate", 1.3, true},
+    return {{"Point", 0.7},       {"Joint, place", 2.6},
+            {"Finding", 2.2},     {"Leak rate", 1.3, true},
             {"95 % range", 2.55}, {limit ? "Against " + ground.unit.print(*limit) : "Verdict", 1.9}};
 }
 
@@ -149,7 +152,7 @@ std::string findingText(const Ground& ground, const PointFinding& f)
 {
     std::string text(model::name(f.finding));
     if (f.finding == Finding::Clear)
-        text = "no response";
+        text = f.asRead ? "no clear response" : "no response";
     if (f.finding == Finding::BelowDetectable)
         text = "no response, too blind";
     const std::string others = ground.numbers(f.of);
@@ -209,11 +212,11 @@ Section decisionSection(const Ground& ground)
             }))
             widened.push_back(f->point);
     if (!widened.empty())
-        section.blocks.emplace_back(
-            Paragraph{fmt::format("The range ends above that of the reading alone at {}: a probe that passed too "
-                                  "fast or beside the leak shows less than there is.",
-                                  ground.numbers(widened)),
-                      Paragraph::Look::Soft});
+        section.blocks.emplace_back(Paragraph{
+            fmt::format("The range ends above that of the reading alone at {}: a probe that passed too "
+                        "fast or beside the leak shows less than there is.",
+                        ground.numbers(widened)),
+            Paragraph::Look::Soft});
     return section;
 }
 
@@ -236,7 +239,11 @@ Section pointsSection(const Ground& ground)
         }
         table.rows.push_back(std::move(row));
     }
-    return {ground.repaired ? "All points, as left" : "All points", {}, {std::move(table)}};
+    return {
+        ground.repaired ? "All points, as left" : "All points",
+        "below: what could have stayed unseen, with the uncertainty of check, factor and spray, so more than "
+        "the smallest detectable",
+        {std::move(table)}};
 }
 
 Section untestedSection(const Ground& ground)
@@ -304,6 +311,14 @@ Section voidSection(const Ground& ground)
     return {"Void and corrected readings", "both stay in the record", {std::move(table)}};
 }
 
+/// What stands below the word: its own words, and what was taped off meanwhile.
+std::string conditionDetail(const model::Job& job, const model::Reading& reading)
+{
+    const std::string own = typed(reading.conditionDetail);
+    const std::string off = model::numbersOf(job.sketch, reading.shielded);
+    return off.empty() ? own : fmt::format("{}{}taped off: {}", own, own.empty() ? "" : "; ", off);
+}
+
 Section readingsSection(const Ground& ground)
 {
     ReportTable table;
@@ -354,7 +369,7 @@ Section readingsSection(const Ground& ground)
              {ground.number(r.point), {}, {}, {}, true},
              {ground.when(r.at),
               typed(r.by) + (round == numbers.end() ? "" : fmt::format(", round {}", round->second))},
-             {std::string(model::name(r.condition)), typed(r.conditionDetail)},
+             {std::string(model::name(r.condition)), conditionDetail(ground.job, r)},
              {ground.rate(r.background)},
              {r.outcome == model::Outcome::Value ? ground.rate(r.peak) : std::string(model::name(r.outcome))},
              {r.dwell ? trimmedText(r.dwell->si(), 3) + " s" : "–",
@@ -362,9 +377,10 @@ Section readingsSection(const Ground& ground)
              {chamber, state},
              {remark, std::string(model::name(r.entry))}});
     }
-    return {"Every reading, as recorded",
-            "as the detector showed it, and corrected to the chamber; below that its 95 % range",
-            {std::move(table)}};
+    return {
+        "Every reading, as recorded",
+        "as the detector showed it, and each by itself corrected to the chamber; below that its 95 % range",
+        {std::move(table)}};
 }
 
 } // namespace sealwalk::report::detail

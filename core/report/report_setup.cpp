@@ -3,17 +3,20 @@
 #include "core/analysis/background_series.h"
 #include "core/analysis/job_view.h"
 #include "core/analysis/setup_outlook.h"
+#include "core/analysis/spray_timing.h"
 #include "core/base/clock_zone.h"
 #include "core/model/cautions.h"
 #include "core/quantities/number_text.h"
 #include "core/report/rate_text.h"
 #include "core/report/report_parts.h"
+#include "core/report/typed_words.h"
 
 #include <fmt/format.h>
 
 #include <algorithm>
 #include <map>
 #include <set>
+#include <span>
 
 namespace sealwalk::report::detail {
 
@@ -26,6 +29,17 @@ std::string said(const std::string& text)
 {
     return text.empty() ? kNotRecorded : typed(text);
 }
+
+/// What somebody chose from the program's own list, which may be said in another language, or typed.
+std::string chosen(const std::string& text, std::span<const std::string_view> list)
+{
+    return text.empty() ? kNotRecorded : typedUnless(text, list);
+}
+
+constexpr std::string_view kPurposes[] = {"fault search", "acceptance", "yearly check", "after repair",
+                                          "after rebuild"};
+constexpr std::string_view kConnections[] = {"at the object, alone", "foreline, pump in parallel",
+                                             "foreline, alone"};
 
 /// What stands so already.
 std::string orNot(const std::string& text)
@@ -59,8 +73,10 @@ std::string testers(const Ground& ground)
             return person.name == reading.by;
         });
         const bool qualified = known != people.end() && !known->qualification.empty();
-        names.insert(typed(reading.by) +
-                     (qualified ? ", " + typed(known->qualification) : ", qualification not recorded"));
+        // Kept with the person, not with the job: it may have been entered since.
+        const char* asOf = ground.job.state == model::JobState::Signed ? ", as the history says now" : "";
+        names.insert(typed(reading.by) + (qualified ? ", " + typed(known->qualification) + asOf
+                                                    : ", qualification not recorded"));
     }
     return orNot(joined(names));
 }
@@ -186,11 +202,45 @@ std::string included(const model::Sketch& sketch)
 std::string rounds(const Ground& ground)
 {
     std::string text;
-    for (const model::Round& round : ground.job.rounds)
+    for (const model::Round& round : ground.job.rounds) {
+        // Typed in from paper, a round was opened in the program days after it was walked.
+        std::string first = round.opened.date();
+        std::string last = first;
+        if (const auto readings = ground.job.standing(round.id); !readings.empty()) {
+            const auto [from, to] = std::ranges::minmax_element(
+                readings, [](const auto* a, const auto* b) { return a->at < b->at; });
+            first = (*from)->at.date();
+            last = (*to)->at.date();
+        }
         text += fmt::format("{}round {} {}{} ({})", text.empty() ? "" : "; ", round.number,
                             model::name(round.kind), round.title.empty() ? "" : ", " + typed(round.title),
-                            round.opened.date());
+                            first == last ? first : first + " to " + last);
+    }
     return orNot(text);
+}
+
+std::string_view sourceWords(analysis::TimingSource source)
+{
+    switch (source) {
+    case analysis::TimingSource::Measured:
+        return "measured with the reference leak";
+    case analysis::TimingSource::Typed:
+        return "typed";
+    case analysis::TimingSource::Computed:
+        return "volume over pumping speed";
+    case analysis::TimingSource::Assumed:
+        return "assumed";
+    }
+    return {};
+}
+
+/// What a reading was asked to take; how long it took stands with it.
+std::string timing(const Ground& ground)
+{
+    const analysis::SprayTiming times = analysis::sprayTiming(ground.job, ground.object);
+    return fmt::format("time constant {} s, {}; dwell asked for {} s; wait after an answer {} s",
+                       trimmedText(times.response.si(), 3), sourceWords(times.source),
+                       trimmedText(times.dwell.si(), 3), trimmedText(times.wait.si(), 3));
 }
 
 } // namespace
@@ -213,7 +263,7 @@ Section setupSection(const Ground& ground)
     add("Test object",
         typed(ground.object.name) + (ground.object.tag.empty() ? "" : ", asset " + typed(ground.object.tag)));
     add("Customer", said(setup.customer));
-    add("Purpose", said(setup.purpose));
+    add("Purpose", chosen(setup.purpose, kPurposes));
     add("Place", said(ground.object.place));
     add("Date", dates(ground));
     add("Volume", orNot(volume, [](Volume v) { return trimmedText(inLitres(v), 4) + " l"; }));
@@ -237,8 +287,9 @@ Section setupSection(const Ground& ground)
     add("Tracer gas", tracer(setup));
     add("Last worked on", said(setup.lastTouched));
     add("Detector", said(setup.detector) + (setup.zeroOn ? ", zero on" : ""));
-    add("Connected", said(setup.connection));
+    add("Connected", chosen(setup.connection, kConnections));
     add("Pumping", pumps(setup));
+    add("Timing", timing(ground));
     add("Smallest detectable", orNot(worstDetectable(job, ground.object, ground.left), [&](LeakRate q) {
             return ground.unit.print(q) + " at the least sensitive place and moment";
         }));
@@ -335,21 +386,24 @@ Section calibrationSection(const Ground& ground)
                     {std::move(table)}};
     ReportTable watches;
     watches.columns = {{"Background watched", 1.6}, {"Values", 0.8, true}, {"Over", 0.8, true},
-                       {"First", 1, true},          {"Last", 1, true},     {"Least", 1, true},
+                       {"Level", 1, true},          {"Noise", 1, true},    {"Least", 1, true},
                        {"Highest", 1, true},        {"From", 1.4}};
     watches.empty = "No background was watched: the smallest detectable leak is not known.";
     for (const model::BackgroundWatch& watch : job.backgrounds) {
         if (watch.values.empty())
             continue;
-        const auto [least, most] = std::minmax_element(watch.values.begin(), watch.values.end());
-        watches.rows.push_back({{ground.when(watch.at), typed(watch.by)},
-                                {std::to_string(watch.values.size())},
-                                {trimmedText(watch.times.back() - watch.times.front(), 3) + " s"},
-                                {ground.rate(watch.values.front())},
-                                {ground.rate(watch.values.back())},
-                                {ground.rate(*least)},
-                                {ground.rate(*most)},
-                                {sourceText(watch.source)}});
+        const auto summary = analysis::summariseBackground(watch);
+        const auto [lowest, highest] = std::minmax_element(watch.values.begin(), watch.values.end());
+        const LeakRate swing = watch.swing.value_or(LeakRate());
+        watches.rows.push_back(
+            {{ground.when(watch.at), typed(watch.by)},
+             {watch.swing ? "by eye" : std::to_string(watch.values.size())},
+             {watch.swing ? "–" : trimmedText(watch.times.back() - watch.times.front(), 3) + " s"},
+             {summary ? ground.rate(summary->level) : "–"},
+             {summary ? ground.rate(summary->noise) : "–"},
+             {ground.rate(*lowest - swing)},
+             {ground.rate(*highest + swing)},
+             {sourceText(watch.source)}});
     }
     section.blocks.emplace_back(std::move(watches));
     if (!job.setup.noCheckAfterReason.empty())

@@ -10,7 +10,7 @@
 namespace sealwalk::storage {
 namespace {
 
-/// Numbers of points that have readings, judgements or remarks but are not in `sketch`.
+/// Numbers of points that readings, judgements or remarks are of, or name, but that are not in `sketch`.
 std::string neededPointMissingFrom(SQLite::Database& database, JobKey key, const model::Sketch& sketch)
 {
     std::unordered_set<model::PointId> kept;
@@ -19,7 +19,10 @@ std::string neededPointMissingFrom(SQLite::Database& database, JobKey key, const
     SQLite::Statement select(
         database, "SELECT uuid, number FROM point WHERE job = ?1 AND"
                   " (EXISTS (SELECT 1 FROM reading WHERE job = ?1 AND point = point.uuid)"
-                  " OR EXISTS (SELECT 1 FROM judgement WHERE job = ?1 AND point = point.uuid)"
+                  " OR EXISTS (SELECT 1 FROM reading WHERE job = ?1 AND shielded <> x''"
+                  " AND instr(shielded, point.uuid))"
+                  " OR EXISTS (SELECT 1 FROM judgement WHERE job = ?1"
+                  " AND (point = point.uuid OR instr(of, point.uuid)))"
                   " OR EXISTS (SELECT 1 FROM review WHERE job = ?1 AND point = point.uuid)) ORDER BY number");
     select.bind(1, key);
     std::string numbers;

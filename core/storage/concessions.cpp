@@ -35,7 +35,7 @@ bool isDealtWith(SQLite::Database& database, const std::string& entries, JobKey 
             " AND at > ?1 AND instr(points, ?2)) "
             "OR EXISTS (SELECT 1 FROM judgement WHERE job IN " +
             jobs +
-            " AND at > ?1 AND point = ?2 AND verdict = 'within') "
+            " AND at > ?1 AND point = ?2 AND verdict IN ('within', 'not counted')) "
             "OR coalesce((SELECT outcome FROM standing ORDER BY at DESC LIMIT 1), '') = 'no response' "
             "OR EXISTS (SELECT 1 FROM standing JOIN job ON job.id = standing.job "
             "WHERE job.id <> ?3 AND job.state = 'signed')");

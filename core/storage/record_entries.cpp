@@ -55,6 +55,11 @@ Result<model::Reading> HistoryStore::addReading(model::JobId job, const model::R
         const JobHead head = m_connection->headFor(job, Allowed::WhileOpenForWork);
         requireKnown(m_connection->kept, head, "round", reading.round.uuid());
         requireKnown(m_connection->kept, head, "point", reading.point.uuid());
+        for (const model::PointId& off : reading.shielded) {
+            requireKnown(m_connection->kept, head, "point", off.uuid());
+            if (off == reading.point)
+                return fail(ErrorCode::BadInput, "a point cannot be sprayed and taped off at once");
+        }
         if (reading.corrects) {
             requireKnown(m_connection->kept, head, "reading", reading.corrects->uuid());
             requireNotCorrectedYet(m_connection->kept, head, *reading.corrects);
@@ -104,6 +109,8 @@ Status HistoryStore::addBackground(model::JobId job, const model::BackgroundWatc
         if (watch.times.size() != watch.values.size())
             return fail(ErrorCode::BadInput, fmt::format("the background has {} times and {} values",
                                                          watch.times.size(), watch.values.size()));
+        if (watch.swing && watch.values.size() != 1)
+            return fail(ErrorCode::BadInput, "a background read by eye has one value, its level");
         insertRow(m_connection->database, head.key, watch);
         return {};
     });
@@ -130,6 +137,8 @@ Status HistoryStore::addJudgement(model::JobId job, const model::Judgement& judg
         const JobHead head = m_connection->headFor(job, Allowed::UntilSigned);
         requireKnown(m_connection->kept, head, "point", judgement.point.uuid());
         requireKnown(m_connection->kept, head, "round", judgement.round.uuid());
+        for (const model::PointId& leak : judgement.of)
+            requireKnown(m_connection->kept, head, "point", leak.uuid());
         if (judgement.reason.empty())
             return fail(ErrorCode::BadInput, "a verdict over the computed one needs a reason");
         insertRow(m_connection->database, head.key, judgement);

@@ -202,6 +202,7 @@ struct Rows<model::Reading>
         io("remark", r.remark);
         io("corrects", r.corrects);
         io("trace", r.trace);
+        io("shielded", r.shielded);
     }
 };
 
@@ -269,6 +270,7 @@ struct Rows<model::BackgroundWatch>
         io("rates", w.values);
         io("source", w.source);
         io("by", w.by);
+        io("swing", w.swing);
     }
 };
 
@@ -337,6 +339,7 @@ struct Rows<model::Judgement>
         io("reason", j.reason);
         io("by", j.by);
         io("at", j.at);
+        io("of", j.of);
     }
 };
 

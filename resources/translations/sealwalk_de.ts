@@ -4769,10 +4769,6 @@ Fingerabdruck %2 …</translation>
         <translation>Jeder Messwert, wie aufgezeichnet</translation>
     </message>
     <message>
-        <source>as the detector showed it, and corrected to the chamber; below that its 95 % range</source>
-        <translation>wie ihn der Lecksucher zeigte und auf die Kammer berichtigt; darunter sein 95-%-Bereich</translation>
-    </message>
-    <message>
         <source>Review, turn by turn</source>
         <translation>Durchsicht, Schritt für Schritt</translation>
     </message>
@@ -4831,14 +4827,6 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>Over</source>
         <translation>Dauer</translation>
-    </message>
-    <message>
-        <source>First</source>
-        <translation>Erster</translation>
-    </message>
-    <message>
-        <source>Last</source>
-        <translation>Letzter</translation>
     </message>
     <message>
         <source>Least</source>
@@ -6232,6 +6220,186 @@ Fingerabdruck %2 …</translation>
         <source>The range ends above that of the reading alone at %1: a probe that passed too fast or beside the leak shows less than there is.</source>
         <translation>Der Bereich endet über dem des Messwerts allein an %1: Eine Sonde, die zu schnell oder neben dem Leck vorbeiging, zeigt weniger, als da ist.</translation>
     </message>
+    <message>
+        <source>It answered at %1 and not at %2, with %3 taped or bagged off.</source>
+        <translation>Er antwortete um %1 und nicht um %2, als %3 abgeklebt oder eingebeutelt war.</translation>
+    </message>
+    <message>
+        <source>not counted</source>
+        <translation>zählt nicht</translation>
+    </message>
+    <message>
+        <source>a background read by eye is one level and a swing above zero, as 1e-7 +- 2e-8</source>
+        <translation>ein nach Augenmaß abgelesener Untergrund ist eine Höhe und ein Ausschlag über null, wie 1e-7 +- 2e-8</translation>
+    </message>
+    <message>
+        <source>level and swing are one number each, as 1e-7 +- 2e-8, and all there is</source>
+        <translation>Höhe und Ausschlag sind je eine Zahl, wie 1e-7 +- 2e-8, und sonst steht nichts da</translation>
+    </message>
+    <message>
+        <source>the swing of the background must be above zero</source>
+        <translation>der Ausschlag des Untergrunds muss über null liegen</translation>
+    </message>
+    <message>
+        <source>job.backgrounds[%1]: a swing read by eye goes with one value, not %2</source>
+        <translation>job.backgrounds[%1]: zu einem nach Augenmaß abgelesenen Ausschlag gehört ein Wert, nicht %2</translation>
+    </message>
+    <message>
+        <source>job.readings[%1]: the point sprayed is said to be taped off</source>
+        <translation>job.readings[%1]: der besprühte Punkt soll abgeklebt gewesen sein</translation>
+    </message>
+    <message>
+        <source>no clear response</source>
+        <translation>keine deutliche Antwort</translation>
+    </message>
+    <message>
+        <source>taped off: %1</source>
+        <translation>abgeklebt: %1</translation>
+    </message>
+    <message>
+        <source>by eye</source>
+        <translation>Augenmaß</translation>
+    </message>
+    <message>
+        <source>Worked out from both jobs when this was printed, with what is known of their points now; the signature does not cover this section.</source>
+        <translation>Beim Drucken aus beiden Aufträgen gerechnet, mit dem, was jetzt von ihren Punkten bekannt ist; die Unterschrift gilt diesem Abschnitt nicht.</translation>
+    </message>
+    <message>
+        <source>Accepted with conditions: %1</source>
+        <translation>Mit Auflagen angenommen: %1</translation>
+    </message>
+    <message>
+        <source>%1 point by concession</source>
+        <translation>%1 Punkt durch Sonderfreigabe</translation>
+    </message>
+    <message>
+        <source>%1 points by concession</source>
+        <translation>%1 Punkte durch Sonderfreigabe</translation>
+    </message>
+    <message>
+        <source>%1 point held by a temporary repair</source>
+        <translation>%1 Punkt durch eine vorläufige Reparatur gehalten</translation>
+    </message>
+    <message>
+        <source>%1 points held by temporary repairs</source>
+        <translation>%1 Punkte durch vorläufige Reparaturen gehalten</translation>
+    </message>
+    <message>
+        <source>%1 point left out with its reason</source>
+        <translation>%1 Punkt mit Begründung ausgelassen</translation>
+    </message>
+    <message>
+        <source>%1 points left out with their reasons</source>
+        <translation>%1 Punkte mit Begründung ausgelassen</translation>
+    </message>
+    <message>
+        <source>%1 of the test set-up not counted</source>
+        <translation>%1 des Prüfaufbaus zählt nicht</translation>
+    </message>
+    <message>
+        <source>fault search</source>
+        <translation>Fehlersuche</translation>
+    </message>
+    <message>
+        <source>acceptance</source>
+        <translation>Abnahme</translation>
+    </message>
+    <message>
+        <source>yearly check</source>
+        <translation>Jahresprüfung</translation>
+    </message>
+    <message>
+        <source>after rebuild</source>
+        <translation>nach Umbau</translation>
+    </message>
+    <message>
+        <source>at the object, alone</source>
+        <translation>am Objekt, allein</translation>
+    </message>
+    <message>
+        <source>foreline, pump in parallel</source>
+        <translation>Vorvakuumleitung, Pumpe parallel</translation>
+    </message>
+    <message>
+        <source>foreline, alone</source>
+        <translation>Vorvakuumleitung, allein</translation>
+    </message>
+    <message>
+        <source>time constant %1 s</source>
+        <translation>Zeitkonstante %1 s</translation>
+    </message>
+    <message>
+        <source>measured with the reference leak</source>
+        <translation>mit dem Prüfleck gemessen</translation>
+    </message>
+    <message>
+        <source>volume over pumping speed</source>
+        <translation>Volumen durch Saugvermögen</translation>
+    </message>
+    <message>
+        <source>assumed</source>
+        <translation>angenommen</translation>
+    </message>
+    <message>
+        <source>dwell asked for %1 s</source>
+        <translation>verlangte Sprühzeit %1 s</translation>
+    </message>
+    <message>
+        <source>wait after an answer %1 s</source>
+        <translation>Wartezeit nach einer Antwort %1 s</translation>
+    </message>
+    <message>
+        <source>Timing</source>
+        <translation>Zeiten</translation>
+    </message>
+    <message>
+        <source>Level</source>
+        <translation>Höhe</translation>
+    </message>
+    <message>
+        <source>Noise</source>
+        <translation>Rauschen</translation>
+    </message>
+    <message>
+        <source>below: what could have stayed unseen, with the uncertainty of check, factor and spray, so more than the smallest detectable</source>
+        <translation>unter: was ungesehen geblieben sein könnte, mit der Unsicherheit von Prüfung, Faktor und Sprühen, darum mehr als das kleinste nachweisbare</translation>
+    </message>
+    <message>
+        <source>as the detector showed it, and each by itself corrected to the chamber; below that its 95 % range</source>
+        <translation>wie das Gerät ihn zeigte, und jeder für sich auf die Kammer umgerechnet; darunter sein 95-%-Bereich</translation>
+    </message>
+    <message>
+        <source>No point can be compared with job %1: whether anything has grown is not known.</source>
+        <translation>Kein Punkt ist mit Auftrag %1 vergleichbar: ob etwas gewachsen ist, ist nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>Nothing has grown since job %1 at the %2 of %3 points that can be compared.</source>
+        <translation>Seit Auftrag %1 ist an den %2 von %3 vergleichbaren Punkten nichts gewachsen.</translation>
+    </message>
+    <message>
+        <source>level and swing of the background were read by eye; slow drift does not show</source>
+        <translation>Höhe und Ausschlag des Untergrunds sind nach Augenmaß abgelesen; langsame Drift zeigt sich nicht</translation>
+    </message>
+    <message>
+        <source>only what leaks in the test set-up can be left uncounted</source>
+        <translation>nur was im Prüfaufbau leckt, kann ungezählt bleiben</translation>
+    </message>
+    <message>
+        <source>a point cannot be sprayed and taped off at once</source>
+        <translation>ein Punkt kann nicht zugleich besprüht und abgeklebt sein</translation>
+    </message>
+    <message>
+        <source>a background read by eye has one value, its level</source>
+        <translation>ein nach Augenmaß abgelesener Untergrund hat einen Wert, seine Höhe</translation>
+    </message>
+    <message>
+        <source>Leaking in the test set-up and not counted: %1.</source>
+        <translation>Im Prüfaufbau leckend und nicht gezählt: %1.</translation>
+    </message>
+    <message>
+        <source>as the history says now</source>
+        <translation>wie es die Historie jetzt sagt</translation>
+    </message>
 </context>
 <context>
     <name>FindingWords</name>
@@ -6302,6 +6470,10 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>virtual leak</source>
         <translation>virtuelles Leck</translation>
+    </message>
+    <message>
+        <source>not counted</source>
+        <translation>zählt nicht</translation>
     </message>
 </context>
 <context>
@@ -6792,6 +6964,10 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>comparing: changes, worst joints, totals over the years</source>
         <translation>im Vergleich: Änderungen, schlechteste Fügestellen, Summen über die Jahre</translation>
+    </message>
+    <message>
+        <source>points taped or bagged off while others are sprayed</source>
+        <translation>Punkte, die abgeklebt oder eingebeutelt sind, während andere besprüht werden</translation>
     </message>
 </context>
 <context>
@@ -8446,6 +8622,13 @@ Das übernehmen?</translation>
         <source>Points only in job %1: %2.</source>
         <translation>Punkte nur in Auftrag %1: %2.</translation>
     </message>
+    <message numerus="yes">
+        <source>within, %n not counted</source>
+        <translation>
+            <numerusform>darunter, %n zählt nicht</numerusform>
+            <numerusform>darunter, %n zählen nicht</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::AdviceCard</name>
@@ -8712,10 +8895,6 @@ Das übernehmen?</translation>
         <translation>Im Schlauch</translation>
     </message>
     <message>
-        <source>response</source>
-        <translation>Ansprechen</translation>
-    </message>
-    <message>
         <source>Helium</source>
         <translation>Helium</translation>
     </message>
@@ -8839,6 +9018,10 @@ Das übernehmen?</translation>
         <source>How many times the noise of the background a rise must be to count as a response; 3 is usual</source>
         <translation>Das Wievielfache des Untergrundrauschens ein Anstieg sein muss, um als Anzeige zu gelten; üblich ist 3</translation>
     </message>
+    <message>
+        <source>time constant</source>
+        <translation>Zeitkonstante</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::BackgroundDialog</name>
@@ -8849,10 +9032,6 @@ Das übernehmen?</translation>
     <message>
         <source>as shown, in %1, no helium given</source>
         <translation>wie angezeigt, in %1, ohne Helium</translation>
-    </message>
-    <message>
-        <source>One value a line, or seconds and a value. Twenty values over a minute are good practice.</source>
-        <translation>Ein Wert je Zeile, oder Sekunden und Wert. Zwanzig Werte in einer Minute sind guter Brauch.</translation>
     </message>
     <message>
         <source>values</source>
@@ -8913,6 +9092,14 @@ Das übernehmen?</translation>
         <source>Measured</source>
         <translation>Gemessen</translation>
     </message>
+    <message>
+        <source>One value a line, or seconds and a value. Twenty values over a minute are good practice. Where only level and swing can be read: 1e-7 +- 2e-8.</source>
+        <translation>Ein Wert je Zeile, oder Sekunden und ein Wert. Zwanzig Werte in einer Minute sind gute Übung. Wo nur Höhe und Ausschlag abzulesen sind: 1e-7 +- 2e-8.</translation>
+    </message>
+    <message>
+        <source>by eye: level %1, noise %2 (standard deviation: swing / √3)</source>
+        <translation>nach Augenmaß: Höhe %1, Rauschen %2 (Standardabweichung: Ausschlag / √3)</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::BackgroundPanel</name>
@@ -8939,6 +9126,10 @@ Das übernehmen?</translation>
     <message>
         <source>level %1 &amp;nbsp; noise %2 &amp;nbsp; drift %3/min</source>
         <translation>Höhe %1 &amp;nbsp; Rauschen %2 &amp;nbsp; Drift %3/min</translation>
+    </message>
+    <message>
+        <source>level %1 &amp;nbsp; noise %2, by eye</source>
+        <translation>Höhe %1 &amp;nbsp; Rauschen %2, nach Augenmaß</translation>
     </message>
 </context>
 <context>
@@ -9010,6 +9201,10 @@ Das übernehmen?</translation>
     <message>
         <source>It belongs to the test set-up, not to the object: what was read through it while it leaked wants another spray.</source>
         <translation>Er gehört zum Prüfaufbau, nicht zum Objekt: Was durch ihn gemessen wurde, solange er leckte, will noch einmal besprüht werden.</translation>
+    </message>
+    <message>
+        <source>noted</source>
+        <translation>notiert</translation>
     </message>
 </context>
 <context>
@@ -9580,10 +9775,6 @@ Das übernehmen?</translation>
         <translation>Warum sind alle diese Messungen ungültig?</translation>
     </message>
     <message>
-        <source>Time on the paper, as 1432; Enter alone takes %1</source>
-        <translation>Zeit auf dem Papier, wie 1432; Enter allein nimmt %1</translation>
-    </message>
-    <message>
         <source>Time on the paper, as 1432</source>
         <translation>Zeit auf dem Papier, wie 1432</translation>
     </message>
@@ -9702,12 +9893,24 @@ Das übernehmen?</translation>
         <translation>s</translation>
     </message>
     <message>
-        <source>value, D first rise, Enter, time, Enter</source>
-        <translation>Wert, D erster Anstieg, Enter, Uhrzeit, Enter</translation>
-    </message>
-    <message>
         <source>background as before; B changes it</source>
         <translation>Untergrund wie zuvor; B ändert ihn</translation>
+    </message>
+    <message>
+        <source>The job takes no more readings.</source>
+        <translation>Der Auftrag nimmt keine Messwerte mehr an.</translation>
+    </message>
+    <message>
+        <source>taped off: %1</source>
+        <translation>abgeklebt: %1</translation>
+    </message>
+    <message>
+        <source>B background, value, D first rise, Enter, time, Enter</source>
+        <translation>B Untergrund, Wert, D erster Anstieg, Enter, Zeit, Enter</translation>
+    </message>
+    <message>
+        <source>Time on the paper, as 1432; Enter alone takes %1, at the usual pace</source>
+        <translation>Zeit auf dem Papier, wie 1432; Enter allein nimmt %1, im üblichen Takt</translation>
     </message>
 </context>
 <context>
@@ -9887,13 +10090,21 @@ Das übernehmen?</translation>
         <source>at least %1</source>
         <translation>mindestens %1</translation>
     </message>
+    <message>
+        <source>point only now</source>
+        <translation>Punkt nur jetzt</translation>
+    </message>
+    <message>
+        <source>point only then</source>
+        <translation>Punkt nur damals</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>Namen</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::ChecksModel</name>
-    <message>
-        <source>answered</source>
-        <translation>beantwortet</translation>
-    </message>
     <message>
         <source>Stops a sign-off</source>
         <translation>Hält die Freigabe auf</translation>
@@ -10120,6 +10331,10 @@ Das übernehmen?</translation>
         <source>Not sized: %1</source>
         <translation>Nicht bemessen: %1</translation>
     </message>
+    <message>
+        <source>Kept as one place; both jobs are compared there.</source>
+        <translation>Als ein Ort behalten; beide Aufträge werden dort verglichen.</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::Corner</name>
@@ -10226,16 +10441,20 @@ Das übernehmen?</translation>
         <translation>Kennsatz</translation>
     </message>
     <message>
-        <source>Sealing …</source>
-        <translation>Siegeln …</translation>
-    </message>
-    <message>
         <source>People …</source>
         <translation>Personen …</translation>
     </message>
     <message>
         <source>as %1 (Ctrl+L)</source>
         <translation>als %1 (Strg+L)</translation>
+    </message>
+    <message>
+        <source>Nobody here has a key yet: New person …</source>
+        <translation>Niemand hat hier schon einen Schlüssel: Neue Person …</translation>
+    </message>
+    <message>
+        <source>The reviewer&apos;s passphrase signs it.</source>
+        <translation>Der Kennsatz des Gegenprüfers unterschreibt es.</translation>
     </message>
 </context>
 <context>
@@ -10315,10 +10534,6 @@ Das übernehmen?</translation>
         <translation>Wort zu dieser Frage</translation>
     </message>
     <message>
-        <source>Answered: %1</source>
-        <translation>Beantwortet: %1</translation>
-    </message>
-    <message>
         <source>stands</source>
         <translation>gilt</translation>
     </message>
@@ -10373,6 +10588,14 @@ Das übernehmen?</translation>
     <message>
         <source>%1 s</source>
         <translation>%1 s</translation>
+    </message>
+    <message>
+        <source>Said: “%1”.</source>
+        <translation>Gesagt: „%1“.</translation>
+    </message>
+    <message>
+        <source>%1; taped off: %2</source>
+        <translation>%1; abgeklebt: %2</translation>
     </message>
 </context>
 <context>
@@ -11080,6 +11303,10 @@ Das übernehmen?</translation>
         <source>%1, %2, points %3</source>
         <translation>%1, %2, Punkte %3</translation>
     </message>
+    <message>
+        <source>retired</source>
+        <translation>stillgelegt</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::JointPanel</name>
@@ -11353,6 +11580,14 @@ Das übernehmen?</translation>
     <message>
         <source>%1: %2 of %3</source>
         <translation>%1: %2 von %3</translation>
+    </message>
+    <message>
+        <source>Job %1 is signed and stays as it is; what is known later is an amendment (Sign off).</source>
+        <translation>Auftrag %1 ist unterschrieben und bleibt, wie er ist; was später bekannt wird, ist ein Nachtrag (Unterschreiben).</translation>
+    </message>
+    <message>
+        <source> · %1 not counted</source>
+        <translation> · %1 zählt nicht</translation>
     </message>
 </context>
 <context>
@@ -12278,14 +12513,6 @@ Das übernehmen?</translation>
         <translation>&amp;Weiter</translation>
     </message>
     <message>
-        <source>%1 × noise, and drift over the dwell, × factor</source>
-        <translation>%1 × Rauschen und Drift der Sprühzeit, × Faktor</translation>
-    </message>
-    <message>
-        <source>at %1, where least can be seen</source>
-        <translation>an %1, wo am wenigsten zu sehen ist</translation>
-    </message>
-    <message>
         <source>%1 % of the final value</source>
         <translation>%1 % des Endwerts</translation>
     </message>
@@ -12311,10 +12538,6 @@ Das übernehmen?</translation>
     <message>
         <source>Known when points are laid in Sketch.</source>
         <translation>Bekannt, wenn in der Skizze Punkte liegen.</translation>
-    </message>
-    <message>
-        <source>about %1 min</source>
-        <translation>etwa %1 min</translation>
     </message>
     <message>
         <source>, about %1 l of helium while spraying</source>
@@ -12360,12 +12583,55 @@ Das übernehmen?</translation>
         <source>a pump in parallel, its speed not typed</source>
         <translation>eine Parallelpumpe, ihr Saugvermögen nicht eingetragen</translation>
     </message>
+    <message>
+        <source>%1 × noise, and drift over the dwell, ÷ what the dwell shows, × factor</source>
+        <translation>%1 × Rauschen, und Drift über die Sprühzeit, ÷ was die Sprühzeit zeigt, × Faktor</translation>
+    </message>
+    <message>
+        <source>; at %1, where least can be seen</source>
+        <translation>; bei %1, wo am wenigsten zu sehen ist</translation>
+    </message>
+    <message>
+        <source>about %1 min where nothing answers</source>
+        <translation>etwa %1 min, wo nichts antwortet</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::PageTabs</name>
     <message>
         <source>Parts of this page</source>
         <translation>Teile dieser Seite</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::PaperDialog</name>
+    <message>
+        <source>Day of the readings</source>
+        <translation>Tag der Messwerte</translation>
+    </message>
+    <message>
+        <source>sprayed for, each</source>
+        <translation>Sprühzeit, je Punkt</translation>
+    </message>
+    <message>
+        <source>Readings from a paper sheet</source>
+        <translation>Messwerte von einem Papierblatt</translation>
+    </message>
+    <message>
+        <source>Seconds of helium at every point, where the sheet says so; empty: not known</source>
+        <translation>Sekunden Helium an jedem Punkt, wo das Blatt es sagt; leer: nicht bekannt</translation>
+    </message>
+    <message>
+        <source>&amp;Day of the readings on the sheet</source>
+        <translation>&amp;Tag der Messwerte auf dem Blatt</translation>
+    </message>
+    <message>
+        <source>&amp;Sprayed for, each</source>
+        <translation>&amp;Sprühzeit, je Punkt</translation>
+    </message>
+    <message>
+        <source>A day on which readings can have been taken: today or before.</source>
+        <translation>Ein Tag, an dem gemessen worden sein kann: heute oder davor.</translation>
     </message>
 </context>
 <context>
@@ -13174,6 +13440,10 @@ Das übernehmen?</translation>
     <message>
         <source>95 % range %1</source>
         <translation>95-%-Bereich %1</translation>
+    </message>
+    <message>
+        <source>not counted</source>
+        <translation>zählt nicht</translation>
     </message>
 </context>
 <context>
@@ -14000,6 +14270,14 @@ Das übernehmen?</translation>
         <source>Type a word on this question first.</source>
         <translation>Zuerst ein Wort zu dieser Frage eingeben.</translation>
     </message>
+    <message>
+        <source>Making the key …</source>
+        <translation>Der Schlüssel entsteht …</translation>
+    </message>
+    <message>
+        <source>Sealing …</source>
+        <translation>Wird versiegelt …</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::SketchCanvas</name>
@@ -14612,6 +14890,22 @@ Das übernehmen?</translation>
         <source>%1 did not answer again: not confirmed. Its first answer stays; Judge says what it is.</source>
         <translation>%1 antwortete nicht noch einmal: nicht bestätigt. Seine erste Antwort bleibt; Beurteilen sagt, was sie ist.</translation>
     </message>
+    <message>
+        <source>Nothing is taped off any more.</source>
+        <translation>Nichts ist mehr abgeklebt.</translation>
+    </message>
+    <message>
+        <source>The point that is called is sprayed, so it counts as open.</source>
+        <translation>Der aufgerufene Punkt wird besprüht und gilt darum als offen.</translation>
+    </message>
+    <message>
+        <source>Taped off until W says otherwise: %1.</source>
+        <translation>Abgeklebt, bis W etwas anderes sagt: %1.</translation>
+    </message>
+    <message>
+        <source>This job is of %1; readings get the time of now. Those of a sheet of paper: Job menu, Readings from a paper sheet.</source>
+        <translation>Dieser Auftrag ist vom %1; Messwerte bekommen die Zeit von jetzt. Die eines Papierblatts: Menü Auftrag, Messwerte von einem Papierblatt.</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::SprayPage</name>
@@ -14675,18 +14969,6 @@ Das übernehmen?</translation>
         <translation>unklar</translation>
     </message>
     <message>
-        <source>Readings from a paper sheet</source>
-        <translation>Messungen vom Papier</translation>
-    </message>
-    <message>
-        <source>Day of the readings on the sheet:</source>
-        <translation>Tag der Messungen auf dem Blatt:</translation>
-    </message>
-    <message>
-        <source>“%1” is not a day on which readings can have been taken.</source>
-        <translation>„%1“ ist kein Tag, an dem gemessen worden sein kann.</translation>
-    </message>
-    <message>
         <source>Call</source>
         <translation>Aufruf</translation>
     </message>
@@ -14725,6 +15007,24 @@ Das übernehmen?</translation>
     <message>
         <source>“%1” was not kept: point %2 is called no more.</source>
         <translation>„%1“ wurde nicht behalten: Punkt %2 ist nicht mehr gerufen.</translation>
+    </message>
+    <message>
+        <source>Taped or bagged off</source>
+        <translation>Abgeklebt oder eingebeutelt</translation>
+    </message>
+    <message>
+        <source>Points no helium reaches while others are sprayed, as 38, 40-42; empty: none.
+It stays until it is said otherwise.</source>
+        <translation>Punkte, an die kein Helium kommt, während andere besprüht werden, wie 38, 40-42; leer: keine.
+Das gilt, bis etwas anderes gesagt wird.</translation>
+    </message>
+    <message>
+        <source>not counted</source>
+        <translation>zählt nicht</translation>
+    </message>
+    <message>
+        <source>A correction keeps what was taped off then; make the reading void and spray again.</source>
+        <translation>Eine Berichtigung behält, was damals abgeklebt war; den Messwert ungültig machen und neu sprühen.</translation>
     </message>
 </context>
 <context>
@@ -14961,6 +15261,10 @@ Das übernehmen?</translation>
     <message>
         <source>First rise, seconds after helium on</source>
         <translation>Erster Anstieg, Sekunden nach Helium</translation>
+    </message>
+    <message>
+        <source>taped off …</source>
+        <translation>abgeklebt …</translation>
     </message>
 </context>
 <context>
@@ -15220,8 +15524,24 @@ Das übernehmen?</translation>
         <translation>Wählen Sie das Urteil: Das errechnete setzte hier ein Leck voraus.</translation>
     </message>
     <message>
+        <source>point %1</source>
+        <translation>Punkt %1</translation>
+    </message>
+    <message>
+        <source>&amp;Of the leak at</source>
+        <translation>&amp;Vom Leck an</translation>
+    </message>
+    <message>
+        <source>“Not counted” goes with another source: what is the object&apos;s own counts.</source>
+        <translation>„Zählt nicht“ gehört zu einer anderen Quelle: was dem Objekt gehört, zählt.</translation>
+    </message>
+    <message>
+        <source>as worked out</source>
+        <translation>wie gerechnet</translation>
+    </message>
+    <message>
         <source>What comes from elsewhere is not over the limit of this point: choose within, or cannot say until it is sprayed again.</source>
-        <translation>Was von anderswo kommt, liegt nicht über der Grenze dieses Punkts: Wählen Sie „darunter“, oder „unklar“, bis er erneut besprüht ist.</translation>
+        <translation>Was von anderswo kommt, liegt nicht über dem Grenzwert dieses Punkts: „darunter“ wählen, oder „unklar“, bis er wieder besprüht ist.</translation>
     </message>
 </context>
 <context>

@@ -32,6 +32,13 @@
       </translation>
     </message>
     <message numerus="yes">
+      <source>within, %n not counted</source>
+      <translation>
+        <numerusform>within, %n not counted</numerusform>
+        <numerusform>within, %n not counted</numerusform>
+      </translation>
+    </message>
+    <message numerus="yes">
       <source>%n object(s)</source>
       <translation>
         <numerusform>%n object</numerusform>

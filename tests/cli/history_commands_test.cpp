@@ -212,7 +212,7 @@ TEST_F(Log, StoresEveryFieldOfALine)
             "\"dwell_s\":6,"
             "\"delay_s\":1.5,\"clean_up_s\":9,\"condition\":\"at an "
             "angle\",\"condition_detail\":\"140°\",\"gentle\":true,"
-            "\"confirmed\":true,\"remark\":\"steady\"}\r\n\n"
+            "\"confirmed\":true,\"taped_off\":[1,1],\"remark\":\"steady\"}\r\n\n"
             "{\"point\":1,\"outcome\":\"no response\",\"background\":3e-10,\"by\":\"Brook\"}\n"
             "{\"point\":1,\"outcome\":\"not accessible\",\"reason\":\"behind the frame\"}");
     EXPECT_EQ(result.status, 0) << result.err;
@@ -230,6 +230,7 @@ TEST_F(Log, StoresEveryFieldOfALine)
     EXPECT_EQ(first.condition, model::Condition::Angle);
     EXPECT_EQ(first.conditionDetail, "140°");
     EXPECT_TRUE(first.gentle && first.confirmed);
+    EXPECT_EQ(first.shielded, std::vector{m_opened.job.sketch.points[0].id});
     EXPECT_EQ(first.entry, model::Entry::CommandLine);
     EXPECT_EQ(first.by, "Ada");
     EXPECT_EQ(readings[1].by, "Brook");
@@ -256,6 +257,10 @@ TEST_F(Log, StopsAtABadLineAndSaysWhich)
         {"{\"point\":1,\"peak\":1e-9,\"outcome\":\"well\"}", "well"},
         {"{\"point\":1,\"peak\":1e-9,\"at\":\"yesterday\"}", "\"at\""},
         {"{\"point\":1,\"peak\":1e-9,\"corrects\":4711}", "4711"},
+        {"{\"point\":1,\"peak\":1e-9,\"taped_off\":2}", "list"},
+        {"{\"point\":1,\"peak\":1e-9,\"taped_off\":[99]}", "99"},
+        {"{\"point\":1,\"peak\":1e-9,\"taped_off\":[\"2\"]}", "2"},
+        {"{\"point\":1,\"peak\":1e-9,\"taped_off\":[1]}", "at once"},
         {"{\"point\":1,\"outcome\":\"not tested\"}", "reason"},
         {"{\"point\":1,\"peak\":1e-9,\"colour\":\"red\"}", "colour"},
         {"{\"point\":1,\"peak\":1e-9,\"peak\":2e-9}", "line 2"},

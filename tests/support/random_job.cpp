@@ -412,9 +412,15 @@ void makeReadings(Maker& m, model::Job& job)
 void makeDecisions(Maker& m, model::Job& job)
 {
     for (std::size_t i = m.below(4); i > 0; --i)
-        job.judgements.push_back({m.id<model::JudgementIdTag>(), m.oneOf(job.sketch.points).id,
-                                  m.oneOf(job.rounds).id, m.text(), m.text(), "because " + m.text(), m.text(),
-                                  m.time()});
+        job.judgements.push_back({m.id<model::JudgementIdTag>(),
+                                  m.oneOf(job.sketch.points).id,
+                                  m.oneOf(job.rounds).id,
+                                  m.text(),
+                                  m.text(),
+                                  "because " + m.text(),
+                                  m.text(),
+                                  m.time(),
+                                  {}});
     for (std::size_t i = m.below(3); i > 0; --i)
         job.concessions.push_back({m.id<model::ConcessionIdTag>(), somePoints(m, job.sketch, 1), m.text(),
                                    m.maybeMoment(), m.text(), m.text(), m.time()});
@@ -438,6 +444,20 @@ void makeDecisions(Maker& m, model::Job& job)
     }
 }
 
+/// What only the latest format has a place for. Last, so that the rest is as it was without it.
+void makeSaid(Maker& m, model::Job& job)
+{
+    for (model::Reading& reading : job.readings)
+        if (const model::PointId other = m.oneOf(job.sketch.points).id; m.flip() && other != reading.point)
+            reading.shielded = {other};
+    for (model::Judgement& judgement : job.judgements)
+        if (m.flip())
+            judgement.of = somePoints(m, job.sketch, 1);
+    for (model::BackgroundWatch& watch : job.backgrounds)
+        if (watch.values.size() == 1)
+            watch.swing = LeakRate::fromSi(m.rate());
+}
+
 } // namespace
 
 RandomJob randomJob(std::uint64_t seed)
@@ -457,6 +477,7 @@ RandomJob randomJob(std::uint64_t seed)
     makeRepairs(m, job, pictures);
     makeReadings(m, job);
     makeDecisions(m, job);
+    makeSaid(m, job);
     for (const std::string& name : pictures)
         result.pictures.push_back({name, "png", {1, 2, 3}});
     return result;

@@ -274,13 +274,18 @@ QString ChangesModel::text(const analysis::ComparedPoint& point, int column) con
         return (*point.decades < 0.0 ? QString(QChar(0x2212)) : QStringLiteral("+")) +
                QLocale().toString(std::abs(*point.decades), 'f', 1);
     case Word:
+        if (!point.before || !point.after) // there is nothing to compare, which says nothing of a leak
+            return changeSign(point.change) + QStringLiteral("  ") +
+                   (point.after ? tr("point only now") : tr("point only then"));
         return changeSign(point.change) + QStringLiteral("  ") + changeWord(point.change) +
                (point.atLeast ? tr(", at least") : QString());
     case Remark: {
         QString remark = render::inWords(point.because);
         if (point.match.isProposal())
             remark = tr("matched by %1: Y same place, N another")
-                         .arg(point.match.by == analysis::MatchedBy::Place ? tr("place") : tr("number")) +
+                         .arg(point.match.by == analysis::MatchedBy::Place  ? tr("place")
+                              : point.match.by == analysis::MatchedBy::Name ? tr("name")
+                                                                            : tr("number")) +
                      (remark.isEmpty() ? QString() : QStringLiteral("; ") + remark);
         return remark;
     }

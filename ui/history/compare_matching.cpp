@@ -26,10 +26,12 @@ void ComparePage::confirm(int row)
         return;
     }
     const Status kept = transfer::sayTheyAreOne(m_session.history(), m_before, m_after, *pair);
-    if (!kept)
+    if (!kept) {
         emit failed(kept.error());
-    else
-        matchedAnew(row);
+        return;
+    }
+    matchedAnew(row);
+    emit said(tr("Kept as one place; both jobs are compared there."));
 }
 
 /// `point` and the one row marked beside it, where one has only a place then and the other only one now.

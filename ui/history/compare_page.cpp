@@ -131,8 +131,9 @@ void ComparePage::deliver(const Answer& answer)
     m_table->setCurrentIndex(m_changes->index(0, 0));
     const analysis::Comparison& comparison = m_changes->comparison();
     const int byHand = comparison.matched(analysis::MatchedBy::Person);
-    const int proposed =
-        comparison.matched(analysis::MatchedBy::Number) + comparison.matched(analysis::MatchedBy::Place);
+    const int proposed = comparison.matched(analysis::MatchedBy::Number) +
+                         comparison.matched(analysis::MatchedBy::Place) +
+                         comparison.matched(analysis::MatchedBy::Name);
     emit said(
         tr("Compared %n point(s): %1 drawn once, %2 said to be the same, %3 proposed (Y takes one over).",
            nullptr, static_cast<int>(comparison.points.size()))

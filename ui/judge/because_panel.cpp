@@ -69,8 +69,8 @@ QString BecausePanel::chainOf(const analysis::PointFinding& finding, const repor
         rows += QStringLiteral("<tr><td>%1</td><td align='right'><b>%2</b></td><td>%3</td></tr>")
                     .arg(what, value, from);
     };
-    row(tr("read"), html(reading->at.date() + " " + reading->at.timeOfDay()),
-        tr("by %1").arg(html(reading->by)));
+    row(wasSprayed(reading->outcome) ? tr("read") : tr("noted"),
+        html(reading->at.date() + " " + reading->at.timeOfDay()), tr("by %1").arg(html(reading->by)));
     if (corrected.net)
         row(tr("highest less background"), rate(*corrected.net), tr("as shown, helium"));
     for (const analysis::FactorUsed& factor : corrected.factors)
@@ -117,9 +117,10 @@ void BecausePanel::setFinding(const analysis::PointFinding* finding, const repor
     const model::TestPoint* point = sketch.point(finding->point);
     const model::Joint* joint = point == nullptr ? nullptr : sketch.joint(point->joint);
     if (joint != nullptr && joint->isSetup)
-        text += QStringLiteral("<p>%1</p>")
-                    .arg(tr("It belongs to the test set-up, not to the object: what was read through it while it "
-                            "leaked wants another spray."));
+        text +=
+            QStringLiteral("<p>%1</p>")
+                .arg(tr("It belongs to the test set-up, not to the object: what was read through it while it "
+                        "leaked wants another spray."));
     for (const std::string& sentence : finding->because)
         text += QStringLiteral("<p>%1</p>").arg(render::inSentence(sentence).toHtmlEscaped());
     if (const QString owed = owedText(*finding, m_session.job().sketch); !owed.isEmpty())

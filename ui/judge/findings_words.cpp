@@ -60,6 +60,8 @@ QString verdictWord(analysis::Verdict verdict)
         return words(QT_TRANSLATE_NOOP("FindingWords", "within"));
     case NoAnswer:
         return words(QT_TRANSLATE_NOOP("FindingWords", "no answer"));
+    case NotCounted:
+        return words(QT_TRANSLATE_NOOP("FindingWords", "not counted"));
     }
     return {};
 }
@@ -76,6 +78,8 @@ int gravityOf(const analysis::PointFinding& finding)
         return 1;
     case analysis::Verdict::Within:
         return story ? 2 : 4;
+    case analysis::Verdict::NotCounted:
+        return 2;
     case analysis::Verdict::NoAnswer:
         return 3;
     }

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What a person decides on the judge page: repairs and the rounds that prove them, verdicts, concessions.
+#include "core/analysis/answered.h"
 #include "core/analysis/repair_progress.h"
 #include "ui/judge/findings_model.h"
 #include "ui/judge/judge_page.h"
@@ -15,9 +16,39 @@
 
 namespace sealwalk::ui {
 
+namespace {
+
+VerdictDialog::Surroundings
+surroundingsOf(const model::Job& job, const std::vector<analysis::PointFinding>& all, model::PointId judged)
+{
+    VerdictDialog::Surroundings around;
+    const model::TestPoint* point = job.sketch.point(judged);
+    const model::Joint* joint = point == nullptr ? nullptr : job.sketch.joint(point->joint);
+    around.isSetup = joint != nullptr && joint->isSetup;
+    for (const analysis::PointFinding& finding : all)
+        if (finding.point != judged &&
+            (analysis::isLeakWord(finding.finding) || finding.finding == analysis::Finding::OtherSource))
+            around.leaks.emplace_back(finding.point, finding.number);
+    return around;
+}
+
+} // namespace
+
+/// Said before a form is filled in that could not be stored.
+bool JudgePage::takesDecisions()
+{
+    const model::Job& job = m_session.job();
+    if (job.state != model::JobState::Signed)
+        return true;
+    emit noteRequested(Severity::Caution, tr("Job %1 is signed and stays as it is; what is known later is an "
+                                             "amendment (Sign off).")
+                                              .arg(job.number));
+    return false;
+}
+
 void JudgePage::logRepairs()
 {
-    if (!m_session.hasJob())
+    if (!m_session.hasJob() || !takesDecisions())
         return;
     std::vector<model::PointId> points(m_model->ticked().begin(), m_model->ticked().end());
     if (points.empty()) {
@@ -92,13 +123,13 @@ void JudgePage::showRepairs()
 
 void JudgePage::judgeByHand()
 {
-    if (chosen() == nullptr || !m_session.hasJob())
+    if (chosen() == nullptr || !m_session.hasJob() || !takesDecisions())
         return;
     // A copy: while the dialog asks, newer findings may take the place of the list it stands in.
     const analysis::PointFinding finding = *chosen();
     if (!isNamed(m_session, *this))
         return;
-    VerdictDialog dialog(finding, this);
+    VerdictDialog dialog(finding, surroundingsOf(m_session.job(), findings(), finding.point), this);
     if (dialog.exec() != QDialog::Accepted)
         return;
     if (auto judgement = dialog.judgement()) {

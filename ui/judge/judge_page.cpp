@@ -239,10 +239,9 @@ void JudgePage::countShown()
 void JudgePage::sayNothingShown()
 {
     const bool isAllHidden = m_filter->rowCount() == 0 && m_model->rowCount() > 0;
-    m_nothing->say(isAllHidden
-                       ? tr("No finding under \"%1\". Esc shows all points.")
-                             .arg(shownWords().at(m_show->currentIndex()))
-                       : QString());
+    m_nothing->say(isAllHidden ? tr("No finding under \"%1\". Esc shows all points.")
+                                     .arg(shownWords().at(m_show->currentIndex()))
+                               : QString());
 }
 
 QWidget* JudgePage::makeLower()
@@ -384,7 +383,10 @@ void JudgePage::refresh()
                           .arg(m_model->count(Verdict::Over))
                           .arg(m_model->count(Verdict::CannotSay))
                           .arg(m_model->count(Verdict::NoAnswer))
-                          .arg(m_model->count(Verdict::Within)));
+                          .arg(m_model->count(Verdict::Within)) +
+                      (m_model->count(Verdict::NotCounted) > 0
+                           ? tr(" · %1 not counted").arg(m_model->count(Verdict::NotCounted))
+                           : QString()));
     showWorkingOut();
     m_repairs->refresh();
     choose(m_session.selectedPoint());

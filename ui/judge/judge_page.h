@@ -71,6 +71,7 @@ private:
     void proveRepair(model::RepairId repair);
     void showRepairs();
     void judgeByHand();
+    [[nodiscard]] bool takesDecisions();
     void copyRows() const;
     [[nodiscard]] const std::vector<analysis::PointFinding>& findings() const;
 

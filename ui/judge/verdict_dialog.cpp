@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/judge/verdict_dialog.h"
 
+#include "core/analysis/answered.h"
 #include "ui/judge/findings_model.h"
 #include "ui/widgets/below_field.h"
 #include "ui/widgets/date_field.h"
@@ -66,9 +67,15 @@ QString doesToTheSums(analysis::Finding finding)
 } // namespace
 
 VerdictDialog::VerdictDialog(const analysis::PointFinding& finding, QWidget* parent)
+    : VerdictDialog(finding, {}, parent)
+{}
+
+VerdictDialog::VerdictDialog(const analysis::PointFinding& finding, const Surroundings& around,
+                             QWidget* parent)
     : QDialog(parent)
     , m_finding(finding)
     , m_word(new QComboBox(this))
+    , m_of(new QComboBox(this))
     , m_sums(new QLabel(this))
     , m_verdict(new QComboBox(this))
     , m_reason(new QLineEdit(this))
@@ -84,11 +91,19 @@ VerdictDialog::VerdictDialog(const analysis::PointFinding& finding, QWidget* par
     for (const Finding word : {Finding::Leak, Finding::Permeation, Finding::Echo, Finding::OtherSource,
                                Finding::VirtualLeak, Finding::Clear, Finding::Masked})
         m_word->addItem(causeWord(word), wordOf(model::name(word)));
-    for (const Verdict verdict : {Verdict::Over, Verdict::CannotSay, Verdict::Within})
+    std::vector<Verdict> verdicts{Verdict::Over, Verdict::CannotSay, Verdict::Within};
+    if (around.isSetup)
+        verdicts.push_back(Verdict::NotCounted);
+    for (const Verdict verdict : verdicts)
         m_verdict->addItem(verdictWord(verdict), wordOf(model::name(verdict)));
     m_word->setCurrentIndex(std::max(0, m_word->findData(wordOf(model::name(finding.finding)))));
     m_verdict->setCurrentIndex(std::max(0, m_verdict->findData(wordOf(model::name(finding.verdict)))));
     m_verdict->setPlaceholderText(tr("choose"));
+    m_of->addItem(tr("as worked out"));
+    for (const auto& [point, number] : around.leaks) {
+        m_of->addItem(tr("point %1").arg(number), QString::fromStdString(point.text()));
+    }
+    m_of->setObjectName(QStringLiteral("verdictOf"));
     m_word->setObjectName(QStringLiteral("verdictFinding"));
     m_verdict->setObjectName(QStringLiteral("verdictLimit"));
     m_sums->setObjectName(QStringLiteral("verdictSums"));
@@ -109,6 +124,7 @@ VerdictDialog::VerdictDialog(const analysis::PointFinding& finding, QWidget* par
                    this));
     form->addRow(tr("&Finding"), m_word);
     form->addRow(QString(), m_sums);
+    form->addRow(tr("&Of the leak at"), m_of);
     form->addRow(tr("&Verdict"), m_verdict);
     form->addRow(tr("&Reason"), m_reason);
     form->addRow(m_concede);
@@ -121,6 +137,7 @@ VerdictDialog::VerdictDialog(const analysis::PointFinding& finding, QWidget* par
     connect(m_word, &QComboBox::currentIndexChanged, this, &VerdictDialog::refresh);
     connect(m_word, &QComboBox::currentIndexChanged, this, &VerdictDialog::proposeVerdict);
     connect(m_verdict, &QComboBox::activated, this, [this] { m_isVerdictChosen = true; });
+    connect(m_of, &QComboBox::currentIndexChanged, this, [this] { m_isLeakNamed = true; });
     connect(m_concede, &QCheckBox::toggled, this, &VerdictDialog::refresh);
     connect(m_buttons, &QDialogButtonBox::accepted, this, &VerdictDialog::accept);
     connect(m_buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
@@ -131,6 +148,7 @@ void VerdictDialog::refresh()
 {
     const auto finding = model::fromName<analysis::Finding>(m_word->currentData().toString().toStdString());
     m_sums->setText(finding ? doesToTheSums(*finding) : QString());
+    m_of->setEnabled(isOwed() && m_of->count() > 1);
     const bool concede = m_concede->isChecked();
     m_grantedBy->setEnabled(concede);
     m_until->setEnabled(concede);
@@ -146,9 +164,24 @@ void VerdictDialog::proposeVerdict()
     const bool isElsewhere =
         isOf(word, analysis::Finding::OtherSource) || isOf(word, analysis::Finding::VirtualLeak);
     const bool stands = word == wordOf(model::name(m_finding.finding));
-    m_verdict->setCurrentIndex(
-        isElsewhere && !stands ? -1
-                               : std::max(0, m_verdict->findData(wordOf(model::name(m_finding.verdict)))));
+    int proposed = std::max(0, m_verdict->findData(wordOf(model::name(m_finding.verdict))));
+    if (isElsewhere && !stands) // the set-up's own leak is not judged by the object's limit
+        proposed = isOf(word, analysis::Finding::OtherSource)
+                       ? m_verdict->findData(wordOf(model::name(analysis::Verdict::NotCounted)))
+                       : -1;
+    m_verdict->setCurrentIndex(proposed);
+}
+
+bool VerdictDialog::isOwed() const
+{
+    const auto word = model::fromName<analysis::Finding>(m_word->currentData().toString().toStdString());
+    return word && analysis::isOwedWord(*word);
+}
+
+std::vector<model::PointId> VerdictDialog::owedTo() const
+{
+    const auto point = model::PointId::parse(m_of->currentData().toString().toStdString());
+    return isOwed() && m_isLeakNamed && point ? std::vector{*point} : std::vector<model::PointId>();
 }
 
 QString VerdictDialog::concessionComplaint() const
@@ -172,6 +205,9 @@ VerdictDialog::Complaint VerdictDialog::whyNot() const
             tr("What comes from elsewhere is not over the limit of this point: choose within, or cannot say "
                "until it is sprayed again."),
             m_verdict};
+    if (m_verdict->currentData().toString() == wordOf(model::name(analysis::Verdict::NotCounted)) &&
+        !isOf(m_word->currentData().toString(), analysis::Finding::OtherSource))
+        return {tr("“Not counted” goes with another source: what is the object's own counts."), m_verdict};
     if (m_concede->isChecked())
         return {concessionComplaint(), m_until->field()};
     if (!judgement())
@@ -197,13 +233,16 @@ std::optional<model::Judgement> VerdictDialog::judgement() const
 {
     const std::string word = m_word->currentData().toString().toStdString();
     const std::string verdict = m_verdict->currentData().toString().toStdString();
-    const bool stands = word == model::name(m_finding.finding) && verdict == model::name(m_finding.verdict);
+    const std::vector<model::PointId> of = owedTo();
+    const bool stands = word == model::name(m_finding.finding) && verdict == model::name(m_finding.verdict) &&
+                        (of.empty() || of == m_finding.of);
     if (stands || verdict.empty())
         return std::nullopt;
     model::Judgement judgement;
     judgement.point = m_finding.point;
     judgement.finding = word;
     judgement.verdict = verdict;
+    judgement.of = of;
     judgement.reason = m_reason->text().trimmed().toStdString();
     return judgement;
 }

@@ -9,6 +9,8 @@
 #include <QDialog>
 
 #include <optional>
+#include <utility>
+#include <vector>
 
 class QComboBox;
 class QDialogButtonBox;
@@ -25,7 +27,16 @@ class VerdictDialog : public QDialog
     Q_OBJECT
 
 public:
-    VerdictDialog(const analysis::PointFinding& finding, QWidget* parent = nullptr);
+    /// What of the rest of the job a verdict on the point may name.
+    struct Surroundings
+    {
+        bool isSetup = false; ///< the point belongs to the test set-up, which the object's limit is not about
+        std::vector<std::pair<model::PointId, int>> leaks; ///< elsewhere, with their numbers
+    };
+
+    explicit VerdictDialog(const analysis::PointFinding& finding, QWidget* parent = nullptr);
+    VerdictDialog(const analysis::PointFinding& finding, const Surroundings& around,
+                  QWidget* parent = nullptr);
     /// Set when the verdict was changed.
     [[nodiscard]] std::optional<model::Judgement> judgement() const;
     /// Set when a concession was written.
@@ -45,12 +56,17 @@ private:
     /// The verdict worked out, but for a cause elsewhere: what was worked out supposed a leak here.
     void proposeVerdict();
     [[nodiscard]] Complaint whyNot() const;
+    /// Whether the chosen finding says that the helium belongs to a leak elsewhere.
+    [[nodiscard]] bool isOwed() const;
+    [[nodiscard]] std::vector<model::PointId> owedTo() const;
     [[nodiscard]] QString concessionComplaint() const;
 
     analysis::PointFinding m_finding;
     QComboBox* m_word;
-    QLabel* m_sums; ///< what the finding does to the sums
+    QComboBox* m_of; ///< whose echo it is
+    QLabel* m_sums;  ///< what the finding does to the sums
     QComboBox* m_verdict;
+    bool m_isLeakNamed = false;     ///< by the person; else what was worked out stays
     bool m_isVerdictChosen = false; ///< by the person: it is not proposed any more
     QLineEdit* m_reason;
     QCheckBox* m_concede;

@@ -204,7 +204,8 @@ void AskedColumn::buildDetector(QVBoxLayout& column)
     m_binder->bind(response, &model::Setup::response);
     response->setToolTip(tr("Seconds from helium on to 63 % of the value; empty: as measured with the "
                             "reference leak, else as worked out from volume and speeds"));
-    column.addWidget(formRow(tr("In the hose"), {line, quietLabel(tr("response"), this), response}, this));
+    column.addWidget(
+        formRow(tr("In the hose"), {line, quietLabel(tr("time constant"), this), response}, this));
 }
 
 void AskedColumn::buildHelium(QVBoxLayout& column)

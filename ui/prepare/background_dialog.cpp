@@ -44,8 +44,10 @@ BackgroundDialog::BackgroundDialog(const model::Setup& setup, QWidget* parent)
     column->setContentsMargins(20, 8, 20, 16);
     column->addWidget(new Heading(
         windowTitle(), tr("as shown, in %1, no helium given").arg(text(displayUnit(setup).symbol)), this));
-    QLabel* how = quietLabel(
-        tr("One value a line, or seconds and a value. Twenty values over a minute are good practice."), this);
+    QLabel* how = quietLabel(tr("One value a line, or seconds and a value. Twenty values over a minute are "
+                                "good practice. Where only "
+                                "level and swing can be read: 1e-7 +- 2e-8."),
+                             this);
     how->setWordWrap(true);
     column->addWidget(how);
     m_values = new QPlainTextEdit(this);
@@ -96,12 +98,18 @@ void BackgroundDialog::read()
     }
     m_watch.times = series->times;
     m_watch.values = series->values;
+    m_watch.swing = series->swing;
     m_watch.source = m_source.toStdString();
     m_watch.at = Timestamp::now();
-    const auto summary = analysis::summariseBackground(m_watch.times, m_watch.values);
+    const auto summary = analysis::summariseBackground(m_watch);
     m_keep->setEnabled(summary.has_value());
     if (!summary)
         showComplaint(m_says, m_values, render::inWords(summary.error()));
+    else if (m_watch.swing)
+        showHint(m_says, m_values,
+                 tr("by eye: level %1, noise %2 (standard deviation: swing / √3)")
+                     .arg(plainRate(summary->level, options.unit, m_setup),
+                          plainRate(summary->noise, options.unit, m_setup)));
     else
         showHint(m_says, m_values,
                  tr("%n value(s) over %1: level %2, noise %3 (standard deviation)", nullptr,

@@ -71,7 +71,7 @@ void BackgroundPanel::refresh()
     const model::BackgroundWatch& watch = job.backgrounds.back();
     m_heading->setAside(tr("%1, as shown in %2").arg(text(watch.at.timeOfDay()).left(5), text(unit.symbol)));
     m_plot->setToolTip(text(watch.source));
-    const auto summary = analysis::summariseBackground(watch.times, watch.values);
+    const auto summary = analysis::summariseBackground(watch);
     if (!summary) {
         m_notes->setText(render::inWords(summary.error()));
         m_notes->show();
@@ -80,9 +80,13 @@ void BackgroundPanel::refresh()
     m_plot->setFigure(report::backgroundFigure(watch, *summary, job.setup.noiseFactor, unit));
     const LeakRate drift = summary->driftPerSecond * kSecondsPerMinute;
     m_figures->setText(
-        tr("level %1 &nbsp; noise %2 &nbsp; drift %3/min")
-            .arg(richRate(summary->level, unit, job.setup), richRate(summary->noise, unit, job.setup),
-                 (drift > LeakRate() ? QStringLiteral("+") : QString()) + richRate(drift, unit, job.setup)));
+        watch.swing
+            ? tr("level %1 &nbsp; noise %2, by eye")
+                  .arg(richRate(summary->level, unit, job.setup), richRate(summary->noise, unit, job.setup))
+            : tr("level %1 &nbsp; noise %2 &nbsp; drift %3/min")
+                  .arg(richRate(summary->level, unit, job.setup), richRate(summary->noise, unit, job.setup),
+                       (drift > LeakRate() ? QStringLiteral("+") : QString()) +
+                           richRate(drift, unit, job.setup)));
     QStringList notes;
     for (const std::string& warning : summary->warnings)
         notes.append(render::inWords(warning));

@@ -129,13 +129,14 @@ void OutlookColumn::refresh()
     const Unit unit = shownUnit(job.setup);
     const QString small =
         QStringLiteral(" <span style=\"font-size:12px;font-weight:400\">%1</span>").arg(unitText(unit));
-    showFigure(
-        m_smallest,
-        outlook.smallestDetectable ? richRate(*outlook.smallestDetectable, unit, job.setup) + small
-                                   : QStringLiteral("–"),
-        outlook.worstPlace.empty()
-            ? tr("%1 × noise, and drift over the dwell, × factor").arg(figureText(job.setup.noiseFactor, 2))
-            : tr("at %1, where least can be seen").arg(text(outlook.worstPlace)));
+    showFigure(m_smallest,
+               outlook.smallestDetectable ? richRate(*outlook.smallestDetectable, unit, job.setup) + small
+                                          : QStringLiteral("–"),
+               tr("%1 × noise, and drift over the dwell, ÷ what the dwell shows, × factor")
+                       .arg(figureText(job.setup.noiseFactor, 2)) +
+                   (outlook.worstPlace.empty()
+                        ? QString()
+                        : tr("; at %1, where least can be seen").arg(text(outlook.worstPlace))));
     showFigure(m_response, secondsText(outlook.timing.response), sourceText(outlook.timing));
     showFigure(m_dwell, secondsText(outlook.timing.dwell),
                tr("%1 % of the final value").arg(percent(outlook.dwellShare)));
@@ -168,7 +169,8 @@ void OutlookColumn::refresh()
     if (outlook.points == 0)
         m_walk->setText(tr("Known when points are laid in Sketch."));
     else {
-        QString walk = tr("about %1 min").arg(figureText(outlook.walk.si() / kSecondsPerMinute, 2));
+        QString walk = tr("about %1 min where nothing answers")
+                           .arg(figureText(outlook.walk.si() / kSecondsPerMinute, 2));
         if (outlook.heliumLitres)
             walk += tr(", about %1 l of helium while spraying").arg(figureText(*outlook.heliumLitres, 2));
         m_walk->setText(walk);

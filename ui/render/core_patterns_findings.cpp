@@ -9,6 +9,7 @@ namespace sealwalk::render {
 std::span<const char* const> findingPatterns()
 {
     static constexpr const char* kAll[] = {
+        QT_TRANSLATE_NOOP("Core", "only what leaks in the test set-up can be left uncounted"),
         QT_TRANSLATE_NOOP("Core", "It answered with %1, and no leak found elsewhere explains it."),
         QT_TRANSLATE_NOOP(
             "Core",
@@ -65,8 +66,10 @@ std::span<const char* const> findingPatterns()
         QT_TRANSLATE_NOOP("Core", "what could have been seen at that moment, %1, is above the limit, %2"),
         QT_TRANSLATE_NOOP("Core", "more than the detector can show"),
         QT_TRANSLATE_NOOP("Core", "the reading has no value"),
-        QT_TRANSLATE_NOOP("Core", "It answered at %1 and not when it was sprayed again at %2: a leak answers twice. "
-                                  "Judge it, or make void the reading that does not count."),
+        QT_TRANSLATE_NOOP("Core", "It answered at %1 and not at %2, with %3 taped or bagged off."),
+        QT_TRANSLATE_NOOP("Core",
+                          "It answered at %1 and not when it was sprayed again at %2: a leak answers twice. "
+                          "Judge it, or make void the reading that does not count."),
         QT_TRANSLATE_NOOP("Core", "the background just before was not recorded; zero is taken"),
         QT_TRANSLATE_NOOP("Core", "belongs to the test set-up, not to the object"),
         QT_TRANSLATE_NOOP("Core", "was found only in another condition"),

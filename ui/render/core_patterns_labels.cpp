@@ -47,6 +47,7 @@ std::span<const char* const> labelPatterns()
         QT_TRANSLATE_NOOP("Core", "cannot say"),
         QT_TRANSLATE_NOOP("Core", "within the limit"),
         QT_TRANSLATE_NOOP("Core", "no answer"),
+        QT_TRANSLATE_NOOP("Core", "not counted"),
         QT_TRANSLATE_NOOP("Core", "temporary repair"),
         QT_TRANSLATE_NOOP("Core", "temporary repair, due %1"),
         QT_TRANSLATE_NOOP("Core", "conceded until %1"),

@@ -36,6 +36,8 @@ std::span<const char* const> fileRefusals()
         QT_TRANSLATE_NOOP("Core", "job.readings[%1]: it corrects a reading that is not before it"),
         QT_TRANSLATE_NOOP("Core", "job.voids[%1]: the reading it names is not in the job"),
         QT_TRANSLATE_NOOP("Core", "job.backgrounds[%1]: %2 times but %3 values"),
+        QT_TRANSLATE_NOOP("Core", "job.backgrounds[%1]: a swing read by eye goes with one value, not %2"),
+        QT_TRANSLATE_NOOP("Core", "job.readings[%1]: the point sprayed is said to be taped off"),
         QT_TRANSLATE_NOOP("Core", "job.rise_tests[%1]: %2 times but %3 pressures and %4 temperatures"),
         QT_TRANSLATE_NOOP("Core", "%1 lower-case hexadecimal digits are expected here"),
         QT_TRANSLATE_NOOP("Core", "the folder to write to does not exist"),
@@ -91,11 +93,11 @@ std::span<const char* const> fileRefusals()
         QT_TRANSLATE_NOOP("Core", "the job belongs to another test object than the one it came with"),
         QT_TRANSLATE_NOOP("Core", "the readings are not in the order of storing: %1 follows %2"),
         QT_TRANSLATE_NOOP("Core", "this job is in the history already, as number %1"),
-        QT_TRANSLATE_NOOP("Core",
-                          "this job is in the history already, as number %1, and went on in both places, as far "
-                          "as can be told: they differ in %2; nothing was changed. Make that the same in "
-                          "both and take it in again, or go on with one of the two and enter what the "
-                          "other has more"),
+        QT_TRANSLATE_NOOP(
+            "Core", "this job is in the history already, as number %1, and went on in both places, as far "
+                    "as can be told: they differ in %2; nothing was changed. Make that the same in "
+                    "both and take it in again, or go on with one of the two and enter what the "
+                    "other has more"),
         QT_TRANSLATE_NOOP("Core", "this job is in the history already, as number %1; nothing was added"),
         QT_TRANSLATE_NOOP("Core", "job %1 was not taken in"),
         QT_TRANSLATE_NOOP("Core", "point numbers %1 mean other places in this job than in job %2; points are "

@@ -9,6 +9,8 @@ namespace sealwalk::render {
 std::span<const char* const> storageRefusals()
 {
     static constexpr const char* kAll[] = {
+        QT_TRANSLATE_NOOP("Core", "a point cannot be sprayed and taped off at once"),
+        QT_TRANSLATE_NOOP("Core", "a background read by eye has one value, its level"),
         QT_TRANSLATE_NOOP("Core", "job %1 has no point %2"),
         QT_TRANSLATE_NOOP("Core", "job %1 has no round %2"),
         QT_TRANSLATE_NOOP("Core", "the sketch of job %1 was changed in another window (revision %2 there, %3 "

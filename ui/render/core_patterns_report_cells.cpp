@@ -9,8 +9,11 @@ namespace sealwalk::render {
 std::span<const char* const> reportCells()
 {
     static constexpr const char* kAll[] = {
+        QT_TRANSLATE_NOOP("Core", "no clear response"),
         QT_TRANSLATE_NOOP("Core", "no response, too blind"),
         QT_TRANSLATE_NOOP("Core", "echo of %1"),
+        QT_TRANSLATE_NOOP("Core", "taped off: %1"),
+        QT_TRANSLATE_NOOP("Core", "by eye"),
         QT_TRANSLATE_NOOP("Core", "masked by %1"),
         QT_TRANSLATE_NOOP("Core", "shared with %1"),
         QT_TRANSLATE_NOOP("Core", "leak of %1"),
@@ -48,8 +51,9 @@ std::span<const char* const> reportCells()
         QT_TRANSLATE_NOOP("Core", "Base pressure"),
         QT_TRANSLATE_NOOP("Core", "not measured"),
         QT_TRANSLATE_NOOP("Core", "not judged"),
-        QT_TRANSLATE_NOOP("Core", "The range ends above that of the reading alone at %1: a probe that passed too "
-                                  "fast or beside the leak shows less than there is."),
+        QT_TRANSLATE_NOOP("Core",
+                          "The range ends above that of the reading alone at %1: a probe that passed too "
+                          "fast or beside the leak shows less than there is."),
         QT_TRANSLATE_NOOP("Core", "Point %1: %2, %3; photo %4 of %5"),
         QT_TRANSLATE_NOOP("Core", "No repair was logged in this job."),
         QT_TRANSLATE_NOOP("Core", "permanent"),

@@ -9,6 +9,20 @@ namespace sealwalk::render {
 std::span<const char* const> reportFacts()
 {
     static constexpr const char* kAll[] = {
+        QT_TRANSLATE_NOOP("Core", "as the history says now"),
+        QT_TRANSLATE_NOOP("Core", "fault search"),
+        QT_TRANSLATE_NOOP("Core", "acceptance"),
+        QT_TRANSLATE_NOOP("Core", "yearly check"),
+        QT_TRANSLATE_NOOP("Core", "after rebuild"),
+        QT_TRANSLATE_NOOP("Core", "at the object, alone"),
+        QT_TRANSLATE_NOOP("Core", "foreline, pump in parallel"),
+        QT_TRANSLATE_NOOP("Core", "foreline, alone"),
+        QT_TRANSLATE_NOOP("Core", "time constant %1 s"),
+        QT_TRANSLATE_NOOP("Core", "measured with the reference leak"),
+        QT_TRANSLATE_NOOP("Core", "volume over pumping speed"),
+        QT_TRANSLATE_NOOP("Core", "assumed"),
+        QT_TRANSLATE_NOOP("Core", "dwell asked for %1 s"),
+        QT_TRANSLATE_NOOP("Core", "wait after an answer %1 s"),
         QT_TRANSLATE_NOOP("Core", "not recorded"),
         QT_TRANSLATE_NOOP("Core", "Not recorded"),
         QT_TRANSLATE_NOOP("Core", "nothing named"),

@@ -9,6 +9,12 @@ namespace sealwalk::render {
 std::span<const char* const> reportHeads()
 {
     static constexpr const char* kAll[] = {
+        QT_TRANSLATE_NOOP("Core", "Timing"),
+        QT_TRANSLATE_NOOP("Core", "Level"),
+        QT_TRANSLATE_NOOP("Core", "Noise"),
+        QT_TRANSLATE_NOOP("Core", "below: what could have stayed unseen, with the uncertainty of check, "
+                                  "factor and spray, so more than "
+                                  "the smallest detectable"),
         QT_TRANSLATE_NOOP("Core", "Leak test report"),
         QT_TRANSLATE_NOOP("Core", "%1 · job %2"),
         QT_TRANSLATE_NOOP("Core", "%1 · job %2 · all data invented"),
@@ -19,7 +25,8 @@ std::span<const char* const> reportHeads()
         QT_TRANSLATE_NOOP("Core", "draft, job %1"),
         QT_TRANSLATE_NOOP("Core", "Job SHA-256 %1 · %2"),
         QT_TRANSLATE_NOOP("Core", "no digest"),
-        QT_TRANSLATE_NOOP("Core", "Leak rates in %1, helium, at 100 % helium outside at 1 bar, %2 °C, on the chamber, unless marked \"air\"."),
+        QT_TRANSLATE_NOOP("Core", "Leak rates in %1, helium, at 100 % helium outside at 1 bar, %2 °C, on the "
+                                  "chamber, unless marked \"air\"."),
         QT_TRANSLATE_NOOP("Core", "Sealwalk report"),
         QT_TRANSLATE_NOOP("Core", "page %1 of %2"),
         QT_TRANSLATE_NOOP("Core", "%1 (photo %2 cannot be shown)"),
@@ -51,8 +58,8 @@ std::span<const char* const> reportHeads()
         QT_TRANSLATE_NOOP("Core",
                           "job %1 of %2, as left, against this one as found; below a rate its 95 % range"),
         QT_TRANSLATE_NOOP("Core", "Every reading, as recorded"),
-        QT_TRANSLATE_NOOP(
-            "Core", "as the detector showed it, and corrected to the chamber; below that its 95 % range"),
+        QT_TRANSLATE_NOOP("Core", "as the detector showed it, and each by itself corrected to the chamber; "
+                                  "below that its 95 % range"),
         QT_TRANSLATE_NOOP("Core", "Review, turn by turn"),
         QT_TRANSLATE_NOOP("Core", "Cautions"),
         QT_TRANSLATE_NOOP("Core", "they name hazards; the site's rules, permits and licensed people decide"),
@@ -68,8 +75,6 @@ std::span<const char* const> reportHeads()
         QT_TRANSLATE_NOOP("Core", "Background watched"),
         QT_TRANSLATE_NOOP("Core", "Values"),
         QT_TRANSLATE_NOOP("Core", "Over"),
-        QT_TRANSLATE_NOOP("Core", "First"),
-        QT_TRANSLATE_NOOP("Core", "Last"),
         QT_TRANSLATE_NOOP("Core", "Least"),
         QT_TRANSLATE_NOOP("Core", "Highest"),
         QT_TRANSLATE_NOOP("Core", "From"),

@@ -9,6 +9,7 @@ namespace sealwalk::render {
 std::span<const char* const> reviewPatterns()
 {
     static constexpr const char* kAll[] = {
+        QT_TRANSLATE_NOOP("Core", "Leaking in the test set-up and not counted: %1."),
         QT_TRANSLATE_NOOP("Core", "Right object, drawing and procedure?"),
         QT_TRANSLATE_NOOP("Core", "Limit set, with gas and unit, and agreed by name?"),
         QT_TRANSLATE_NOOP("Core", "Reference leak in date, with value and temperature?"),
@@ -66,6 +67,10 @@ std::span<const char* const> reviewPatterns()
         QT_TRANSLATE_NOOP("Core", "Not compared with job %1."),
         QT_TRANSLATE_NOOP("Core", "%1 points leak more than in job %2."),
         QT_TRANSLATE_NOOP("Core", "One point leaks more than in job %1."),
+        QT_TRANSLATE_NOOP("Core",
+                          "No point can be compared with job %1: whether anything has grown is not known."),
+        QT_TRANSLATE_NOOP("Core",
+                          "Nothing has grown since job %1 at the %2 of %3 points that can be compared."),
         QT_TRANSLATE_NOOP("Core", "Nothing has grown since job %1."),
         QT_TRANSLATE_NOOP("Core", "Masked by a larger leak and not judged: %1."),
         QT_TRANSLATE_NOOP("Core", "Nothing can be claimed yet."),

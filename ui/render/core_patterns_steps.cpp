@@ -61,6 +61,8 @@ std::span<const char* const> stepPatterns()
         QT_TRANSLATE_NOOP("Core", "spray not timed"),
         QT_TRANSLATE_NOOP("Core", "sprayed %1 s, shorter than the response of %2 s"),
         QT_TRANSLATE_NOOP("Core", "sprayed %1 s, but it had answered after %2 s and needs %3 s"),
+        QT_TRANSLATE_NOOP("Core",
+                          "level and swing of the background were read by eye; slow drift does not show"),
         QT_TRANSLATE_NOOP("Core", "only %1 readings of the background; the noise is uncertain below %2"),
         QT_TRANSLATE_NOOP("Core",
                           "the background was watched for less than a minute; slow drift does not show"),

@@ -314,6 +314,7 @@ QColor verdictColour(const Theme& theme, analysis::Verdict verdict)
     case analysis::Verdict::Within:
         return theme.colour(Role::Within);
     case analysis::Verdict::NoAnswer:
+    case analysis::Verdict::NotCounted:
         return theme.colour(Role::InkSoft);
     }
     return theme.colour(Role::InkSoft);
@@ -342,10 +343,11 @@ void paintLimitGlyph(QPainter& painter, const Theme& theme, analysis::Verdict ve
         painter.drawRect(QRectF(8, 4, 6, 12));
         break;
     case analysis::Verdict::NoAnswer:
+    case analysis::Verdict::NotCounted:
         break;
     }
     QPen level(theme.colour(Role::Ink), 1.5, Qt::SolidLine, Qt::FlatCap);
-    if (verdict == analysis::Verdict::NoAnswer)
+    if (verdict == analysis::Verdict::NoAnswer || verdict == analysis::Verdict::NotCounted)
         level.setDashPattern({2.0 / 1.5, 2.0 / 1.5});
     painter.setPen(level);
     painter.drawLine(QLineF(1, 10, 21, 10));

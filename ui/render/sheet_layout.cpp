@@ -387,6 +387,14 @@ void SheetLayout::layNames()
         const bool roomy =
             joint.outline.isClosed() && area.height() > 4.0 * far && area.width() > 2.0 * size.width();
         candidates.insert(candidates.end(), common.begin() + (roomy ? 0 : 1), common.end());
+        // On a small picture the near places are taken: farther out, and slantwise, before a name is left
+        // out.
+        for (const double off : {gap, far, 1.8 * far})
+            for (const QPointF side : {QPointF(-1, 0), QPointF(1, 0), QPointF(0, 1), QPointF(0, -1),
+                                       QPointF(-1, 1), QPointF(1, 1), QPointF(-1, -1), QPointF(1, -1)})
+                candidates.emplace_back(x + side.x() * (area.width() / 2.0 + size.width() / 2.0 + off),
+                                        area.center().y() +
+                                            side.y() * (area.height() / 2.0 + size.height() / 2.0 + off));
         for (const QPointF& centre : candidates)
             if (isFree(around(centre, size))) {
                 m_room.take(around(centre, size));

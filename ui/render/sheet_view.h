@@ -57,6 +57,8 @@ public:
 
     void setSelected(std::optional<model::PointId> point);
     [[nodiscard]] std::optional<model::PointId> selected() const { return m_selected; }
+    /// Points the words beside the map are about: thinly ringed.
+    void setMarked(std::vector<model::PointId> points);
     /// The called point: ringed, with its number on a flag.
     void setCurrent(std::optional<model::PointId> point);
     void setPlume(std::optional<Plume> plume);
@@ -114,6 +116,7 @@ private:
     void paintPlume(QPainter& painter, const Theme& theme) const;
     void paintThreads(QPainter& painter, const Theme& theme) const;
     void paintNotice(QPainter& painter, const Theme& theme) const;
+    void paintMarked(QPainter& painter, const Theme& theme) const;
     void renderLayer(const Theme& theme);
     void step(int by);
     [[nodiscard]] std::optional<std::size_t> indexOf(const std::optional<model::PointId>& point) const;
@@ -135,6 +138,7 @@ private:
     double m_cost = 0.0; ///< ms the last layout and layer took; dear ones wait for the zoom to settle
     QTimer* m_settle = nullptr;
     std::optional<model::PointId> m_selected;
+    std::vector<model::PointId> m_marked;
     std::optional<model::PointId> m_current;
     std::optional<model::PointId> m_hovered;
     std::optional<Plume> m_plume;

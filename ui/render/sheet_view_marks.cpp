@@ -23,6 +23,25 @@ void SheetView::setThreads(std::vector<Thread> threads)
     update();
 }
 
+void SheetView::setMarked(std::vector<model::PointId> points)
+{
+    if (points == m_marked)
+        return;
+    m_marked = std::move(points);
+    update();
+}
+
+void SheetView::paintMarked(QPainter& painter, const Theme& theme) const
+{
+    constexpr std::size_t kMost = 60; // more tell nothing apart, and each is looked for
+    if (m_marked.size() > kMost)
+        return;
+    painter.setPen(QPen(theme.colour(Role::Accent), 1.2));
+    for (const model::PointId& point : m_marked)
+        if (const auto marked = indexOf(point); marked && point != m_selected)
+            painter.drawPath(m_picture->ringAround(*marked, 3.0));
+}
+
 void SheetView::setNotice(const QString& text)
 {
     if (text == m_notice)

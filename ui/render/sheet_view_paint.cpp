@@ -105,6 +105,7 @@ void SheetView::paintOver(QPainter& painter, const Theme& theme) const
         paintPlume(painter, theme);
     paintThreads(painter, theme);
     painter.setBrush(Qt::NoBrush);
+    paintMarked(painter, theme);
     if (const auto hovered = indexOf(m_hovered); hovered && m_hovered != m_selected) {
         painter.setPen(QPen(theme.colour(Role::InkSoft), 1.0));
         painter.drawPath(m_picture->ringAround(*hovered, 3.0));

@@ -102,7 +102,7 @@ QPushButton, QToolButton { background: @field; border: 1px solid @edge; border-r
 QToolButton { padding: 0 6px; }
 QPushButton:hover, QToolButton:hover { background: @accentWash; }
 QPushButton:pressed, QToolButton:pressed { background: @accentWash; border-color: @accent; }
-QPushButton:focus, QToolButton:focus { border: 2px solid @accent; padding: 0 11px; min-height: 26px; }
+QPushButton:focus, QToolButton:focus { outline: none; border: 2px solid @accent; padding: 0 11px; min-height: 26px; }
 QToolButton:focus { padding: 0 5px; }
 QPushButton:checked, QToolButton:checked { background: @ink; color: @field; border-color: @ink; font-weight: 700; }
 QPushButton:disabled, QToolButton:disabled { color: @disabled; border-color: @line; background: @panel; }
@@ -119,6 +119,9 @@ QToolButton[kind="caption"][isMissing="true"] { color: @unsure; font-weight: 700
 QCheckBox, QRadioButton { spacing: 6px; }
 QCheckBox::indicator, QTableView::indicator, QListView::indicator { width: 12px; height: 12px; border: 1px solid @edge; border-radius: 2px; background: @field; }
 QCheckBox::indicator:focus { border: 2px solid @accent; }
+QCheckBox:disabled, QRadioButton:disabled { color: @inkFaint; }
+QCheckBox::indicator:disabled { border-color: @line; background: @panel; }
+QCheckBox::indicator:checked:disabled { background: @inkFaint; border-color: @inkFaint; }
 QCheckBox::indicator:checked, QTableView::indicator:checked, QListView::indicator:checked { background: @ink; border-color: @ink;
   image: url(:/sealwalk/icons/%tick%.svg); }
 QRadioButton::indicator { width: 12px; height: 12px; border: 1px solid @edge; border-radius: 7px; background: @field; }

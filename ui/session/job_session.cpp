@@ -312,6 +312,7 @@ model::Reading JobSession::readingOf(const ReadingDraft& draft) const
     reading.remark = draft.remark;
     reading.corrects = draft.corrects;
     reading.trace = draft.trace;
+    reading.shielded = draft.shielded;
     return reading;
 }
 

@@ -47,6 +47,7 @@ struct ReadingDraft
     std::optional<model::ReadingId> corrects;
     std::optional<Timestamp> sprayedAt; ///< none: now
     std::string trace;
+    std::vector<model::PointId> shielded;  ///< taped or bagged off meanwhile
     std::optional<storage::Trace> samples; ///< stored with the reading, under the name `trace`
 };
 

@@ -48,11 +48,12 @@ Signing::Signing(JobSession& session, QObject* parent)
     , m_session(session)
 {}
 
-void Signing::run(std::function<std::function<Status()>()> work)
+void Signing::run(Work kind, std::function<std::function<Status()>()> work)
 {
     if (m_busy)
         return;
     m_busy = true;
+    m_work = kind;
     emit busyChanged();
     runBeside<std::function<Status()>>(&m_owner, std::move(work),
                                        [this](const std::function<Status()>& store) { finish(store()); });
@@ -68,23 +69,24 @@ void Signing::finish(const Status& status)
 void Signing::createPerson(const model::Person& person, const QString& passphrase,
                            std::optional<bool> onePersonHistory)
 {
-    run([this, made = person, history = m_session.historyFile(), onePersonHistory,
+    run(Work::Key,
+        [this, made = person, history = m_session.historyFile(), onePersonHistory,
          secret = passphrase.toStdString()]() mutable -> std::function<Status()> {
-        const auto key = exchange::createKey(secret);
-        if (!key)
-            return [error = key.error()]() -> Status { return fail(error); };
-        if (made.id.isNil())
-            made.id = model::PersonId::create();
-        if (!made.since.isSet())
-            made.since = Timestamp::now();
-        made.publicKey = key->publicKey.text();
-        made.sealedKey = key->text();
-        return [this, made, history, onePersonHistory] {
-            return keep(made, history).and_then([&] {
-                return onePersonHistory ? setOnePersonHistory(*onePersonHistory) : Status();
-            });
-        };
-    });
+            const auto key = exchange::createKey(secret);
+            if (!key)
+                return [error = key.error()]() -> Status { return fail(error); };
+            if (made.id.isNil())
+                made.id = model::PersonId::create();
+            if (!made.since.isSet())
+                made.since = Timestamp::now();
+            made.publicKey = key->publicKey.text();
+            made.sealedKey = key->text();
+            return [this, made, history, onePersonHistory] {
+                return keep(made, history).and_then([&] {
+                    return onePersonHistory ? setOnePersonHistory(*onePersonHistory) : Status();
+                });
+            };
+        });
 }
 
 void Signing::changePassphrase(model::PersonId id, const QString& old, const QString& passphrase)
@@ -94,17 +96,18 @@ void Signing::changePassphrase(model::PersonId id, const QString& old, const QSt
         finish(fail(person.error()));
         return;
     }
-    run([this, changed = *person, history = m_session.historyFile(), was = old.toStdString(),
+    run(Work::Key,
+        [this, changed = *person, history = m_session.historyFile(), was = old.toStdString(),
          secret = passphrase.toStdString()]() mutable -> std::function<Status()> {
-        const auto key =
-            exchange::SealedKey::parse(changed.sealedKey).and_then([&](const exchange::SealedKey& sealed) {
-                return exchange::changePassphrase(sealed, was, secret);
-            });
-        if (!key)
-            return [error = key.error()]() -> Status { return fail(error); };
-        changed.sealedKey = key->text();
-        return [this, changed, history] { return keep(changed, history); };
-    });
+            const auto key = exchange::SealedKey::parse(changed.sealedKey)
+                                 .and_then([&](const exchange::SealedKey& sealed) {
+                                     return exchange::changePassphrase(sealed, was, secret);
+                                 });
+            if (!key)
+                return [error = key.error()]() -> Status { return fail(error); };
+            changed.sealedKey = key->text();
+            return [this, changed, history] { return keep(changed, history); };
+        });
 }
 
 Status Signing::keep(const model::Person& person, const std::filesystem::path& history)
@@ -174,28 +177,29 @@ void Signing::seal(const model::Person& person, const QString& passphrase, model
     entry.by = person.name;
     entry.at = Timestamp::now();
 
-    run([session = &m_session, record = exchange::JobRecord{m_session.object(), std::move(look->job)}, entry,
+    run(Work::Seal,
+        [session = &m_session, record = exchange::JobRecord{m_session.object(), std::move(look->job)}, entry,
          names = *names, person, role, store, secret = passphrase.toStdString(), mark = look->mark,
          carried = transfer::carriedRepairs(m_session.history(), m_session.job()),
          onePerson = isOnePersonHistory()]() mutable -> std::function<Status()> {
-        const auto seen = exchange::jobDigest(record.object, record.job, names);
-        if (!seen)
-            return [error = seen.error()]() -> Status { return fail(error); };
-        entry.digest = *seen;
-        if (entry.step == model::ReviewStep::Approved)
-            // Of the record that is signed, not of what a window happened to show.
-            entry.text = analysis::approvalStatement(
-                record.job, analysis::summarise(record.job, record.object, analysis::Standing::AsLeft),
-                carried, onePerson);
-        record.job.review.push_back(entry);
-        const auto signature = exchange::signJob(record, names, person, secret,
-                                                 {.role = role, .statement = entry.text, .at = entry.at});
-        if (!signature)
-            return [error = signature.error()]() -> Status { return fail(error); };
-        return [session, job = record.job.id, entry, signature = *signature, mark, store] {
-            return (session->*store)(job, entry, signature, mark);
-        };
-    });
+            const auto seen = exchange::jobDigest(record.object, record.job, names);
+            if (!seen)
+                return [error = seen.error()]() -> Status { return fail(error); };
+            entry.digest = *seen;
+            if (entry.step == model::ReviewStep::Approved)
+                // Of the record that is signed, not of what a window happened to show.
+                entry.text = analysis::approvalStatement(
+                    record.job, analysis::summarise(record.job, record.object, analysis::Standing::AsLeft),
+                    carried, onePerson);
+            record.job.review.push_back(entry);
+            const auto signature = exchange::signJob(record, names, person, secret,
+                                                     {.role = role, .statement = entry.text, .at = entry.at});
+            if (!signature)
+                return [error = signature.error()]() -> Status { return fail(error); };
+            return [session, job = record.job.id, entry, signature = *signature, mark, store] {
+                return (session->*store)(job, entry, signature, mark);
+            };
+        });
 }
 
 bool Signing::isOnePersonHistory() const

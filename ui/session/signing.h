@@ -45,6 +45,13 @@ public:
     [[nodiscard]] bool isOnePersonHistory() const;
     Status setOnePersonHistory(bool one);
     [[nodiscard]] bool isBusy() const { return m_busy; }
+    enum class Work
+    {
+        Key,  ///< made or changed
+        Seal, ///< an approval or amendment is signed
+    };
+    /// What it is, or was last, busy with.
+    [[nodiscard]] Work work() const { return m_work; }
 
     /// Whether the open job is still what was signed.
     [[nodiscard]] Result<exchange::Verification> verify() const;
@@ -60,13 +67,14 @@ private:
     void seal(const model::Person& person, const QString& passphrase, model::ReviewEntry entry,
               const std::string& role, Store store);
     /// Runs `work` off the thread and gives its answer to `store`, whose status is announced.
-    void run(std::function<std::function<Status()>()> work);
+    void run(Work kind, std::function<std::function<Status()>()> work);
     void finish(const Status& status);
     /// Stores `person`, unless another history was opened while the key was made.
     Status keep(const model::Person& person, const std::filesystem::path& history);
 
     JobSession& m_session;
     bool m_busy = false;
+    Work m_work = Work::Seal;
     QObject m_owner; ///< of the work; the last member, so that it ends first and waits for it
 };
 

@@ -94,16 +94,19 @@ Result<render::MapPage> pageOf(const Gathered& gathered, const render::RecordLan
     options.carried = gathered.carried;
     options.now = analysis::approvalOf(job).value_or(Timestamp::now());
     // What the job came to: as left once something was sprayed again.
-    const bool isSprayedAgain = std::any_of(job.rounds.begin(), job.rounds.end(), [](const model::Round& round) {
-        return round.kind == model::RoundKind::AfterRepair || round.kind == model::RoundKind::Repeat;
-    });
+    const bool isSprayedAgain =
+        std::any_of(job.rounds.begin(), job.rounds.end(), [](const model::Round& round) {
+            return round.kind == model::RoundKind::AfterRepair || round.kind == model::RoundKind::Repeat;
+        });
     const MapShown shown = gathered.map.value_or(MapShown{isSprayedAgain, false});
     options.echoesTakenOut = shown.echoesTakenOut;
-    const auto findings =
-        analysis::summarise(job, object, shown.asLeft ? analysis::Standing::AsLeft : analysis::Standing::AsFound);
+    const auto findings = analysis::summarise(
+        job, object, shown.asLeft ? analysis::Standing::AsLeft : analysis::Standing::AsFound);
     render::MapPage page;
     page.language = language;
-    page.title = report::typed(object.name) + ", job " + std::to_string(job.number);
+    page.title = report::typed(object.name) +
+                 (object.tag.empty() ? "" : ", asset " + report::typed(object.tag)) + ", job " +
+                 std::to_string(job.number);
     page.subtitle = std::string("Leak map, ") + (shown.asLeft ? "as left, " : "as found, ") +
                     (shown.echoesTakenOut ? "echoes taken out, " : "as read, ") +
                     std::string(model::name(job.state)) + ", opened " + job.opened.date() +

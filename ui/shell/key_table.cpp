@@ -86,6 +86,7 @@ constexpr Row kSpray[] = {
     {"V 1…5, A 1…5", QT_TRANSLATE_NOOP("KeyTable", "void, not accessible, with reason")},
     {"X 1…5, K", QT_TRANSLATE_NOOP("KeyTable", "not tested, with reason; confirm a response")},
     {"R F T G O", QT_TRANSLATE_NOOP("KeyTable", "at rest, flexed, taped, bagged, other")},
+    {"W", QT_TRANSLATE_NOOP("KeyTable", "points taped or bagged off while others are sprayed")},
     {"C", QT_TRANSLATE_NOOP("KeyTable", "correct the last one")},
     {"J, S", QT_TRANSLATE_NOOP("KeyTable", "jump to a number, skip")},
     {"B", QT_TRANSLATE_NOOP("KeyTable", "type the background")},

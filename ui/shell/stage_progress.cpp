@@ -100,6 +100,8 @@ StageProgress judge(const JobSession& session)
     const int none = count(analysis::Verdict::NoAnswer);
     if (none > 0)
         return {tr("%n without answer", nullptr, none), Thread::Open, 1.0};
+    if (const int apart = count(analysis::Verdict::NotCounted); apart > 0)
+        return {tr("within, %n not counted", nullptr, apart), Thread::Done, 1.0};
     return {tr("all within"), Thread::Done, 1.0};
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/signoff/certificate.h"
 
+#include "core/report/rate_text.h"
 #include "core/storage/history_store.h"
 #include "core/transfer/hand_out.h"
 #include "ui/render/core_words.h"
@@ -58,9 +59,12 @@ Certificate readCertificate(const std::filesystem::path& history, model::JobId j
         certificate.says =
             Words::tr("Signed by %1, %2 %3, unchanged")
                 .arg(text(signature.name), text(signature.at.date()), text(signature.at.timeOfDay()));
-        certificate.claim = Words::tr("“%1”\nFingerprint %2 …")
-                                .arg(text(signature.statement), text(signature.digest.substr(0, 16)));
+        certificate.claim =
+            Words::tr("“%1”\nFingerprint %2 …")
+                .arg(text(report::onScreen(signature.statement)), text(signature.digest.substr(0, 16)));
     }
+    for (const std::string& note : checked->notes)
+        certificate.claim += QLatin1Char('\n') + render::inSentence(note);
     return certificate;
 }
 

@@ -89,7 +89,7 @@ void ChecksDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option
     const bool remarked = index.data(ChecksModel::RemarkedRole).toBool();
     painter->setPen(theme.colour(settled ? Role::Within : remarked ? Role::Unsure : Role::InkSoft));
     const QString aside =
-        settled ? ChecksModel::tr("answered") : index.data(ChecksModel::AsideRole).toString();
+        settled ? ChecksModel::tr("word given") : index.data(ChecksModel::AsideRole).toString();
     painter->drawText(QRectF(right - kAsideWidth, row.top(), kAsideWidth, row.height()),
                       Qt::AlignRight | Qt::AlignVCenter, aside);
     painter->restore();

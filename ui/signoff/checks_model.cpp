@@ -107,7 +107,7 @@ QString ChecksModel::headOf(CheckState state) const
 QString ChecksModel::asideOf(const analysis::ReviewCheck& check) const
 {
     const bool remarked = isRemarked(check);
-    const std::size_t most = remarked ? 1 : 3;
+    constexpr std::size_t most = 3;
     QStringList numbers;
     for (std::size_t i = 0; i < std::min(check.points.size(), most); ++i)
         if (const model::TestPoint* point = m_sketch.point(check.points[i]))
@@ -115,7 +115,7 @@ QString ChecksModel::asideOf(const analysis::ReviewCheck& check) const
     if (check.points.size() > most)
         numbers << QStringLiteral("…");
     if (remarked)
-        numbers.prepend(tr("said before"));
+        numbers = {tr("said before")};
     else if (check.state == CheckState::Stops && !check.wordGiven.empty())
         numbers = {tr("word given")};
     return numbers.join(QLatin1Char(' '));
@@ -137,8 +137,9 @@ QVariant ChecksModel::data(const QModelIndex& index, int role) const
     case AnswerRole:
         return found == nullptr ? QString() : answerOf(*found);
     case Qt::ToolTipRole: // the row may have cut them
-        return found == nullptr ? QVariant()
-                                : QVariant(render::inWords(found->question) + QLatin1Char('\n') + answerOf(*found));
+        return found == nullptr
+                   ? QVariant()
+                   : QVariant(render::inWords(found->question) + QLatin1Char('\n') + answerOf(*found));
     case AsideRole:
         return found == nullptr ? QString::number(count(row.state)) : asideOf(*found);
     case SettledRole:

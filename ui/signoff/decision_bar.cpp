@@ -35,6 +35,7 @@ DecisionBar::DecisionBar(QWidget* parent)
     , m_turns(new QLabel(this))
     , m_claim(new QLabel(this))
     , m_refusal(new QLabel(this))
+    , m_missing(new QLabel(this))
     , m_remarks(new QPlainTextEdit(this))
     , m_saying(new QWidget(this))
     , m_submit(new QPushButton(tr("Send for review"), this))
@@ -58,6 +59,9 @@ DecisionBar::DecisionBar(QWidget* parent)
     m_claim->setTextInteractionFlags(Qt::TextSelectableByMouse);
     m_refusal->setWordWrap(true);
     m_refusal->setProperty("role", QStringLiteral("wrong"));
+    m_missing->setWordWrap(true);
+    m_missing->setProperty("role", QStringLiteral("caption"));
+    m_missing->setObjectName(QStringLiteral("approvalMissing"));
     m_remarks->setObjectName(QStringLiteral("reviewRemarks"));
     m_remarks->setAccessibleName(tr("Remarks that go with the job"));
     m_remarks->setTabChangesFocus(true);
@@ -108,6 +112,7 @@ DecisionBar::DecisionBar(QWidget* parent)
     signing->addWidget(m_passphrase, 1, 1);
     signing->addWidget(m_approve, 1, 2);
     signing->addWidget(m_refusal, 2, 0, 1, 3);
+    signing->addWidget(m_missing, 2, 0, 1, 3);
     signing->setRowStretch(3, 1); // the sentence stands beneath the field it is about
     row->addWidget(m_signing, 5);
 
@@ -160,18 +165,20 @@ void DecisionBar::setPeople(const std::vector<model::Person>& people)
     refresh();
 }
 
-void DecisionBar::setBusy(bool busy)
+void DecisionBar::setBusy(bool busy, const QString& with)
 {
     m_busy = busy;
+    m_busyWith = with;
     refresh();
 }
 
 void DecisionBar::refuse(const QString& sentence)
 {
-    m_passphrase->clear();
     m_refusal->setText(sentence.left(1).toUpper() + sentence.mid(1) +
                        (sentence.endsWith(QLatin1Char('.')) ? QString() : QStringLiteral(".")));
+    m_passphrase->clear(); // after the sentence: it takes the place of what is missing
     m_passphrase->setFocus();
+    refresh();
 }
 
 void DecisionBar::clearAfterSuccess()
@@ -201,7 +208,15 @@ void DecisionBar::refresh()
     m_signing->setVisible(submitted);
     m_approve->setEnabled(submitted && m_shown.ready && !m_busy && m_person->count() > 0 &&
                           !m_passphrase->text().isEmpty());
-    m_approve->setText(m_busy ? tr("Sealing …") : tr("Approve and lock"));
+    m_approve->setText(m_busy ? m_busyWith : tr("Approve and lock"));
+    const QString why = m_busy                           ? QString()
+                        : !m_shown.ready                 ? m_shown.verdict
+                        : m_person->count() == 0         ? tr("Nobody here has a key yet: New person …")
+                        : m_passphrase->text().isEmpty() ? tr("The reviewer's passphrase signs it.")
+                                                         : QString();
+    m_missing->setText(why);
+    m_missing->setVisible(submitted && !why.isEmpty() && m_refusal->text().isEmpty());
+    m_approve->setToolTip(why);
 }
 
 } // namespace sealwalk::ui

@@ -37,7 +37,8 @@ public:
     void show(const Shown& shown);
     /// Somebody who was not there the time before is chosen: who was just added is about to sign.
     void setPeople(const std::vector<model::Person>& people);
-    void setBusy(bool busy);
+    /// `with`: what is being done, on the button meanwhile.
+    void setBusy(bool busy, const QString& with = {});
     /// After a refusal: the passphrase goes, the sentence stands beneath.
     void refuse(const QString& sentence);
     void clearAfterSuccess();
@@ -53,10 +54,12 @@ private:
 
     Shown m_shown;
     bool m_busy = false;
+    QString m_busyWith;
     QLabel* m_verdict;
     QLabel* m_turns;
     QLabel* m_claim;
     QLabel* m_refusal;
+    QLabel* m_missing; ///< what approving waits for
     QPlainTextEdit* m_remarks;
     QWidget* m_saying; ///< the remarks, and what was remarked before
     QPushButton* m_submit;

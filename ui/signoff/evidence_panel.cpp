@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/signoff/evidence_panel.h"
 
+#include "core/model/point_numbers.h"
 #include "core/report/map_builder.h"
 #include "core/report/rate_text.h"
 #include "core/report/shown_unit.h"
@@ -18,6 +19,7 @@
 #include <QLineEdit>
 #include <QListWidget>
 #include <QPushButton>
+#include <QScrollBar>
 #include <QSignalBlocker>
 #include <QTableWidget>
 #include <QVBoxLayout>
@@ -28,8 +30,10 @@ namespace sealwalk::ui {
 
 namespace {
 
-constexpr int kMostRows = 4;    // shown at once
-constexpr int kMostMatters = 4; // shown at once
+constexpr int kStandingColumn = 6;  ///< the remark follows
+constexpr int kLeastStanding = 120; // px
+constexpr int kMostRows = 4;        // shown at once
+constexpr int kMostMatters = 4;     // shown at once
 
 QString placeWord(analysis::CheckPlace place)
 {
@@ -92,15 +96,15 @@ EvidencePanel::EvidencePanel(JobSession& session, QWidget* parent)
     UnderlayImages::showBeneath(*m_sheet, session);
     m_sheet->setFocusPolicy(Qt::ClickFocus);
     m_readings->setColumnCount(8);
-    m_readings->setHorizontalHeaderLabels(
-        {tr("Time"), tr("Condition"), tr("Background"), tr("Highest"), tr("First rise"), tr("By"), tr("Standing"),
-         tr("Remark")});
+    m_readings->setHorizontalHeaderLabels({tr("Time"), tr("Condition"), tr("Background"), tr("Highest"),
+                                           tr("First rise"), tr("By"), tr("Standing"), tr("Remark")});
     m_readings->verticalHeader()->hide();
     m_readings->horizontalHeader()->setStretchLastSection(true);
     m_readings->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     m_readings->setEditTriggers(QAbstractItemView::NoEditTriggers);
     m_readings->setSelectionMode(QAbstractItemView::NoSelection);
     m_readings->setFocusPolicy(Qt::NoFocus);
+    m_readings->setTextElideMode(Qt::ElideRight);
     m_readings->setAccessibleName(tr("Readings of the point"));
     m_readings->verticalHeader()->setDefaultSectionSize(render::kTableRow);
     m_word->setPlaceholderText(tr("Why it may stand, or what is to be done"));
@@ -172,7 +176,7 @@ void EvidencePanel::setCheck(const analysis::ReviewCheck* check)
     m_given->setText(given.isEmpty() ? QString()
                      : check->state == analysis::CheckState::Stops
                          ? tr("Said: “%1”. It stops a sign-off all the same.").arg(given)
-                         : tr("Answered: %1").arg(given));
+                         : tr("Said: “%1”.").arg(given));
     m_given->setVisible(!m_given->text().isEmpty());
     m_returned->setText(check == nullptr || check->returnedWith.empty() ? QString() : remarkOf(*check));
     m_returned->setVisible(!m_returned->text().isEmpty());
@@ -190,6 +194,7 @@ void EvidencePanel::setCheck(const analysis::ReviewCheck* check)
     // Asked anew after somebody stored something: the point that was clicked stays, a word may be on its way.
     const bool staysOn =
         m_check == before && m_session.hasJob() && m_session.job().sketch.point(m_point) != nullptr;
+    m_sheet->setMarked(check == nullptr ? std::vector<model::PointId>() : check->points);
     m_isOfPoint = check != nullptr && ((staysOn && m_isOfPoint) || check->points.size() == 1);
     showPoint(check == nullptr        ? model::PointId()
               : staysOn               ? m_point
@@ -242,9 +247,9 @@ void EvidencePanel::showPoint(model::PointId point)
     m_point = point;
     const model::TestPoint* named =
         m_isOfPoint && m_session.hasJob() ? m_session.job().sketch.point(point) : nullptr;
-    m_word->setPlaceholderText(named == nullptr
-                                   ? tr("Why it may stand, or what is to be done")
-                                   : tr("On point %1: why it may stand, or what is to be done").arg(named->number));
+    m_word->setPlaceholderText(
+        named == nullptr ? tr("Why it may stand, or what is to be done")
+                         : tr("On point %1: why it may stand, or what is to be done").arg(named->number));
     if (!m_session.hasJob() || m_session.job().sketch.sheets.empty()) {
         m_sheet->setContent(std::make_shared<report::MapContent>());
         m_readings->setVisible(false);
@@ -260,6 +265,13 @@ void EvidencePanel::showPoint(model::PointId point)
     if (known != nullptr)
         m_sheet->reveal(point);
     fillReadings(point);
+}
+
+QString EvidencePanel::conditionOf(const model::Reading& reading) const
+{
+    const QString word = render::inWords(std::string(model::name(reading.condition)));
+    const std::string off = model::numbersOf(m_session.job().sketch, reading.shielded);
+    return off.empty() ? word : tr("%1; taped off: %2").arg(word, QString::fromStdString(off));
 }
 
 void EvidencePanel::fillReadings(model::PointId point)
@@ -280,23 +292,35 @@ void EvidencePanel::fillReadings(model::PointId point)
             standing = tr("corrected: %1").arg(QString::fromStdString(later->reason));
         else if (job.isVoid(reading.id))
             standing = tr("void");
-        const QStringList cells{QString::fromStdString(reading.at.date() + " " + reading.at.timeOfDay()),
-                                render::inWords(std::string(model::name(reading.condition))),
-                                shownIn(reading.background, unit),
-                                highest,
-                                reading.delay ? tr("%1 s").arg(figureText(inSeconds(*reading.delay), 2)) : QString(),
-                                QString::fromStdString(reading.by),
-                                standing,
-                                QString::fromStdString(reading.remark.empty() ? reading.reason : reading.remark)};
-        for (int column = 0; column < cells.size(); ++column)
-            m_readings->setItem(row, column, new QTableWidgetItem(cells[column]));
+        const QStringList cells{
+            QString::fromStdString(reading.at.date() + " " + reading.at.timeOfDay().substr(0, 5)),
+            conditionOf(reading),
+            shownIn(reading.background, unit),
+            highest,
+            reading.delay ? tr("%1 s").arg(figureText(inSeconds(*reading.delay), 2)) : QString(),
+            QString::fromStdString(reading.by),
+            standing,
+            QString::fromStdString(reading.remark.empty() ? reading.reason : reading.remark)};
+        for (int column = 0; column < cells.size(); ++column) {
+            auto* item = new QTableWidgetItem(cells[column]);
+            item->setToolTip(column == 0 ? QString::fromStdString(reading.at.text()) : cells[column]);
+            m_readings->setItem(row, column, item);
+        }
     }
     m_readings->resizeColumnsToContents();
+    // What stands and why is what a reviewer looks for: it and the remark share what is left.
+    const int others = m_readings->horizontalHeader()->length() - m_readings->columnWidth(kStandingColumn) -
+                       m_readings->columnWidth(kStandingColumn + 1);
+    const int left = std::max(kLeastStanding, (m_readings->viewport()->width() - others) / 2);
+    m_readings->setColumnWidth(kStandingColumn, std::min(left, m_readings->columnWidth(kStandingColumn)));
     m_readings->horizontalHeader()->setStretchLastSection(true);
     // As many as there are: the sheet above has the rest.
     const int rows = std::min(m_readings->rowCount(), kMostRows);
     m_readings->setFixedHeight(m_readings->horizontalHeader()->sizeHint().height() +
-                               rows * render::kTableRow + 4);
+                               rows * render::kTableRow + 4 +
+                               (m_readings->horizontalHeader()->length() > m_readings->viewport()->width()
+                                    ? m_readings->horizontalScrollBar()->sizeHint().height()
+                                    : 0)); // it hid the last row
     m_readings->setVisible(m_readings->rowCount() > 0);
 }
 

@@ -42,6 +42,7 @@ private:
     void showPoint(model::PointId point);
     void nameAdding();
     void fillMatters(const std::vector<analysis::ReviewMatter>& matters);
+    [[nodiscard]] QString conditionOf(const model::Reading& reading) const;
     void fillReadings(model::PointId point);
 
     JobSession& m_session;

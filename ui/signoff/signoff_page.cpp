@@ -123,7 +123,10 @@ SignoffPage::SignoffPage(JobSession& session, QWidget* parent)
             [this](model::PersonId person, const QString& passphrase) {
                 m_signing->approve(person, passphrase);
             });
-    connect(m_signing, &Signing::busyChanged, this, [this] { m_decision->setBusy(m_signing->isBusy()); });
+    connect(m_signing, &Signing::busyChanged, this, [this] {
+        const bool isKey = m_signing->work() == Signing::Work::Key;
+        m_decision->setBusy(m_signing->isBusy(), isKey ? tr("Making the key …") : tr("Sealing …"));
+    });
     connect(m_signing, &Signing::finished, this, &SignoffPage::onSigningFinished);
     connect(draft, &QPushButton::clicked, this, &SignoffPage::reportWanted);
     const auto key = [this](const QKeySequence& keys, auto act) {
@@ -187,12 +190,13 @@ void SignoffPage::compareWithLast()
                         object = m_session.object(), sketch = m_session.job().sketch,
                         now = m_session.asLeft(), id = m_session.job().id]() -> LastJob {
         if (!last)
-            return {id, std::nullopt, std::nullopt};
+            return {id, std::nullopt, std::nullopt, std::nullopt};
         const auto then = analysis::summarise(*last, object, analysis::Standing::AsLeft);
         const analysis::Comparison comparison =
             analysis::compare({&last->sketch, then}, {&sketch, now}, known);
-        return {id, last,
-                comparison.count(analysis::Change::New) + comparison.count(analysis::Change::Grown)};
+        return {id, last, comparison.count(analysis::Change::New) + comparison.count(analysis::Change::Grown),
+                static_cast<int>(comparison.points.size()) -
+                    comparison.count(analysis::Change::NotComparable)};
     });
 }
 
@@ -229,6 +233,7 @@ void SignoffPage::refresh()
     if (m_last.comparedTo == m_session.job().id) {
         options.lastJob = m_last.job;
         options.grownSinceLastJob = m_last.grown;
+        options.comparedWithLastJob = m_last.compared;
     }
     options.isComparing = m_last.comparedTo != m_session.job().id || m_lastWork.isBusy();
     for (const storage::OpenRepair& left : m_session.repairsLeftOpen())
@@ -289,7 +294,8 @@ void SignoffPage::refreshDecision()
 
 void SignoffPage::choose(int row)
 {
-    m_evidence->setCheck(m_checks->check(row));
+    if (const auto* check = m_checks->check(row); check != nullptr || m_checks->rowCount() == 0)
+        m_evidence->setCheck(check); // a heading asks nothing: what was shown stays
 }
 
 void SignoffPage::jump(analysis::CheckPlace place, model::PointId point)

@@ -75,6 +75,7 @@ private:
         model::JobId comparedTo; ///< the open job it was worked out for
         std::optional<model::Job> job;
         std::optional<int> grown;
+        std::optional<int> compared;
     };
     void compareWithLast();
     void checkSignatures();

@@ -226,11 +226,9 @@ void SketchCanvas::paintChosen(QPainter& painter, const model::Sketch& shown, co
     const std::vector<const model::TestPoint*> points = shown.pointsOn(joint.id);
     const bool spot = std::holds_alternative<geometry::Spot>(joint.shape);
     if (!spot) {
-        if (points.empty()) {
-            const double length = geometry::outline(joint.shape).length();
-            if (const Result<int> count = editing::countOf(m_desk.laying(), length))
+        if (points.empty())
+            if (const Result<int> count = editing::countOn(joint, m_desk.laying()))
                 overlay.ghostPoints(joint, *count);
-        }
         const bool closed = geometry::outline(joint.shape).isClosed();
         const QString sense = !closed           ? tr("starts here")
                               : joint.clockwise ? tr("starts here, clockwise")

@@ -9,6 +9,7 @@
 
 #include <algorithm>
 #include <unordered_map>
+#include <unordered_set>
 
 namespace sealwalk::ui {
 
@@ -72,8 +73,11 @@ void JointList::refresh()
 {
     m_refreshing = true;
     std::unordered_map<model::JointId, std::vector<const model::TestPoint*>> pointsOf;
+    std::unordered_set<model::JointId> hadPoints;
     for (const model::TestPoint& point : m_desk.sketch().points)
-        if (!point.retired)
+        if (point.retired)
+            hadPoints.insert(point.joint);
+        else
             pointsOf[point.joint].push_back(&point);
     const std::vector<const model::Joint*> joints = m_desk.sketch().jointsOn(m_desk.sheet());
     while (topLevelItemCount() > static_cast<int>(joints.size()))
@@ -92,7 +96,8 @@ void JointList::refresh()
             item->setData(0, kIdRole + 1, kind);
         }
         item->setText(0, QString::fromStdString(joint.name));
-        item->setText(1, numbersText(pointsOf[joint.id]));
+        const bool isRetired = pointsOf[joint.id].empty() && hadPoints.contains(joint.id);
+        item->setText(1, isRetired ? tr("retired") : numbersText(pointsOf[joint.id]));
         item->setToolTip(0, nameOf(joint.kind));
         item->setData(0, kIdRole, QString::fromStdString(joint.id.text()));
         item->setData(0, Qt::AccessibleTextRole,

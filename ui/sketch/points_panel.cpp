@@ -237,13 +237,14 @@ void PointsPanel::refresh()
     m_count->setWhole(byNumber);
     m_count->setAccessibleName(byNumber ? tr("Number of points") : tr("Pitch in millimetres"));
     m_count->setNumber(byNumber ? laying.number : laying.pitch);
-    const Result<int> count = editing::countOf(laying, length);
+    const Result<int> count = editing::countOn(*joint, laying);
     if (!count)
         m_every->setText(tr("1 to %1 points").arg(editing::kMostPoints));
     else if (byNumber)
-        m_every->setText(length > 0.0
-                             ? tr("= every <b>%1</b>").arg(millimetresText(std::round(length / *count)))
-                             : QString());
+        m_every->setText(
+            length > 0.0
+                ? tr("= every <b>%1</b>").arg(millimetresText(std::round(editing::spacing(*joint, *count))))
+                : QString());
     else
         m_every->setText(*count == 1 ? tr("mm = <b>1</b> point") : tr("mm = <b>%1</b> points").arg(*count));
     m_first->setPlaceholderText(QString::number(m_desk.sketch().lastNumber + 1));

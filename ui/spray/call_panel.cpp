@@ -183,6 +183,12 @@ void CallPanel::runCommand(int key, Qt::KeyboardModifiers modifiers, const QStri
         m_controller.escape();
         return;
     }
+    const bool isOnlyLooking =
+        key == Qt::Key_J || key == Qt::Key_Up || key == Qt::Key_Down || key == Qt::Key_Z || key == Qt::Key_Q;
+    if (m_session.hasJob() && !m_session.job().isOpenForWork() && !isOnlyLooking) {
+        m_controller.refuse(tr("The job takes no more readings."));
+        return;
+    }
     if (m_controller.hasNumberBeneath() && key != Qt::Key_D) { // it would be lost
         m_controller.refuse(tr("Esc goes back to the number first."));
         return;
@@ -266,6 +272,9 @@ void CallPanel::runCommand(int key, Qt::KeyboardModifiers modifiers, const QStri
         if ((modifiers & Qt::ShiftModifier) == 0)
             emit remarkWanted();
         break;
+    case Qt::Key_W:
+        emit shieldWanted();
+        break;
     case Qt::Key_P:
         emit orderWanted();
         break;
@@ -318,9 +327,8 @@ QString CallPanel::caption() const
         return tr("The highest this detector can show; stored as above it");
     if (m_controller.field() == SprayController::Field::PaperTime)
         return m_controller.paperTimeOffered()
-                   ? tr("Time on the paper, as 1432; Enter alone takes %1")
-                         .arg(QString::fromStdString(
-                             m_controller.paperTimeOffered()->timeOfDay().substr(0, 5)))
+                   ? tr("Time on the paper, as 1432; Enter alone takes %1, at the usual pace")
+                         .arg(QString::fromStdString(m_controller.paperTimeOffered()->timeOfDay()))
                    : tr("Time on the paper, as 1432");
     if (m_controller.isCorrecting())
         return tr("Instead of %1: what was really shown; M says why").arg(m_controller.targetInWords());
@@ -394,6 +402,10 @@ QStringList CallPanel::chips() const
         chips << tr("confirms");
     else if (m_controller.hasReading() && !m_controller.isCorrecting())
         chips << tr("has a reading");
+    if (const QString off = m_controller.isCorrecting() ? QString() : m_controller.shielded(); !off.isEmpty())
+        chips << tr("taped off: %1").arg(off.count(QLatin1Char(',')) < 2
+                                             ? off
+                                             : off.section(QLatin1Char(','), 0, 1) + QStringLiteral(" …"));
     if (const auto delay = m_controller.delay())
         chips << tr("first rise %1 s").arg(QLocale().toString(inSeconds(*delay), 'f', 1));
     if (!m_controller.remark().isEmpty())
@@ -513,7 +525,12 @@ void CallPanel::refreshClock()
     } else if (m_session.hasJob() && !m_session.job().isOpenForWork()) {
         shown = {CallState::Hold, 0.0, tr("SHUT"), tr("the job takes no more readings"), {}, {}};
     } else if (m_controller.isTranscribing()) {
-        shown = {CallState::Read, 0.0, tr("PAPER"), tr("value, D first rise, Enter, time, Enter"), {}, {}};
+        shown = {CallState::Read,
+                 0.0,
+                 tr("PAPER"),
+                 tr("B background, value, D first rise, Enter, time, Enter"),
+                 {},
+                 {}};
     } else if (m_session.hasJob() && !m_controller.call() && machine.state() == CallState::Go) {
         shown.word = tr("DONE");
         shown.hint = tr("J calls a point again");

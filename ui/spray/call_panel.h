@@ -43,8 +43,9 @@ public:
 
 signals:
     void remarkWanted();
-    void wordsWanted(); ///< "other" was chosen: the reason in words
-    void orderWanted(); ///< to look at the order of the walk and change it
+    void shieldWanted(); ///< which points are taped off
+    void wordsWanted();  ///< "other" was chosen: the reason in words
+    void orderWanted();  ///< to look at the order of the walk and change it
     void distanceWanted();
     void feedWanted();   ///< to set one up
     void repeatWanted(); ///< the call aloud

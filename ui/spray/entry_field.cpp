@@ -183,10 +183,25 @@ void EntryField::keyPressEvent(QKeyEvent* event)
         event->ignore();
         return;
     }
-    if (isEmpty || event->key() == Qt::Key_D) // the first rise is said after the value
+    // The first rise, a remark and what is taped off are said after the value too.
+    const bool isBeside = event->key() == Qt::Key_D || event->key() == Qt::Key_M || event->key() == Qt::Key_W;
+    if (isEmpty || isBeside)
         emit command(event->key(), event->modifiers(), event->text());
     else
         emit lettersRefused();
+}
+
+/// A line edit would keep Ctrl+E and others for moving a caret that is not there.
+bool EntryField::event(QEvent* event)
+{
+    if (event->type() == QEvent::ShortcutOverride) {
+        const auto* key = static_cast<QKeyEvent*>(event);
+        if ((key->modifiers() & Qt::ControlModifier) != 0 && !key->matches(QKeySequence::SelectAll)) {
+            event->ignore();
+            return false;
+        }
+    }
+    return QLineEdit::event(event);
 }
 
 void EntryField::mousePressEvent(QMouseEvent* event)

@@ -6,6 +6,7 @@
 
 #include <optional>
 #include <string>
+#include <vector>
 
 namespace sealwalk::ui {
 
@@ -28,6 +29,7 @@ struct EntryUnderWay
         model::Condition condition = model::Condition::AtRest;
         std::string conditionDetail;
         std::string remark;
+        std::vector<model::PointId> shielded;
         std::optional<LeakRate> background;
         std::optional<Duration> delay;
         bool confirms = false;

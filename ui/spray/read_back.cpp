@@ -54,6 +54,9 @@ void ReadBack::setFinding(const std::optional<analysis::PointFinding>& finding, 
         case analysis::Verdict::NoAnswer:
             m_verdict = tr("no limit set");
             break;
+        case analysis::Verdict::NotCounted:
+            m_verdict = tr("not counted");
+            break;
         }
     }
     QString spoken;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The controller's part for what is asked beside the value: background, first rise, end of the range; and for
 // what the reading still lacks.
+#include "core/model/point_numbers.h"
 #include "core/report/shown_unit.h"
 #include "ui/render/core_words.h"
 #include "ui/spray/spray_controller.h"
@@ -50,6 +51,76 @@ std::optional<LeakRate> SprayController::enteredRate(const QString& otherwise)
     if (!rate)
         refuse(otherwise);
     return rate;
+}
+
+// Taped off
+
+void SprayController::shield(const QString& numbers)
+{
+    if (!m_session.hasJob())
+        return;
+    const auto points = model::readPointNumbers(m_session.job().sketch, numbers.toStdString());
+    if (!points) {
+        refuse(render::inWords(points.error()));
+        return;
+    }
+    m_shielded = *points;
+    m_shieldedIn = m_session.job().id;
+    const QString off = shielded();
+    if (m_shielded.empty())
+        emit said(Weight::News, tr("Nothing is taped off any more."));
+    else if (off.isEmpty())
+        emit said(Weight::Warning, tr("The point that is called is sprayed, so it counts as open."));
+    else
+        emit said(Weight::News, tr("Taped off until W says otherwise: %1.").arg(off));
+    emit changed();
+}
+
+std::vector<model::PointId> SprayController::shieldedFrom(model::PointId called) const
+{
+    std::vector<model::PointId> points = m_shielded;
+    std::erase_if(points, [&](model::PointId point) {
+        // The tape is off where it is sprayed, or the condition says "taped"; and a point may be gone by now.
+        return point == called || m_session.job().sketch.point(point) == nullptr;
+    });
+    return points;
+}
+
+QString SprayController::shielded() const
+{
+    return m_session.hasJob()
+               ? QString::fromStdString(model::numbersOf(
+                     m_session.job().sketch, shieldedFrom(m_call ? m_call->point : model::PointId())))
+               : QString();
+}
+
+QString SprayController::allShielded() const
+{
+    return m_session.hasJob() ? QString::fromStdString(model::numbersOf(m_session.job().sketch, m_shielded))
+                              : QString();
+}
+
+/// After a crash, or in another window, the tape is still where the last readings said. A point that was
+/// sprayed itself is never among its own, so two readings tell more than one.
+void SprayController::recallShields()
+{
+    const bool isSameJob = m_session.hasJob() && m_shieldedIn == m_session.job().id;
+    if (isSameJob) // another round of the walk: tape does not come off by itself
+        return;
+    m_shielded.clear();
+    m_shieldedIn = m_session.hasJob() ? m_session.job().id : model::JobId();
+    if (!m_session.hasJob())
+        return;
+    int told = 0;
+    const auto standing = m_session.job().standing(m_round);
+    for (auto reading = standing.rbegin(); reading != standing.rend() && told < 2; ++reading) {
+        if ((*reading)->corrects)
+            continue;
+        ++told;
+        for (const model::PointId& point : (*reading)->shielded)
+            if (told == 1 || point == standing.back()->point)
+                m_shielded.push_back(point);
+    }
 }
 
 // Background

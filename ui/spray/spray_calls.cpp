@@ -368,9 +368,12 @@ void SprayController::startRound()
         m_feed->close(false);
     m_call.reset();
     clearReading();
+    recallShields();
     reload();
     const model::Reading* last = m_session.lastReading();
     setCall(callAfter(last == nullptr ? model::PointId() : last->point));
+    if (last == nullptr && m_call && !m_paper.isOn)
+        warnOfOldDay();
 }
 
 void SprayController::followOrder()
@@ -441,6 +444,18 @@ void SprayController::setCall(std::optional<analysis::WalkStep> step)
     emit changed();
     if (another)
         warnOfCuring();
+}
+
+/// A job typed in afterwards has readings of its day, not of today's.
+void SprayController::warnOfOldDay()
+{
+    constexpr double kWeek = 7.0 * 24.0 * 3600.0; // s
+    const Timestamp opened = m_session.job().opened;
+    if (Timestamp::now().secondsSince(opened) > kWeek)
+        emit said(Weight::Warning,
+                  tr("This job is of %1; readings get the time of now. Those of a sheet of paper: "
+                     "Job menu, Readings from a paper sheet.")
+                      .arg(QString::fromStdString(opened.date())));
 }
 
 /// A filler that has not cured pulls into the leak: spraying now proves nothing.

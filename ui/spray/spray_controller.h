@@ -158,8 +158,8 @@ public:
     /// Whether the background was typed for the present call, not carried over from one before.
     [[nodiscard]] bool isBackgroundFresh() const { return m_backgroundByHand; }
     [[nodiscard]] bool isTranscribing() const { return m_paper.isOn; }
-    /// The time a reading from paper gets when none is typed: as if sprayed at the pace of this job after the
-    /// one before; none before the first.
+    /// To the second. The time a reading from paper gets when none is typed: as if sprayed at the pace of
+    /// this job after the one before; none before the first.
     [[nodiscard]] std::optional<Timestamp> paperTimeOffered() const;
     /// Words behind the digits of the present prompt, in order.
     [[nodiscard]] QStringList choices() const;
@@ -195,8 +195,9 @@ public:
     void confirm();
     /// What the feed saw, as one step; without it, says what is wanted instead.
     void takeHighestAndStore();
-    /// Readings from a paper sheet of that day: no clock, and each with its own time.
-    void setTranscribing(bool on, QDate day = {});
+    /// Readings from a paper sheet of that day: no clock, and each with its own time; `dwell` as the sheet
+    /// says it for all of them.
+    void setTranscribing(bool on, QDate day = {}, std::optional<Duration> dwell = std::nullopt);
     /// The call in words, as it is said aloud.
     [[nodiscard]] QString callInWords() const;
     void look(int by); ///< back and forth in the walk
@@ -206,6 +207,12 @@ public:
     /// The order was changed here: its next open point is called, unless something is under way.
     void followOrder();
     void remark(const QString& text); ///< on the reading that is stored next
+    /// Points taped or bagged off by these numbers, "38, 40-42", from now on until it is said otherwise;
+    /// empty: none.
+    void shield(const QString& numbers);
+    /// As numbers; without the point that is called.
+    [[nodiscard]] QString shielded() const;
+    [[nodiscard]] QString allShielded() const; ///< with it
     [[nodiscard]] QString remark() const { return QString::fromStdString(m_remark); }
     void escape();
     /// Says why something cannot be done, with the dull sound.
@@ -240,6 +247,9 @@ private:
     void skip(const QString& reason);
     [[nodiscard]] std::optional<analysis::WalkStep> callAfter(model::PointId point) const;
     void warnOfCuring();
+    void warnOfOldDay();
+    [[nodiscard]] std::vector<model::PointId> shieldedFrom(model::PointId called) const;
+    void recallShields();
     void storeDraft(ReadingDraft draft);
     void keep(ReadingDraft draft, JobSession::Waiting waiting);
     void waitForHistory(ReadingDraft draft);
@@ -323,6 +333,8 @@ private:
     Field m_field = Field::Peak;
     model::Condition m_condition = model::Condition::AtRest;
     std::string m_conditionDetail;
+    std::vector<model::PointId> m_shielded; ///< stays on from point to point, as tape does
+    model::JobId m_shieldedIn;              ///< the job they were said in
     std::string m_typed;
     int m_exponent = -9;
     bool m_exponentOffered = false; ///< the first Enter on a bare mantissa was given
@@ -347,6 +359,7 @@ private:
     {
         bool isOn = false;
         QDate day;
+        std::optional<Duration> dwell;
         std::optional<Timestamp> last;       ///< of the reading before, on the paper
         std::optional<ReadingDraft> pending; ///< waits for its time
         std::optional<Timestamp> doubted;    ///< before the last one; typed again it is meant

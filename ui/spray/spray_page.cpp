@@ -14,6 +14,7 @@
 #include "ui/spray/distance_view.h"
 #include "ui/spray/entry_field.h"
 #include "ui/spray/key_legend.h"
+#include "ui/spray/paper_dialog.h"
 #include "ui/spray/plan_dialog.h"
 #include "ui/spray/presenter.h"
 #include "ui/spray/say_aloud.h"
@@ -123,6 +124,8 @@ SprayPage::SprayPage(JobSession& session, QWidget* parent)
     connect(m_walk, &WalkPanel::orderWanted, this, &SprayPage::changeOrder);
     connect(m_walkLine, &WalkLine::orderWanted, this, &SprayPage::changeOrder);
     connect(m_call, &CallPanel::remarkWanted, this, &SprayPage::askRemark);
+    connect(m_call, &CallPanel::shieldWanted, this, &SprayPage::askShields);
+    connect(m_pad, &TouchPad::shieldWanted, this, &SprayPage::askShields);
     connect(m_call, &CallPanel::wordsWanted, this, &SprayPage::askWords);
     connect(m_controller, &SprayController::changed, this, &SprayPage::refresh);
     connect(m_controller, &SprayController::ticked, this, &SprayPage::refreshClock);
@@ -288,10 +291,11 @@ void SprayPage::refreshClock()
                                  : outcomeWord(last->outcome);
         if (const auto* finding = m_session.finding(last->point)) {
             shown.stand = finding->verdict;
-            shown.standWord = finding->verdict == analysis::Verdict::Over        ? tr("over the limit")
-                              : finding->verdict == analysis::Verdict::Within    ? tr("within")
-                              : finding->verdict == analysis::Verdict::CannotSay ? tr("cannot say")
-                                                                                 : QString();
+            shown.standWord = finding->verdict == analysis::Verdict::Over         ? tr("over the limit")
+                              : finding->verdict == analysis::Verdict::Within     ? tr("within")
+                              : finding->verdict == analysis::Verdict::CannotSay  ? tr("cannot say")
+                              : finding->verdict == analysis::Verdict::NotCounted ? tr("not counted")
+                                                                                  : QString();
         }
     }
     if (m_controller->isNotStored()) {
@@ -344,14 +348,15 @@ void SprayPage::changeOrder()
     m_call->setFocus();
 }
 
-std::optional<QString> SprayPage::askAbout(const QString& title, const QString& question)
+std::optional<QString> SprayPage::askAbout(const QString& title, const QString& question,
+                                           const QString& standing)
 {
     const auto call = m_controller->call();
     const EntryUnderWay before = m_controller->underWay();
     m_controller->setDialogOpen(true);
     bool taken = false;
     const QString text =
-        QInputDialog::getText(this, title, question, QLineEdit::Normal, {}, &taken).trimmed();
+        QInputDialog::getText(this, title, question, QLineEdit::Normal, standing, &taken).trimmed();
     m_controller->setDialogOpen(false);
     m_call->setFocus();
     if (!taken)
@@ -373,6 +378,22 @@ void SprayPage::askRemark()
                                                             : tr("Remark on the reading that comes:"));
     if (text)
         m_controller->remark(*text);
+}
+
+void SprayPage::askShields()
+{
+    if (m_controller->isCorrecting()) {
+        m_controller->refuse(
+            tr("A correction keeps what was taped off then; make the reading void and spray again."));
+        return;
+    }
+    const auto text =
+        askAbout(tr("Taped or bagged off"),
+                 tr("Points no helium reaches while others are sprayed, as 38, 40-42; empty: none.\n"
+                    "It stays until it is said otherwise."),
+                 m_controller->allShielded());
+    if (text)
+        m_controller->shield(*text);
 }
 
 /// "Other" alone tells a reviewer nothing; left empty the question stands as it was.
@@ -411,16 +432,11 @@ bool SprayPage::setTranscribing(bool on)
         m_controller->setTranscribing(false);
         return false;
     }
-    bool taken = false;
-    const QString text = QInputDialog::getText(this, tr("Readings from a paper sheet"),
-                                               tr("Day of the readings on the sheet:"), QLineEdit::Normal,
-                                               QDate::currentDate().toString(Qt::ISODate), &taken);
-    const auto day = taken ? readDate(text) : std::nullopt;
-    if (taken && (!day || *day > QDate::currentDate()))
-        emit noteRequested(Severity::Caution,
-                           tr("“%1” is not a day on which readings can have been taken.").arg(text));
-    const bool starts = day && *day <= QDate::currentDate();
-    m_controller->setTranscribing(starts, day.value_or(QDate()));
+    PaperDialog dialog(this);
+    if (m_session.hasJob())
+        dialog.proposeDay(m_session.job().opened);
+    const bool starts = dialog.exec() == QDialog::Accepted;
+    m_controller->setTranscribing(starts, dialog.day(), dialog.dwell());
     m_call->setFocus();
     return starts;
 }

@@ -67,8 +67,10 @@ private:
     void startRound();
     void toggleDistance();
     /// None: cancelled, or what it was asked about is called no more.
-    [[nodiscard]] std::optional<QString> askAbout(const QString& title, const QString& question);
+    [[nodiscard]] std::optional<QString> askAbout(const QString& title, const QString& question,
+                                                  const QString& standing = {});
     void askRemark();
+    void askShields();
     void askWords();
     void changeOrder();
     void repeatCall();

@@ -7,6 +7,8 @@
 #include <QLocale>
 #include <QTime>
 
+#include <cmath>
+
 namespace sealwalk::ui {
 
 namespace {
@@ -31,12 +33,13 @@ Timestamp stampOf(const QDateTime& at)
 
 } // namespace
 
-void SprayController::setTranscribing(bool on, QDate day)
+void SprayController::setTranscribing(bool on, QDate day, std::optional<Duration> dwell)
 {
     ++m_doings;
     m_paper = {};
     m_paper.isOn = on;
     m_paper.day = day.isValid() ? day : QDate::currentDate();
+    m_paper.dwell = dwell;
     m_field = Field::Peak;
     m_beneath = {};
     clearEntry();
@@ -61,7 +64,7 @@ bool SprayController::asksForPaperTime(const ReadingDraft& draft)
     }
     m_paper.pending = draft;
     m_paper.pending->entry = model::Entry::Transcribed;
-    m_paper.pending->dwell.reset();
+    m_paper.pending->dwell = wasSprayed(draft.outcome) ? m_paper.dwell : std::nullopt;
     m_paper.pending->delay = m_delay;
     m_field = Field::PaperTime;
     clearEntry();
@@ -73,8 +76,8 @@ std::optional<Timestamp> SprayController::paperTimeOffered() const
 {
     if (!m_paper.last)
         return std::nullopt;
-    const double pace = inSeconds(m_timing.dwell) + inSeconds(m_timing.wait);
-    return Timestamp{m_paper.last->utcMilliseconds + static_cast<std::int64_t>(pace * 1000.0),
+    const double pace = std::ceil(inSeconds(m_timing.dwell) + inSeconds(m_timing.wait));
+    return Timestamp{m_paper.last->utcMilliseconds + static_cast<std::int64_t>(pace) * 1000,
                      m_paper.last->offsetMinutes};
 }
 
@@ -119,7 +122,10 @@ void SprayController::enterPaperTime()
     }
     ReadingDraft draft = *m_paper.pending;
     draft.sprayedAt = at;
-    draft.delay = m_delay; // said before the value, after it, or when the time was asked for
+    // Said before the value, after it, or when the time was asked for.
+    draft.delay = m_delay;
+    draft.remark = m_remark.empty() ? draft.remark : m_remark;
+    draft.shielded = shieldedFrom(draft.point);
     m_paper.hasTime = true;
     storeDraft(std::move(draft)); // at once or later; what was typed stands until then
     m_paper.hasTime = false;

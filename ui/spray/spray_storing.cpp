@@ -18,11 +18,6 @@ bool isResponse(model::Outcome outcome)
     return outcome == model::Outcome::Value || outcome == model::Outcome::AboveRange;
 }
 
-bool wasSprayed(model::Outcome outcome)
-{
-    return isResponse(outcome) || outcome == model::Outcome::NoResponse;
-}
-
 std::string bothWords(const std::string& first, const std::string& second)
 {
     return first.empty() || second.empty() ? first + second : first + "; " + second;
@@ -112,6 +107,7 @@ ReadingDraft SprayController::draftOf(model::Outcome outcome) const
     if (draft.dwell) // else no spray of this call stands, whatever was sprayed and left before
         draft.sprayedAt = m_sprayedAt;
     draft.remark = m_remark;
+    draft.shielded = shieldedFrom(draft.point);
     for (const analysis::SkippedPoint& each : m_skipped)
         if (each.point == draft.point)
             draft.remark = bothWords(
@@ -138,6 +134,7 @@ ReadingDraft SprayController::correctionOf(model::Outcome outcome) const
     draft.sprayedAt = old->at;
     draft.outOfTurn = old->outOfTurn;
     draft.remark = old->remark;
+    draft.shielded = old->shielded;
     if (old->entry == model::Entry::Transcribed)
         draft.entry = old->entry;
     draft.background = m_correctedBackground ? m_correctedBackground : old->background;

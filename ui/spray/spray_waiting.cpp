@@ -8,8 +8,8 @@ namespace sealwalk::ui {
 EntryUnderWay SprayController::underWay() const
 {
     return {{m_round, m_call ? std::optional(m_call->point) : std::nullopt, m_corrects, m_typed, m_doings},
-            {m_condition, m_conditionDetail, m_remark, m_corrects ? m_correctedBackground : m_background,
-             m_delay, m_confirms, m_gentle, m_stayed}};
+            {m_condition, m_conditionDetail, m_remark, m_shielded,
+             m_corrects ? m_correctedBackground : m_background, m_delay, m_confirms, m_gentle, m_stayed}};
 }
 
 /// Until the other program lets go; the window goes on meanwhile.
@@ -52,6 +52,7 @@ void SprayController::tryAgain()
         draft.condition = said.condition;
         draft.conditionDetail = said.conditionDetail;
         draft.remark = said.remark;
+        draft.shielded = said.shielded;
         if (draft.corrects)
             draft.reason = said.reason;
         if (now.beside.background != m_waiting->entry.beside.background)

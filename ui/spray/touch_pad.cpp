@@ -180,6 +180,10 @@ std::vector<TouchPad::Choice> TouchPad::conditions()
                                m_controller.askBackground();
                            open(Shows::Digits);
                        }});
+    choices.push_back({tr("taped off …"), [this] {
+                           shut();
+                           emit shieldWanted();
+                       }});
     choices.push_back({tr("confirm"), [this] {
                            shut();
                            m_controller.confirm();

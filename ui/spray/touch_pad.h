@@ -36,7 +36,8 @@ public:
     bool eventFilter(QObject* watched, QEvent* event) override;
 
 signals:
-    void opened(); ///< to be given a place: its size depends on what it shows
+    void shieldWanted(); ///< which points are taped off is to be asked for
+    void opened();       ///< to be given a place: its size depends on what it shows
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;

@@ -3,6 +3,7 @@
 
 #include <QDialog>
 #include <QLabel>
+#include <QRegularExpression>
 #include <QStyle>
 #include <QTimer>
 #include <QVariant>
@@ -30,8 +31,16 @@ QLabel* makeBelowField(QWidget* parent)
 
 namespace {
 
-void show(QLabel* below, const QString& text)
+/// What was typed, or a file's name, may be quoted without a blank to break the line at.
+QString breakable(QString text)
 {
+    static const QRegularExpression kRun(QStringLiteral("([^\\s\\x{200b}]{40})(?=[^\\s\\x{200b}])"));
+    return text.replace(kRun, QStringLiteral("\\1\u200b"));
+}
+
+void show(QLabel* below, const QString& words)
+{
+    const QString text = breakable(words);
     const bool taller = below->text() != text;
     below->setText(text);
     below->setVisible(!text.isEmpty());

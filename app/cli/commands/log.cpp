@@ -91,10 +91,12 @@ void addLog(CLI::App& root, Work& chosen)
     command->add_option("--unit", arguments->unit, "of peak and background")->capture_default_str();
     command->add_option("--by", arguments->by,
                         "who logs, where a line does not say (default: the user's login name)");
-    command->footer("Each line is answered by {\"stored\":n} once it is on disk. Example:\n"
-                    "  sealwalk-cli demo -o demo.sealwalk\n"
-                    "  echo '{\"point\":58,\"background\":1.5e-9,\"peak\":5.2e-9,\"dwell_s\":8}' | "
-                    "sealwalk-cli --history demo.sealwalk log 164 1 --stdin");
+    command->footer(
+        "Each line is answered by {\"stored\":n} once it is on disk. \"taped_off\":[38, 40] names "
+        "points no helium reached meanwhile. Example:\n"
+        "  sealwalk-cli demo -o demo.sealwalk\n"
+        "  echo '{\"point\":58,\"background\":1.5e-9,\"peak\":5.2e-9,\"dwell_s\":8}' | "
+        "sealwalk-cli --history demo.sealwalk log 164 1 --stdin");
     command->callback([arguments, &chosen] {
         chosen = [arguments](const Console& console) { return answerLog(*arguments, console); };
     });

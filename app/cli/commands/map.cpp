@@ -45,7 +45,8 @@ Result<render::MapPage> pageOf(const Arguments& arguments, const exchange::JobRe
     options.now = analysis::approvalOf(job).value_or(Timestamp::now());
     options.carried = transfer::carriedRepairs(store, job);
     render::MapPage page;
-    page.title = fmt::format("{}, job {}", record.object.name, job.number);
+    page.title = fmt::format("{}{}, job {}", record.object.name,
+                             record.object.tag.empty() ? "" : ", asset " + record.object.tag, job.number);
     page.subtitle = fmt::format("Leak map, {}, {}, opened {}{}", arguments.asLeft ? "as left" : "as found",
                                 arguments.echoesTakenOut ? "echoes taken out" : "as read", job.opened.date(),
                                 record.object.invented ? "; invented data" : "");

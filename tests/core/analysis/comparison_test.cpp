@@ -187,6 +187,27 @@ TEST(PointMatching, ProposesWhereTheSketchWasDrawnAnew)
     EXPECT_EQ(byPlace.back().before, before.points[0].id) << "the one numbered 11 lies where 1 was";
 }
 
+// Regression: a port drawn elsewhere under another number was new, and its old place gone, though it kept its
+// name; no pair was proposed.
+TEST(PointMatching, ProposesTheOnePointLeftOnAJointOfThatName)
+{
+    model::Sketch before = sketchOf(1, "Pump port");
+    model::Sketch after = sketchOf(1, "Pump port");
+    after.joints[0].shape = geometry::FreePath{{{0.0, 5000.0}, {1000.0, 5000.0}}, false, false};
+    after.points[0].number = 15;
+    const auto rows = matchPoints(before, after);
+    ASSERT_EQ(rows.size(), 1U);
+    EXPECT_EQ(rows.front().by, MatchedBy::Name);
+    EXPECT_TRUE(rows.front().isProposal());
+    after.joints[0].kind = model::JointKind::Viewport;
+    EXPECT_EQ(matchPoints(before, after).size(), 2U) << "another kind is another thing";
+    after = sketchOf(2, "Pump port");
+    after.joints[0].shape = geometry::FreePath{{{0.0, 5000.0}, {1000.0, 5000.0}}, false, false};
+    after.points[0].number = 15;
+    after.points[1].number = 16;
+    EXPECT_EQ(matchPoints(before, after).size(), 3U) << "which of the two is not known";
+}
+
 // Property: each point is in one row only, whatever is matched.
 TEST(PointMatching, UsesEveryPointOnce)
 {

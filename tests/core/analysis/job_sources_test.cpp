@@ -51,8 +51,7 @@ TEST(JobFindings, TellOfASprayThatWasNotAnsweredAgain)
 {
     model::Job job = leakyRing();
     const auto because = [&] {
-        const auto findings =
-            jobFindings(job, model::TestObject(), job.rounds.front().id, Timestamp::now());
+        const auto findings = jobFindings(job, model::TestObject(), job.rounds.front().id, Timestamp::now());
         std::string all;
         for (const std::string& reason : at(findings, 3).because)
             all += reason + '\n';
@@ -64,10 +63,12 @@ TEST(JobFindings, TellOfASprayThatWasNotAnsweredAgain)
     job.readings.back().peak.reset();
     job.readings.back().dwell = seconds(6.0);
     job.readings.back().at.utcMilliseconds = 1000000 + 60000 * 20;
-    EXPECT_THAT(because(), HasSubstr("It answered at 01:19 and not when it was sprayed again at 01:36: a leak "
-                                     "answers twice."));
+    EXPECT_THAT(because(),
+                HasSubstr("It answered at 01:19 and not when it was sprayed again at 01:36: a leak "
+                          "answers twice."));
     job.readings.back().condition = model::Condition::Flexed;
-    EXPECT_THAT(because(), ::testing::Not(HasSubstr("sprayed again"))) << "another condition is another question";
+    EXPECT_THAT(because(), ::testing::Not(HasSubstr("sprayed again")))
+        << "another condition is another question";
 }
 
 // Property: places, heights, times and rates arrive in the survey.
@@ -159,6 +160,58 @@ TEST(JobFindings, SayWhatMovesTheUpperEndOfARange)
 }
 
 // Property: the door's echo is an echo of the door, and rates are the chamber's.
+/// The leaky ring, but 4 showing 2e-7 beside the 4e-6 of 3: more than an echo and less than proof; then
+/// `again` once more with `off` taped off, showing `peak`.
+model::Job twoAlike(int again, int off, double peak)
+{
+    model::Job job = leakyRing();
+    for (model::Reading& reading : job.readings)
+        if (reading.point == pointNumbered(job, 4))
+            reading.peak = millibarLitresPerSecond(2e-7);
+    tests::addValue(job, again, peak, 1e-10);
+    model::Reading& last = job.readings.back();
+    last.shielded = {pointNumbered(job, off)};
+    last.dwell = seconds(6.0);
+    last.at.utcMilliseconds = 1000000 + 60000 * 20;
+    if (peak <= 1e-10)
+        last.outcome = model::Outcome::NoResponse;
+    return job;
+}
+
+// Property: a point that is silent while the larger leak beside it is taped off was that leak's echo; one
+// that answers all the same leaks itself. Common practice, no source: tape or bag one, spray the other.
+TEST(JobFindings, TakeWhatWasTapedOffIntoAccount)
+{
+    const auto findingsOf = [](const model::Job& job) {
+        return jobFindings(job, model::TestObject(), job.rounds.front().id);
+    };
+    const model::Job silent = twoAlike(4, 3, 1e-10);
+    const auto echo = findingsOf(silent);
+    EXPECT_EQ(at(echo, 3).finding, Finding::Leak);
+    EXPECT_EQ(at(echo, 4).finding, Finding::Echo);
+    EXPECT_THAT(at(echo, 4).of, Contains(pointNumbered(silent, 3)));
+    EXPECT_THAT(
+        at(echo, 4).because,
+        Contains(HasSubstr("It answered at 01:20 and not at 01:36, with point 3 taped or bagged off.")));
+
+    // Regression: the tape explained a silence that it had not brought, or hid a repeat without it.
+    model::Job both = twoAlike(4, 3, 1e-10);
+    for (model::Reading& reading : both.readings)
+        if (reading.point == pointNumbered(both, 4))
+            reading.shielded = {pointNumbered(both, 3)};
+    EXPECT_THAT(at(findingsOf(both), 4).because, Contains(HasSubstr("a leak answers twice")));
+
+    const auto own = findingsOf(twoAlike(4, 3, 2e-7));
+    EXPECT_EQ(at(own, 3).finding, Finding::Leak);
+    EXPECT_EQ(at(own, 4).finding, Finding::Leak);
+    EXPECT_EQ(at(own, 4).verdict, Verdict::Over);
+
+    // Without the tape the same two readings are no proof of a leak.
+    model::Job untaped = twoAlike(4, 3, 2e-7);
+    untaped.readings.back().shielded.clear();
+    EXPECT_NE(at(findingsOf(untaped), 4).finding, Finding::Leak);
+}
+
 TEST(JobFindings, TakeEchoesOut)
 {
     const model::Job job = leakyRing();
@@ -277,6 +330,26 @@ TEST(JobFindings, SayTheFigureThatStandsBesideThem)
     ASSERT_TRUE(leak.asRead);
     EXPECT_THAT(leak.because,
                 Contains(HasSubstr("answered with " + rateWords(*leak.asRead, job.setup.unit))));
+}
+
+// Regression: a silent spray without background stayed the one that counts beside a whole one, and the review
+// asked of it for ever.
+TEST(JobFindings, AWholeSilentSprayCountsBeforeOneThatLacks)
+{
+    model::Job job = quietRing();
+    model::Reading whole = job.readings.front();
+    whole.dwell = seconds(6.0);
+    model::Reading lacking = whole;
+    lacking.id = model::ReadingId::create();
+    lacking.background.reset();
+    lacking.at.utcMilliseconds -= 60'000;
+    for (const bool first : {true, false}) {
+        job.readings.front() = first ? lacking : whole;
+        job.readings.push_back(first ? whole : lacking);
+        const auto findings = jobFindings(job, model::TestObject(), job.rounds.front().id);
+        EXPECT_EQ(at(findings, 1).reading, whole.id) << first;
+        job.readings.pop_back();
+    }
 }
 
 // Regression: a spray cut short said what would have shown, though nothing is known of that; and it stood as

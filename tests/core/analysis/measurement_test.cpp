@@ -384,6 +384,27 @@ TEST(BackgroundSeries, FindsLevelNoiseAndDrift)
     EXPECT_EQ(summary.warnings.size(), 1U);
 }
 
+// Published: JCGM 100:2008, 4.3.7, equation (7): where only bounds are known, u = a / sqrt(3).
+TEST(BackgroundSeries, ASwingReadByEyeIsARectangle)
+{
+    model::BackgroundWatch watch;
+    watch.times = {0.0};
+    watch.values = {millibarLitresPerSecond(1e-7)};
+    watch.swing = millibarLitresPerSecond(2e-8);
+    const BackgroundSummary summary = summariseBackground(watch).value();
+    EXPECT_EQ(summary.level, watch.values.front());
+    EXPECT_NEAR(summary.noise / *watch.swing, 0.57735, 1e-5);
+    EXPECT_EQ(summary.variation, 2.0 * *watch.swing);
+    EXPECT_EQ(summary.driftPerSecond, LeakRate());
+    ASSERT_EQ(summary.warnings.size(), 1U);
+    EXPECT_NE(summary.warnings.front().find("by eye"), std::string::npos);
+    watch.swing = LeakRate();
+    EXPECT_EQ(summariseBackground(watch).error().code, ErrorCode::BadInput);
+    watch.swing = millibarLitresPerSecond(2e-8);
+    watch.values.clear();
+    EXPECT_EQ(summariseBackground(watch).error().code, ErrorCode::BadInput);
+}
+
 TEST(BackgroundSeries, RefusesShortAndDisorderedSeries)
 {
     const std::vector<LeakRate> values(5, millibarLitresPerSecond(1e-10));

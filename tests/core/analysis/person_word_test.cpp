@@ -121,6 +121,32 @@ TEST(Judgements, OnlyTheLastOneCountsOverWhatWasWorkedOut)
     EXPECT_EQ(at(job, 3).finding, Finding::Echo);
 }
 
+// Regression: an echo by a person's word kept whatever the search had said it belongs to, or nothing.
+TEST(Judgements, AnEchoIsOfTheLeakThatIsNamed)
+{
+    model::Job job = leakAtThree();
+    judge(job, 5, "echo", "within");
+    EXPECT_TRUE(at(job, 5).of.empty());
+    job.judgements.back().of = {pointNumbered(job, 3)};
+    EXPECT_EQ(at(job, 5).of, std::vector{pointNumbered(job, 3)});
+}
+
+// Regression: a leak of the test set-up had to be over, within or undecided by the object's limit.
+TEST(Judgements, TheSetUpIsNotCounted)
+{
+    model::Job job = leakAtThree();
+    judge(job, 3, "other source", "not counted");
+    EXPECT_EQ(at(job, 3).verdict, Verdict::CannotSay) << "of the object: it counts, whatever a file says";
+    job.sketch.joints.front().isSetup = true;
+    const PointFinding judged = at(job, 3);
+    EXPECT_EQ(judged.verdict, Verdict::NotCounted);
+    EXPECT_EQ(locatedLeaks(job, model::TestObject(), findings(job)).size(), 0U);
+    const Claim claim = claimOf(job, findings(job), "mbar l/s");
+    EXPECT_EQ(claim.outcome, ClaimOutcome::Accept);
+    EXPECT_THAT(claim.text(), HasSubstr("point 3 (other source, not counted)"));
+    EXPECT_THAT(claim.text(), HasSubstr("at 5 of 6 points"));
+}
+
 // Property: a point that is called a leak has the size its reading shows by itself, where the search gave
 // none.
 TEST(Judgements, ALeakTheSearchDidNotSizeIsAsLargeAsItsReading)

@@ -174,7 +174,10 @@ TEST(ReviewChecks, ComparisonKnowsTheLastJob)
     EXPECT_EQ(check(job, "comparison", with).state, CheckState::NeedsWord);
     with.grownSinceLastJob = 2;
     EXPECT_THAT(check(job, "comparison", with).answer, HasSubstr("2 points leak more"));
+    with.comparedWithLastJob = 0;
     with.grownSinceLastJob = 0;
+    EXPECT_EQ(check(job, "comparison", with).state, CheckState::NeedsWord) << "nothing could be compared";
+    with.comparedWithLastJob = 1;
     EXPECT_EQ(check(job, "comparison", with).state, CheckState::InOrder);
 }
 
@@ -226,9 +229,10 @@ TEST(Claim, NamesTheLeastSensitivePoint)
     }
     EXPECT_THAT(claimOf(job, findings, "mbar l/s").text(), Not(HasSubstr("least sensitive")));
     findings[2].bound = millibarLitresPerSecond(4e-10);
-    EXPECT_THAT(claimOf(job, findings, "mbar l/s").text(),
-                HasSubstr("No response above 4.0e-10 mbar l/s at 4 of 4 points, under the conditions recorded. "
-                          "That figure is of the least sensitive: point 13."));
+    EXPECT_THAT(
+        claimOf(job, findings, "mbar l/s").text(),
+        HasSubstr("No response above 4.0e-10 mbar l/s at 4 of 4 points, under the conditions recorded. "
+                  "That figure is of the least sensitive: point 13."));
 }
 
 // Regression: a response that leaks elsewhere explained was in no sentence of the signed statement.
@@ -523,6 +527,7 @@ TEST(ReviewChecks, AnotherSourceIsNotTheObjectsLeak)
                                   "within",
                                   "hose clamp",
                                   "Brook",
+                                  {},
                                   {}});
         const auto judged = findings();
         const auto after = jobBalance(job, object(), judged, std::nullopt);

@@ -99,6 +99,7 @@ TEST(ReviewOfRecord, WhatDidNotAnswerAgainIsNotConfirmed)
                               "within",
                               "hose clamp",
                               "Brook",
+                              {},
                               {}});
     EXPECT_EQ(check(job, "confirmed").state, CheckState::InOrder) << "judged";
 }

@@ -128,7 +128,8 @@ TEST(SetupOutlook, AddsUpTheWalk)
     model::Job job = preparedJob(1.0, 1e-6);
     job.setup.heliumFlow = 0.03;
     const SetupOutlook outlook = setupOutlook(job, {});
-    EXPECT_DOUBLE_EQ(inSeconds(outlook.walk), 8.0 * (inSeconds(outlook.timing.dwell + outlook.timing.response) + 5.0));
+    EXPECT_DOUBLE_EQ(inSeconds(outlook.walk),
+                     8.0 * (inSeconds(outlook.timing.dwell + outlook.timing.response) + 5.0));
     ASSERT_TRUE(outlook.heliumLitres);
     EXPECT_NEAR(*outlook.heliumLitres, 0.03 / 60.0 * inSeconds(outlook.timing.dwell) * 8.0, 1e-12);
 }

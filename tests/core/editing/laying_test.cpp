@@ -93,6 +93,23 @@ TEST(Laying, ByPitchUsesTheFewestPointsThatKeepIt)
     EXPECT_EQ(countOf(byPitch(0.1), 0.3).value(), 3);
 }
 
+// Regression: two points on a hose lay a quarter from its ends, not at the ferrules where it leaks.
+TEST(Laying, AHoseHasPointsAtItsEnds)
+{
+    const model::Sketch sketch = withSheet();
+    model::Joint hose = jointOn(sketch, FreePath{{{0.0, 0.0}, {300.0, 0.0}}, false, false});
+    hose.kind = model::JointKind::Hose;
+    const model::Sketch two = done(sketch, addJoint(sketch, hose, byNumber(2)));
+    expectAt(two, 1, {0.0, 0.0});
+    expectAt(two, 2, {300.0, 0.0});
+    const model::Sketch byHundred = done(sketch, addJoint(sketch, hose, byPitch(100.0)));
+    ASSERT_EQ(byHundred.points.size(), 4u);
+    expectAt(byHundred, 3, {200.0, 0.0});
+    EXPECT_EQ(spacing(hose, 4), 100.0);
+    const model::Sketch one = done(sketch, addJoint(sketch, hose, byNumber(1)));
+    expectAt(one, 1, {150.0, 0.0});
+}
+
 TEST(Laying, RefusesNumbersAndPitchesThatMeanNothing)
 {
     const double nan = std::numeric_limits<double>::quiet_NaN();

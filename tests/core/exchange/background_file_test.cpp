@@ -33,6 +33,32 @@ TEST(BackgroundFile, ReadsValuesAloneAndWithTimes)
     }
 }
 
+// Property: level and swing as seen, however the sign is typed.
+TEST(BackgroundFile, ReadsLevelAndSwing)
+{
+    // Regression: such a sign in a remark or a heading took a whole series for level and swing.
+    for (const char* text : {"# noise +- 2e-8\n1e-9\n1e-9\n1e-9\n1e-9\n1e-9\n",
+                             "value(+-10%)\n1e-9\n1e-9\n1e-9\n1e-9\n1e-9\n"}) {
+        const auto series = parseBackground(text, {});
+        ASSERT_TRUE(series) << series.error().message;
+        EXPECT_EQ(series->values.size(), 5U);
+        EXPECT_FALSE(series->swing);
+    }
+    for (const char* text :
+         {"1e-7 +- 2e-8", "# by eye\n1e-7 +- 2e-8", "1-7 \u00B1 2-8\n", "\n1.0e-7 +/- 0.2e-7 "}) {
+        const auto read = parseBackground(text, {});
+        ASSERT_TRUE(read) << text << read.error().message;
+        ASSERT_EQ(read->values.size(), 1U);
+        EXPECT_EQ(read->times, std::vector<double>{0.0});
+        EXPECT_NEAR(inMillibarLitresPerSecond(read->values.front()), 1e-7, 1e-16);
+        ASSERT_TRUE(read->swing);
+        EXPECT_NEAR(inMillibarLitresPerSecond(*read->swing), 2e-8, 1e-16);
+    }
+    for (const char* text :
+         {"1e-7 +- 0", "1e-7 +- -2e-8", "+- 2e-8", "1e-7 +-", "1e-7\n2e-7 +- 1e-8", "a +- 1e-8"})
+        EXPECT_EQ(parseBackground(text, {}).error().code, ErrorCode::BadInput) << text;
+}
+
 // Property: what cannot be read is refused with its line.
 TEST(BackgroundFile, RefusesWithTheLine)
 {

@@ -78,14 +78,14 @@ TEST(JobJson, NoMemberOfTheRecordIsForgotten)
     EXPECT_EQ(members<geometry::FreePath>(), 3U);
     EXPECT_EQ(members<geometry::Spot>(), 2U);
     EXPECT_EQ(members<model::Round>(), 9U);
-    EXPECT_EQ(members<model::Reading>(), 23U);
+    EXPECT_EQ(members<model::Reading>(), 24U);
     EXPECT_EQ(members<model::VoidMark>(), 4U);
     EXPECT_EQ(members<model::Calibration>(), 14U);
     EXPECT_EQ(members<model::ReferenceLeak>(), 11U);
-    EXPECT_EQ(members<model::BackgroundWatch>(), 6U);
+    EXPECT_EQ(members<model::BackgroundWatch>(), 7U);
     EXPECT_EQ(members<model::RiseTest>(), 11U);
     EXPECT_EQ(members<model::Repair>(), 16U);
-    EXPECT_EQ(members<model::Judgement>(), 8U);
+    EXPECT_EQ(members<model::Judgement>(), 9U);
     EXPECT_EQ(members<model::Concession>(), 7U);
     EXPECT_EQ(members<model::ReviewEntry>(), 8U);
     EXPECT_EQ(members<model::Signature>(), 10U);
@@ -206,7 +206,7 @@ TEST(JobJson, ANewerFormatIsToldApart)
 {
     const tests::RandomJob random = tests::randomJob(31);
     json document = jobToJson(random.object, random.job);
-    document["format"] = "sealwalk-job-3";
+    document["format"] = "sealwalk-job-4";
     document["job"]["something_new"] = true;
     EXPECT_EQ(jobFromJson(document).error().code, ErrorCode::NewerVersion);
     for (const char* other :
@@ -219,11 +219,97 @@ TEST(JobJson, ANewerFormatIsToldApart)
     EXPECT_EQ(jobFromJson(json(3)).error().code, ErrorCode::BadInput);
 }
 
+/// A job with nothing that needs format 3.
+tests::RandomJob withoutSaid()
+{
+    tests::RandomJob random = tests::randomJob(31);
+    for (model::Reading& reading : random.job.readings)
+        reading.shielded.clear();
+    for (model::Judgement& judgement : random.job.judgements)
+        judgement.of.clear();
+    for (model::BackgroundWatch& watch : random.job.backgrounds)
+        watch.swing.reset();
+    return random;
+}
+
+// Property: each of the four things that format 3 has a place for makes it format 3, and comes back; without
+// them the document is the one it always was.
+TEST(JobJson, WhatWasSaidMakesItFormatThree)
+{
+    const tests::RandomJob without = withoutSaid();
+    const json plain = jobToJson(without.object, without.job);
+    EXPECT_EQ(plain["format"], "sealwalk-job-2");
+    const std::string text = plain.dump();
+    for (const char* key : {"shielded", "swing_pa_m3_per_s", "\"of\""})
+        EXPECT_EQ(text.find(key), std::string::npos) << key;
+    ASSERT_FALSE(without.job.readings.empty());
+    const model::PointId sprayed = without.job.readings[0].point;
+    const auto other = std::ranges::find_if(without.job.sketch.points,
+                                            [&](const auto& point) { return point.id != sprayed; });
+    ASSERT_NE(other, without.job.sketch.points.end());
+    model::Judgement judgement;
+    judgement.id = model::JudgementId::create();
+    judgement.round = without.job.rounds[0].id;
+    judgement.point = sprayed;
+    model::BackgroundWatch watch;
+    watch.id = model::BackgroundId::create();
+    watch.times = {0.0};
+    watch.values = {millibarLitresPerSecond(1e-7)};
+    const std::vector<std::function<void(model::Job&)>> ways{
+        [&](model::Job& job) { job.readings[0].shielded = {other->id}; },
+        [&](model::Job& job) {
+            judgement.of = {other->id};
+            job.judgements.push_back(judgement);
+        },
+        [&](model::Job& job) {
+            judgement.of.clear();
+            judgement.verdict = "not counted";
+            job.judgements.push_back(judgement);
+        },
+        [&](model::Job& job) {
+            watch.swing = millibarLitresPerSecond(2e-8);
+            job.backgrounds.push_back(watch);
+        }};
+    for (const auto& way : ways) {
+        tests::RandomJob with = without;
+        way(with.job);
+        const json document = jobToJson(with.object, with.job);
+        EXPECT_EQ(document["format"], "sealwalk-job-3");
+        const auto read = jobFromJson(document);
+        ASSERT_TRUE(read) << read.error().message;
+        EXPECT_EQ(read->job.readings[0].shielded, with.job.readings[0].shielded);
+        EXPECT_EQ(read->job.judgements, with.job.judgements);
+        EXPECT_EQ(read->job.backgrounds, with.job.backgrounds);
+        json asTwo = document;
+        asTwo["format"] = "sealwalk-job-2";
+        EXPECT_EQ(jobFromJson(asTwo).error().code, ErrorCode::BadInput);
+    }
+    const auto refused = [&](const std::function<void(model::Job&)>& way) {
+        tests::RandomJob with = without;
+        way(with.job);
+        const auto read = jobFromJson(jobToJson(with.object, with.job));
+        return read ? std::string("taken") : read.error().message;
+    };
+    EXPECT_NE(refused([&](model::Job& job) { job.readings[0].shielded = {sprayed}; }).find("taped off"),
+              std::string::npos);
+    EXPECT_NE(refused([&](model::Job& job) {
+                  job.readings[0].shielded = {model::PointId::create()};
+              }).find("readings[0]"),
+              std::string::npos);
+    EXPECT_NE(refused([&](model::Job& job) {
+                  watch.swing = millibarLitresPerSecond(2e-8);
+                  watch.times = {0.0, 1.0};
+                  watch.values = {millibarLitresPerSecond(1e-7), millibarLitresPerSecond(1e-7)};
+                  job.backgrounds.push_back(watch);
+              }).find("goes with one value"),
+              std::string::npos);
+}
+
 // Property: a job that names no party is written as it always was; one that does is of format 2, and one
 // content has one document: the other number, or an empty name, is refused.
 TEST(JobJson, PartiesMakeItFormatTwo)
 {
-    tests::RandomJob random = tests::randomJob(31);
+    tests::RandomJob random = withoutSaid();
     random.job.setup.customer.clear();
     random.job.setup.witness.clear();
     const json plain = jobToJson(random.object, random.job);
@@ -242,6 +328,7 @@ TEST(JobJson, PartiesMakeItFormatTwo)
 
     for (const auto& [pointer, value, says] : std::vector<std::tuple<const char*, json, const char*>>{
              {"/format", "sealwalk-job-1", "\"sealwalk-job-2\" is right"},
+             {"/format", "sealwalk-job-3", "\"sealwalk-job-2\" is right"},
              {"/job/setup/customer", "", "left out when it is empty"},
              {"/job/setup/customer", 3, "must be text"},
              {"/job/setup/owner", "Fennick Optics", "is not known"}}) {

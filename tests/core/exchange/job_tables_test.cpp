@@ -65,7 +65,8 @@ TEST(JobTables, HoldWhatPeopleDidAndDecided)
                               "within",
                               "hose clamp",
                               "Brook",
-                              {1'770'000'000'000, 60}});
+                              {1'770'000'000'000, 60},
+                              {}});
     job.concessions.push_back({model::ConcessionId::create(),
                                {point},
                                "Cleo",

@@ -45,5 +45,24 @@ TEST(ReleasedJobFiles, FormatTwoReadsAndItsSignatureHolds)
     EXPECT_EQ(packJobFile(*file).value(), *bytes);
 }
 
+// Regression: format 3, with points taped off and an echo whose leak a person named.
+TEST(ReleasedJobFiles, FormatThreeReadsAndItsSignatureHolds)
+{
+    const auto bytes = readFile(SEALWALK_TEST_DATA "/job_file_3.sealjob");
+    ASSERT_TRUE(bytes.has_value()) << bytes.error().message;
+    const auto file = readJobFile(*bytes);
+    ASSERT_TRUE(file.has_value()) << file.error().message;
+    const model::Job& job = file->record.job;
+    EXPECT_EQ(
+        std::ranges::count_if(job.readings, [](const auto& reading) { return !reading.shielded.empty(); }),
+        5);
+    ASSERT_FALSE(job.judgements.empty());
+    EXPECT_FALSE(job.judgements.front().of.empty());
+    const auto verified = verifyJobFile(*bytes);
+    ASSERT_TRUE(verified.has_value()) << verified.error().message;
+    EXPECT_TRUE(verified->ok());
+    EXPECT_EQ(packJobFile(*file).value(), *bytes);
+}
+
 } // namespace
 } // namespace sealwalk::exchange

@@ -56,7 +56,26 @@ TEST(Course, WhatWasNotTestedAgainHasNoValueAsLeft)
     EXPECT_EQ(repaired.apart, (std::vector<bool>{false, true})) << "what the repair did is not known";
     const Series& untouched = figure.series[1];
     ASSERT_EQ(untouched.x.size(), 2U);
-    EXPECT_EQ(untouched.apart, (std::vector<bool>{false, false}));
+    EXPECT_EQ(untouched.apart, (std::vector<bool>{true, true})) << "bounds are not joined";
+}
+
+// Regression: between two jobs without a response a line fell from bound to bound, as if a leak had shrunk.
+TEST(Course, NoLineLeadsToOrFromABound)
+{
+    const model::Job like = tests::ringJob(3);
+    const auto first = sprayed(like, 1, kYear);
+    const auto second = sprayed(like, 2, 2 * kYear);
+    const auto third = sprayed(like, 3, 3 * kYear);
+    for (analysis::PointFinding* finding : {&second->asFound[1], &second->asLeft[1]}) {
+        finding->finding = analysis::Finding::Clear;
+        finding->bound = finding->rate;
+        finding->rate.reset();
+    }
+    const auto stops = courseStops({first, second, third});
+    const Figure figure = courseFigure(stops, {{like.sketch.points[1].id, "2"}}, {}, {}, ShownUnit());
+    ASSERT_EQ(figure.series.size(), 1U);
+    EXPECT_EQ(figure.series[0].hollow, (std::vector<bool>{false, true, false}));
+    EXPECT_EQ(figure.series[0].apart, (std::vector<bool>{false, true, true}));
 }
 
 // Property: a job that did not spray the point leaves a gap and no value.

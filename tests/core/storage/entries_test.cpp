@@ -47,7 +47,15 @@ TEST(Entries, RefuseWhatDoesNotBelong)
     EXPECT_EQ(opened.store.addReading(opened.job.id, stranger).error().code, ErrorCode::BadInput);
     EXPECT_EQ(opened.store.addReading(JobId::create(), stranger).error().code, ErrorCode::NotFound);
     EXPECT_FALSE(opened.store.addVoid(opened.job.id, {{ReadingId::create(), "why", "Ada", moment(1)}}));
+    stranger = sampleReading(opened.round.id, point);
+    stranger.shielded = {PointId::create()};
+    EXPECT_EQ(opened.store.addReading(opened.job.id, stranger).error().code, ErrorCode::NotFound);
+    stranger.shielded = {point};
+    EXPECT_EQ(opened.store.addReading(opened.job.id, stranger).error().code, ErrorCode::BadInput);
     BackgroundWatch watch = wholeJob().backgrounds[0];
+    watch.swing = millibarLitresPerSecond(1e-10);
+    EXPECT_FALSE(opened.store.addBackground(opened.job.id, watch)) << "a series has no swing";
+    watch.swing.reset();
     watch.times.pop_back();
     EXPECT_FALSE(opened.store.addBackground(opened.job.id, watch));
     RiseTest rise = wholeJob().riseTests[0];
@@ -84,12 +92,19 @@ TEST(Entries, KeepReadingsWhileTheSketchIsDrawnAnew)
     ASSERT_FALSE(refused);
     EXPECT_EQ(refused.error().code, ErrorCode::NotAllowed);
     EXPECT_NE(refused.error().message.find("point 2"), std::string::npos) << refused.error().message;
+    Reading beside = sampleReading(opened.round.id, reading.point);
+    beside.shielded = {opened.job.sketch.points[2].id};
+    const auto taped = opened.store.addReading(opened.job.id, beside);
+    ASSERT_TRUE(taped);
+    Sketch untaped = opened.job.sketch;
+    untaped.points.erase(untaped.points.begin() + 2);
+    EXPECT_FALSE(opened.store.saveSketch(opened.job.id, untaped, 2)) << "a reading says it was taped off";
     Sketch retired = opened.job.sketch;
     retired.points[1].retired = true;
     retired.points.erase(retired.points.begin()); // called in the round, but without a reading
     ASSERT_TRUE(opened.store.saveSketch(opened.job.id, retired, 2));
     const Job job = *opened.store.job(opened.job.id);
-    EXPECT_EQ(job.readings, std::vector<Reading>{reading});
+    EXPECT_EQ(job.readings, (std::vector<Reading>{reading, *taped}));
     EXPECT_EQ(job.rounds[0].points, std::vector<PointId>{reading.point});
     // Taken back, the round calls the point again.
     ASSERT_TRUE(opened.store.saveSketch(opened.job.id, opened.job.sketch, 3));

@@ -39,6 +39,17 @@ TEST(ReleasedFiles, VersionThreeKeepsPartiesAndPeople)
     EXPECT_EQ(store.check(), std::vector<std::string>{});
 }
 
+// Regression: the file of version 4 has what was taped off, whose echo a point was, and a background by eye.
+TEST(ReleasedFiles, VersionFourKeepsWhatWasSaid)
+{
+    const ScratchFolder folder;
+    const std::filesystem::path file = folder / "four.sealwalk";
+    writeBytes(file, bytesOf(std::filesystem::path(SEALWALK_TEST_DATA) / "history_version_4.sealwalk"));
+    const storage::HistoryStore store = openAt(file, storage::HistoryStore::Mode::ReadWrite);
+    EXPECT_EQ(store.job(wholeJob().id), wholeJobWithSaid());
+    EXPECT_EQ(store.check(), std::vector<std::string>{});
+}
+
 // Regression: later versions changed rules, or added places an older file is read without; it is looked at
 // where it may not be written, and stays byte for byte as it is.
 TEST(ReleasedFiles, OlderVersionsAreReadAsTheyAre)
@@ -57,6 +68,16 @@ TEST(ReleasedFiles, OlderVersionsAreReadAsTheyAre)
         }
         EXPECT_EQ(bytesOf(file), before) << name;
     }
+    const ScratchFolder folder;
+    const std::filesystem::path file = folder / "three.sealwalk";
+    writeBytes(file, bytesOf(std::filesystem::path(SEALWALK_TEST_DATA) / "history_version_3.sealwalk"));
+    const std::string before = bytesOf(file);
+    {
+        const storage::HistoryStore store = openAt(file, storage::HistoryStore::Mode::ReadOnly);
+        EXPECT_EQ(store.job(wholeJob().id), wholeJobWithParties());
+        EXPECT_EQ(store.check(), std::vector<std::string>{});
+    }
+    EXPECT_EQ(bytesOf(file), before);
 }
 
 } // namespace

@@ -59,7 +59,8 @@ TEST(Review, AnApprovalIsSigned)
     EXPECT_EQ(opened.store.check(), std::vector<std::string>{});
 }
 
-// Regression: a word given after the signature replaced the one that was signed, on the screen of a signed job.
+// Regression: a word given after the signature replaced the one that was signed, on the screen of a signed
+// job.
 TEST(Review, ASignedJobTakesNoMoreWords)
 {
     const ScratchFolder folder;

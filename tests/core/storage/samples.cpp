@@ -325,7 +325,7 @@ Job wholeJob()
     job.riseTests = {rise};
     job.repairs = {wholeRepair()};
     job.judgements = {{fixedId<JudgementId>(70), fixedId<PointId>(1001), round.id, "permeation", "within",
-                       "rises slowly", "Brook", moment(85)}};
+                       "rises slowly", "Brook", moment(85), {}}};
     job.concessions = {{fixedId<ConcessionId>(71),
                         {fixedId<PointId>(1001), fixedId<PointId>(1004)},
                         "Cleo",
@@ -348,6 +348,23 @@ Job wholeJobWithParties()
     Job job = wholeJob();
     job.setup.customer = "Fennick Optics";
     job.setup.witness = "Jo Marsh, for the owner";
+    return job;
+}
+
+Job wholeJobWithSaid()
+{
+    Job job = wholeJobWithParties();
+    job.readings[0].shielded = {fixedId<PointId>(1003), fixedId<PointId>(1004)};
+    job.judgements[0].of = {fixedId<PointId>(1004)};
+    BackgroundWatch watch;
+    watch.id = fixedId<BackgroundId>(43);
+    watch.at = moment(4);
+    watch.times = {0.0};
+    watch.values = {millibarLitresPerSecond(3e-10)};
+    watch.swing = millibarLitresPerSecond(1e-11);
+    watch.source = "typed";
+    watch.by = "Ada";
+    job.backgrounds.push_back(watch);
     return job;
 }
 

@@ -31,6 +31,9 @@ model::Sketch sampleSketch(int points);
 model::Job wholeJob();
 /// The same, done for somebody and watched by somebody: the fields of version 3.
 model::Job wholeJobWithParties();
+/// The same, with what was taped off, whose echo a point was taken for, and a background read by eye: the
+/// fields of version 4.
+model::Job wholeJobWithSaid();
 model::Person samplePerson();
 model::Picture samplePicture();
 model::Reading sampleReading(model::RoundId round, model::PointId point);

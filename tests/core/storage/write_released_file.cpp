@@ -10,7 +10,7 @@ int main(int argc, char** argv)
         return 2;
     storage::HistoryStore store = tests::openAt(argv[1], storage::HistoryStore::Mode::Create);
     const bool written =
-        store.importJob(tests::sampleObject(), tests::wholeJobWithParties(), {tests::samplePicture()}) &&
+        store.importJob(tests::sampleObject(), tests::wholeJobWithSaid(), {tests::samplePicture()}) &&
         store.putSetting("language", "en") && store.putPerson(tests::samplePerson(), "Ada");
     return written ? 0 : 1;
 }

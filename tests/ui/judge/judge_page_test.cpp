@@ -265,6 +265,37 @@ TEST_F(Judge, ACauseElsewhereSaysWhatItDoesToTheSums)
     EXPECT_TRUE(sums->text().contains(QStringLiteral("part of the pressure rise")));
 }
 
+// Regression: a leak of the set-up could only be judged by the object's limit, and an echo named no leak.
+TEST_F(Judge, ASetUpLeakIsNotCountedAndAnEchoNamesItsLeak)
+{
+    const analysis::PointFinding& finding = history.session.asLeft()[2];
+    VerdictDialog plain(finding);
+    EXPECT_EQ(
+        plain.findChild<QComboBox*>(QStringLiteral("verdictLimit"))->findData(QStringLiteral("not counted")),
+        -1);
+    const model::PointId other = history.session.asLeft()[4].point;
+    VerdictDialog dialog(finding, {true, {{other, 5}}});
+    dialog.show();
+    auto* word = dialog.findChild<QComboBox*>(QStringLiteral("verdictFinding"));
+    auto* verdict = dialog.findChild<QComboBox*>(QStringLiteral("verdictLimit"));
+    auto* of = dialog.findChild<QComboBox*>(QStringLiteral("verdictOf"));
+    dialog.findChild<QLineEdit*>(QStringLiteral("verdictReason"))->setText(QStringLiteral("detector hose"));
+    EXPECT_FALSE(of->isEnabled());
+    word->setCurrentIndex(word->findData(QStringLiteral("other source")));
+    ASSERT_TRUE(dialog.judgement());
+    EXPECT_EQ(dialog.judgement()->verdict, "not counted") << "proposed";
+    word->setCurrentIndex(word->findData(QStringLiteral("leak")));
+    verdict->setCurrentIndex(verdict->findData(QStringLiteral("not counted")));
+    dialog.accept();
+    EXPECT_TRUE(dialog.isVisible()) << "what is the object's own counts";
+    word->setCurrentIndex(word->findData(QStringLiteral("echo")));
+    EXPECT_TRUE(of->isEnabled());
+    verdict->setCurrentIndex(verdict->findData(QStringLiteral("within")));
+    EXPECT_TRUE(dialog.judgement()->of.empty());
+    of->setCurrentIndex(1);
+    EXPECT_EQ(dialog.judgement()->of, std::vector{other});
+}
+
 // Regression: the computed "over" stayed chosen for a source that is not the object's, and the joint was
 // counted over its limit.
 TEST_F(Judge, AnotherSourceIsNeverOverTheLimitOfThePoint)

@@ -137,7 +137,7 @@ model::Job eventful(model::Job job)
     job.setup.cautions = {{"helium", "Tester A", kNow}};
     const model::RoundId round = job.rounds.front().id;
     job.judgements.push_back({model::JudgementId::create(), point(3), round, "permeation", "within",
-                              "an elastomer, as last year", "Reviewer B", kNow});
+                              "an elastomer, as last year", "Reviewer B", kNow, {}});
     job.concessions.push_back({model::ConcessionId::create(),
                                {point(4)},
                                "Owner C",

@@ -262,6 +262,17 @@ TEST_F(Signoff, StandsOnTheFirstExceptionUntilSomebodyChooses)
     EXPECT_EQ(model->check(list->currentIndex().row())->word, "coverage") << "chosen by hand: stays";
 }
 
+// Regression: the button that approves stayed grey without a word why.
+TEST_F(Signoff, SaysWhatApprovingWaitsFor)
+{
+    send();
+    const auto* missing = find<QLabel>("approvalMissing");
+    EXPECT_TRUE(missing->isVisibleTo(page.get()));
+    EXPECT_FALSE(missing->text().isEmpty());
+    EXPECT_FALSE(find<QPushButton>("approve")->isEnabled());
+    EXPECT_EQ(find<QPushButton>("approve")->toolTip(), missing->text());
+}
+
 TEST_F(Signoff, GoesBackOnlyWithARemark)
 {
     send();
@@ -441,7 +452,8 @@ TEST_F(Signoff, AWordIsOnThePointThatWasClicked)
     check.word = "whole";
     panel.setCheck(&check);
     QTest::keyClick(field, Qt::Key_Return);
-    EXPECT_TRUE(given.back().at(2).value<model::PointId>().isNil()) << "on several points: it is of none alone";
+    EXPECT_TRUE(given.back().at(2).value<model::PointId>().isNil())
+        << "on several points: it is of none alone";
     check.points = {points[0].id};
     check.word = "kinds";
     panel.setCheck(&check);

@@ -89,12 +89,19 @@ TEST_F(Advice, TakesReadingsFromPaper)
     press(Qt::Key_N);
     press(Qt::Key_Return); // at the usual pace
     ASSERT_EQ(stored(), 3u);
+    EXPECT_EQ(last().at.utcMilliseconds % 1000, 0) << "no finer than paper";
+    controller().setTranscribing(true, day, seconds(9.0));
+    press(Qt::Key_N);
+    enterValue(QStringLiteral("1500"));
+    ASSERT_TRUE(last().dwell) << "the sheet said how long";
+    EXPECT_DOUBLE_EQ(inSeconds(*last().dwell), 9.0);
     controller().setTranscribing(false);
     enterValue(QStringLiteral("3-9"));
     EXPECT_EQ(last().entry, model::Entry::Typed);
 }
 
-// Regression: "readings from a paper sheet", said before the first round began, was forgotten with its opening.
+// Regression: "readings from a paper sheet", said before the first round began, was forgotten with its
+// opening.
 TEST_F(Advice, PaperSaidBeforeTheWalkHolds)
 {
     JobSession& session = history.session;

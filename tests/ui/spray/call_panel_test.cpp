@@ -11,6 +11,8 @@
 
 #include <QAbstractButton>
 #include <QAbstractItemModelTester>
+#include <QKeyEvent>
+#include <QSignalSpy>
 #include <QTest>
 
 #include <algorithm>
@@ -278,6 +280,27 @@ TEST_F(Spray, KeepsTheBackgroundAndTheCondition)
     enterValue(QStringLiteral("4-8"));
     EXPECT_NEAR(inMillibarLitresPerSecond(*last().background), 1.5e-9, 1e-20);
     EXPECT_EQ(last().condition, model::Condition::Flexed);
+}
+
+// Regression: the field kept Ctrl+E for moving a caret, and the export did not open.
+TEST_F(Spray, TheFieldLeavesTheWindowItsKeys)
+{
+    for (const int key : {Qt::Key_E, Qt::Key_K, Qt::Key_U, Qt::Key_P}) {
+        QKeyEvent asks(QEvent::ShortcutOverride, key, Qt::ControlModifier);
+        asks.ignore();
+        QCoreApplication::sendEvent(&panel->field(), &asks);
+        EXPECT_FALSE(asks.isAccepted()) << key;
+    }
+}
+
+// Regression: with the value typed, M was refused and the words of the remark went in as keys.
+TEST_F(Spray, ARemarkIsAskedForBesideANumberToo)
+{
+    type(QStringLiteral("3.2-9"));
+    QSignalSpy asked(panel.get(), &CallPanel::remarkWanted);
+    press(Qt::Key_M);
+    EXPECT_EQ(asked.count(), 1);
+    EXPECT_EQ(panel->field().text(), QStringLiteral("3.2-9"));
 }
 
 TEST_F(Spray, LettersDoNothingWhileANumberStands)

@@ -494,5 +494,37 @@ TEST_F(KeptEntries, DamagedNotesArePassedOver)
     dropSprayNote(history.file());
 }
 
+// Property: what is taped off goes with every reading until it is said otherwise, never with its own point,
+// and is there again after a crash.
+TEST_F(KeptEntries, TapeStaysOnFromPointToPoint)
+{
+    const auto say = [&](const QString& text) {
+        QTimer::singleShot(0, page.get(), [text] {
+            auto* dialog = qobject_cast<QInputDialog*>(QApplication::activeModalWidget());
+            ASSERT_NE(dialog, nullptr);
+            dialog->setTextValue(text);
+            dialog->accept();
+        });
+        press(Qt::Key_W);
+    };
+    say(QStringLiteral("2, 4"));
+    EXPECT_EQ(controller().shielded(), QStringLiteral("2, 4"));
+    enterValue(QStringLiteral("3.2-9"));
+    EXPECT_EQ(last().shielded, (std::vector{point(2), point(4)}));
+    EXPECT_EQ(called(), 2);
+    EXPECT_EQ(controller().shielded(), QStringLiteral("4")) << "the called one is sprayed";
+    enterValue(QStringLiteral("3.2-9"));
+    EXPECT_EQ(last().shielded, std::vector{point(4)});
+
+    SprayController later(history.session);
+    EXPECT_EQ(later.allShielded(), QStringLiteral("4, 2"));
+
+    say(QStringLiteral("77"));
+    EXPECT_EQ(controller().shielded(), QStringLiteral("2, 4")) << "no such point: as it was";
+    say({});
+    enterValue(QStringLiteral("3.2-9"));
+    EXPECT_TRUE(last().shielded.empty());
+}
+
 } // namespace
 } // namespace sealwalk::ui

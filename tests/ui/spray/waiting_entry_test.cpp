@@ -10,6 +10,8 @@
 #include <QInputDialog>
 #include <QTimer>
 
+#include <cmath>
+
 namespace sealwalk::ui {
 namespace {
 
@@ -69,7 +71,8 @@ TEST_F(WaitingEntry, APaperTimeThatWaitedIsTheOneBeforeTheNext)
     press(Qt::Key_Return); // no time: at the usual pace after the one before
     ASSERT_EQ(stored(), 2u);
     const double pace = inSeconds(controller().timing().dwell) + inSeconds(controller().timing().wait);
-    EXPECT_NEAR(static_cast<double>(last().at.utcMilliseconds - first.utcMilliseconds) / 1000.0, pace, 0.01);
+    EXPECT_EQ(last().at.utcMilliseconds - first.utcMilliseconds, 1000 * std::llround(std::ceil(pace)))
+        << "in whole seconds";
 }
 
 // Regression: a remark typed while NOT STORED stood there was lost, another condition passed over.
