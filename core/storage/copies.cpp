@@ -9,7 +9,10 @@
 #include <unistd.h>
 
 #include <stop_token>
+#include <string>
 #include <system_error>
+#include <utility>
+#include <vector>
 
 namespace sealwalk::storage {
 namespace {
@@ -53,6 +56,34 @@ private:
     int m_before;
 };
 
+/// An older history is looked at through views that bear its tables' names; a copy would take them for the
+/// tables.
+class ViewsSetAside
+{
+public:
+    explicit ViewsSetAside(SQLite::Database& database)
+        : m_database(database)
+    {
+        SQLite::Statement views(database, "SELECT name, sql FROM temp.sqlite_master WHERE type = 'view'");
+        while (views.executeStep())
+            m_views.emplace_back(views.getColumn(0).getString(), views.getColumn(1).getString());
+        views.reset();
+        for (const auto& [name, sql] : m_views)
+            m_database.exec("DROP VIEW temp.\"" + name + '"');
+    }
+    ViewsSetAside(const ViewsSetAside&) = delete;
+    ViewsSetAside& operator=(const ViewsSetAside&) = delete;
+    ~ViewsSetAside()
+    {
+        for (const auto& [name, sql] : m_views) // kept without the word that makes them temporary
+            m_database.tryExec("CREATE TEMP" + sql.substr(sql.find(' ')));
+    }
+
+private:
+    SQLite::Database& m_database;
+    std::vector<std::pair<std::string, std::string>> m_views;
+};
+
 } // namespace
 
 Status HistoryStore::backup(const fs::path& target, const std::stop_token& stop) const
@@ -70,6 +101,7 @@ Status HistoryStore::backup(const fs::path& target, const std::stop_token& stop)
         PartialFile partial(target.string() + fmt::format(".{}.partial", ::getpid()));
         {
             const CopyAllowed allowed(m_connection->database);
+            const ViewsSetAside aside(m_connection->database);
             const std::stop_callback interrupt(
                 stop, [this] { ::sqlite3_interrupt(m_connection->database.getHandle()); });
             SQLite::Statement into(m_connection->database, "VACUUM INTO ?");

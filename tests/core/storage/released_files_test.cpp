@@ -80,5 +80,23 @@ TEST(ReleasedFiles, OlderVersionsAreReadAsTheyAre)
     EXPECT_EQ(bytesOf(file), before);
 }
 
+// Regression: a copy of an older history that is only looked at failed, "views may not be indexed".
+TEST(ReleasedFiles, OlderVersionsAreCopiedAsTheyAre)
+{
+    for (const char* name :
+         {"history_version_1.sealwalk", "history_version_2.sealwalk", "history_version_3.sealwalk"}) {
+        const ScratchFolder folder;
+        const std::filesystem::path file = folder / name;
+        writeBytes(file, bytesOf(std::filesystem::path(SEALWALK_TEST_DATA) / name));
+        const storage::HistoryStore store = openAt(file, storage::HistoryStore::Mode::ReadOnly);
+        const std::filesystem::path copy = folder / "copy.sealwalk";
+        const Status copied = store.backup(copy);
+        ASSERT_TRUE(copied) << name << ": " << copied.error().message;
+        const auto before = store.job(wholeJob().id);
+        ASSERT_TRUE(before) << "looked at as before";
+        EXPECT_EQ(openAt(copy, storage::HistoryStore::Mode::ReadOnly).job(wholeJob().id), before) << name;
+    }
+}
+
 } // namespace
 } // namespace sealwalk::tests
