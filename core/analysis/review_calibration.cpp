@@ -180,11 +180,12 @@ Answer checkedBeforeAndAfter(const ReviewGround& ground)
                          "Read before the first check: " + ground.text(spans.early) + ".", spans.early});
     for (const Span& span : spans.all)
         if (span.closing == nullptr && isClosed)
-            found.push_back({CheckState::NeedsWord,
-                             fmt::format("No check closes what was read with the factor {} of {}: {}.",
-                                         words.factor(*span.opening), words.when(*span.opening),
-                                         ground.text(span.points)),
-                             span.points});
+            found.push_back(
+                {CheckState::NeedsWord,
+                 fmt::format("No check was made after what was read with the factor {} of {}: {}.",
+                             words.factor(*span.opening), words.when(*span.opening),
+                             ground.text(span.points)),
+                 span.points});
     if (!found.empty())
         return answerOf(std::move(found), {});
     return agreed(ground, words, spans);

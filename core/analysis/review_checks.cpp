@@ -29,7 +29,7 @@ ReviewGround::pointsWhere(const std::function<bool(const PointFinding&)>& wanted
 
 std::string ReviewGround::text(const std::vector<model::PointId>& points) const
 {
-    constexpr std::size_t kMostNamed = 8;
+    constexpr std::size_t kMostNamed = 24;
     std::string list;
     const std::size_t named = std::min(points.size(), kMostNamed);
     for (std::size_t i = 0; i < named; ++i) {

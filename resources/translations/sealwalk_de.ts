@@ -4433,7 +4433,7 @@ Fingerabdruck %2 …</translation>
         <translation>Vor der ersten Prüfung gelesen: %1.</translation>
     </message>
     <message>
-        <source>No check closes what was read with the factor %1 of %2: %3.</source>
+        <source>No check was made after what was read with the factor %1 of %2: %3.</source>
         <translation>Keine Prüfung schließt ab, was mit dem Faktor %1 von %2 gelesen wurde: %3.</translation>
     </message>
     <message>
@@ -13444,6 +13444,10 @@ Das übernehmen?</translation>
     <message>
         <source>not counted</source>
         <translation>zählt nicht</translation>
+    </message>
+    <message>
+        <source>  (95 %, this reading by itself)</source>
+        <translation>  (95 %, dieser Messwert für sich)</translation>
     </message>
 </context>
 <context>

@@ -157,7 +157,7 @@ QWidget* ComparePage::makeChanges()
     m_table->setItemDelegateForColumn(ChangesModel::Delta, new ChangeDelegate(m_table));
     for (const int column : {ChangesModel::Then, ChangesModel::Now})
         m_table->setItemDelegateForColumn(column, new RateDelegate(m_table));
-    const std::pair<int, int> widths[] = {{ChangesModel::Point, 84},  {ChangesModel::Joint, 136},
+    const std::pair<int, int> widths[] = {{ChangesModel::Point, 96},  {ChangesModel::Joint, 136},
                                           {ChangesModel::Then, 118},  {ChangesModel::Now, 118},
                                           {ChangesModel::Delta, 102}, {ChangesModel::Decades, 76},
                                           {ChangesModel::Word, 162}};

@@ -133,7 +133,7 @@ std::span<const char* const> reviewPatterns()
         QT_TRANSLATE_NOOP("Core", "The factor changed by %1 %. %2"),
         QT_TRANSLATE_NOOP("Core", "A check is not usable: %1"),
         QT_TRANSLATE_NOOP("Core", "Read before the first check: %1."),
-        QT_TRANSLATE_NOOP("Core", "No check closes what was read with the factor %1 of %2: %3."),
+        QT_TRANSLATE_NOOP("Core", "No check was made after what was read with the factor %1 of %2: %3."),
         QT_TRANSLATE_NOOP("Core", "No reading that counts lies between the checks."),
         QT_TRANSLATE_NOOP("Core", "The checks around the readings that count agree: factor %1."),
         QT_TRANSLATE_NOOP("Core", "The factor moved between the checks around readings that count: %1; the "

@@ -24,6 +24,8 @@
 #include "ui/widgets/note_line.h"
 
 #include <QFile>
+#include <QFileInfo>
+#include <QMap>
 
 #include <algorithm>
 #include <map>
@@ -164,13 +166,22 @@ void announce(MainWindow& window, const Status& written, const QString& file)
 
 void chooseAndExport(MainWindow& window)
 {
+    const QString findings = MainWindow::tr("Table of findings (*.csv)");
     const QString readings = MainWindow::tr("Table of every reading (*.csv)");
+    const QStringList others =
+        MainWindow::tr("Workbook (*.xlsx);;Map, scalable (*.svg);;Map, picture (*.png)")
+            .split(QStringLiteral(";;"));
+    const auto named = [&](const QString& ending) {
+        return QFileInfo(proposedFile(window, ending)).fileName();
+    };
+    QMap<QString, QString> names{{findings, named(QStringLiteral(".csv"))},
+                                 {readings, named(QStringLiteral("-readings.csv"))}};
+    for (const QString& form : others)
+        names.insert(form, named(form.section(QLatin1Char('*'), 1, 1).chopped(1)));
     QString chosen;
     const QString file = chooseFileToWrite(
         &window, MainWindow::tr("Export a table or a map"), proposedFile(window, QStringLiteral(".csv")),
-        MainWindow::tr("Table of findings (*.csv)") + QStringLiteral(";;") + readings + QStringLiteral(";;") +
-            MainWindow::tr("Workbook (*.xlsx);;Map, scalable (*.svg);;Map, picture (*.png)"),
-        &chosen);
+        (QStringList{findings, readings} + others).join(QStringLiteral(";;")), &chosen, names);
     if (file.isEmpty())
         return;
     const auto form = formOf(file);

@@ -65,11 +65,19 @@ QStringList chooseFilesToOpen(QWidget* parent, const QString& title, const QStri
 }
 
 QString chooseFileToWrite(QWidget* parent, const QString& title, const QString& proposed,
-                          const QString& filter, QString* chosen)
+                          const QString& filter, QString* chosen, const QMap<QString, QString>& names)
 {
     QFileDialog dialog(parent, title, {}, filter);
     dialog.setAcceptMode(QFileDialog::AcceptSave);
     dialog.setFileMode(QFileDialog::AnyFile);
+    QString given = QFileInfo(proposed).fileName();
+    QObject::connect(&dialog, &QFileDialog::filterSelected, &dialog, [&](const QString& form) {
+        const QString named = QFileInfo(dialog.selectedFiles().value(0)).fileName();
+        if (!names.contains(form) || named != given)
+            return;
+        given = names.value(form);
+        dialog.selectFile(given);
+    });
     QString file = choose(dialog, proposed).value(0);
     if (chosen != nullptr)
         *chosen = dialog.selectedNameFilter();

@@ -3,6 +3,7 @@
 // would lose its locks by being looked into.
 #pragma once
 
+#include <QMap>
 #include <QString>
 #include <QStringList>
 
@@ -17,7 +18,9 @@ QStringList chooseFilesToOpen(QWidget* parent, const QString& title, const QStri
                               const QString& filter = {});
 /// @param proposed  a folder, or a whole name. Asks before a file is replaced.
 /// @param chosen    takes the form that was chosen of `filter`'s
+/// @param names     the name each form has, until the person types another
 QString chooseFileToWrite(QWidget* parent, const QString& title, const QString& proposed,
-                          const QString& filter = {}, QString* chosen = nullptr);
+                          const QString& filter = {}, QString* chosen = nullptr,
+                          const QMap<QString, QString>& names = {});
 
 } // namespace sealwalk::ui

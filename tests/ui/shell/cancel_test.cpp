@@ -2,6 +2,7 @@
 // The Cancel of long work, by its button and by its key: nothing is written, and the window goes on.
 #include "demo/history/demo_history.h"
 #include "tests/ui/shell/window_fixture.h"
+#include "ui/judge/map_panel.h"
 #include "ui/session/beside.h"
 #include "ui/widgets/note_line.h"
 
@@ -12,6 +13,7 @@
 #include <QFileDialog>
 #include <QMenu>
 #include <QMenuBar>
+#include <QSet>
 
 namespace sealwalk::ui {
 
@@ -38,12 +40,6 @@ protected:
     /// back.
     void start(const char* words, const QString& name, int kind = 0)
     {
-        QAction* wanted = nullptr;
-        for (QAction* menu : window->menuBar()->actions())
-            for (QAction* action : menu->menu()->actions())
-                if (action->text() == QString::fromUtf8(words))
-                    wanted = action;
-        ASSERT_NE(wanted, nullptr) << words;
         QTimer::singleShot(0, window.get(), [this, name, kind] {
             auto* dialog = qobject_cast<QFileDialog*>(QApplication::activeModalWidget());
             ASSERT_NE(dialog, nullptr);
@@ -51,6 +47,17 @@ protected:
             dialog->findChild<QLineEdit*>(QStringLiteral("fileNameEdit"))->setText(m_written.filePath(name));
             dialog->findChild<QDialogButtonBox*>()->button(QDialogButtonBox::Save)->click();
         });
+        trigger(words);
+    }
+
+    void trigger(const char* words)
+    {
+        QAction* wanted = nullptr;
+        for (QAction* menu : window->menuBar()->actions())
+            for (QAction* action : menu->menu()->actions())
+                if (action->text() == QString::fromUtf8(words))
+                    wanted = action;
+        ASSERT_NE(wanted, nullptr) << words;
         wanted->trigger();
     }
 
@@ -101,6 +108,48 @@ constexpr Work kWorks[] = {
     {"&Write a job file …", "job.sealjob", 0},
     {"&Back up the history …", "copy.sealwalk", 0},
 };
+
+// Regression: both tables were offered under one name, so that the second would have replaced the first.
+TEST_F(CancelTest, EveryFormHasItsOwnName)
+{
+    QStringList names;
+    QTimer::singleShot(0, window.get(), [&] {
+        auto* dialog = qobject_cast<QFileDialog*>(QApplication::activeModalWidget());
+        ASSERT_NE(dialog, nullptr);
+        const auto* name = dialog->findChild<QLineEdit*>(QStringLiteral("fileNameEdit"));
+        for (const QString& form : dialog->nameFilters()) {
+            dialog->selectNameFilter(form);
+            emit dialog->filterSelected(form);
+            names.append(name->text());
+        }
+        dialog->reject();
+    });
+    trigger("&Export table or map …");
+    ASSERT_EQ(names.size(), 5);
+    EXPECT_EQ(QSet<QString>(names.begin(), names.end()).size(), 5)
+        << names.join(QLatin1Char(' ')).toStdString();
+    EXPECT_TRUE(names[1].endsWith(QStringLiteral("-readings.csv")));
+    EXPECT_TRUE(names[3].endsWith(QStringLiteral(".svg")));
+}
+
+// Regression: the map written from Judge was the one as left, whatever was looked at.
+TEST_F(CancelTest, TheMapIsTheOneThatIsLookedAt)
+{
+    auto* map = window->findChild<MapPanel*>();
+    ASSERT_NE(map, nullptr);
+    const auto written = [&](const QString& name) {
+        start("&Export table or map …", name, 3);
+        EXPECT_TRUE(endsInTime());
+        QFile file(pathOf(name.toLatin1().constData()));
+        EXPECT_TRUE(file.open(QIODevice::ReadOnly));
+        return QString::fromUtf8(file.readAll());
+    };
+    if (map->asLeft())
+        map->toggleStanding();
+    EXPECT_TRUE(written(QStringLiteral("found.svg")).contains(QStringLiteral("as found, as read")));
+    map->toggleStanding();
+    EXPECT_TRUE(written(QStringLiteral("left.svg")).contains(QStringLiteral("as left, as read")));
+}
 
 } // namespace
 
