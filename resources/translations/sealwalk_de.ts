@@ -13446,8 +13446,8 @@ Das übernehmen?</translation>
         <translation>zählt nicht</translation>
     </message>
     <message>
-        <source>  (95 %, this reading by itself)</source>
-        <translation>  (95 %, dieser Messwert für sich)</translation>
+        <source>  (95 %, by itself)</source>
+        <translation>  (95 %, für sich)</translation>
     </message>
 </context>
 <context>

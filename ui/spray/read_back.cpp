@@ -108,7 +108,7 @@ void ReadBack::paintEvent(QPaintEvent*)
     if (!m_range.isEmpty()) {
         painter.setFont(render::font(TextSize::Caption));
         painter.drawText(QRectF(figure, kFigureLine, width(), kHeight - kFigureLine),
-                         Qt::AlignLeft | Qt::AlignTop, m_range + tr("  (95 %, this reading by itself)"));
+                         Qt::AlignLeft | Qt::AlignTop, m_range + tr("  (95 %, by itself)"));
     }
 
     painter.setFont(render::font(TextSize::Strong, render::Weight::Bold));
