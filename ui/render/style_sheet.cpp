@@ -119,9 +119,9 @@ QToolButton[kind="caption"][isMissing="true"] { color: @unsure; font-weight: 700
 QCheckBox, QRadioButton { spacing: 6px; }
 QCheckBox::indicator, QTableView::indicator, QListView::indicator { width: 12px; height: 12px; border: 1px solid @edge; border-radius: 2px; background: @field; }
 QCheckBox::indicator:focus { border: 2px solid @accent; }
-QCheckBox:disabled, QRadioButton:disabled { color: @inkFaint; }
+QCheckBox:disabled, QRadioButton:disabled { color: @disabled; }
 QCheckBox::indicator:disabled { border-color: @line; background: @panel; }
-QCheckBox::indicator:checked:disabled { background: @inkFaint; border-color: @inkFaint; }
+QCheckBox::indicator:checked:disabled { background: @disabled; border-color: @disabled; }
 QCheckBox::indicator:checked, QTableView::indicator:checked, QListView::indicator:checked { background: @ink; border-color: @ink;
   image: url(:/sealwalk/icons/%tick%.svg); }
 QRadioButton::indicator { width: 12px; height: 12px; border: 1px solid @edge; border-radius: 7px; background: @field; }

@@ -59,7 +59,9 @@ void PaperDialog::accept()
     m_dwell->commit();
     const bool isDay = m_day->date() && !m_day->isWrong() && *m_day->date() <= QDate::currentDate();
     showComplaint(m_complaint, m_day->field(),
-                  isDay ? QString() : tr("A day on which readings can have been taken: today or before."));
+                  isDay || m_day->isWrong() // the field says that itself
+                      ? QString()
+                      : tr("A day on which readings can have been taken: today or before."));
     if (!isDay)
         m_day->field()->setFocus();
     else if (m_dwell->isWrong())

@@ -111,15 +111,16 @@ void SprayController::recallShields()
     m_shieldedIn = m_session.hasJob() ? m_session.job().id : model::JobId();
     if (!m_session.hasJob())
         return;
-    int told = 0;
+    const model::Reading* last = nullptr;
     const auto standing = m_session.job().standing(m_round);
-    for (auto reading = standing.rbegin(); reading != standing.rend() && told < 2; ++reading) {
-        if ((*reading)->corrects)
+    for (auto reading = standing.rbegin(); reading != standing.rend(); ++reading) {
+        if ((*reading)->corrects) // it has the tape of an earlier moment
             continue;
-        ++told;
         for (const model::PointId& point : (*reading)->shielded)
-            if (told == 1 || point == standing.back()->point)
+            if (last == nullptr || point == last->point)
                 m_shielded.push_back(point);
+        if (std::exchange(last, *reading) != nullptr)
+            break;
     }
 }
 

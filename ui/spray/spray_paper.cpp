@@ -124,8 +124,9 @@ void SprayController::enterPaperTime()
     draft.sprayedAt = at;
     // Said before the value, after it, or when the time was asked for.
     draft.delay = m_delay;
-    draft.remark = m_remark.empty() ? draft.remark : m_remark;
-    draft.shielded = shieldedFrom(draft.point);
+    const ReadingDraft said = draftOf(draft.outcome);
+    draft.remark = said.remark;
+    draft.shielded = said.shielded;
     m_paper.hasTime = true;
     storeDraft(std::move(draft)); // at once or later; what was typed stands until then
     m_paper.hasTime = false;

@@ -94,6 +94,16 @@ TEST_F(Advice, TakesReadingsFromPaper)
     press(Qt::Key_N);
     enterValue(QStringLiteral("1500"));
     ASSERT_TRUE(last().dwell) << "the sheet said how long";
+    // Regression: a remark made beside the time took the place of why the point came later.
+    const model::PointId skipped = controller().call()->point;
+    press(Qt::Key_S);
+    press(Qt::Key_1);
+    controller().callPoint(skipped);
+    press(Qt::Key_N);
+    controller().remark(QStringLiteral("a hair on the seal"));
+    enterValue(QStringLiteral("1501"));
+    EXPECT_EQ(last().point, skipped);
+    EXPECT_EQ(last().remark, "a hair on the seal; came later: helium hangs there");
     EXPECT_DOUBLE_EQ(inSeconds(*last().dwell), 9.0);
     controller().setTranscribing(false);
     enterValue(QStringLiteral("3-9"));
