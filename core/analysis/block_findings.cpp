@@ -130,8 +130,14 @@ LeakRate upperBound(const Work& work, std::size_t point)
     const double fromNoise = std::max(shown.rate, 0.0) + kSeen * shown.noise;
     if (of.rates.empty())
         return LeakRate::fromSi(fromNoise);
-    return LeakRate::fromSi(
-        std::clamp(std::exp(quantileOf(of.rates, 0.975)), kSeen * shown.noise, fromNoise * 1.5));
+    // One spray may have been a poor one. Another one as silent takes that away, and never adds to it.
+    constexpr double kPoorSpray = 1.5;
+    const auto& sprays = work.scene.readingsAt[point];
+    const bool isSilentAgain = sprays.size() > 1 && std::ranges::none_of(sprays, [&](std::size_t i) {
+                                   return work.scene.readings[i].rate > kSeen * work.scene.readings[i].noise;
+                               });
+    return LeakRate::fromSi(std::clamp(std::exp(quantileOf(of.rates, 0.975)), kSeen * shown.noise,
+                                       fromNoise * (isSilentAgain ? 1.0 : kPoorSpray)));
 }
 
 void claim(SourceFinding& finding, const std::vector<PossibleRate>& rates)

@@ -108,7 +108,8 @@ std::vector<model::PointId> newlyShielded(const model::Reading& earlier, const m
 
 /// A leak answers twice: that a later spray of the round, in the same condition, got no answer is said beside
 /// the answer that counts.
-void addSilentRepeats(const model::Job& job, model::RoundId round, std::vector<PointFinding>& findings)
+void addSilentRepeats(const model::Job& job, const model::TestObject& object, model::RoundId round,
+                      std::vector<PointFinding>& findings)
 {
     std::unordered_map<model::PointId, std::vector<const model::Reading*>> silent;
     for (const model::Reading* reading : job.standing(round))
@@ -126,16 +127,26 @@ void addSilentRepeats(const model::Job& job, model::RoundId round, std::vector<P
             return r->at > counts->at && r->condition == counts->condition &&
                    r->conditionDetail == counts->conditionDetail;
         };
-        // Silent with the same joints open says more than silent with one of them taped off since.
-        const auto same = std::ranges::find_if(
-            sprayed->second, [&](const auto* r) { return isAgain(r) && newlyShielded(*counts, *r).empty(); });
-        const auto again =
-            same != sprayed->second.end() ? same : std::ranges::find_if(sprayed->second, isAgain);
-        if (again == sprayed->second.end())
+        // Silent with the same joints open says more than silent with one of them taped off since, and of
+        // those the longest spray says most.
+        const auto saysLess = [&](const model::Reading* a, const model::Reading* b) {
+            const auto weight = [&](const model::Reading* r) {
+                return std::pair(newlyShielded(*counts, *r).empty(), r->dwell.value_or(Duration()));
+            };
+            return weight(a) < weight(b);
+        };
+        std::vector<const model::Reading*> repeats;
+        std::ranges::copy_if(sprayed->second, std::back_inserter(repeats), isAgain);
+        const auto best = std::ranges::max_element(repeats, saysLess);
+        if (best == repeats.end())
             continue;
+        const model::Reading& again = **best;
         const std::string first = counts->at.timeOfDay().substr(0, 5);
-        const std::string second = (*again)->at.timeOfDay().substr(0, 5);
-        const std::vector<int> off = numbersIn(job, newlyShielded(*counts, **again));
+        const std::string second = again.at.timeOfDay().substr(0, 5);
+        const std::vector<int> off = numbersIn(job, newlyShielded(*counts, again));
+        const bool hadTime = !counts->delay || (again.dwell && *again.dwell > *counts->delay);
+        const auto hidden = readingFinding(job, object, again).bound;
+        const bool wouldShow = hadTime && hidden && finding.low && *hidden < *finding.low;
         finding.because.insert(
             finding.because.begin() + std::min<std::ptrdiff_t>(1, std::ssize(finding.because)),
             off.empty()
@@ -143,8 +154,9 @@ void addSilentRepeats(const model::Job& job, model::RoundId round, std::vector<P
                       "It answered at {} and not when it was sprayed again at {}: a leak answers twice. "
                       "Judge it, or make void the reading that does not count.",
                       first, second)
-                : fmt::format("It answered at {} and not at {}, with {} taped or bagged off.", first, second,
-                              pointsWords(off)));
+                : fmt::format("It answered at {} and not at {}, with {} taped or bagged off{}.", first,
+                              second, pointsWords(off),
+                              wouldShow ? "; a leak of its own, as large as that, would have shown" : ""));
     }
 }
 
@@ -243,7 +255,7 @@ std::vector<PointFinding> jobFindings(const model::Job& job, const model::TestOb
     applySources(
         job, object, roundId, [&job](const model::Reading& reading) { return chamberFactor(job, reading); },
         findings);
-    addSilentRepeats(job, roundId, findings);
+    addSilentRepeats(job, object, roundId, findings);
     addFigures(job, object, findings);
     addRepairs(job, findings);
     addConcessions(job, findings, now);

@@ -316,9 +316,7 @@ bool isOpenAtRest(model::Condition condition)
 
 Beside besideOf(const model::Job& job, const PointFinding& finding)
 {
-    const model::TestPoint* point = job.sketch.point(finding.point);
-    const model::Joint* joint = point == nullptr ? nullptr : job.sketch.joint(point->joint);
-    if (joint != nullptr && joint->isSetup)
+    if (job.sketch.isOfSetup(finding.point))
         return Beside::Setup;
     return isOpenAtRest(finding.condition) ? Beside::Nothing : Beside::OtherCondition;
 }

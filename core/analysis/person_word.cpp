@@ -12,13 +12,6 @@ namespace sealwalk::analysis {
 
 namespace {
 
-bool isOfSetup(const model::Job& job, model::PointId id)
-{
-    const model::TestPoint* point = job.sketch.point(id);
-    const model::Joint* joint = point == nullptr ? nullptr : job.sketch.joint(point->joint);
-    return joint != nullptr && joint->isSetup;
-}
-
 void dropRate(PointFinding& finding)
 {
     finding.rate.reset();
@@ -88,7 +81,7 @@ void applyJudgements(const model::Job& job, const model::TestObject& object, mod
         setFigures(job, object, *model::fromName<Finding>(last->finding), finding);
         finding.verdict = *model::fromName<Verdict>(last->verdict);
         if (finding.verdict == Verdict::NotCounted &&
-            !(finding.finding == Finding::OtherSource && isOfSetup(job, finding.point))) {
+            !(finding.finding == Finding::OtherSource && job.sketch.isOfSetup(finding.point))) {
             finding.verdict = Verdict::CannotSay;
             finding.because.emplace_back("only what leaks in the test set-up can be left uncounted");
         }

@@ -52,12 +52,8 @@ TotalSays saysOf(const model::RiseTest& test, const model::Job& job)
 
 bool isOfSetup(const model::Job& job, const model::Repair& repair)
 {
-    return !repair.points.empty() &&
-           std::all_of(repair.points.begin(), repair.points.end(), [&](model::PointId id) {
-               const model::TestPoint* point = job.sketch.point(id);
-               const model::Joint* joint = point == nullptr ? nullptr : job.sketch.joint(point->joint);
-               return joint != nullptr && joint->isSetup;
-           });
+    return !repair.points.empty() && std::all_of(repair.points.begin(), repair.points.end(),
+                                                 [&](model::PointId id) { return job.sketch.isOfSetup(id); });
 }
 
 Timestamp provableFrom(const model::Repair& repair)

@@ -165,8 +165,7 @@ std::vector<model::PointId> disturbedBy(const model::Sketch& sketch,
             disturbed.push_back(point);
     };
     for (const model::PointId id : repaired) {
-        const model::TestPoint* point = sketch.point(id);
-        const model::Joint* joint = point == nullptr ? nullptr : sketch.joint(point->joint);
+        const model::Joint* joint = sketch.jointOf(id);
         if (joint == nullptr)
             continue;
         const auto row = sketch.pointsOn(joint->id);

@@ -128,9 +128,7 @@ Answer kindsPresent(const ReviewGround& ground)
         return {CheckState::NeedsWord,
                 "No joint of the test set-up is on the sketch; its own leaks would be read as the object's."};
     const auto isSetup = [&](const model::Reading& reading) {
-        const model::TestPoint* point = ground.job.sketch.point(reading.point);
-        const model::Joint* joint = point == nullptr ? nullptr : ground.job.sketch.joint(point->joint);
-        return joint != nullptr && joint->isSetup;
+        return ground.job.sketch.isOfSetup(reading.point);
     };
     const auto& readings = ground.job.readings;
     const auto firstOfSetup = std::find_if(readings.begin(), readings.end(), isSetup);

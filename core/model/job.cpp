@@ -54,9 +54,7 @@ std::vector<const Reading*> Job::standing(RoundId wanted) const
 
 std::optional<LeakRate> Job::limitOf(PointId point) const
 {
-    const TestPoint* found = sketch.point(point);
-    const Joint* joint = found == nullptr ? nullptr : sketch.joint(found->joint);
-    if (joint != nullptr)
+    if (const Joint* joint = sketch.jointOf(point))
         if (const auto own = setup.kindLimits.find(joint->kind); own != setup.kindLimits.end())
             return own->second;
     return setup.pointLimit;

@@ -43,6 +43,18 @@ const TestPoint* Sketch::pointNumbered(int number) const
     return found == points.end() ? nullptr : &*found;
 }
 
+const Joint* Sketch::jointOf(PointId id) const
+{
+    const TestPoint* found = point(id);
+    return found == nullptr ? nullptr : joint(found->joint);
+}
+
+bool Sketch::isOfSetup(PointId id) const
+{
+    const Joint* found = jointOf(id);
+    return found != nullptr && found->isSetup;
+}
+
 std::vector<const TestPoint*> Sketch::pointsOn(JointId id) const
 {
     std::vector<const TestPoint*> result;
@@ -122,18 +134,23 @@ double heightOn(const Sheet& sheet, geometry::Point place)
 
 std::string placeText(const Sketch& sketch, const TestPoint& point)
 {
-    if (!point.place.empty())
+    const Joint* joint = point.place.empty() ? sketch.joint(point.joint) : nullptr;
+    if (joint == nullptr)
         return point.place;
-    const Joint* joint = sketch.joint(point.joint);
-    if (joint == nullptr || std::holds_alternative<geometry::Spot>(joint->shape))
-        return {};
-    const geometry::Path path = geometry::outline(joint->shape);
-    if (!path.isClosed())
-        return fmt::format("{:.0f} mm from the start", point.along * path.length());
+    return placeText(sketch.sheet(joint->sheet), *joint, geometry::outline(joint->shape), point);
+}
 
-    const Sheet* sheet = sketch.sheet(joint->sheet);
+std::string placeText(const Sheet* sheet, const Joint& joint, const geometry::Path& outline,
+                      const TestPoint& point)
+{
+    if (!point.place.empty() || std::holds_alternative<geometry::Spot>(joint.shape))
+        return point.place;
+    const double along = point.along * outline.length();
+    if (!outline.isClosed())
+        return fmt::format("{:.0f} mm from the start", along);
+
     const double up = sheet == nullptr ? std::numbers::pi / 2.0 : sheet->upDirection;
-    const geometry::Vector fromCentre = path.at(point.along * path.length()).place - path.bounds().centre();
+    const geometry::Vector fromCentre = outline.at(along).place - outline.bounds().centre();
     // Hours run clockwise from the up direction.
     const double clockwise = up - std::atan2(fromCentre.y, fromCentre.x);
     const double hours = clockwise / (2.0 * std::numbers::pi) * 12.0;

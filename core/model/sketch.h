@@ -118,6 +118,10 @@ struct Sketch
     [[nodiscard]] const Joint* joint(JointId id) const;
     [[nodiscard]] const TestPoint* point(PointId id) const;
     [[nodiscard]] const TestPoint* pointNumbered(int number) const;
+    /// The joint a point lies on; nullptr when the point or its joint is unknown.
+    [[nodiscard]] const Joint* jointOf(PointId id) const;
+    /// Whether a point belongs to the test set-up, not to the object.
+    [[nodiscard]] bool isOfSetup(PointId id) const;
     /// Points on a joint that are not retired, in order along its outline.
     [[nodiscard]] std::vector<const TestPoint*> pointsOn(JointId joint) const;
     [[nodiscard]] std::vector<const Joint*> jointsOn(SheetId sheet) const;
@@ -147,6 +151,9 @@ double heightOn(const Sheet& sheet, geometry::Point place);
 /// Where a stranger finds the point: what a person typed, else "8 o'clock, seen from the front" on a closed
 /// joint or "640 mm from the start" on an open one.
 std::string placeText(const Sketch& sketch, const TestPoint& point);
+/// The same for whoever has the joint's outline at hand and asks for many points.
+std::string placeText(const Sheet* sheet, const Joint& joint, const geometry::Path& outline,
+                      const TestPoint& point);
 
 /// Empty when the sketch keeps its promises (unique ids and numbers, every point on a joint, every joint on a
 /// sheet, drawable shapes, lastNumber not below any number); otherwise the first sentence that says what is

@@ -65,12 +65,18 @@ public:
                       (range.high > range.low ? " (" + plainRange(range.low, range.high) + ')' : ""));
     }
 
-    void addTo(Figure& figure)
+    /// A sum may leave the decades of single points. Of all lines, before the first is added: words stand at
+    /// the foot of the axis.
+    void widen(Figure& figure) const
     {
-        for (const double value : m_series.y) { // a sum may leave the decades of single points
+        for (const double value : m_series.y) {
             figure.y.low = std::min(figure.y.low, std::pow(10.0, std::floor(std::log10(value))));
             figure.y.high = std::max(figure.y.high, std::pow(10.0, std::ceil(std::log10(value))));
         }
+    }
+
+    void addTo(Figure& figure)
+    {
         figure.spoken += (figure.spoken.empty() || m_spoken.empty() ? "" : "; ") + m_spoken;
         for (const Flag& flag : m_flags)
             addFlag(figure, flag);
@@ -150,6 +156,7 @@ std::string_view sumWord(analysis::SumState state)
     case analysis::SumState::SetupOnly:
         return "on the set-up only";
     case analysis::SumState::NoLeak:
+        return "no leak where tested";
     case analysis::SumState::Below:
     case analysis::SumState::Sum:
         break;
@@ -193,8 +200,10 @@ Figure jointCourse(const analysis::WorkedJobs& jobs, const std::vector<JointStop
         addSum(sum, stop.at, stop.leaks, shownSum(stop.leaks, unit),
                stop.leaks.below ? std::optional(unit.ofHelium(*stop.leaks.below)) : std::nullopt, unit);
     }
+    for (Course* course : {&sum, &worst})
+        course->widen(figure);
+    sum.addTo(figure); // drawn first: a single leak is the sum, and its round mark lies on the square one
     worst.addTo(figure);
-    sum.addTo(figure);
     if (figure.spoken.empty())
         figure.empty = "not sprayed in any of these jobs";
     return figure;
@@ -220,6 +229,8 @@ Figure totalCourse(const analysis::WorkedJobs& jobs, const std::vector<analysis:
         else
             rise.add(total.at, unit.number(total.rise->high), {.isBound = true});
     }
+    for (Course* course : {&sum, &rise})
+        course->widen(figure);
     sum.addTo(figure);
     rise.addTo(figure);
     if (figure.spoken.empty())

@@ -26,8 +26,9 @@ std::vector<JointStop> jointStops(const analysis::WorkedJobs& jobs, const model:
 /// The sum in the gas shown; none where no leak was located.
 std::optional<analysis::LeakSum::Sum> shownSum(const analysis::LeakSum& leaks, const ShownUnit& unit);
 
-/// Why there is no figure of leaks together: "not sized", "in another condition only" …; "no leak located"
-/// where there is none.
+/// Why there is no figure of leaks together: "not sized", "in another condition only" …; "no leak where
+/// tested" where none was located and not every point has its bound; "no leak located" of the states with a
+/// figure.
 std::string_view sumWord(analysis::SumState state);
 
 /// Its worst point and the sum of its points. A sum where points were not tested is marked "at least"; where

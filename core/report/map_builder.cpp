@@ -126,14 +126,14 @@ std::string_view verdictWords(Verdict verdict)
     return {};
 }
 
-using Numbers = std::unordered_map<model::PointId, int>;
+using Points = std::unordered_map<model::PointId, const model::TestPoint*>;
 
-std::string numbersOf(const std::vector<model::PointId>& points, const Numbers& numbers)
+std::string numbersOf(const std::vector<model::PointId>& points, const Points& known)
 {
     std::string text;
     for (const model::PointId point : points)
-        if (const auto found = numbers.find(point); found != numbers.end())
-            text += (text.empty() ? "" : ", ") + std::to_string(found->second);
+        if (const auto found = known.find(point); found != known.end())
+            text += (text.empty() ? "" : ", ") + std::to_string(found->second->number);
     return text;
 }
 
@@ -153,6 +153,7 @@ public:
         if (found == nullptr)
             return;
         m_content.sheet = sheet;
+        m_sheet = found;
         m_content.title = found->seenFrom.empty()
                               ? found->name
                               : fmt::format("{}, seen from {}", found->name, found->seenFrom);
@@ -163,7 +164,7 @@ public:
         m_content.outlines = found->outlines;
         m_content.underlay = found->underlay;
         for (const model::TestPoint& point : sketch.points) {
-            m_numbers.emplace(point.id, point.number);
+            m_points.emplace(point.id, &point);
             if (point.retired)
                 m_gone.insert(point.joint);
         }
@@ -202,8 +203,7 @@ private:
             const geometry::Station station = drawn.outline.at(part.centre);
             stretch.place = station.place;
             stretch.outward = side * station.left();
-            if (const model::TestPoint* point = m_sketch.point(part.point))
-                stretch.tip = model::placeText(m_sketch, *point);
+            stretch.tip = model::placeText(m_sheet, joint, drawn.outline, *m_points.at(part.point));
             const auto found = gathered.find(part.point);
             fill(stretch, found == gathered.end() ? Gathered{} : found->second, options);
             m_content.stretches.push_back(std::move(stretch));
@@ -223,7 +223,7 @@ private:
             stretch.isAtLeast = stretch.rate && stretch.rate == finding->atLeast;
             if (stretch.rate && stretch.rate == finding->rate)
                 stretch.range = rangeOf(*finding, m_content.scale.gas);
-            const std::string others = numbersOf(finding->of, m_numbers);
+            const std::string others = numbersOf(finding->of, m_points);
             if (stretch.state == PointState::Masked && !others.empty())
                 stretch.label = "by " + others;
             else if (stretch.state == PointState::EchoTakenOut && !others.empty())
@@ -318,8 +318,9 @@ private:
     }
 
     const model::Sketch& m_sketch;
+    const model::Sheet* m_sheet = nullptr;
     MapContent m_content;
-    Numbers m_numbers;
+    Points m_points;
     /// All their points are retired; drawn, they would look forgotten.
     std::unordered_set<model::JointId> m_gone;
 };

@@ -59,8 +59,7 @@ std::string Ground::numbers(std::span<const model::PointId> points) const
 
 std::string Ground::jointName(model::PointId point) const
 {
-    const model::TestPoint* known = job.sketch.point(point);
-    const model::Joint* joint = known == nullptr ? nullptr : job.sketch.joint(known->joint);
+    const model::Joint* joint = job.sketch.jointOf(point);
     return joint == nullptr ? std::string() : typed(joint->name);
 }
 
@@ -129,13 +128,6 @@ std::string conditionsOf(const Ground& ground, std::size_t unsure)
     return text.empty() ? text : ":" + text.substr(1);
 }
 
-bool isOfSetup(const Ground& ground, model::PointId id)
-{
-    const model::TestPoint* point = ground.job.sketch.point(id);
-    const model::Joint* joint = point == nullptr ? nullptr : ground.job.sketch.joint(point->joint);
-    return joint != nullptr && joint->isSetup;
-}
-
 bool isRepaired(const Ground& ground, model::PointId id)
 {
     return std::any_of(
@@ -159,7 +151,7 @@ std::string mendedText(const Ground& ground)
         if (found == ground.found.end())
             continue;
         if (found->verdict == analysis::Verdict::Over)
-            (isOfSetup(ground, left.point) ? ofSetup : over).push_back(left.point);
+            (ground.job.sketch.isOfSetup(left.point) ? ofSetup : over).push_back(left.point);
         else if (found->verdict == analysis::Verdict::CannotSay && isRepaired(ground, left.point))
             unsaid.push_back(left.point);
     }

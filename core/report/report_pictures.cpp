@@ -61,8 +61,7 @@ std::string nothingLocated(const Ground& ground)
     int bounded = 0;
     int points = 0;
     for (analysis::PointFinding finding : ground.left) {
-        const model::TestPoint* point = ground.job.sketch.point(finding.point);
-        const model::Joint* joint = point == nullptr ? nullptr : ground.job.sketch.joint(point->joint);
+        const model::Joint* joint = ground.job.sketch.jointOf(finding.point);
         if (joint == nullptr || joint->isSetup)
             continue;
         ++points;

@@ -117,6 +117,8 @@ void addReadingToSummary(KeptStatements& in, JobKey key, std::int64_t sequence);
 /// somebody asked for it (search_list.h). Without it searches find less, and nothing else: when it cannot be
 /// done now, it is done at another opening.
 void bringSearchListUpToDate(SQLite::Database& database, const std::filesystem::path& file);
+/// What was typed into a search, folded, word by word.
+std::vector<std::string> typedWords(const std::string& typed);
 enum class SearchWords
 {
     Least, ///< those that every list has, also one that nothing changed since the first releases

@@ -141,6 +141,12 @@ public:
     /// Jobs whose object, tag, place, purpose, people, findings or date contain every typed word; newest
     /// first.
     [[nodiscard]] Result<std::vector<JobRow>> jobs(const std::string& typed = {}) const;
+    /// Where in the job's record words stand that the row itself does not show: one line each, as recorded,
+    /// in the order typed. Of several ways to search, the first whose words all stand in row or record.
+    /// Nothing where the row shows them all, or where none is found any more: the list that searches use
+    /// keeps words that were changed since.
+    [[nodiscard]] Result<std::vector<std::string>> foundIn(const JobRow& row,
+                                                           const std::vector<std::string>& typed) const;
     [[nodiscard]] Result<std::vector<JobRow>> jobsOf(model::ObjectId object) const;
     /// Points of an object that have a reading in any of its jobs.
     [[nodiscard]] Result<std::vector<model::PointId>> pointsRead(model::ObjectId object) const;

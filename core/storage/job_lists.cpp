@@ -9,19 +9,6 @@
 namespace sealwalk::storage {
 namespace {
 
-std::vector<std::string> typedWords(const std::string& typed)
-{
-    std::vector<std::string> words;
-    const std::string text = folded(typed);
-    std::size_t from = 0;
-    while ((from = text.find_first_not_of(" \t\r\n", from)) != std::string::npos) {
-        const std::size_t to = text.find_first_of(" \t\r\n", from);
-        words.push_back(text.substr(from, to == std::string::npos ? to : to - from));
-        from = to == std::string::npos ? text.size() : to;
-    }
-    return words;
-}
-
 /// "instr(words, ?) AND instr(words, ?) …", true when there is no word.
 std::string everyWordIn(const char* column, std::size_t words)
 {

@@ -98,6 +98,8 @@ Status HistoryStore::addCalibration(model::JobId job, const model::Calibration& 
     return m_connection->write([&]() -> Status {
         const JobHead head = m_connection->headFor(job, Allowed::WhileOpenForWork);
         insertRow(m_connection->database, head.key, calibration);
+        addWords(m_connection->kept, head.key,
+                 calibration.leak.serial + '\n' + calibration.place + '\n' + calibration.note);
         return {};
     });
 }

@@ -5,6 +5,7 @@
 #include "core/storage/search_list.h"
 #include "core/storage/sqlite_errors.h"
 
+#include <algorithm>
 #include <optional>
 #include <sstream>
 
@@ -36,6 +37,10 @@ constexpr const char* kMoreWords =
     "UNION ALL SELECT 'concession' || char(10) || reason FROM concession WHERE job = ?1 "
     "UNION ALL SELECT 'void' || char(10) || reason FROM void_mark WHERE job = ?1 "
     "UNION ALL SELECT note FROM rise_test WHERE job = ?1 "
+    "UNION ALL SELECT leak_serial || char(10) || place || char(10) || note FROM calibration WHERE job = ?1 "
+    "UNION ALL SELECT customer || char(10) || witness || char(10) || procedure || char(10) || excluded "
+    "|| char(10) || limit_agreed_by || char(10) || detector FROM setup WHERE job = ?1 "
+    "UNION ALL SELECT text FROM review WHERE job = ?1 "
     // At a point, beyond its value; most readings have nothing of it.
     "UNION ALL SELECT DISTINCT iif(outcome IN ('value', 'no response'), '', outcome) || char(10) || "
     "iif(condition = 'at rest', '', condition) || char(10) || reason || char(10) || remark FROM reading "
@@ -48,7 +53,7 @@ constexpr const char* kReadingWords =
     "WHERE job = ?1 AND sequence = ?2";
 
 /// Counts what lists hold; raised when they get words that they did not have.
-constexpr int kListVersion = 2;
+constexpr int kListVersion = 3;
 constexpr const char* kListSetting = "search list";
 
 /// The lines of `text` that the job's list does not have, each with a line's end before it; none when the
@@ -69,6 +74,62 @@ std::optional<std::string> missingLines(KeptStatements& in, JobKey key, const st
             missing += '\n' + line;
     }
     return missing;
+}
+
+/// The words of the job's record as they were written, a line each; some are empty.
+std::vector<std::string> recordLines(SQLite::Database& database, JobKey key, SearchWords which)
+{
+    std::vector<std::string> lines;
+    for (const char* part : {kWords, kMoreWords}) {
+        if (part == kMoreWords && which == SearchWords::Least)
+            break;
+        SQLite::Statement select(database, part);
+        select.bind(1, key);
+        while (select.executeStep()) {
+            const std::string text = select.getColumn(0).getString();
+            std::size_t from = 0;
+            for (std::size_t to = 0; to != std::string::npos; from = to + 1) {
+                to = text.find('\n', from);
+                lines.push_back(text.substr(from, to == std::string::npos ? to : to - from));
+            }
+        }
+    }
+    return lines;
+}
+
+/// For each word not seen yet the line that has it and most of the others, the first of those; none where a
+/// word stands in no line.
+/// @param plain  the lines, folded
+std::optional<std::vector<std::string>> linesWithEach(const std::vector<std::string>& words,
+                                                      const std::vector<std::string>& lines,
+                                                      const std::vector<std::string>& plain)
+{
+    std::vector<std::string> found;
+    std::string seen;
+    const auto has = [](const std::string& line, const std::string& word) {
+        return line.find(word) != std::string::npos;
+    };
+    for (const std::string& word : words) {
+        if (has(seen, word))
+            continue;
+        std::size_t best = plain.size();
+        std::ptrdiff_t most = 0;
+        for (std::size_t i = 0; i < plain.size(); ++i) {
+            if (!has(plain[i], word))
+                continue;
+            const auto count = std::count_if(words.begin(), words.end(),
+                                             [&](const std::string& each) { return has(plain[i], each); });
+            if (count > most) {
+                most = count;
+                best = i;
+            }
+        }
+        if (best == plain.size())
+            return std::nullopt;
+        seen += plain[best] + '\n';
+        found.push_back(lines[best]);
+    }
+    return found;
 }
 
 void makeAllAnew(SQLite::Database& database)
@@ -94,17 +155,54 @@ bool isOfToday(SQLite::Database& database)
 
 } // namespace
 
+std::vector<std::string> typedWords(const std::string& typed)
+{
+    std::vector<std::string> words;
+    const std::string text = folded(typed);
+    std::size_t from = 0;
+    while ((from = text.find_first_not_of(" \t\r\n", from)) != std::string::npos) {
+        const std::size_t to = text.find_first_of(" \t\r\n", from);
+        words.push_back(text.substr(from, to == std::string::npos ? to : to - from));
+        from = to == std::string::npos ? text.size() : to;
+    }
+    return words;
+}
+
+Result<std::vector<std::string>> HistoryStore::foundIn(const JobRow& row,
+                                                       const std::vector<std::string>& typed) const
+{
+    using Lines = std::vector<std::string>;
+    const std::string shown =
+        folded("job " + std::to_string(row.number) + '\n' + row.objectName + '\n' + row.objectTag + '\n' +
+               row.purpose + '\n' + row.opened.date() + '\n' + std::string(model::name(row.state)));
+    std::vector<std::vector<std::string>> ways;
+    for (const std::string& way : typed) {
+        std::vector<std::string> words = typedWords(way);
+        std::erase_if(words, [&](const std::string& word) { return shown.find(word) != std::string::npos; });
+        if (words.empty())
+            return Lines();
+        ways.push_back(std::move(words));
+    }
+    if (ways.empty())
+        return Lines();
+    return m_connection->read([&]() -> Result<Lines> {
+        const JobKey key = m_connection->head(row.id).key;
+        const Lines lines = recordLines(m_connection->database, key, SearchWords::All);
+        Lines plain(lines.size());
+        std::transform(lines.begin(), lines.end(), plain.begin(),
+                       [](const std::string& line) { return folded(line); });
+        for (const std::vector<std::string>& words : ways)
+            if (auto found = linesWithEach(words, lines, plain))
+                return std::move(*found);
+        return Lines();
+    });
+}
+
 std::string searchWords(SQLite::Database& database, JobKey key, SearchWords which)
 {
     std::string words;
-    for (const char* part : {kWords, kMoreWords}) {
-        if (part == kMoreWords && which == SearchWords::Least)
-            break;
-        SQLite::Statement select(database, part);
-        select.bind(1, key);
-        while (select.executeStep())
-            words += select.getColumn(0).getString() + '\n';
-    }
+    for (const std::string& line : recordLines(database, key, which))
+        words += line + '\n';
     {
         SQLite::Statement select(database, "SELECT opened, opened_offset FROM job WHERE id = ?");
         select.bind(1, key);

@@ -6400,6 +6400,14 @@ Fingerabdruck %2 …</translation>
         <source>as the history says now</source>
         <translation>wie es die Historie jetzt sagt</translation>
     </message>
+    <message>
+        <source>It answered at %1 and not at %2, with %3 taped or bagged off; a leak of its own, as large as that, would have shown.</source>
+        <translation>Er antwortete um %1 und nicht um %2, als %3 abgeklebt oder eingebeutelt war; ein eigenes Leck dieser Größe hätte sich gezeigt.</translation>
+    </message>
+    <message>
+        <source>no leak where tested</source>
+        <translation>kein Leck, wo geprüft</translation>
+    </message>
 </context>
 <context>
     <name>FindingWords</name>
@@ -7436,6 +7444,14 @@ Fingerabdruck %2 …</translation>
     <message>
         <source> (locked)</source>
         <translation> (gesperrt)</translation>
+    </message>
+    <message>
+        <source>set-up</source>
+        <translation>Prüfaufbau</translation>
+    </message>
+    <message>
+        <source>%1 (set-up)</source>
+        <translation>%1 (Prüfaufbau)</translation>
     </message>
 </context>
 <context>
@@ -9398,10 +9414,6 @@ Das übernehmen?</translation>
         <translation>Leck &amp;offen: Uhr starten</translation>
     </message>
     <message>
-        <source>Response</source>
-        <translation>Ansprechen</translation>
-    </message>
-    <message>
         <source>clean-up time</source>
         <translation>Abklingzeit</translation>
     </message>
@@ -9468,6 +9480,10 @@ Das übernehmen?</translation>
     <message>
         <source>Remark</source>
         <translation>Bemerkung</translation>
+    </message>
+    <message>
+        <source>Response, 63 %</source>
+        <translation>Ansprechen, 63 %</translation>
     </message>
 </context>
 <context>
@@ -9677,10 +9693,6 @@ Das übernehmen?</translation>
     <message>
         <source>no background typed: B</source>
         <translation>kein Untergrund eingetippt: B</translation>
-    </message>
-    <message>
-        <source>of %1</source>
-        <translation>von %1</translation>
     </message>
     <message>
         <source>sprayed</source>
@@ -9911,6 +9923,14 @@ Das übernehmen?</translation>
     <message>
         <source>Time on the paper, as 1432; Enter alone takes %1, at the usual pace</source>
         <translation>Zeit auf dem Papier, wie 1432; Enter allein nimmt %1, im üblichen Takt</translation>
+    </message>
+    <message>
+        <source>of %1 left</source>
+        <translation>übrig von %1</translation>
+    </message>
+    <message>
+        <source>not yet: helium still clears</source>
+        <translation>noch nicht: Helium zieht noch ab</translation>
     </message>
 </context>
 <context>
@@ -11291,6 +11311,14 @@ Das übernehmen?</translation>
     <message>
         <source>Not as signed: %1</source>
         <translation>Nicht wie unterschrieben: %1</translation>
+    </message>
+    <message>
+        <source>Found in</source>
+        <translation>Gefunden in</translation>
+    </message>
+    <message>
+        <source>nothing beside what the row shows</source>
+        <translation>nichts außer dem, was die Zeile zeigt</translation>
     </message>
 </context>
 <context>
@@ -13865,6 +13893,14 @@ Das übernehmen?</translation>
     <message>
         <source>Begun</source>
         <translation>Begonnen</translation>
+    </message>
+    <message>
+        <source>Ending now it began at %1, before the repair of %2; say when it was begun.</source>
+        <translation>Endet sie jetzt, begann sie um %1, vor der Reparatur von %2; bitte sagen, wann sie begonnen wurde.</translation>
+    </message>
+    <message>
+        <source>Begun then, a record over %1 is not over yet; right would be an earlier moment.</source>
+        <translation>Dann begonnen, ist eine Aufzeichnung über %1 noch nicht zu Ende; richtig wäre ein früherer Zeitpunkt.</translation>
     </message>
 </context>
 <context>

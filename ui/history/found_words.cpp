@@ -79,4 +79,24 @@ std::vector<std::string> searchedFor(const QString& typed)
     return all;
 }
 
+QString recordLineInWords(const std::string& line)
+{
+    for (const auto& [record, shown] : wordsOfTheRecord())
+        if (record == line)
+            return shown;
+    return QString::fromStdString(line);
+}
+
+QString cutAround(const QString& line, const QString& typed)
+{
+    constexpr qsizetype kBefore = 12; // letters that still stand before the word
+    qsizetype first = line.size();
+    for (const QString& word : typed.split(QLatin1Char(' '), Qt::SkipEmptyParts))
+        if (const qsizetype at = line.indexOf(word, 0, Qt::CaseInsensitive); at >= 0)
+            first = std::min(first, at);
+    if (first == line.size() || first <= 2 * kBefore)
+        return line;
+    return QStringLiteral("… ") + line.mid(line.indexOf(QLatin1Char(' '), first - kBefore) + 1);
+}
+
 } // namespace sealwalk::ui

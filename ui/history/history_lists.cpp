@@ -81,14 +81,16 @@ void HistoryLists::build()
     for (const auto& [column, width] : {std::pair{ObjectsModel::Last, 108}, std::pair{ObjectsModel::Jobs, 76},
                                         std::pair{ObjectsModel::Temporary, 88}})
         m_objects->setColumnWidth(column, width);
-    for (const auto& [column, width] : {std::pair{JobsModel::Number, 76}, std::pair{JobsModel::Date, 96},
-                                        std::pair{JobsModel::Object, 190}, std::pair{JobsModel::State, 112},
-                                        std::pair{JobsModel::Points, 58}, std::pair{JobsModel::Readings, 80}})
+    for (const auto& [column, width] :
+         {std::pair{JobsModel::Number, 76}, std::pair{JobsModel::Date, 96}, std::pair{JobsModel::Object, 190},
+          std::pair{JobsModel::Found, 220}, std::pair{JobsModel::State, 112},
+          std::pair{JobsModel::Points, 58}, std::pair{JobsModel::Readings, 80}})
         m_jobs->setColumnWidth(column, width);
     constexpr int kSignAndEdges = 44; // px
     m_jobs->setColumnWidth(JobsModel::State,
                            m_jobs->fontMetrics().horizontalAdvance(JobsModel::tr("not as signed")) +
                                kSignAndEdges);
+    m_jobs->setColumnHidden(JobsModel::Found, true);
     m_jobs->installEventFilter(this);
     m_objects->installEventFilter(this);
 
@@ -231,11 +233,12 @@ void HistoryLists::showJobs()
     const storage::JobRow* current = m_jobsModel->jobAt(m_jobs->currentIndex().row());
     const model::JobId keep = current == nullptr ? model::JobId() : current->id;
     m_jobsModel->setRows(std::move(jobs));
+    showWhereFound();
     constexpr int kNarrow = 150;
-    constexpr int kWide = 300;
+    const int wide = m_search->text().trimmed().isEmpty() ? 300 : 200; // another column stands beside it
     m_jobs->resizeColumnToContents(JobsModel::Object); // of what is in view
     m_jobs->setColumnWidth(JobsModel::Object,
-                           std::clamp(m_jobs->columnWidth(JobsModel::Object), kNarrow, kWide));
+                           std::clamp(m_jobs->columnWidth(JobsModel::Object), kNarrow, wide));
     int row = 0;
     for (int i = 0; i < m_jobsModel->rowCount(); ++i)
         if (m_jobsModel->jobAt(i)->id == keep)
@@ -247,6 +250,29 @@ void HistoryLists::showJobs()
     m_edit->setEnabled(only != nullptr);
     lookAtShown();
     showWrong();
+}
+
+/// While something is searched for, where it stands takes the room of the counts.
+void HistoryLists::showWhereFound()
+{
+    const QString typed = m_search->text().trimmed();
+    const bool isSearching = !typed.isEmpty();
+    for (const int column : {JobsModel::Points, JobsModel::Readings})
+        m_jobs->setColumnHidden(column, isSearching);
+    m_jobs->setColumnHidden(JobsModel::Found, !isSearching);
+    if (!isSearching) {
+        m_jobsModel->setFoundIn({});
+        return;
+    }
+    m_jobsModel->setFoundIn([this, typed, ways = searchedFor(typed)](const storage::JobRow& job) {
+        if (!m_session.hasHistory())
+            return QString();
+        QStringList words;
+        if (const auto lines = m_session.history().foundIn(job, ways))
+            for (const std::string& line : *lines)
+                words << cutAround(recordLineInWords(line), typed);
+        return words.join(QStringLiteral(" · "));
+    });
 }
 
 void HistoryLists::lookAtShown()

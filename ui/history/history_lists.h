@@ -58,6 +58,7 @@ private:
     [[nodiscard]] Result<std::vector<storage::JobRow>> found() const;
     [[nodiscard]] Result<std::vector<storage::ObjectRow>>
     wantedOf(std::vector<storage::ObjectRow> objects) const;
+    void showWhereFound();
     void lookAtShown(); ///< whether what is signed there is still what was signed
     void showWrong();
     void openChosen();

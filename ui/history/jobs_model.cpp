@@ -16,6 +16,24 @@ void JobsModel::setRows(std::vector<storage::JobRow> rows)
     endResetModel();
 }
 
+void JobsModel::setFoundIn(FoundIn foundIn)
+{
+    if (!foundIn && !m_foundIn)
+        return;
+    m_foundIn = std::move(foundIn);
+    m_found.clear();
+    if (!m_rows.empty())
+        emit dataChanged(index(0, Found), index(rowCount() - 1, Found));
+}
+
+QString JobsModel::found(const storage::JobRow& job) const
+{
+    if (!m_foundIn)
+        return {};
+    const auto known = m_found.find(job.id);
+    return known != m_found.end() ? known->second : m_found.emplace(job.id, m_foundIn(job)).first->second;
+}
+
 const storage::JobRow* JobsModel::jobAt(int row) const
 {
     const auto index = static_cast<std::size_t>(row);
@@ -83,6 +101,8 @@ QString JobsModel::text(const storage::JobRow& job, int column) const
     }
     case Purpose:
         return QString::fromStdString(job.purpose);
+    case Found:
+        return found(job);
     case State:
         if (m_wrong.contains(job.id))
             return tr("not as signed");
@@ -113,7 +133,8 @@ QVariant JobsModel::data(const QModelIndex& index, int role) const
         return {};
     if (role == Qt::DisplayRole)
         return text(*job, index.column());
-    if (role == Qt::ToolTipRole && (index.column() == Object || index.column() == Purpose))
+    if (role == Qt::ToolTipRole &&
+        (index.column() == Object || index.column() == Purpose || index.column() == Found))
         return text(*job, index.column()); // where it is cut
     if (const auto wrong = m_wrong.find(job->id); wrong != m_wrong.end() && index.column() == State) {
         if (role == Qt::DecorationRole)
@@ -125,6 +146,8 @@ QVariant JobsModel::data(const QModelIndex& index, int role) const
         return isMarked(job->id) ? Qt::Checked : Qt::Unchecked;
     if (role == Qt::TextAlignmentRole && (index.column() == Points || index.column() == Readings))
         return QVariant(Qt::AlignRight | Qt::AlignVCenter);
+    if (role == Qt::AccessibleTextRole && index.column() == Found && found(*job).isEmpty())
+        return tr("nothing beside what the row shows");
     if (role == Qt::AccessibleTextRole && index.column() == Number)
         return isMarked(job->id) ? tr("job %1, marked").arg(job->number) : tr("job %1").arg(job->number);
     return {};
@@ -159,6 +182,8 @@ QVariant JobsModel::headerData(int section, Qt::Orientation orientation, int rol
         return tr("Test object");
     case Purpose:
         return tr("Purpose");
+    case Found:
+        return tr("Found in");
     case State:
         return tr("State");
     case Points:

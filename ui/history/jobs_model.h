@@ -6,6 +6,7 @@
 
 #include <QAbstractTableModel>
 
+#include <functional>
 #include <map>
 #include <vector>
 
@@ -22,6 +23,7 @@ public:
         Date,
         Object,
         Purpose,
+        Found, ///< where the words searched for stand; empty where the other columns show them
         State,
         Points,
         Readings,
@@ -30,7 +32,11 @@ public:
 
     using QAbstractTableModel::QAbstractTableModel;
 
+    using FoundIn = std::function<QString(const storage::JobRow&)>;
+
     void setRows(std::vector<storage::JobRow> rows);
+    /// Asked once for each row that comes into view, until the next search; none: nothing is searched for.
+    void setFoundIn(FoundIn foundIn);
     [[nodiscard]] const storage::JobRow* jobAt(int row) const;
 
     /// In the order they were marked; marks outlive a search that hides the row.
@@ -52,11 +58,14 @@ signals:
 
 private:
     [[nodiscard]] QString text(const storage::JobRow& job, int column) const;
+    [[nodiscard]] QString found(const storage::JobRow& job) const;
     [[nodiscard]] bool isMarked(model::JobId id) const;
 
     std::vector<storage::JobRow> m_rows;
     std::vector<storage::JobRow> m_marked;
     std::map<model::JobId, QString> m_wrong;
+    FoundIn m_foundIn;
+    mutable std::map<model::JobId, QString> m_found; ///< as far as asked
 };
 
 } // namespace sealwalk::ui

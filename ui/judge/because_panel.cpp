@@ -113,10 +113,7 @@ void BecausePanel::setFinding(const analysis::PointFinding* finding, const repor
     }
     m_title->setText(tr("%1: %2, because").arg(finding->number).arg(findingWord(finding->finding)));
     QString text;
-    const model::Sketch& sketch = m_session.job().sketch;
-    const model::TestPoint* point = sketch.point(finding->point);
-    const model::Joint* joint = point == nullptr ? nullptr : sketch.joint(point->joint);
-    if (joint != nullptr && joint->isSetup)
+    if (m_session.job().sketch.isOfSetup(finding->point))
         text +=
             QStringLiteral("<p>%1</p>")
                 .arg(tr("It belongs to the test set-up, not to the object: what was read through it while it "

@@ -22,9 +22,7 @@ VerdictDialog::Surroundings
 surroundingsOf(const model::Job& job, const std::vector<analysis::PointFinding>& all, model::PointId judged)
 {
     VerdictDialog::Surroundings around;
-    const model::TestPoint* point = job.sketch.point(judged);
-    const model::Joint* joint = point == nullptr ? nullptr : job.sketch.joint(point->joint);
-    around.isSetup = joint != nullptr && joint->isSetup;
+    around.isSetup = job.sketch.isOfSetup(judged);
     for (const analysis::PointFinding& finding : all)
         if (finding.point != judged &&
             (analysis::isLeakWord(finding.finding) || finding.finding == analysis::Finding::OtherSource))

@@ -252,8 +252,10 @@ QWidget* JudgePage::makeLower()
     m_load = new render::BarChartView(figures);
     m_balanceText = new QLabel(figures);
     m_loadText = new QLabel(figures);
-    for (QLabel* label : {m_balanceText, m_loadText})
+    for (QLabel* label : {m_balanceText, m_loadText}) {
         label->setWordWrap(true);
+        label->setAlignment(Qt::AlignLeft | Qt::AlignTop);
+    }
     m_repair = new QPushButton(render::icon(QStringLiteral("repair")), tr("Log repairs"), figures);
     m_repair->setObjectName(QStringLiteral("logRepairs"));
     auto* verdict = new QPushButton(tr("Verdict …"), figures);
@@ -459,6 +461,7 @@ void JudgePage::refreshBecause()
         m_balanceText->setText(render::inSentence(figures.problem));
         m_balance->setFigure({});
         m_load->setFigure({});
+        m_load->show();
         return;
     }
     const model::TestObject& object = m_session.object();
@@ -478,7 +481,9 @@ void JudgePage::refreshBecause()
     load.airSpeed = object.airSpeed;
     load.wanted = object.wantedPressure;
     load.scale = scale;
-    m_load->setFigure(report::loadBars(load));
+    report::BarFigure bars = report::loadBars(load);
+    m_load->setVisible(!bars.bars.empty()); // the text says why there are none, and wants the room
+    m_load->setFigure(std::move(bars));
     m_repair->setText(m_model->ticked().empty()
                           ? tr("Log repair")
                           : tr("Log %n repair(s)", nullptr, static_cast<int>(m_model->ticked().size())));

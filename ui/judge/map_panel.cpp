@@ -104,8 +104,7 @@ void MapPanel::choose(model::PointId point)
     if (!m_session.hasJob())
         return;
     const model::Sketch& sketch = m_session.job().sketch;
-    const model::TestPoint* known = sketch.point(point);
-    const model::Joint* joint = known == nullptr ? nullptr : sketch.joint(known->joint);
+    const model::Joint* joint = sketch.jointOf(point);
     if (joint == nullptr)
         return;
     const auto sheet = std::find(m_sheets.begin(), m_sheets.end(), joint->sheet);

@@ -178,16 +178,10 @@ RepairDialog::RepairDialog(JobSession& session, const std::vector<model::PointId
     refresh();
 }
 
-bool RepairDialog::isOfSetup(model::PointId id) const
-{
-    const model::TestPoint* point = m_job.sketch.point(id);
-    const model::Joint* joint = point == nullptr ? nullptr : m_job.sketch.joint(point->joint);
-    return joint != nullptr && joint->isSetup;
-}
-
 bool RepairDialog::mendsSetup() const
 {
-    return std::any_of(m_points.begin(), m_points.end(), [this](model::PointId id) { return isOfSetup(id); });
+    return std::any_of(m_points.begin(), m_points.end(),
+                       [this](model::PointId id) { return m_job.sketch.isOfSetup(id); });
 }
 
 std::vector<model::PointId> RepairDialog::alsoToSpray() const
@@ -201,7 +195,7 @@ std::vector<model::PointId> RepairDialog::alsoToSpray() const
                             std::any_of(finding.of.begin(), finding.of.end(),
                                         [&](auto leak) { return isIn(m_points, leak); });
         // What answered while a joint of the set-up leaked may have been its leak.
-        const bool readThrough = mendsSetup() && finding.asRead && !isOfSetup(finding.point);
+        const bool readThrough = mendsSetup() && finding.asRead && !m_job.sketch.isOfSetup(finding.point);
         if ((hidden || readThrough) && !isIn(m_points, finding.point) && !isIn(points, finding.point))
             points.push_back(finding.point);
     }
@@ -211,8 +205,7 @@ std::vector<model::PointId> RepairDialog::alsoToSpray() const
 bool RepairDialog::isBolted() const
 {
     return std::any_of(m_points.begin(), m_points.end(), [this](model::PointId id) {
-        const model::TestPoint* point = m_job.sketch.point(id);
-        const model::Joint* joint = point == nullptr ? nullptr : m_job.sketch.joint(point->joint);
+        const model::Joint* joint = m_job.sketch.jointOf(id);
         if (joint == nullptr)
             return false;
         switch (joint->kind) {

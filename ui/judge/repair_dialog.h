@@ -37,7 +37,6 @@ protected:
 private:
     void refresh();
     void proposeForAction();
-    [[nodiscard]] bool isOfSetup(model::PointId id) const;
     [[nodiscard]] bool mendsSetup() const;
     [[nodiscard]] bool isBolted() const;
     void tryAccept();

@@ -19,6 +19,7 @@ namespace sealwalk::ui {
 namespace {
 
 constexpr int kWide = 130;
+constexpr int kVolume = 150; // where nothing is typed the object's stands, in words
 constexpr int kMiddle = 104;
 
 QLineEdit* lineEdit(const QString& name, QWidget* parent)
@@ -85,7 +86,7 @@ void AskedColumn::buildObject(QVBoxLayout& column)
     touched->setPlaceholderText(tr("what was worked on last: look there first"));
     m_binder->bind(touched, &model::Setup::lastTouched);
     column.addWidget(formRow(tr("Last touched"), {touched}, this));
-    m_volume = quantity(tr("volume"), "l", kWide);
+    m_volume = quantity(tr("volume"), "l", kVolume);
     m_binder->bind(m_volume, &model::Setup::volume);
     QuantityEdit* room = quantity(tr("room temperature"), "degC", kMiddle);
     room->setRange({});

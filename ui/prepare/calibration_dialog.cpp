@@ -167,7 +167,7 @@ void CalibrationDialog::buildReading(QVBoxLayout& column)
     m_clockButton = new QPushButton(tr("Leak &open: start the clock"), this);
     m_clockButton->setShortcut(QKeySequence(Qt::ALT | Qt::Key_L));
     connect(m_clockButton, &QPushButton::clicked, this, &CalibrationDialog::toggleClock);
-    column.addWidget(formRow(tr("Response"), {m_response, m_clockButton}, this));
+    column.addWidget(formRow(tr("Response, 63 %"), {m_response, m_clockButton}, this));
     m_cleanUp = edit(tr("clean-up time"), unitNamed("s"));
     m_cleanUp->setRange({.above = 0.0});
     m_room = edit(tr("room temperature"), unitNamed("degC"));
@@ -228,7 +228,7 @@ model::Calibration CalibrationDialog::calibration() const
     check.leak.serial = m_serial->text().trimmed().toStdString();
     check.leak.certificate = m_certificate->text().trimmed().toStdString();
     check.leak.value = LeakRate::fromSi(m_value->si().value_or(0.0));
-    check.leak.entered = m_value->text().toStdString();
+    check.leak.entered = m_value->typed().toStdString();
     if (m_date->date())
         check.leak.certificateDate = stampOf(*m_date->date());
     if (m_due->date())

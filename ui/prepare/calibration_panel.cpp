@@ -45,8 +45,9 @@ QString nameOf(const model::Calibration& check, const analysis::CheckView& view)
     const QString factor = view.factor ? CalibrationPanel::tr(", factor %1")
                                              .arg(localised(roundedText(view.factor->coefficient, 3)))
                                        : QString();
-    return QStringLiteral("%1 %2, %3%4%5")
-        .arg(text(check.at.timeOfDay()).left(5), kind, momentWord(check.moment), factor, place);
+    // What tells two checks apart comes first: a narrow box cuts the rest.
+    return QStringLiteral("%1 %2%3, %4%5")
+        .arg(text(check.at.timeOfDay()).left(5), momentWord(check.moment), factor, kind, place);
 }
 
 } // namespace

@@ -29,6 +29,7 @@ namespace {
 constexpr int kWidth = 500;
 constexpr int kHeight = 460;
 constexpr qint64 kLargestFile = 64 << 20;
+constexpr double kMinute = 60.0; // s, as exactly as a moment is typed
 
 } // namespace
 
@@ -39,6 +40,8 @@ RiseDialog::RiseDialog(const model::Job& job, QWidget* parent)
     setWindowTitle(tr("Pressure rise"));
     resize(kWidth, kHeight);
     m_test.source = "typed";
+    for (const model::Repair& repair : job.repairs)
+        m_repaired = std::max(m_repaired, std::optional(repair.at));
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(20, 8, 20, 16);
     column->addWidget(new Heading(windowTitle(), tr("the object valved off and left alone"), this));
@@ -124,6 +127,25 @@ void RiseDialog::tryAccept()
 {
     m_measured->commit();
     if (m_measured->isWrong()) {
+        m_measured->field()->setFocus();
+        return;
+    }
+    const double span = m_test.times.empty() ? 0.0 : m_test.times.back() - m_test.times.front();
+    // Left empty it ends now; whether the gas was shut in after the repair is not guessed then.
+    const model::RiseTest made = test();
+    if (!m_measured->isTyped() && made.moment == model::TestMoment::AsLeft && m_repaired &&
+        made.at < *m_repaired) {
+        showComplaint(m_says, m_values,
+                      tr("Ending now it began at %1, before the repair of %2; say when it was begun.")
+                          .arg(QString::fromStdString(made.at.timeOfDay().substr(0, 5)),
+                               QString::fromStdString(m_repaired->timeOfDay().substr(0, 5))));
+        m_measured->field()->setFocus();
+        return;
+    }
+    if (m_measured->isTyped() && Timestamp::now().secondsSince(m_measured->moment()) < span - kMinute) {
+        showComplaint(m_says, m_values,
+                      tr("Begun then, a record over %1 is not over yet; right would be an earlier moment.")
+                          .arg(secondsText(seconds(span))));
         m_measured->field()->setFocus();
         return;
     }

@@ -6,6 +6,8 @@
 
 #include <QDialog>
 
+#include <optional>
+
 class QComboBox;
 class QLabel;
 class QLineEdit;
@@ -31,6 +33,7 @@ private:
     void tryAccept();
 
     model::RiseTest m_test;
+    std::optional<Timestamp> m_repaired; ///< the last time
     MomentField* m_measured = nullptr;
     QPlainTextEdit* m_values = nullptr;
     QComboBox* m_moment = nullptr;

@@ -105,6 +105,7 @@ std::span<const char* const> labelPatterns()
         QT_TRANSLATE_NOOP("Core", "not sized"),
         QT_TRANSLATE_NOOP("Core", "in another condition only"),
         QT_TRANSLATE_NOOP("Core", "on the set-up only"),
+        QT_TRANSLATE_NOOP("Core", "no leak where tested"),
         QT_TRANSLATE_NOOP("Core", "no leak located"),
         QT_TRANSLATE_NOOP("Core", "not sprayed in any of these jobs"),
         QT_TRANSLATE_NOOP("Core", "no leak and no pressure rise on record"),

@@ -68,6 +68,19 @@ double lengthOf(QPointF v)
     return std::hypot(v.x(), v.y());
 }
 
+/// Between a room and a place; 0 within.
+double gapTo(const QRectF& room, QPointF place)
+{
+    return lengthOf({std::max({room.left() - place.x(), 0.0, place.x() - room.right()}),
+                     std::max({room.top() - place.y(), 0.0, place.y() - room.bottom()})});
+}
+
+double gapTo(const QRectF& room, const QRectF& area)
+{
+    return lengthOf({std::max({room.left() - area.right(), 0.0, area.left() - room.right()}),
+                     std::max({room.top() - area.bottom(), 0.0, area.top() - room.bottom()})});
+}
+
 constexpr int kRings = 7;      // how far a plate may move outwards, in steps
 constexpr int kRingsQuiet = 4; // for those that may also be left out
 constexpr int kRingsRange = 2; // for a range below its value
@@ -342,21 +355,59 @@ void SheetLayout::layPlates(const std::vector<bool>& served)
     }
 }
 
+SheetLayout::Drawn SheetLayout::drawn(const report::MapJoint& joint) const
+{
+    Drawn drawn;
+    geometry::Box box = joint.outline.bounds();
+    if (joint.isSpot()) {
+        const geometry::Vector r{joint.spotRadius, joint.spotRadius};
+        box.add(box.centre() + r);
+        box.add(box.centre() - r);
+    }
+    drawn.area = QRectF(m_picture.map({box.low.x, box.high.y}), m_picture.map({box.high.x, box.low.y}));
+    if (joint.isSpot())
+        return drawn;
+    constexpr double kStep = 8.0; // a name is larger than that
+    const double length = joint.outline.length();
+    constexpr int kMostSteps = 400;
+    const int steps = std::clamp(
+        static_cast<int>(length * m_picture.unitsPerMillimetre() / (kStep * m_style.unit)), 1, kMostSteps);
+    for (int i = 0; i <= steps; ++i)
+        drawn.places.push_back(m_picture.map(joint.outline.at(length * i / steps).place));
+    return drawn;
+}
+
+double SheetLayout::Drawn::gap(const QRectF& room) const
+{
+    if (places.empty())
+        return gapTo(room, area);
+    double least = gapTo(room, places.front());
+    for (const QPointF& place : places)
+        least = std::min(least, gapTo(room, place));
+    return least;
+}
+
+/// A name that stands nearer to another joint would be taken for that one's.
+bool SheetLayout::wouldNameAnother(const QRectF& room, const std::vector<Drawn>& all, std::size_t own)
+{
+    const double gap = all[own].gap(room);
+    for (std::size_t i = 0; i < all.size(); ++i)
+        if (i != own && gapTo(room, all[i].area) < gap && all[i].gap(room) < gap)
+            return true;
+    return false;
+}
+
 void SheetLayout::layNames()
 {
+    std::vector<Drawn> all;
+    for (const report::MapJoint& joint : m_content.joints)
+        all.push_back(drawn(joint));
     const QFontMetricsF metrics(fontOfPixels(m_style.text));
     for (std::size_t j = 0; j < m_content.joints.size(); ++j) {
         const report::MapJoint& joint = m_content.joints[j];
         if (joint.name.empty())
             continue;
-        geometry::Box box = joint.outline.bounds();
-        if (joint.isSpot()) {
-            const geometry::Vector r{joint.spotRadius, joint.spotRadius};
-            box.add(box.centre() + r);
-            box.add(box.centre() - r);
-        }
-        const QRectF area =
-            QRectF(m_picture.map({box.low.x, box.high.y}), m_picture.map({box.high.x, box.low.y}));
+        const QRectF area = all[j].area;
         const QString text = QString::fromStdString(joint.name);
         const QSizeF size(metrics.horizontalAdvance(text) + 2.0 * m_style.unit, m_style.text * 1.2);
         std::vector<QPointF> candidates;
@@ -395,12 +446,15 @@ void SheetLayout::layNames()
                 candidates.emplace_back(x + side.x() * (area.width() / 2.0 + size.width() / 2.0 + off),
                                         area.center().y() +
                                             side.y() * (area.height() / 2.0 + size.height() / 2.0 + off));
-        for (const QPointF& centre : candidates)
-            if (isFree(around(centre, size))) {
-                m_room.take(around(centre, size));
-                m_picture.m_names.push_back({text, centre});
-                break;
-            }
+        // Left out rather than at another joint: a point tells its joint when it is asked.
+        for (const QPointF& centre : candidates) {
+            const QRectF room = around(centre, size);
+            if (!isFree(room) || wouldNameAnother(room, all, j))
+                continue;
+            m_room.take(room);
+            m_picture.m_names.push_back({text, centre});
+            break;
+        }
     }
 }
 

@@ -6,6 +6,8 @@
 #include "ui/render/free_room.h"
 #include "ui/render/sheet_picture.h"
 
+#include <vector>
+
 namespace sealwalk::render {
 
 class SheetLayout
@@ -22,6 +24,16 @@ private:
     void layNames();
     bool layPlate(SheetPicture::Plate plate, QPointF outward, double reach, bool must);
     bool findRoom(SheetPicture::Plate& plate, QPointF outward, double first, int rings);
+    /// Where a joint is drawn, for telling which of them a name stands at.
+    struct Drawn
+    {
+        QRectF area;
+        std::vector<QPointF> places; ///< along its line, close together; empty: a spot that fills its area
+        [[nodiscard]] double gap(const QRectF& room) const;
+    };
+    [[nodiscard]] Drawn drawn(const report::MapJoint& joint) const;
+    [[nodiscard]] static bool wouldNameAnother(const QRectF& room, const std::vector<Drawn>& all,
+                                               std::size_t own);
     [[nodiscard]] QSizeF labelSize(const SheetPicture::Plate& plate) const;
     [[nodiscard]] QRectF labelRoom(const SheetPicture::Plate& plate, bool right) const;
     [[nodiscard]] RateLabel labelOf(const report::MapStretch& stretch) const;

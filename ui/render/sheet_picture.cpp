@@ -19,6 +19,7 @@ namespace {
 constexpr double kTolerance = 0.15; // px; no eye sees it
 constexpr double kThinnestBand = 4.0;
 constexpr double kCrowdedLength = 14.0; // shorter stretches are too small to insist on a plate
+constexpr double kLongestName = 20.0;   // half of it, in sizes of its text
 constexpr double kSmallestSpot = 5.0;   // a spot stays visible when zoomed out
 
 QRectF grown(const QRectF& rect, double by)
@@ -321,6 +322,31 @@ QRectF SheetPicture::numberRoom(std::size_t stretch) const
             return {number.centre - QPointF(1.1, 0.65) * m_style.text,
                     QSizeF(2.2 * m_style.text, 1.3 * m_style.text)};
     return {};
+}
+
+double SheetPicture::coveredBy(const QRectF& room, std::size_t own) const
+{
+    double area = 0.0;
+    const auto add = [&](const QRectF& read) {
+        const QRectF both = read & room;
+        area += both.width() * both.height();
+    };
+    const auto around = [](QPointF centre, QSizeF size) {
+        return QRectF(centre - QPointF(size.width(), size.height()) / 2.0, size);
+    };
+    const QFontMetricsF metrics(fontOfPixels(m_style.text));
+    for (const Number& number : m_numbers)
+        if (number.stretch != own)
+            add(around(number.centre, {m_style.text, m_style.text}));
+    for (const Plate& plate : m_plates) {
+        add(around(plate.centre, plateRoom(plate.look, m_style.plate)));
+        add(plate.labelRoom);
+    }
+    const QRectF near = grown(room, kLongestName * m_style.text); // others are not worth measuring
+    for (const Name& name : m_names)
+        if (near.contains(name.centre))
+            add(around(name.centre, {metrics.horizontalAdvance(name.text), m_style.text * 1.2}));
+    return area;
 }
 
 QPointF SheetPicture::placeOf(std::size_t stretch) const

@@ -59,6 +59,9 @@ public:
     [[nodiscard]] QRectF numberRoom(std::size_t stretch) const;
     /// The numbers once more that something painted meanwhile covers, each on a ground of its own.
     void paintNumbersOver(QPainter& painter, const Theme& theme, const QPainterPath& covered) const;
+    /// How much of what is read on the picture `room` lies over: numbers but that of `own`, signs, values and
+    /// names; square units.
+    [[nodiscard]] double coveredBy(const QRectF& room, std::size_t own) const;
     [[nodiscard]] QPointF placeOf(std::size_t stretch) const;
     /// Away from the inside of the joint, unit vector; zero on a spot.
     [[nodiscard]] QPointF outwardOf(std::size_t stretch) const;

@@ -28,6 +28,9 @@ constexpr double kPanStep = 48.0;      // px per arrow key
 constexpr double kDragThreshold = 4.0; // px before a press becomes a pan
 constexpr double kFitMargin = 14.0;
 constexpr double kScaleBarRoom = 26.0;
+constexpr int kLeastSide = 8;       // px; a smaller view shows nothing
+constexpr double kFitsStill = 0.99; // the margin takes the rest
+constexpr double kWorthGrowing = 1.05;
 constexpr double kFrameMs = 12.0; // a layout dearer than this is not repeated at every step of a zoom
 constexpr int kSettleMs = 120;
 constexpr double kCoreShare = 0.4; // of a band that another one is laid over
@@ -53,25 +56,35 @@ SheetView::~SheetView() = default;
 void SheetView::setContent(std::shared_ptr<const report::MapContent> content)
 {
     const bool sameSheet = m_content && content && m_content->sheet == content->sheet;
-    m_content = std::move(content);
-    m_hovered.reset();
-    drop(true);
-    if (!sameSheet || m_fitted)
+    takeContent(std::move(content));
+    if (!sameSheet)
         fit();
-    if (m_content)
-        setAccessibleDescription(QString::fromStdString(m_content->title));
+    else if (m_fitted)
+        refit();
+    else
+        rescale();
+    announce();
 }
 
 void SheetView::blinkTo(std::shared_ptr<const report::MapContent> content)
 {
-    const double scale = m_scale;
-    const QPointF origin = m_origin;
-    const bool fitted = m_fitted;
-    setContent(std::move(content));
-    m_scale = scale;
-    m_origin = origin;
-    m_fitted = fitted;
-    drop(true);
+    takeContent(std::move(content));
+    rescale();
+    announce();
+}
+
+void SheetView::takeContent(std::shared_ptr<const report::MapContent> content)
+{
+    m_content = std::move(content);
+    m_hovered.reset();
+    update();
+}
+
+/// Whoever listens asks for the points at once: only when they are laid out.
+void SheetView::announce()
+{
+    if (m_content)
+        setAccessibleDescription(QString::fromStdString(m_content->title));
 }
 
 void SheetView::setUnderlays(Underlays underlays)
@@ -88,6 +101,8 @@ void SheetView::refreshUnderlay()
 
 void SheetView::setCore(std::shared_ptr<const report::MapContent> core)
 {
+    if (core == m_core)
+        return;
     m_core = std::move(core);
     drop(true);
 }
@@ -171,26 +186,71 @@ void SheetView::rescale()
     m_cost = static_cast<double>(clock.nsecsElapsed()) / 1e6;
 }
 
-void SheetView::fit()
+bool SheetView::hasRoom() const
 {
-    m_fitted = true;
-    if (!m_content || width() < 8 || height() < 8)
-        return;
+    return m_content && width() >= kLeastSide && height() >= kLeastSide;
+}
+
+/// The scale at which the sheet fits in when its labels stick out by `labels`, px.
+double SheetView::fittingScale(QSizeF labels) const
+{
     const geometry::Box box = m_content->bounds();
     const double roomX = std::max(20.0, width() - 2.0 * kFitMargin);
     const double roomY = std::max(20.0, height() - 2.0 * kFitMargin - kScaleBarRoom);
-    const auto scaleFor = [&](double labelsX, double labelsY) {
-        const double x = std::max(20.0, roomX - labelsX) / std::max(1.0, box.width());
-        const double y = std::max(20.0, roomY - labelsY) / std::max(1.0, box.height());
-        return std::clamp(std::min(x, y), kLeastScale, kMostScale);
-    };
-    // Labels do not shrink with the sheet: lay out once, see how far they stick out, then give them room.
-    m_scale = scaleFor(0.0, 0.0);
-    rescale();
+    const double x = std::max(20.0, roomX - labels.width()) / std::max(1.0, box.width());
+    const double y = std::max(20.0, roomY - labels.height()) / std::max(1.0, box.height());
+    return std::clamp(std::min(x, y), kLeastScale, kMostScale);
+}
+
+QSizeF SheetView::laidLabels() const
+{
+    const geometry::Box box = m_content->bounds();
     const QRectF all = m_picture->bounds();
-    m_scale = scaleFor(std::max(0.0, all.width() - box.width() * m_scale),
-                       std::max(0.0, all.height() - box.height() * m_scale));
+    return {std::max(0.0, all.width() - box.width() * m_scale),
+            std::max(0.0, all.height() - box.height() * m_scale)};
+}
+
+void SheetView::fit()
+{
+    m_fitted = true;
+    if (!hasRoom()) {
+        rescale();
+        return;
+    }
+    m_scale = fittingScale({});
     rescale();
+    giveRoom();
+    moveToMiddle();
+}
+
+/// Labels do not shrink with the sheet: seen how far they stick out, the sheet leaves them room. True when it
+/// had to be laid out anew for that.
+bool SheetView::giveRoom()
+{
+    constexpr int kMostLayouts = 3;
+    for (int i = 0; i < kMostLayouts; ++i) {
+        const double wanted = fittingScale(laidLabels());
+        if (wanted >= m_scale * kFitsStill && wanted <= m_scale * kWorthGrowing)
+            return i > 0;
+        m_scale = wanted;
+        rescale();
+    }
+    return true;
+}
+
+/// Other answers on the same sheet: while they fit in as it is, it does not jump, and is laid out once.
+void SheetView::refit()
+{
+    rescale();
+    if (!hasRoom())
+        return;
+    const QRectF room = QRectF(rect()).adjusted(0.0, 0.0, 0.0, -kScaleBarRoom);
+    if (giveRoom() || !room.contains(m_picture->bounds().translated(m_origin)))
+        moveToMiddle();
+}
+
+void SheetView::moveToMiddle()
+{
     const QPointF middle(width() / 2.0, (height() - kScaleBarRoom) / 2.0);
     m_origin = middle - m_picture->bounds().center();
     update();
@@ -220,6 +280,8 @@ void SheetView::reveal(model::PointId point)
     if (!index)
         return;
     const QRectF room = roomOf(*index);
+    if (m_fitted && QRectF(rect()).contains(room))
+        return; // all of it is in view: moved, another part would be cut
     const QRectF safe = QRectF(rect()).adjusted(40, 30, -40, -40);
     if (safe.contains(room.center()))
         return;

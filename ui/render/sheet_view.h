@@ -105,13 +105,22 @@ protected:
     bool event(QEvent* event) override;
 
 private:
+    void takeContent(std::shared_ptr<const report::MapContent> content);
+    void announce();
     void rescale();
+    void refit();
+    bool giveRoom();
+    void moveToMiddle();
+    [[nodiscard]] bool hasRoom() const;
+    [[nodiscard]] double fittingScale(QSizeF labels) const;
+    [[nodiscard]] QSizeF laidLabels() const;
     void drop(bool layout);
     void settle();
     [[nodiscard]] double pictureFactor() const; ///< view scale over the scale the picture was laid out for
     [[nodiscard]] QPointF toPicture(QPointF place) const;
     void paintGround(QPainter& painter, const Theme& theme) const;
     void paintOver(QPainter& painter, const Theme& theme) const;
+    [[nodiscard]] QPointF flagSide(std::size_t stretch, QSizeF size, const QRectF& seen) const;
     void paintFlag(QPainter& painter, const Theme& theme, std::size_t stretch) const;
     void paintPlume(QPainter& painter, const Theme& theme) const;
     void paintThreads(QPainter& painter, const Theme& theme) const;

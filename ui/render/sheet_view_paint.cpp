@@ -13,6 +13,7 @@
 #include <QTimer>
 
 #include <cmath>
+#include <limits>
 
 namespace sealwalk::render {
 
@@ -21,6 +22,16 @@ namespace {
 constexpr double kLayerMargin = 160.0; // px kept around the widget
 constexpr int kFlagText = 24;
 constexpr double kFlagRing = 18.0;
+constexpr double kFlagStem = 16.0; // px between ring and flag
+constexpr double kCutCost = 1e9;   // px², more than any flag can cover
+
+/// @param side  unit vector from the point to the flag
+QRectF flagRoom(QPointF place, QPointF side, QSizeF size)
+{
+    const double half = (std::abs(side.x()) * size.width() + std::abs(side.y()) * size.height()) / 2.0;
+    const QPointF centre = place + side * (kFlagRing + kFlagStem + half);
+    return {centre - QPointF(size.width(), size.height()) / 2.0, size};
+}
 
 } // namespace
 
@@ -140,6 +151,24 @@ void SheetView::paintPlume(QPainter& painter, const Theme& theme) const
     painter.drawLines(hatchLines(area, 45.0, 6.0));
 }
 
+/// Towards the inside of the joint, where no values stand, unless it would be cut or cover more there than on
+/// another side.
+QPointF SheetView::flagSide(std::size_t stretch, QSizeF size, const QRectF& seen) const
+{
+    const double inside = m_picture->outwardOf(stretch).x() > 0.0 ? -1.0 : 1.0;
+    QPointF best;
+    double least = std::numeric_limits<double>::infinity();
+    for (const QPointF side : {QPointF(inside, 0), QPointF(-inside, 0), QPointF(0, -1), QPointF(0, 1)}) {
+        const QRectF room = flagRoom(m_picture->placeOf(stretch), side, size);
+        const double cost = m_picture->coveredBy(room, stretch) + (seen.contains(room) ? 0.0 : kCutCost);
+        if (cost < least) {
+            least = cost;
+            best = side;
+        }
+    }
+    return best;
+}
+
 void SheetView::paintFlag(QPainter& painter, const Theme& theme, std::size_t stretch) const
 {
     const QPointF place = m_picture->placeOf(stretch);
@@ -151,16 +180,10 @@ void SheetView::paintFlag(QPainter& painter, const Theme& theme, std::size_t str
     const QString number = QString::number(m_content->stretches[stretch].number);
     const QFont face = fontOfPixels(kFlagText, Weight::Bold);
     const QSizeF size(QFontMetricsF(face).horizontalAdvance(number) + 20, 34);
-    // Towards the inside of the joint, where no values stand; level, so that the number reads.
     const QRectF seen = painter.worldTransform().inverted().mapRect(QRectF(rect()));
-    const double reach = kFlagRing + 16 + size.width();
-    double side = m_picture->outwardOf(stretch).x() > 0.0 ? -1.0 : 1.0;
-    if (side > 0.0 ? place.x() + reach > seen.right() : place.x() - reach < seen.left())
-        side = -side; // at the edge of the view it would be cut
-    const double left = side > 0.0 ? place.x() + kFlagRing + 16 : place.x() - reach;
-    const QRectF flag(QPointF(left, place.y() - size.height() / 2.0), size);
-    painter.drawLine(
-        QLineF(place + QPointF(side * kFlagRing, 0), place + QPointF(side * (kFlagRing + 16), 0)));
+    const QPointF away = flagSide(stretch, size, seen);
+    const QRectF flag = flagRoom(place, away, size);
+    painter.drawLine(QLineF(place + away * kFlagRing, place + away * (kFlagRing + kFlagStem)));
     painter.setPen(Qt::NoPen);
     painter.setBrush(accent);
     painter.drawRoundedRect(flag, 2, 2);

@@ -46,11 +46,18 @@ bool JobSession::isWorkingOut() const
 
 void JobSession::startFindings()
 {
-    if (!m_job)
-        return;
-    // One copy, shared: the work itself is copied on its way.
-    auto snapshot = std::make_shared<const model::Job>(*m_job);
-    m_findingsWork->request([snapshot, object = this->object(), round = m_round] {
+    if (m_job)
+        m_findingsWork->requestOf([this] {
+            m_findingsTimer.stop(); // what came since it was started is in this snapshot
+            return findingsOfNow();
+        });
+}
+
+std::function<JobSession::Findings()> JobSession::findingsOfNow() const
+{
+    // Shared, so that the function itself is cheap to copy.
+    auto snapshot = std::make_shared<const model::Job>(job());
+    return [snapshot, object = this->object(), round = m_round] {
         const model::Job& job = *snapshot;
         const auto byRound = analysis::findingsByRound(job, object);
         Findings findings;
@@ -64,7 +71,7 @@ void JobSession::startFindings()
             findings.moved = analysis::jobMovedBackgrounds(job, object, round);
         }
         return findings;
-    });
+    };
 }
 
 } // namespace sealwalk::ui

@@ -18,6 +18,7 @@
 #include <QTimer>
 
 #include <filesystem>
+#include <functional>
 #include <memory>
 #include <optional>
 #include <unordered_set>
@@ -205,6 +206,14 @@ signals:
     void storedOnDisk(const sealwalk::Timestamp& at);
 
 private:
+    struct Findings
+    {
+        std::vector<analysis::PointFinding> round;
+        std::vector<analysis::PointFinding> asFound;
+        std::vector<analysis::PointFinding> asLeft;
+        analysis::JobNextStep next;
+        std::vector<analysis::MovedRun> moved;
+    };
     void takeJob(model::Job job);
     void takeLook(storage::JobLook look);
     Status reloadJob();
@@ -219,6 +228,7 @@ private:
     void lookForOthers();
     void requestFindings();
     void startFindings();
+    [[nodiscard]] std::function<Findings()> findingsOfNow() const;
     void forgetFindings();
 
     std::unique_ptr<storage::HistoryStore> m_store;
@@ -237,14 +247,6 @@ private:
     model::RoundId m_round;
     model::PointId m_selected;
     QString m_logger;
-    struct Findings
-    {
-        std::vector<analysis::PointFinding> round;
-        std::vector<analysis::PointFinding> asFound;
-        std::vector<analysis::PointFinding> asLeft;
-        analysis::JobNextStep next;
-        std::vector<analysis::MovedRun> moved;
-    };
     Findings m_findings;
     std::unique_ptr<NewestWins<Findings>> m_findingsWork;
     std::int64_t m_mark = 0;

@@ -18,6 +18,8 @@ class NewestWins
 {
 public:
     using Work = std::function<Result()>; ///< holds a snapshot of its own; touches nothing shared
+    /// On the owner's thread, when the work begins: at once, or before the answer of the last one is told.
+    using Prepare = std::function<Work()>;
     using Deliver = std::function<void(Result)>;
 
     /// What becomes of an answer when a newer request already waits.
@@ -37,12 +39,18 @@ public:
 
     void request(Work work)
     {
+        requestOf([work = std::move(work)]() mutable { return std::move(work); });
+    }
+
+    /// For a snapshot that is dear to take: taken once per piece of work, not once per request.
+    void requestOf(Prepare prepare)
+    {
         if (m_busy) {
-            m_pending = std::move(work);
+            m_pending = std::move(prepare);
             return;
         }
         m_busy = true;
-        runBeside<Result>(&m_owner, std::move(work), [this](Result answer) { finished(std::move(answer)); });
+        runBeside<Result>(&m_owner, prepare(), [this](Result answer) { finished(std::move(answer)); });
     }
 
     /// Forgets what was asked for; an answer still on its way is dropped.
@@ -64,9 +72,9 @@ private:
         if (!dropped && (!old || m_overtaken == Overtaken::Delivered))
             answer = std::move(found);
         if (old) {
-            Work next = std::move(*m_pending);
+            Prepare next = std::move(*m_pending);
             m_pending.reset();
-            request(std::move(next));
+            requestOf(std::move(next));
         }
         if (answer)
             m_deliver(std::move(*answer));
@@ -74,7 +82,7 @@ private:
 
     Deliver m_deliver;
     Overtaken m_overtaken;
-    std::optional<Work> m_pending;
+    std::optional<Prepare> m_pending;
     bool m_busy = false;
     bool m_dropped = false;
     QObject m_owner; ///< of the work; the last member, so that it ends first and waits for it

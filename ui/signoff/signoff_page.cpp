@@ -218,12 +218,14 @@ void SignoffPage::refresh()
 {
     if (!m_session.hasJob()) {
         m_checks->setChecks({}, {});
-        m_evidence->setCheck(nullptr);
+        setAsked(nullptr);
         refreshDecision();
         return;
     }
     // Exceptions stand first; somebody who chose a question stays with it, wherever it moves.
     const auto* chosen = m_checks->check(m_list->currentIndex().row());
+    if (chosen == nullptr) // a head asks nothing: the question still shown stays
+        chosen = m_checks->check(m_checks->rowOf(m_asked));
     const bool stays = chosen != nullptr && m_isChosenByHand && m_chosenIn == m_session.job().id;
     const std::string word = stays ? std::string(chosen->word) : std::string();
     m_chosenIn = m_session.job().id;
@@ -292,10 +294,16 @@ void SignoffPage::refreshDecision()
         report->setText(shown.state == model::JobState::Signed ? tr("Report") : tr("Draft report"));
 }
 
+void SignoffPage::setAsked(const analysis::ReviewCheck* check)
+{
+    m_asked = check == nullptr ? std::string() : std::string(check->word);
+    m_evidence->setCheck(check);
+}
+
 void SignoffPage::choose(int row)
 {
     if (const auto* check = m_checks->check(row); check != nullptr || m_checks->rowCount() == 0)
-        m_evidence->setCheck(check); // a heading asks nothing: what was shown stays
+        setAsked(check); // a heading asks nothing: what was shown stays
 }
 
 void SignoffPage::jump(analysis::CheckPlace place, model::PointId point)

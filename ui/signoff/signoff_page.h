@@ -48,6 +48,7 @@ private:
     void refresh();
     void refreshDecision();
     void choose(int row);
+    void setAsked(const analysis::ReviewCheck* check);
     void jump(analysis::CheckPlace place, model::PointId point);
     [[nodiscard]] QString turns() const;
     void giveWord(const QString& check, const QString& text, model::PointId point);
@@ -66,6 +67,7 @@ private:
     PageTabs* m_tabs = nullptr;
     std::string m_claim;
     bool m_isFilling = false;      ///< the list is made anew: what becomes current was not chosen
+    std::string m_asked;           ///< the question whose evidence is shown; empty: none
     bool m_isChosenByHand = false; ///< the question in view
     model::JobId m_chosenIn;
 

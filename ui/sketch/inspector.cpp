@@ -13,6 +13,7 @@
 #include "ui/sketch/sketch_desk.h"
 #include "ui/widgets/heading.h"
 
+#include <QAbstractItemView>
 #include <QApplication>
 #include <QComboBox>
 #include <QKeyEvent>
@@ -70,22 +71,50 @@ Inspector::Inspector(SketchDesk& desk, QWidget* parent)
     refresh();
 }
 
-/// A letter means a tool here, and never another kind of joint; Escape goes back to the sheet. The open list
-/// of a box has its keys.
+/// A letter means a tool, and never another kind of joint by itself: where the keyboard came to the box by
+/// Tab it looks through the open list, and Enter takes what it found. Escape goes back to the sheet. The open
+/// list has its keys.
 bool Inspector::eventFilter(QObject* watched, QEvent* event)
 {
     auto* box = qobject_cast<QComboBox*>(watched);
-    if (box == nullptr || event->type() != QEvent::KeyPress || box->isEditable())
+    if (box == nullptr || box->isEditable())
+        return QScrollArea::eventFilter(watched, event);
+    if (event->type() == QEvent::FocusIn)
+        noteTab(box, static_cast<QFocusEvent*>(event)->reason());
+    else if (event->type() == QEvent::MouseButtonPress)
+        m_tabbedTo = nullptr;
+    if (event->type() != QEvent::KeyPress)
         return QScrollArea::eventFilter(watched, event);
     auto* key = static_cast<QKeyEvent*>(event);
     const bool isLetter = (key->modifiers() & ~Qt::ShiftModifier) == Qt::NoModifier &&
                           key->key() >= Qt::Key_A && key->key() <= Qt::Key_Z;
     if (!isLetter && key->key() != Qt::Key_Escape)
         return QScrollArea::eventFilter(watched, event);
+    if (isLetter && box == m_tabbedTo) {
+        box->showPopup();
+        QApplication::sendEvent(box->view(), event);
+        return true;
+    }
     emit finished();
     if (QWidget* focused = QApplication::focusWidget(); isLetter && focused != nullptr && focused != box)
         QApplication::sendEvent(focused, event);
     return true;
+}
+
+void Inspector::noteTab(const QComboBox* box, Qt::FocusReason reason)
+{
+    switch (reason) {
+    case Qt::TabFocusReason:
+    case Qt::BacktabFocusReason:
+        m_tabbedTo = box;
+        break;
+    case Qt::PopupFocusReason: // back from its list, a menu or another window: as before
+    case Qt::MenuBarFocusReason:
+    case Qt::ActiveWindowFocusReason:
+        break;
+    default:
+        m_tabbedTo = nullptr;
+    }
 }
 
 void Inspector::setBesideDrawing(bool beside)

@@ -4,6 +4,7 @@
 
 #include <QScrollArea>
 
+class QComboBox;
 class QLabel;
 
 namespace sealwalk::ui {
@@ -41,11 +42,13 @@ private:
     void refresh();
     void fitWidth();
     void refreshReminder();
+    void noteTab(const QComboBox* box, Qt::FocusReason reason);
 
     SketchDesk& m_desk;
     bool m_beside = true;
     int m_width = kWidth;    ///< beside the drawing, px
     bool m_isBehind = false; ///< something changed while nobody saw it
+    const QComboBox* m_tabbedTo = nullptr; ///< the box the keyboard came to by Tab
     JointPanel* m_joint = nullptr;
     PointsPanel* m_points = nullptr;
     SeveralPanel* m_several = nullptr;

@@ -95,7 +95,7 @@ void JointList::refresh()
             item->setIcon(0, render::icon(kind));
             item->setData(0, kIdRole + 1, kind);
         }
-        item->setText(0, QString::fromStdString(joint.name));
+        item->setText(0, nameShown(joint));
         const bool isRetired = pointsOf[joint.id].empty() && hadPoints.contains(joint.id);
         item->setText(1, isRetired ? tr("retired") : numbersText(pointsOf[joint.id]));
         item->setToolTip(0, nameOf(joint.kind));

@@ -124,15 +124,23 @@ void paintPoint(QPainter& painter, const render::Theme& theme, const DrawnPoint&
 
 } // namespace
 
+QString nameShown(const model::Joint& joint)
+{
+    const QString name = QString::fromStdString(joint.name);
+    const QString said = QCoreApplication::translate("SketchPainter", "set-up");
+    return !joint.isSetup || name.contains(said, Qt::CaseInsensitive)
+               ? name
+               : QCoreApplication::translate("SketchPainter", "%1 (set-up)").arg(name);
+}
+
 DrawnJoint laidOut(const model::Sketch& sketch, const model::Joint& joint,
                    const std::vector<const model::TestPoint*>& points, double scale)
 {
     DrawnJoint drawn;
     drawn.id = joint.id;
     drawn.kind = joint.kind;
-    drawn.name = QString::fromStdString(joint.name);
+    drawn.name = nameShown(joint);
     drawn.locked = joint.locked;
-    drawn.isSetup = joint.isSetup;
     const geometry::Path path = geometry::outline(joint.shape);
     drawn.closed = path.isClosed();
     if (const auto* spot = std::get_if<geometry::Spot>(&joint.shape)) {

@@ -35,7 +35,6 @@ struct DrawnJoint
     model::JointKind kind = model::JointKind::OringSeal;
     QString name;
     bool locked = false;
-    bool isSetup = false;
     QPolygonF line; ///< one place on a spot
     bool closed = false;
     bool spot = false;
@@ -47,6 +46,9 @@ struct DrawnJoint
     std::vector<QPointF> cuts; ///< between stretches: pairs of places across the band
     QRectF bounds;             ///< everything painted
 };
+
+/// Its name, which says so where it belongs to the test set-up.
+QString nameShown(const model::Joint& joint);
 
 /// @param scale  px per mm
 DrawnJoint laidOut(const model::Sketch& sketch, const model::Joint& joint,

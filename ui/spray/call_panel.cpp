@@ -394,18 +394,19 @@ void CallPanel::refresh()
 
 QStringList CallPanel::chips() const
 {
+    // What bears on the reading first: a narrow panel leaves the last ones out.
     QStringList chips{conditionWord(m_controller.condition())};
     if (m_controller.isTranscribing())
         chips << tr("from paper");
-    chips << tr("%1 % He").arg(m_session.job().setup.heliumShare.si() * 100.0, 0, 'f', 0);
-    if (m_controller.isConfirming())
-        chips << tr("confirms");
-    else if (m_controller.hasReading() && !m_controller.isCorrecting())
-        chips << tr("has a reading");
     if (const QString off = m_controller.isCorrecting() ? QString() : m_controller.shielded(); !off.isEmpty())
         chips << tr("taped off: %1").arg(off.count(QLatin1Char(',')) < 2
                                              ? off
                                              : off.section(QLatin1Char(','), 0, 1) + QStringLiteral(" …"));
+    if (m_controller.isConfirming())
+        chips << tr("confirms");
+    else if (m_controller.hasReading() && !m_controller.isCorrecting())
+        chips << tr("has a reading");
+    chips << tr("%1 % He").arg(m_session.job().setup.heliumShare.si() * 100.0, 0, 'f', 0);
     if (const auto delay = m_controller.delay())
         chips << tr("first rise %1 s").arg(QLocale().toString(inSeconds(*delay), 'f', 1));
     if (!m_controller.remark().isEmpty())
@@ -489,7 +490,7 @@ void CallPanel::refreshClock()
     }
     case CallState::Spray:
         shown.figure = secondsText(machine.left(m_controller.now()));
-        shown.figureHint = tr("of %1").arg(secondsText(machine.times().dwell));
+        shown.figureHint = tr("of %1 left").arg(secondsText(machine.times().dwell));
         break;
     case CallState::Read:
         shown.figure = secondsText(machine.sprayed(m_controller.now()).value_or(0.0));
@@ -500,6 +501,8 @@ void CallPanel::refreshClock()
     case CallState::Wait:
         shown.figure = secondsText(machine.left(m_controller.now()));
         shown.figureHint = tr("or I to go on anyway");
+        if (m_controller.isTooEarly())
+            shown.hint = tr("not yet: helium still clears");
         if (machine.left(m_controller.now()) <= 0.0 && !machine.isClear()) {
             shown.hint = tr("the background is not back yet");
             shown.figure = rateText(feedLevel());

@@ -130,8 +130,7 @@ void PlanDialog::showPlan(const analysis::JobPlan& plan)
     const model::Sketch& sketch = m_session.job().sketch;
     for (int row = 0; row < m_table->rowCount(); ++row) {
         const analysis::JobPlannedSpray& spray = plan.order[static_cast<std::size_t>(row)];
-        const model::TestPoint* point = sketch.point(spray.point);
-        const model::Joint* joint = point == nullptr ? nullptr : sketch.joint(point->joint);
+        const model::Joint* joint = sketch.jointOf(spray.point);
         QString why = render::inWords(spray.because);
         if (!why.isEmpty())
             why[0] = why[0].toUpper();

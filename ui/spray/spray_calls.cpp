@@ -35,12 +35,14 @@ void SprayController::toggleSpray()
     const bool starts = m_machine.state() != CallState::Spray;
     setTimes();
     if (!m_machine.toggle(now())) {
+        m_tooEarly = m_machine.state() == CallState::Wait;
         refuse(m_machine.state() == CallState::Hold
                    ? tr("The background moves; wait, or press I to go on anyway.")
                    : tr("Helium of the last point is still clearing; wait, or press I to go on anyway."));
         return;
     }
     ++m_doings;
+    m_tooEarly = false;
     if (m_feed && starts)
         m_feed->sprayStarted(m_call->number);
     else if (m_feed)
@@ -164,6 +166,7 @@ void SprayController::markRise()
 
 void SprayController::goOnAnyway()
 {
+    m_tooEarly = false;
     if (m_heldByFeed) { // nothing is wrong on the chamber
         m_heldByFeed = false;
         m_machine.quiet();
@@ -415,6 +418,7 @@ void SprayController::setCall(std::optional<analysis::WalkStep> step)
     }
     const bool another = !step || !m_call || step->point != m_call->point;
     if (another) {
+        m_tooEarly = false;
         ++m_doings;
         settle();
         if (!m_remark.empty() && m_call)
@@ -482,6 +486,7 @@ void SprayController::tick()
     lookAtFeed();
     const CallState before = m_machine.state();
     if (m_machine.tick(now())) {
+        m_tooEarly = false;
         if (m_feed && before == CallState::Spray)
             m_feed->sprayEnded(false);
         lookAtFeed();

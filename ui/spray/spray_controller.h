@@ -142,6 +142,8 @@ public:
     [[nodiscard]] QString targetInWords() const;
     /// The last try to store failed, and what it was about still stands.
     [[nodiscard]] bool isNotStored() const { return m_notStored; }
+    /// The spray was wanted while the helium of the last point still clears.
+    [[nodiscard]] bool isTooEarly() const { return m_tooEarly; }
     /// Not stored because another program holds the history; stored as soon as it lets go, with what is said
     /// about it meanwhile, unless something else is begun before.
     [[nodiscard]] bool isTryingAgain() const { return m_waiting.has_value(); }
@@ -291,6 +293,7 @@ private:
     std::optional<model::ReadingId> m_target;
     bool m_isCalledAgain = false; ///< the call had its reading when it was asked for
     bool m_notStored = false;
+    bool m_tooEarly = false;
     /// Waits for another program to let go of the history, and what was under way when it was given.
     struct Waiting
     {

@@ -43,6 +43,7 @@ namespace {
 
 constexpr int kCallWidth = 476;
 constexpr int kWalkWidth = 286;
+constexpr int kWordsWidth = 420; // px, of a dialog for a sentence
 constexpr int kLineNeeds = 300; // px of height: lower, the call has it all
 
 } // namespace
@@ -354,9 +355,13 @@ std::optional<QString> SprayPage::askAbout(const QString& title, const QString& 
     const auto call = m_controller->call();
     const EntryUnderWay before = m_controller->underWay();
     m_controller->setDialogOpen(true);
-    bool taken = false;
-    const QString text =
-        QInputDialog::getText(this, title, question, QLineEdit::Normal, standing, &taken).trimmed();
+    QInputDialog dialog(this);
+    dialog.setWindowTitle(title);
+    dialog.setLabelText(question);
+    dialog.setTextValue(standing);
+    dialog.resize(kWordsWidth, dialog.sizeHint().height());
+    const bool taken = dialog.exec() == QDialog::Accepted;
+    const QString text = dialog.textValue().trimmed();
     m_controller->setDialogOpen(false);
     m_call->setFocus();
     if (!taken)

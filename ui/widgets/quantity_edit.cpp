@@ -12,6 +12,7 @@
 #include <QVBoxLayout>
 
 #include <cmath>
+#include <utility>
 
 namespace sealwalk::ui {
 
@@ -82,7 +83,8 @@ void QuantityEdit::setUnit(const Unit& unit)
         m_field->setPlaceholderText(QString::fromStdString(unit.symbol));
     m_unit = unit;
     // A bare number would change its meaning with the unit, so it is written anew.
-    if (m_si && (!typedHere || !same(read(text()).value_or(std::nan("")), m_si)))
+    const bool wasBare = !std::exchange(m_typedBare, {}).isEmpty();
+    if (m_si && (wasBare || !typedHere || !same(read(text()).value_or(std::nan("")), m_si)))
         m_field->setText(shown(*m_si));
     showBelow();
 }
@@ -117,6 +119,7 @@ void QuantityEdit::setSi(std::optional<double> si)
         return;
     m_si = si;
     m_complaint.clear();
+    m_typedBare.clear();
     m_field->setText(si ? shown(*si) : QString());
     m_field->setModified(false);
     showBelow();
@@ -125,6 +128,11 @@ void QuantityEdit::setSi(std::optional<double> si)
 QString QuantityEdit::text() const
 {
     return m_field->text();
+}
+
+QString QuantityEdit::typed() const
+{
+    return m_typedBare.isEmpty() ? text().trimmed() : m_typedBare;
 }
 
 void QuantityEdit::commit()
@@ -153,9 +161,32 @@ void QuantityEdit::onEditingFinished()
     const bool changed = complaint.isEmpty() && !same(value, m_si);
     if (complaint.isEmpty())
         m_si = value;
+    m_typedBare.clear();
+    if (value && isBare(typed))
+        showUnit(*value);
     showBelow();
     if (changed)
         emit edited(m_si);
+}
+
+/// A number and nothing else; of leak rates also as the trade writes it for short, 3.2-7.
+bool QuantityEdit::isBare(const QString& typed) const
+{
+    const std::string text = typed.toStdString();
+    return numberLength(text) == text.size() || (m_unit && m_unit->kind == UnitKind::LeakRates &&
+                                                 readEntered(text).state == EnteredNumber::State::Complete);
+}
+
+/// What a bare number was taken for is seen, and stays true when the unit of the field changes.
+void QuantityEdit::showUnit(double si)
+{
+    const QString written = shown(si);
+    if (!m_unit || m_unit->symbol.empty() || !same(read(written).value_or(std::nan("")), si))
+        return;
+    m_typedBare = text().trimmed();
+    m_field->setText(written);
+    if (m_field->hasFocus()) // typing goes on behind the number
+        m_field->setCursorPosition(static_cast<int>(numberLength(written.toStdString())));
 }
 
 Result<double> QuantityEdit::read(const QString& text) const
@@ -166,8 +197,7 @@ Result<double> QuantityEdit::read(const QString& text) const
         return parseNumber(typed, mark);
     if (m_unit->kind != UnitKind::LeakRates)
         return parseSi(typed, m_unit->kind, &*m_unit, mark);
-    const std::size_t digits = numberLength(typed);
-    if (digits == typed.size() || readEntered(typed).state == EnteredNumber::State::Complete) {
+    if (isBare(text.trimmed())) {
         Result<double> number = parseNumber(typed, mark);
         if (!number)
             number = shortForm(typed, number.error());

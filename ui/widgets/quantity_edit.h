@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Number and unit in one box: "120 l", "0,12 m3", or the number alone in the usual unit. What was typed stays
-// as typed; below it stands the value in the usual unit when that differs, or what is wrong with the entry.
+// Number and unit in one box: "120 l", "0,12 m3", or the number alone in the usual unit, which is then put
+// behind it. What was typed with a unit stays as typed; below it stands the value in the usual unit when that
+// differs, or what is wrong with the entry.
 #pragma once
 
 #include "core/quantities/leak_rate_unit.h"
@@ -46,6 +47,8 @@ public:
     void setSi(std::optional<double> si);
     [[nodiscard]] std::optional<double> si() const { return m_si; }
     [[nodiscard]] QString text() const;
+    /// What a person typed, without the unit that was put behind a bare number.
+    [[nodiscard]] QString typed() const;
     /// Whether what stands in the box cannot be taken; si() is then still the last good value.
     [[nodiscard]] bool isWrong() const { return !m_complaint.isEmpty(); }
     [[nodiscard]] QString complaint() const { return m_complaint; }
@@ -61,6 +64,8 @@ signals:
 private:
     void build(const QString& name);
     void onEditingFinished();
+    [[nodiscard]] bool isBare(const QString& typed) const;
+    void showUnit(double si);
     [[nodiscard]] Result<double> read(const QString& text) const;
     [[nodiscard]] QString explained(const QString& typed, const Error& error) const;
     [[nodiscard]] QString shown(double si) const;
@@ -75,6 +80,7 @@ private:
     Range m_range;
     std::optional<double> m_si;
     QString m_complaint;
+    QString m_typedBare;   ///< the number behind which the unit was put; empty: none
     bool m_narrow = false; ///< the field has a width of its own
 };
 

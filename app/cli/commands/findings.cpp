@@ -82,8 +82,7 @@ std::string findingText(const exchange::JobRecord& record, const analysis::Point
                         const std::string& unit, LeakRate one)
 {
     const model::Job& job = record.job;
-    const model::TestPoint* point = job.sketch.point(finding.point);
-    const model::Joint* joint = point == nullptr ? nullptr : job.sketch.joint(point->joint);
+    const model::Joint* joint = job.sketch.jointOf(finding.point);
     std::string text =
         fmt::format("{:>5}  {:<22} {:<16} {:<10}", finding.number, joint == nullptr ? "" : joint->name,
                     model::name(finding.finding), model::name(finding.verdict));

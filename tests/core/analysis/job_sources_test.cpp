@@ -15,6 +15,7 @@ namespace {
 
 using ::testing::Contains;
 using ::testing::HasSubstr;
+using ::testing::Not;
 using tests::pointNumbered;
 using tests::ringJob;
 
@@ -178,6 +179,33 @@ model::Job twoAlike(int again, int off, double peak)
     return job;
 }
 
+// Regression: points sprayed twice without an answer had half as much again as their bound as those sprayed
+// once, and a second good spray made the statement worse.
+TEST(JobFindings, ASecondSilentSprayTakesNothingBack)
+{
+    model::Job job = leakyRing();
+    const auto boundOf = [&](int number) {
+        const auto findings = jobFindings(job, model::TestObject(), job.rounds.front().id);
+        return at(findings, number).bound.value_or(LeakRate()).si();
+    };
+    for (model::Reading& reading : job.readings)
+        if (reading.point != pointNumbered(job, 3)) {
+            reading.outcome = model::Outcome::NoResponse;
+            reading.peak.reset();
+        }
+    const double once = boundOf(8);
+    ASSERT_GT(once, 0.0);
+    for (const double dwell : {6.0, 9.0}) {
+        tests::addValue(job, 8, 1e-10, 1e-10);
+        model::Reading& again = job.readings.back();
+        again.outcome = model::Outcome::NoResponse;
+        again.peak.reset();
+        again.dwell = seconds(dwell);
+        again.at.utcMilliseconds = 1000000 + 60000 * (20 + static_cast<int>(dwell));
+        EXPECT_LE(boundOf(8), once * 1.02) << dwell;
+    }
+}
+
 // Property: a point that is silent while the larger leak beside it is taped off was that leak's echo; one
 // that answers all the same leaks itself. Common practice, no source: tape or bag one, spray the other.
 TEST(JobFindings, TakeWhatWasTapedOffIntoAccount)
@@ -193,6 +221,30 @@ TEST(JobFindings, TakeWhatWasTapedOffIntoAccount)
     EXPECT_THAT(
         at(echo, 4).because,
         Contains(HasSubstr("It answered at 01:20 and not at 01:36, with point 3 taped or bagged off.")));
+
+    // Regression: of two silent sprays the first and shorter one was named.
+    model::Job longer = twoAlike(4, 3, 1e-10);
+    model::Reading last = longer.readings.back();
+    last.id = model::ReadingId::create();
+    last.at.utcMilliseconds += 60000 * 4;
+    last.dwell = seconds(20.0);
+    longer.readings.push_back(last);
+    EXPECT_THAT(at(findingsOf(longer), 4).because, Contains(HasSubstr("and not at 01:40, with point 3")));
+
+    // What a leak of its own would have shown by then is said where no other leak explains the answer.
+    model::Job alone = leakyRing();
+    tests::addValue(alone, 3, 1e-10, 1e-10);
+    model::Reading& quiet = alone.readings.back();
+    quiet.outcome = model::Outcome::NoResponse;
+    quiet.shielded = {pointNumbered(alone, 1)};
+    quiet.dwell = seconds(6.0);
+    quiet.at.utcMilliseconds = 1000000 + 60000 * 20;
+    const std::string own3 = "with point 1 taped or bagged off; a leak of its own, as large as that, would";
+    EXPECT_THAT(at(findingsOf(alone), 3).because, Contains(HasSubstr(own3)));
+    for (model::Reading& reading : alone.readings)
+        if (reading.point == pointNumbered(alone, 3) && reading.outcome == model::Outcome::Value)
+            reading.delay = seconds(9.0); // longer than it was sprayed then
+    EXPECT_THAT(at(findingsOf(alone), 3).because, Not(Contains(HasSubstr(own3))));
 
     // Regression: the tape explained a silence that it had not brought, or hid a repeat without it.
     model::Job both = twoAlike(4, 3, 1e-10);

@@ -119,6 +119,39 @@ TEST(PlaceText, TellsMillimetresOnAnOpenJointAndWhatAPersonTyped)
     EXPECT_EQ(placeText(drawn.sketch, drawn.sketch.points[0]), "behind the frame");
 }
 
+// Property: with the outline at hand it says the same, on every shape.
+TEST(PlaceText, IsTheSameFromTheOutline)
+{
+    const geometry::Shape shapes[] = {Ring{{300.0, 200.0}, 150.0}, Spot{{5.0, 5.0}, 12.0},
+                                      FreePath{{{0.0, 0.0}, {1000.0, 0.0}}, false, false}};
+    for (const geometry::Shape& shape : shapes) {
+        Drawn drawn = withJoint(shape, {0.3});
+        for (const char* typed : {"", "behind the frame"}) {
+            TestPoint& point = drawn.sketch.points[0];
+            point.place = typed;
+            EXPECT_EQ(
+                placeText(&drawn.sketch.sheets[0], drawn.sketch.joints[0], geometry::outline(shape), point),
+                placeText(drawn.sketch, point));
+        }
+    }
+}
+
+// Property
+TEST(Sketch, KnowsTheJointOfAPointAndWhetherItIsOfTheSetUp)
+{
+    Drawn drawn = withJoint(Ring{{300.0, 200.0}, 150.0}, {0.3});
+    const PointId point = drawn.sketch.points[0].id;
+    ASSERT_NE(drawn.sketch.jointOf(point), nullptr);
+    EXPECT_EQ(drawn.sketch.jointOf(point)->id, drawn.joint);
+    EXPECT_FALSE(drawn.sketch.isOfSetup(point));
+    drawn.sketch.joints[0].isSetup = true;
+    EXPECT_TRUE(drawn.sketch.isOfSetup(point));
+    EXPECT_EQ(drawn.sketch.jointOf(PointId::create()), nullptr);
+    EXPECT_FALSE(drawn.sketch.isOfSetup(PointId::create()));
+    drawn.sketch.joints.clear();
+    EXPECT_FALSE(drawn.sketch.isOfSetup(point)) << "its joint is unknown";
+}
+
 TEST(HeightOn, FollowsTheUpDirectionAndIsZeroOnAPlan)
 {
     Sheet sheet;

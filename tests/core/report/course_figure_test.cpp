@@ -5,6 +5,8 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 namespace sealwalk::report {
 namespace {
 
@@ -133,6 +135,7 @@ TEST(Course, AJointSaysAtLeastAndLeavesGaps)
     const Figure figure =
         jointCourse(jobs, jointStops(jobs, object, joints[0]), std::nullopt, {}, ShownUnit());
     ASSERT_EQ(figure.series.size(), 2U);
+    EXPECT_EQ(figure.series[0].name, "sum") << "drawn first, or it would cover its only leak";
     for (const Series& series : figure.series) {
         EXPECT_EQ(series.x.size(), 2U) << series.name;
         EXPECT_EQ(series.apart, (std::vector<bool>{false, true})) << series.name;
@@ -148,6 +151,33 @@ void goBeyondRange(analysis::WorkedJob& worked, std::optional<LeakRate> least)
     worked.asFound[1].rate.reset();
     worked.asFound[1].atLeast = least;
     worked.asLeft = worked.asFound;
+}
+
+// Regression: a word that says why there is no sum stood where the axis had ended before the worst point
+// widened it, among the marks.
+TEST(Course, WordsStandAtTheFootOfTheAxis)
+{
+    const model::Job like = tests::ringJob(3);
+    const auto blind = sprayed(like, 1, kYear); // no leak, and a point without a bound
+    blind->asFound[1].finding = analysis::Finding::NotSprayed;
+    blind->asFound[1].rate.reset();
+    const auto quiet = sprayed(like, 2, 2 * kYear);
+    for (analysis::PointFinding& finding : quiet->asFound) {
+        finding.finding = analysis::Finding::Clear;
+        finding.rate.reset();
+        finding.bound = millibarLitresPerSecond(5e-13);
+    }
+    for (const auto& worked : {blind, quiet})
+        worked->asLeft = worked->asFound;
+    const analysis::WorkedJobs jobs{blind, quiet};
+    const auto joint = analysis::jointHistories(jobs).front();
+    const Figure figure =
+        jointCourse(jobs, jointStops(jobs, model::TestObject(), joint), std::nullopt, {}, ShownUnit());
+    const auto word = std::find_if(figure.flags.begin(), figure.flags.end(),
+                                   [](const Flag& flag) { return flag.text == "no leak where tested"; });
+    ASSERT_NE(word, figure.flags.end());
+    EXPECT_LE(figure.y.low, 5e-13);
+    EXPECT_DOUBLE_EQ(word->y, figure.y.low);
 }
 
 // Regression: a leak beyond range dropped out of the course of its point and of its joint, which drew the
@@ -185,7 +215,8 @@ TEST(Course, ALeakBeyondRangeIsDrawnAtTheLeastItIs)
     ASSERT_EQ(figure.flags.size(), 1U);
     EXPECT_EQ(figure.flags[0].text, "not sized");
     figure = jointCourse(jobs, jointStops(jobs, object, joint), std::nullopt, {}, unit);
-    EXPECT_EQ(figure.series[0].y.size(), 1U) << "no bound of another point in its place";
+    EXPECT_EQ(figure.series[1].name, "worst point");
+    EXPECT_EQ(figure.series[1].y.size(), 1U) << "no bound of another point in its place";
     ASSERT_EQ(figure.flags.size(), 1U);
     EXPECT_EQ(figure.flags[0].text, "not sized");
     EXPECT_DOUBLE_EQ(figure.flags[0].y, figure.y.low);
@@ -214,7 +245,7 @@ TEST(Course, TheTotalSaysWhyAStateHasNoSum)
              worked.asFound[1].finding = analysis::Finding::NotSprayed;
              worked.asFound[1].rate.reset();
          },
-         "no leak located", false},
+         "no leak where tested", false},
     };
     for (const Row& row : rows) {
         const auto worked = sprayed(tests::ringJob(3), 1, kYear);

@@ -55,6 +55,36 @@ TEST(Search, FindsAJobByEverythingPeopleType)
     EXPECT_EQ(store.objects("nothing")->size(), 0U);
 }
 
+// Property: where a word stands that the row does not show; the line as it was written, once.
+TEST(Search, TellsWhereAWordStands)
+{
+    const ScratchFolder folder;
+    storage::HistoryStore store = openAt(folder / "a.sealwalk", storage::HistoryStore::Mode::Create);
+    ASSERT_TRUE(store.importJob(sampleObject(), wholeJob(), {samplePicture()}));
+    using Lines = std::vector<std::string>;
+    const std::pair<const char*, Lines> table[] = {
+        {"", {}},
+        {"118", {}},
+        {"yearly älteste", {}},
+        {"door SEAL", {"Door seal"}},
+        {"yearly epoxy", {"epoxy"}},
+        {"epoxy concession", {"epoxy", "concession"}},
+        {"behind frame", {"behind frame"}},
+        {"epoxy nowhere", {}},
+    };
+    const auto rows = store.jobs();
+    ASSERT_TRUE(rows);
+    for (const auto& [typed, expected] : table) {
+        const auto found = store.foundIn(rows->front(), {typed});
+        ASSERT_TRUE(found) << typed;
+        EXPECT_EQ(*found, expected) << typed;
+    }
+    // Of several ways to search the first that has all its words, as the search itself.
+    EXPECT_EQ(store.foundIn(rows->front(), {"epoxy undicht", "epoxy concession"}).value(),
+              (Lines{"epoxy", "concession"}));
+    EXPECT_EQ(store.foundIn(rows->front(), {"yearly", "epoxy"}).value(), Lines{}) << "the row shows it";
+}
+
 // Property
 TEST(Search, KnowsWhoJoinedWhileTheJobWentOn)
 {
@@ -98,8 +128,22 @@ TEST(Search, FindsWhatWasJustRecorded)
     rise.by = reading.by;
     rise.note = "pump oil was changed";
     ASSERT_TRUE(opened.store.addRiseTest(opened.job.id, rise));
-    for (const char* typed : {"frost on the flange", "hiss", "not accessible", "cable tray", "void",
-                              "probe slipped", "oil was changed"})
+    model::Calibration check;
+    check.id = model::CalibrationId::create();
+    check.at = moment(51);
+    check.by = reading.by;
+    check.note = "valve was throttled";
+    check.place = "gauge port";
+    ASSERT_TRUE(opened.store.addCalibration(opened.job.id, check));
+    model::ReviewEntry word;
+    word.id = model::ReviewId::create();
+    word.step = model::ReviewStep::Remark;
+    word.by = reading.by;
+    word.at = moment(52);
+    word.text = "Reached with the long lance?";
+    ASSERT_TRUE(opened.store.addReview(opened.job.id, word));
+    for (const char* typed : {"throttled", "gauge port", "long lance", "frost on the flange", "hiss",
+                              "not accessible", "cable tray", "void", "probe slipped", "oil was changed"})
         EXPECT_EQ(opened.store.jobs(typed)->size(), 1U) << typed;
     EXPECT_EQ(opened.store.jobs()->front().readings, 3);
     EXPECT_EQ(opened.store.check(), std::vector<std::string>{});

@@ -119,6 +119,39 @@ TEST_F(HistoryListsTest, FindsByTypingAndOpensByEnter)
     EXPECT_TRUE(nothing->isHidden());
 }
 
+// Property: a job found by what its row does not show says where it stands; without a search the counts are
+// back. Regression: a row came up and nobody saw why.
+TEST_F(HistoryListsTest, SayWhereTheWordStands)
+{
+    model::Setup setup = session.job().setup; // the furnace's, opened last
+    setup.lastTouched = "Gauge cover taken off";
+    ASSERT_TRUE(session.changeSetup(setup));
+    EXPECT_TRUE(jobs->isColumnHidden(JobsModel::Found));
+    const auto found = [this] { return jobs->model()->index(0, JobsModel::Found).data().toString(); };
+    QTest::keyClicks(search, QStringLiteral("cover"));
+    ASSERT_EQ(lists->jobCount(), 1);
+    EXPECT_FALSE(jobs->isColumnHidden(JobsModel::Found));
+    EXPECT_TRUE(jobs->isColumnHidden(JobsModel::Readings));
+    EXPECT_EQ(found(), QStringLiteral("Gauge cover taken off"));
+    search->setText(QStringLiteral("furnace"));
+    EXPECT_EQ(found(), QString()) << "the row shows it";
+    QTest::keyClick(search, Qt::Key_Escape);
+    EXPECT_TRUE(jobs->isColumnHidden(JobsModel::Found));
+    EXPECT_FALSE(jobs->isColumnHidden(JobsModel::Readings));
+}
+
+// Property: the word itself is seen, however far behind it stands.
+TEST_F(HistoryListsTest, CutsALineAroundTheWord)
+{
+    const QString line = QStringLiteral("the lid was lifted twice before anybody saw the hair on the seal");
+    const QString cut = cutAround(line, QStringLiteral("HAIR seal"));
+    EXPECT_TRUE(cut.startsWith(QStringLiteral("… "))) << cut.toStdString();
+    EXPECT_LT(cut.indexOf(QStringLiteral("hair")), 20);
+    EXPECT_TRUE(line.endsWith(cut.mid(2)));
+    EXPECT_EQ(cutAround(line, QStringLiteral("lid")), line);
+    EXPECT_EQ(cutAround(line, QStringLiteral("nowhere")), line);
+}
+
 // Property: two marks on one object ask for the comparison, older first; marks on two objects are refused.
 TEST_F(HistoryListsTest, ComparesTwoMarkedJobsOfOneObject)
 {
@@ -243,6 +276,8 @@ TEST_F(HistoryListsTest, FindsWhatWasFoundInTheWindowsLanguage)
     EXPECT_TRUE(finds("coater  unterschrieben", "signed coater"));
     EXPECT_TRUE(finds("Halle 3", "Halle 3")) << "what was typed is always searched for";
     EXPECT_EQ(searchedFor(QStringLiteral("x")).size(), 1U);
+    EXPECT_EQ(recordLineInWords("scratch across the seal"), QStringLiteral("Kratzer quer zur Dichtung"));
+    EXPECT_EQ(recordLineInWords("Kratzer? leak!"), QStringLiteral("Kratzer? leak!")) << "as it was typed";
     QCoreApplication::removeTranslator(&german);
 }
 

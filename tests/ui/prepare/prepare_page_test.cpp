@@ -6,10 +6,12 @@
 #include "ui/prepare/caution_words.h"
 #include "ui/prepare/folding_columns.h"
 #include "ui/prepare/prepare_page.h"
+#include "ui/prepare/rise_dialog.h"
 #include "ui/prepare/rise_panel.h"
 #include "ui/prepare/verdict_box.h"
 #include "ui/render/setup_view.h"
 #include "ui/session/job_session.h"
+#include "ui/widgets/moment_field.h"
 #include "ui/widgets/quantity_edit.h"
 
 #include <gtest/gtest.h>
@@ -17,6 +19,7 @@
 #include <QApplication>
 #include <QCheckBox>
 #include <QDate>
+#include <QDateTime>
 #include <QDialog>
 #include <QLabel>
 #include <QLineEdit>
@@ -530,6 +533,56 @@ TEST_F(PreparePageTest, CannotBeChangedOnceSubmitted)
     EXPECT_FALSE(edit("limit for one joint")->isEnabled());
     EXPECT_FALSE(page->findChild<QPushButton*>(QStringLiteral("enterCheck"))->isEnabled());
     EXPECT_FALSE(page->findChild<QCheckBox*>(QStringLiteral("cautionsRead"))->isEnabled());
+}
+
+// Regression: a record that could not be over yet was stored, and only the review asked about it.
+TEST(RiseDialog, TakesNoRecordThatWouldEndAfterNow)
+{
+    RiseDialog dialog{model::Job()};
+    dialog.show();
+    dialog.findChild<QPlainTextEdit*>()->setPlainText(
+        QStringLiteral("time_min,pressure_mbar\n0,1e-5\n5,2e-5\n10,3e-5\n15,4e-5\n20,5e-5\n"));
+    auto* store = dialog.findChild<QPushButton*>(QStringLiteral("store"));
+    ASSERT_TRUE(store->isEnabled());
+    auto* begun = dialog.findChild<MomentField*>();
+    const auto storeAt = [&](int minutesAgo) {
+        begun->field()->setText(QDateTime::currentDateTime()
+                                    .addSecs(-60 * minutesAgo)
+                                    .toString(QStringLiteral("yyyy-MM-dd HH:mm")));
+        begun->field()->setModified(true);
+        store->click();
+        return dialog.result() == QDialog::Accepted;
+    };
+    EXPECT_FALSE(storeAt(3));
+    EXPECT_TRUE(dialog.isVisible());
+    EXPECT_TRUE(std::ranges::any_of(dialog.findChildren<QLabel*>(), [](const QLabel* label) {
+        return label->text().contains(QStringLiteral("not over yet"));
+    }));
+    EXPECT_TRUE(storeAt(25));
+}
+
+// Regression: a record as left, entered without its beginning, was put before the repair in silence, and the
+// review found no pressure rise since.
+TEST(RiseDialog, AsksWhenARecordAsLeftWouldLieBeforeTheRepair)
+{
+    model::Job job;
+    model::Repair repair;
+    repair.at = Timestamp::now();
+    repair.at.utcMilliseconds -= 600'000;
+    job.repairs.push_back(repair);
+    RiseDialog dialog(job);
+    dialog.show();
+    auto* record = dialog.findChild<QPlainTextEdit*>();
+    auto* store = dialog.findChild<QPushButton*>(QStringLiteral("store"));
+    record->setPlainText(QStringLiteral("time_min,pressure_mbar\n0,1e-5\n10,3e-5\n20,5e-5\n"));
+    store->click();
+    EXPECT_TRUE(dialog.isVisible());
+    EXPECT_TRUE(std::ranges::any_of(dialog.findChildren<QLabel*>(), [](const QLabel* label) {
+        return label->text().contains(QStringLiteral("before the repair"));
+    }));
+    record->setPlainText(QStringLiteral("time_min,pressure_mbar\n0,1e-5\n1,3e-5\n2,5e-5\n"));
+    store->click();
+    EXPECT_EQ(dialog.result(), QDialog::Accepted);
 }
 
 // Property: without a catalogue the cautions are the core's own words.

@@ -49,6 +49,24 @@ TEST(SheetPicture, PaintsBothSheetsInEveryTheme)
     }
 }
 
+// Property: what is read counts as covered, and nothing else: not empty paper, not the number that is carried
+// by what lies over it.
+TEST(SheetPicture, KnowsWhatARoomWouldCover)
+{
+    const SheetPicture picture(test::sampleJob().map(), 0.45, BandStyle::screen());
+    const QRectF all = picture.bounds();
+    constexpr std::size_t kNobody = 1'000'000;
+    EXPECT_GT(picture.coveredBy(all, kNobody), 0.0);
+    EXPECT_EQ(picture.coveredBy(all.translated(2.0 * all.width(), 0.0), kNobody), 0.0);
+    const QRectF number = picture.numberRoom(4);
+    ASSERT_FALSE(number.isEmpty());
+    EXPECT_GT(picture.coveredBy(number, kNobody), picture.coveredBy(number, 4));
+    SheetParts bandsOnly;
+    bandsOnly.plates = bandsOnly.numbers = bandsOnly.values = bandsOnly.names = false;
+    const SheetPicture bare(test::sampleJob().map(), 0.45, BandStyle::screen(), bandsOnly);
+    EXPECT_EQ(bare.coveredBy(bare.bounds(), kNobody), 0.0);
+}
+
 /// What is written on a picture.
 QString wordsOn(const SheetPicture& picture)
 {

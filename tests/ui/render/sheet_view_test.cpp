@@ -116,6 +116,67 @@ TEST(SheetView, SpeaksItsPoints)
     EXPECT_TRUE(found);
 }
 
+// Property: other answers on the same sheet neither move nor rescale a map that still fits in; another sheet
+// is fitted anew, and so is this one when the window changes.
+TEST(SheetView, StaysAsItIsWhileAnswersCome)
+{
+    Shown shown;
+    const QPoint before = shown.view.toView({600.0, 600.0}).toPoint();
+    const double scale = shown.view.pixelsPerMillimetre();
+    test::SampleJob other = shown.sample;
+    for (analysis::PointFinding& finding : other.findings)
+        if (finding.number == 3)
+            finding.finding = analysis::Finding::Clear;
+    shown.view.setContent(other.map());
+    EXPECT_DOUBLE_EQ(shown.view.pixelsPerMillimetre(), scale);
+    EXPECT_LE((shown.view.toView({600.0, 600.0}).toPoint() - before).manhattanLength(), 2);
+    shown.view.setContent(other.map(1));
+    EXPECT_NE(shown.view.pixelsPerMillimetre(), scale);
+    shown.view.setContent(other.map());
+    EXPECT_NEAR(shown.view.pixelsPerMillimetre(), scale, 0.01 * scale);
+    shown.view.resize(900, 900);
+    EXPECT_GT(shown.view.pixelsPerMillimetre(), 1.2 * scale);
+}
+
+// Property: the same answers once more change nothing, also where labels crowd.
+TEST(SheetView, TheSameAnswersLeaveItAsItIs)
+{
+    for (const int points : {40, 200, 600}) {
+        const test::SampleJob crowd = test::crowdedJob(points);
+        SheetView view;
+        view.resize(700, 600);
+        view.setContent(crowd.map());
+        const double scale = view.pixelsPerMillimetre();
+        const QPointF place = view.toView({100.0, 100.0});
+        view.setContent(crowd.map());
+        EXPECT_DOUBLE_EQ(view.pixelsPerMillimetre(), scale) << points;
+        EXPECT_LE((view.toView({100.0, 100.0}) - place).manhattanLength(), 1.0) << points;
+    }
+}
+
+// Property: what no longer fits in makes the map smaller, though it was fitted before.
+TEST(SheetView, MakesRoomForMoreLabels)
+{
+    Shown shown;
+    shown.view.resize(300, 300); // where labels take much of the room
+    test::SampleJob quiet = shown.sample;
+    for (analysis::PointFinding& finding : quiet.findings) {
+        analysis::PointFinding clear;
+        clear.point = finding.point;
+        clear.number = finding.number;
+        clear.finding = analysis::Finding::Clear;
+        finding = clear;
+    }
+    shown.view.setContent(quiet.map());
+    const double roomy = shown.view.pixelsPerMillimetre();
+    shown.view.setContent(shown.sample.map());
+    EXPECT_LT(shown.view.pixelsPerMillimetre(), roomy);
+    Shown anew;
+    anew.view.resize(300, 300);
+    EXPECT_NEAR(shown.view.pixelsPerMillimetre(), anew.view.pixelsPerMillimetre(), 0.06 * roomy)
+        << "as if it had been fitted to them";
+}
+
 // Property: selection, flag, helium and every theme paint over the same map.
 TEST(SheetView, PaintsWhatIsChosen)
 {
@@ -184,6 +245,7 @@ TEST(SheetView, IsSmoothWithTwoThousandPoints)
     clock.restart();
     for (int i = 0; i < kFrames; ++i) {
         view.setSelected(crowd.point(1 + i * 37));
+        view.setCurrent(crowd.point(1 + i * 37));
         view.render(&target);
     }
     const double frame = static_cast<double>(clock.nsecsElapsed()) / 1e6 / kFrames;

@@ -61,6 +61,23 @@ TEST(NewestWins, TellsOvertakenAnswersWhereAskedTo)
     EXPECT_EQ(delivered, (std::vector<int>{1, 3, 5}));
 }
 
+// Property: a snapshot is taken once per piece of work, when that begins, however often it was asked for.
+TEST(NewestWins, PreparesWhatIsWorkedOnOnly)
+{
+    std::vector<int> delivered;
+    NewestWins<int> work([&](int answer) { delivered.push_back(answer); });
+    int state = 0;
+    int snapshots = 0;
+    for (state = 1; state < 9; ++state)
+        work.requestOf([&] {
+            ++snapshots;
+            return [snapshot = state] { return snapshot; };
+        });
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !work.isBusy(); }));
+    EXPECT_EQ(snapshots, 2);
+    EXPECT_EQ(delivered, std::vector{9}) << "the state when the second began";
+}
+
 TEST(NewestWins, DropsWhatNobodyWantsAnyMore)
 {
     int answers = 0;
@@ -71,6 +88,14 @@ TEST(NewestWins, DropsWhatNobodyWantsAnyMore)
     EXPECT_EQ(answers, 0);
     work.request([] { return 2; });
     EXPECT_TRUE(QTest::qWaitFor([&] { return answers == 1; }));
+    work.request([] { return 3; });
+    work.requestOf([]() -> NewestWins<int>::Work {
+        ADD_FAILURE() << "a snapshot for work that nobody wants";
+        return [] { return 4; };
+    });
+    work.drop();
+    EXPECT_TRUE(QTest::qWaitFor([&] { return !work.isBusy(); }));
+    EXPECT_EQ(answers, 1);
 }
 
 TEST(NewestWins, MayDieWhileItsWorkRuns)

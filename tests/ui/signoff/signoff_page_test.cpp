@@ -260,6 +260,15 @@ TEST_F(Signoff, StandsOnTheFirstExceptionUntilSomebodyChooses)
     setup.customer = "somebody";
     ASSERT_TRUE(history.session.changeSetup(setup));
     EXPECT_EQ(model->check(list->currentIndex().row())->word, "coverage") << "chosen by hand: stays";
+    // Regression: from a head the list went to its first question when anything changed.
+    int head = model->rowCount() - 1;
+    while (model->check(head) != nullptr)
+        --head;
+    ASSERT_GT(head, 1);
+    list->setCurrentIndex(model->index(head));
+    setup.customer = "somebody else";
+    ASSERT_TRUE(history.session.changeSetup(setup));
+    EXPECT_EQ(model->check(list->currentIndex().row())->word, "coverage") << "its evidence is in view";
 }
 
 // Regression: the button that approves stayed grey without a word why.

@@ -9,6 +9,7 @@
 
 #include <gtest/gtest.h>
 
+#include <QAbstractItemView>
 #include <QComboBox>
 #include <QLabel>
 #include <QScrollBar>
@@ -72,6 +73,11 @@ TEST(Inspector, ShowsAllOfItselfInGerman)
     lookAtEachKind(table);
 }
 
+QComboBox* kindsOf(DrawingTable& table)
+{
+    return table.page().findChild<QComboBox*>(QStringLiteral("joint-kind"));
+}
+
 // Regression: with the box of kinds in hand the letter of a tool made the joint another kind, without a word.
 TEST(Inspector, ALetterIsAToolAndNeverAnotherKind)
 {
@@ -81,10 +87,7 @@ TEST(Inspector, ALetterIsAToolAndNeverAnotherKind)
     table.key(Qt::Key_V);
     ASSERT_EQ(table.sketch().joints.size(), 1u);
     const model::JointKind kind = table.sketch().joints.front().kind;
-    QComboBox* kinds = nullptr;
-    for (QComboBox* box : table.page().findChild<Inspector*>()->findChildren<QComboBox*>())
-        if (box->isVisible() && box->count() >= 11)
-            kinds = box;
+    QComboBox* kinds = kindsOf(table);
     ASSERT_NE(kinds, nullptr);
     for (const Qt::Key key : {Qt::Key_H, Qt::Key_Escape}) {
         kinds->setFocus();
@@ -92,6 +95,35 @@ TEST(Inspector, ALetterIsAToolAndNeverAnotherKind)
         EXPECT_EQ(table.sketch().joints.front().kind, kind);
         EXPECT_TRUE(table.canvas().hasFocus());
     }
+}
+
+// Regression: who had come to the box by Tab and typed the kind's name drew with other tools instead. One
+// choice, one step back.
+TEST(Inspector, LettersLookThroughTheListOfABoxReachedByTab)
+{
+    DrawingTable table;
+    table.key(Qt::Key_B);
+    table.drag(-300.0, 300.0, 200.0, -300.0);
+    table.key(Qt::Key_V);
+    const model::Joint before = table.sketch().joints.front();
+    QComboBox* kinds = kindsOf(table);
+    ASSERT_NE(kinds, nullptr);
+    kinds->setFocus(Qt::TabFocusReason);
+    QTest::keyClick(kinds, Qt::Key_B);
+    ASSERT_TRUE(kinds->view()->isVisible());
+    QTest::keyClick(kinds->view(), Qt::Key_E);
+    EXPECT_EQ(table.sketch().joints.front(), before) << "not before Enter";
+    QTest::keyClick(kinds->view(), Qt::Key_Return);
+    EXPECT_EQ(table.sketch().joints.front().kind, model::JointKind::Bellows);
+    QTest::keyClick(kinds, Qt::Key_Escape);
+    EXPECT_TRUE(table.canvas().hasFocus());
+    table.key(Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_EQ(table.sketch().joints.front(), before);
+    kinds->setFocus(Qt::TabFocusReason);
+    QTest::mousePress(kinds, Qt::LeftButton);
+    kinds->hidePopup();
+    QTest::keyClick(kinds, Qt::Key_H);
+    EXPECT_EQ(table.sketch().joints.front(), before) << "after the mouse a letter is a tool again";
 }
 
 } // namespace

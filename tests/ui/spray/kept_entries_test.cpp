@@ -209,8 +209,18 @@ TEST_F(KeptEntries, HeliumClearsBeforeAnotherPointIsSprayed)
     press(Qt::Key_Return);
     EXPECT_EQ(called(), 5);
     EXPECT_EQ(state(), CallState::Wait);
+    // Regression: a Space that came too early was told in the note line only, and the next N stored a point
+    // that nobody had sprayed.
+    const auto* bar = page->findChild<StateBar*>();
+    ASSERT_NE(bar, nullptr);
+    EXPECT_FALSE(bar->accessibleDescription().contains(QStringLiteral("not yet")));
     press(Qt::Key_Space);
     EXPECT_EQ(state(), CallState::Wait);
+    EXPECT_TRUE(bar->accessibleDescription().contains(QStringLiteral("not yet")));
+    press(Qt::Key_I);
+    press(Qt::Key_Space);
+    EXPECT_EQ(state(), CallState::Spray);
+    EXPECT_FALSE(controller().isTooEarly());
 }
 
 // Regression: correcting the last value while the next point was sprayed threw that spray away.

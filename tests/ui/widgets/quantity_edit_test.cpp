@@ -77,6 +77,30 @@ TEST(QuantityEdit, TakesABareNumberInTheUsualUnitWithoutAnEcho)
     EXPECT_TRUE(below(edit).isEmpty());
 }
 
+// Property: what a bare number was taken for is written behind it, and means the same. Regression: 25 stood
+// beside fields that said "1.2 m", and nobody saw whether it was metres.
+TEST(QuantityEdit, PutsTheUnitBehindABareNumber)
+{
+    const std::tuple<const char*, const char*, const char*> rows[] = {
+        {"l", "480", "480 l"},
+        {"l", "2.50", "2.5 l"},
+        {"l", "0,5", "0.5 l"},
+        {"l", "480 cm3", "480 cm3"},
+        {"mbar l/s", "3.2-7", "3.2e-7 mbar·l/s"},
+        {"mbar l/s", "3.2 -7", "3.2e-7 mbar·l/s"},
+        {"mbar l/s", "3.2e-8 Pa m3/s", "3.2e-8 Pa m3/s"},
+    };
+    for (const auto& [unitText, typed, written] : rows) {
+        QuantityEdit edit(QStringLiteral("Value"), unit(unitText));
+        type(edit, QString::fromUtf8(typed));
+        ASSERT_TRUE(edit.si()) << typed << below(edit).toStdString();
+        EXPECT_EQ(edit.text(), QString::fromUtf8(written)) << typed;
+        const double before = *edit.si();
+        edit.commit();
+        EXPECT_EQ(edit.si(), before) << typed;
+    }
+}
+
 // Property: an entry that cannot be taken keeps the last good value, says why, and reports nothing.
 TEST(QuantityEdit, ExplainsAWrongEntryBesideTheFieldAndKeepsTheGoodValue)
 {
