@@ -8,6 +8,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 #include <optional>
 #include <unordered_set>
 
@@ -122,22 +123,39 @@ std::vector<int> creditors(const Work& work, std::size_t point, const std::vecto
     return whom;
 }
 
-/// What may be at a point without showing.
+/// What a leak has to show at the least to be told from noise, beside what was shown.
+double fromNoise(const SceneReading& shown)
+{
+    return std::max(shown.rate, 0.0) + kSeen * shown.noise;
+}
+
+/// What may be at a point without showing, poor sprays allowed for.
 LeakRate upperBound(const Work& work, std::size_t point)
 {
     const PointPosterior& of = work.points[point];
     const SceneReading& shown = work.scene.readings[of.reading];
-    const double fromNoise = std::max(shown.rate, 0.0) + kSeen * shown.noise;
-    if (of.rates.empty())
-        return LeakRate::fromSi(fromNoise);
-    // One spray may have been a poor one. Another one as silent takes that away, and never adds to it.
     constexpr double kPoorSpray = 1.5;
-    const auto& sprays = work.scene.readingsAt[point];
-    const bool isSilentAgain = sprays.size() > 1 && std::ranges::none_of(sprays, [&](std::size_t i) {
-                                   return work.scene.readings[i].rate > kSeen * work.scene.readings[i].noise;
-                               });
+    if (of.rates.empty())
+        return LeakRate::fromSi(fromNoise(shown));
     return LeakRate::fromSi(std::clamp(std::exp(quantileOf(of.rates, 0.975)), kSeen * shown.noise,
-                                       fromNoise * (isSilentAgain ? 1.0 : kPoorSpray)));
+                                       fromNoise(shown) * kPoorSpray));
+}
+
+/// What bounds a silent point: of each condition the spray that would have shown least, of the conditions the
+/// blindest. Another spray without an answer takes nothing back.
+LeakRate wouldHaveShown(const Work& work, std::size_t point)
+{
+    std::map<std::size_t, double> byCondition;
+    for (const std::size_t i : work.scene.readingsAt[point]) {
+        const SceneReading& shown = work.scene.readings[i];
+        const double least = std::max(fromNoise(shown), shown.detectable);
+        const auto known = byCondition.try_emplace(shown.condition, least).first;
+        known->second = std::min(known->second, least);
+    }
+    double blindest = 0.0;
+    for (const auto& [condition, least] : byCondition)
+        blindest = std::max(blindest, least);
+    return LeakRate::fromSi(blindest);
 }
 
 void claim(SourceFinding& finding, const std::vector<PossibleRate>& rates)
@@ -212,9 +230,11 @@ SourceFinding findingOf(const Work& work, std::size_t point)
                            : of.rates);
         return finding;
     }
+    const bool isClear = finding.verdict == SourceVerdict::Clear;
     // Answers that happen to agree do not make the detector see more than the watched background allows.
-    finding.high = std::max(bound, LeakRate::fromSi(shown.detectable));
-    if (finding.verdict == SourceVerdict::Clear)
+    finding.high =
+        isClear ? wouldHaveShown(work, point) : std::max(bound, LeakRate::fromSi(shown.detectable));
+    if (isClear)
         finding.tooBlind = kSeen * shown.noise > work.scene.limit;
     else
         finding.others = creditors(work, point, finding.owes);

@@ -272,6 +272,7 @@ QWidget* JudgePage::makeLower()
     load->addWidget(heading(tr("Load"), figures));
     load->addWidget(m_loadText);
     load->addWidget(m_load, 1);
+    load->addStretch(); // where the chart is not shown
     auto* buttons = new QHBoxLayout;
     buttons->addWidget(m_repair);
     buttons->addWidget(verdict);
