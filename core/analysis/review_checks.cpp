@@ -124,11 +124,13 @@ void takeWords(ReviewCheck& check, const model::Job& job)
         if (entry.step == model::ReviewStep::Returned) {
             check.returnedWith = std::exchange(check.wordGiven, {});
             check.returnedBy = std::exchange(by, {});
+            check.words.clear();
         } else if (entry.check == check.word &&
                    (entry.step == model::ReviewStep::Answer || entry.step == model::ReviewStep::Remark)) {
             if (isOfAnotherStop(entry.text, check.answer))
                 continue;
             check.wordGiven = entry.text;
+            check.words.push_back({entry.by, entry.text});
             by = entry.by;
         }
 }

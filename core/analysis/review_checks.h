@@ -38,6 +38,13 @@ struct ReviewMatter
     std::vector<model::PointId> points; ///< concerned, in order of number
 };
 
+/// What somebody said of a check.
+struct GivenWord
+{
+    std::string by;
+    std::string text;
+};
+
 struct ReviewCheck
 {
     int number = 0;        ///< 1 … 24
@@ -49,6 +56,7 @@ struct ReviewCheck
     CheckPlace place = CheckPlace::Judge;
     std::vector<model::PointId> points; ///< concerned, in order of number
     std::string wordGiven;              ///< the latest answer a person gave to it; empty: none
+    std::vector<GivenWord> words;       ///< all of them since it was last sent back, that one at the end
     std::string returnedWith; ///< what was said of it when the job was last sent back; empty: nothing
     std::string returnedBy;   ///< who said that
     [[nodiscard]] bool isSettled() const

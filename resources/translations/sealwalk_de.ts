@@ -10578,10 +10578,6 @@ Das übernehmen?</translation>
         <translation>Alles, was zu dieser Frage offen ist</translation>
     </message>
     <message>
-        <source>Said: “%1”. It stops a sign-off all the same.</source>
-        <translation>Gesagt: „%1“. Es hält die Unterschrift trotzdem auf.</translation>
-    </message>
-    <message>
         <source>Stops: %1</source>
         <translation>Hält auf: %1</translation>
     </message>
@@ -10610,12 +10606,16 @@ Das übernehmen?</translation>
         <translation>%1 s</translation>
     </message>
     <message>
-        <source>Said: “%1”.</source>
-        <translation>Gesagt: „%1“.</translation>
-    </message>
-    <message>
         <source>%1; taped off: %2</source>
         <translation>%1; abgeklebt: %2</translation>
+    </message>
+    <message>
+        <source>Said by %1: “%2”.</source>
+        <translation>%1 sagt: „%2“.</translation>
+    </message>
+    <message>
+        <source>It stops a sign-off all the same.</source>
+        <translation>Es hält die Unterschrift trotzdem auf.</translation>
     </message>
 </context>
 <context>

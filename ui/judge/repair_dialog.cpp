@@ -158,6 +158,12 @@ RepairDialog::RepairDialog(JobSession& session, const std::vector<model::PointId
     form->addRow(tr("P&hotos"), m_photos);
     m_caution->setProperty("role", QStringLiteral("caution"));
     m_caution->setContentsMargins(8, 6, 8, 6);
+    // Room for what most actions bring, so that the buttons do not move away from the pointer as one is
+    // typed.
+    constexpr int kUsualLines = 4;
+    m_caution->setMinimumHeight(kUsualLines * m_caution->fontMetrics().lineSpacing() + 12);
+    m_caution->setAlignment(Qt::AlignLeft | Qt::AlignTop);
+    m_complaint->setMinimumHeight(m_complaint->fontMetrics().lineSpacing());
     auto* column = new QVBoxLayout(this);
     column->addLayout(form);
     column->addWidget(m_caution);

@@ -12,6 +12,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
 #include <vector>
 
 namespace sealwalk::render {
@@ -21,6 +22,7 @@ namespace {
 constexpr int kSteps = 140;
 constexpr double kToothPitch = 6.0;
 constexpr double kToothLength = 3.0;
+constexpr double kMarkHalf = 6.0; // of a value
 
 /// Draws along an axis: `along` from 0 at the low end to 1 at the high end, `up` is how thick the wedge is.
 struct WedgeFrame
@@ -166,6 +168,9 @@ void paintLevelRuler(QPainter& painter, const Theme& theme, const report::MapSca
     }
     const double head = base - thickness - 4.0 * u;
     const double wordLine = head - 3.0 * u;
+    std::optional<double> mark; // where the value stands
+    if (parts.value)
+        mark = frame.at(std::clamp(scale.position(*parts.value), 0.0, 1.0), 0).x();
     QRectF limitRoom;
     if (scale.limit && onScale(scale.position(*scale.limit))) {
         const double x = frame.at(scale.position(*scale.limit), 0).x();
@@ -175,8 +180,14 @@ void paintLevelRuler(QPainter& painter, const Theme& theme, const report::MapSca
             painter.setFont(bold);
             const QString word = inWords("limit");
             const double half = QFontMetricsF(bold).horizontalAdvance(word) / 2.0;
-            painter.drawText(QPointF(x - half, wordLine), word);
-            limitRoom = QRectF(x - half - 4 * u, wordLine - text, 2 * half + 8 * u, text);
+            double from = x - half;
+            if (const double keep = half + kMarkHalf * u; mark && std::abs(*mark - x) < keep) {
+                // The mark of a value close to it would cover the word: beside it, on the side of the limit.
+                from = *mark < x ? *mark + 1.5 * kMarkHalf * u : *mark - 1.5 * kMarkHalf * u - 2.0 * half;
+                from = std::max(where.left(), std::min(from, where.right() - 2.0 * half));
+            }
+            painter.drawText(QPointF(from, wordLine), word);
+            limitRoom = QRectF(from - 4 * u, wordLine - text, 2 * half + 8 * u, text);
         }
     }
     if (scale.smallestDetectable && onScale(scale.position(*scale.smallestDetectable))) {
@@ -199,18 +210,19 @@ void paintLevelRuler(QPainter& painter, const Theme& theme, const report::MapSca
     }
     if (parts.range)
         paintRange(painter, theme, scale, frame, thickness + 5.0 * u, u, *parts.range);
-    if (parts.value) {
-        const double x = frame.at(std::clamp(scale.position(*parts.value), 0.0, 1.0), 0).x();
+    if (mark) {
+        const double x = *mark;
         const double top = base - thickness - 11.0 * u;
         painter.setPen(QPen(theme.colour(Role::Ink), 1.5 * u));
         painter.drawLine(QLineF(x, top, x, base));
         painter.setPen(Qt::NoPen);
         painter.setBrush(theme.colour(Role::Ink));
-        painter.drawPolygon(QPolygonF{{x - 6 * u, top - 8 * u},
-                                      {x + 6 * u, top - 8 * u},
-                                      {x + 6 * u, top - 1 * u},
+        const double half = kMarkHalf * u;
+        painter.drawPolygon(QPolygonF{{x - half, top - 8 * u},
+                                      {x + half, top - 8 * u},
+                                      {x + half, top - 1 * u},
                                       {x, top + 6 * u},
-                                      {x - 6 * u, top - 1 * u}});
+                                      {x - half, top - 1 * u}});
     }
     painter.restore();
 }

@@ -28,13 +28,16 @@ void JobSession::forgetFindings()
 {
     m_findingsWork->drop();
     m_findings = {};
+    m_workedFrom.reset();
 }
 
-void JobSession::requestFindings()
+void JobSession::requestFindings(Since since)
 {
+    if (since == Since::AnyChange)
+        m_workedFrom.reset();
     if (!m_job)
         return;
-    // The snapshot of a large job takes milliseconds to copy: once per burst of readings, not per reading.
+    // The findings of a large job take seconds: once per burst of readings, not per reading.
     m_findingsTimer.start(m_job->readings.size() < kManyReadings ? 0 : kGatherMilliseconds);
     emit workingOut();
 }
@@ -53,25 +56,40 @@ void JobSession::startFindings()
         });
 }
 
-std::function<JobSession::Findings()> JobSession::findingsOfNow() const
+/// Readings come at the end of a job, one by one: what was copied once stays, and only those that came since
+/// go along. A large job is copied for milliseconds, in which the window would stand still.
+std::function<JobSession::Findings()> JobSession::findingsOfNow()
 {
-    // Shared, so that the function itself is cheap to copy.
-    auto snapshot = std::make_shared<const model::Job>(job());
-    return [snapshot, object = this->object(), round = m_round] {
-        const model::Job& job = *snapshot;
-        const auto byRound = analysis::findingsByRound(job, object);
-        Findings findings;
-        for (std::size_t i = 0; i < byRound.size(); ++i)
-            if (job.rounds[i].id == round)
-                findings.round = byRound[i];
-        findings.asFound = analysis::summarise(job, byRound, analysis::Standing::AsFound);
-        findings.asLeft = analysis::summarise(job, byRound, analysis::Standing::AsLeft);
-        if (job.round(round) != nullptr) {
-            findings.next = analysis::jobNextStep(job, object, round, Timestamp::now());
-            findings.moved = analysis::jobMovedBackgrounds(job, object, round);
-        }
-        return findings;
+    if (!m_workedFrom || m_workedFrom->id != m_job->id ||
+        m_workedFrom->readings.size() > m_job->readings.size())
+        m_workedFrom = std::make_shared<const model::Job>(job());
+    const auto known = static_cast<std::ptrdiff_t>(m_workedFrom->readings.size());
+    const auto since = std::make_shared<const std::vector<model::Reading>>(m_job->readings.begin() + known,
+                                                                           m_job->readings.end());
+    return [from = m_workedFrom, since, object = this->object(), round = m_round] {
+        if (since->empty())
+            return findingsOf(*from, object, round);
+        model::Job job = *from;
+        job.readings.insert(job.readings.end(), since->begin(), since->end());
+        return findingsOf(job, object, round);
     };
+}
+
+JobSession::Findings JobSession::findingsOf(const model::Job& job, const model::TestObject& object,
+                                            model::RoundId round)
+{
+    const auto byRound = analysis::findingsByRound(job, object);
+    Findings findings;
+    for (std::size_t i = 0; i < byRound.size(); ++i)
+        if (job.rounds[i].id == round)
+            findings.round = byRound[i];
+    findings.asFound = analysis::summarise(job, byRound, analysis::Standing::AsFound);
+    findings.asLeft = analysis::summarise(job, byRound, analysis::Standing::AsLeft);
+    if (job.round(round) != nullptr) {
+        findings.next = analysis::jobNextStep(job, object, round, Timestamp::now());
+        findings.moved = analysis::jobMovedBackgrounds(job, object, round);
+    }
+    return findings;
 }
 
 } // namespace sealwalk::ui

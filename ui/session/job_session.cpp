@@ -332,7 +332,7 @@ Result<model::Reading> JobSession::store(const ReadingDraft& draft, Waiting wait
     m_job->readings.push_back(*stored);
     emit storedOnDisk(Timestamp::now());
     emit readingStored(draft.point);
-    requestFindings();
+    requestFindings(Since::ReadingAdded);
     return stored;
 }
 

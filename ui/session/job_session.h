@@ -226,9 +226,16 @@ private:
     Status addReview(model::ReviewEntry entry);
     Status afterStoring(Status status, void (JobSession::*changed)());
     void lookForOthers();
-    void requestFindings();
+    enum class Since
+    {
+        AnyChange,
+        ReadingAdded, ///< at the end of the job's readings, and nothing else
+    };
+    void requestFindings(Since since = Since::AnyChange);
     void startFindings();
-    [[nodiscard]] std::function<Findings()> findingsOfNow() const;
+    [[nodiscard]] std::function<Findings()> findingsOfNow();
+    [[nodiscard]] static Findings findingsOf(const model::Job& job, const model::TestObject& object,
+                                             model::RoundId round);
     void forgetFindings();
 
     std::unique_ptr<storage::HistoryStore> m_store;
@@ -248,6 +255,8 @@ private:
     model::PointId m_selected;
     QString m_logger;
     Findings m_findings;
+    /// The job but for readings added since; none once anything else has changed.
+    std::shared_ptr<const model::Job> m_workedFrom;
     std::unique_ptr<NewestWins<Findings>> m_findingsWork;
     std::int64_t m_mark = 0;
     bool m_isBehind = false; ///< something stored could not be read back yet

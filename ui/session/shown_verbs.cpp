@@ -44,6 +44,7 @@ void JobSession::takeJob(model::Job job)
                            ? std::optional(ShownAs{m_job->setup.unit, m_job->setup.gasBasis})
                            : std::nullopt;
     m_job = std::move(job);
+    m_workedFrom.reset();
     m_recorded.reset();
     if (!shown)
         return;

@@ -60,6 +60,20 @@ QString remarkOf(const analysis::ReviewCheck& check)
                                           .arg(QString::fromStdString(check.returnedBy), text);
 }
 
+/// A question of the reviewer and what the tester had said stand one below the other.
+QString wordsOn(const analysis::ReviewCheck& check)
+{
+    constexpr std::ptrdiff_t kMost = 3; // the report has them all
+    QStringList lines;
+    for (auto word = check.words.end() - std::min(kMost, std::ssize(check.words)); word != check.words.end();
+         ++word)
+        lines << EvidencePanel::tr("Said by %1: “%2”.")
+                     .arg(QString::fromStdString(word->by), QString::fromStdString(word->text));
+    if (!lines.isEmpty() && check.state == analysis::CheckState::Stops)
+        lines.last() += QLatin1Char(' ') + EvidencePanel::tr("It stops a sign-off all the same.");
+    return lines.join(QLatin1Char('\n'));
+}
+
 QString shownIn(const std::optional<LeakRate>& rate, const report::ShownUnit& unit)
 {
     return rate ? render::inFigures(report::screenRate(unit.number(*rate))) : QStringLiteral("–");
@@ -172,11 +186,7 @@ void EvidencePanel::setCheck(const analysis::ReviewCheck* check)
     const bool several = check != nullptr && check->matters.size() > 1;
     m_answer->setVisible(!several);
     fillMatters(several ? check->matters : std::vector<analysis::ReviewMatter>());
-    const QString given = check == nullptr ? QString() : QString::fromStdString(check->wordGiven);
-    m_given->setText(given.isEmpty() ? QString()
-                     : check->state == analysis::CheckState::Stops
-                         ? tr("Said: “%1”. It stops a sign-off all the same.").arg(given)
-                         : tr("Said: “%1”.").arg(given));
+    m_given->setText(check == nullptr ? QString() : wordsOn(*check));
     m_given->setVisible(!m_given->text().isEmpty());
     m_returned->setText(check == nullptr || check->returnedWith.empty() ? QString() : remarkOf(*check));
     m_returned->setVisible(!m_returned->text().isEmpty());

@@ -345,8 +345,11 @@ TEST(ReviewChecks, AWordDoesNotOutliveTheJobBeingSentBack)
     turn(model::ReviewStep::Submitted, "");
     EXPECT_TRUE(check(job, "dry").isSettled()) << "the tester's words go with the job";
     EXPECT_EQ(check(job, "dry").returnedWith, "");
+    turn(model::ReviewStep::Remark, "dry");
+    EXPECT_EQ(check(job, "dry").words.size(), 2U) << "a question stands beside what it asks about";
     turn(model::ReviewStep::Returned, "");
     EXPECT_FALSE(check(job, "dry").isSettled());
+    EXPECT_TRUE(check(job, "dry").words.empty());
     EXPECT_EQ(check(job, "dry").returnedWith, "dried overnight") << "who works on it sees what was said";
     EXPECT_EQ(check(job, "dry").returnedBy, "S. Visor");
     EXPECT_EQ(check(job, "background").returnedWith, "");

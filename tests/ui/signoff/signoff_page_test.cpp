@@ -118,14 +118,18 @@ TEST_F(Signoff, AQuestionListsAllThatIsOpenOnIt)
     check.points = {points[0].id};
     check.matters = {{check.answer, check.state, check.points},
                      {"Left out with a reason: point 3.", analysis::CheckState::NeedsWord, {points[2].id}}};
-    check.wordGiven = "tomorrow";
+    // Regression: the reviewer's question took the place of what it asked about.
+    check.words = {{"A. Tester", "tomorrow"}, {"B. Reviewer", "when exactly?"}};
+    check.wordGiven = check.words.back().text;
     EvidencePanel panel(three.session);
     panel.setCheck(&check);
     const auto* matters = panel.findChild<QListWidget*>(QStringLiteral("matters"));
     ASSERT_EQ(matters->count(), 2);
     EXPECT_FALSE(matters->isHidden());
-    EXPECT_EQ(panel.findChild<QLabel*>(QStringLiteral("wordGiven"))->text(),
-              QString::fromUtf8("Said: “tomorrow”. It stops a sign-off all the same."));
+    EXPECT_EQ(
+        panel.findChild<QLabel*>(QStringLiteral("wordGiven"))->text(),
+        QString::fromUtf8("Said by A. Tester: “tomorrow”.\nSaid by B. Reviewer: “when exactly?”. It stops a "
+                          "sign-off all the same."));
     const QSignalSpy jumped(&panel, &EvidencePanel::jumpWanted);
     emit const_cast<QListWidget*>(matters)->itemActivated(matters->item(1));
     ASSERT_EQ(jumped.count(), 1);
