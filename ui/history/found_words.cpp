@@ -96,7 +96,9 @@ QString cutAround(const QString& line, const QString& typed)
             first = std::min(first, at);
     if (first == line.size() || first <= 2 * kBefore)
         return line;
-    return QStringLiteral("… ") + line.mid(line.indexOf(QLatin1Char(' '), first - kBefore) + 1);
+    const qsizetype blank = line.indexOf(QLatin1Char(' '), first - kBefore);
+    const bool isBefore = blank >= 0 && blank < first; // else it stands within one long word
+    return QStringLiteral("… ") + line.mid(isBefore ? blank + 1 : first - kBefore);
 }
 
 } // namespace sealwalk::ui

@@ -150,6 +150,9 @@ TEST_F(HistoryListsTest, CutsALineAroundTheWord)
     EXPECT_TRUE(line.endsWith(cut.mid(2)));
     EXPECT_EQ(cutAround(line, QStringLiteral("lid")), line);
     EXPECT_EQ(cutAround(line, QStringLiteral("nowhere")), line);
+    // Regression: within one long word the cut took the word itself away.
+    const QString token = QStringLiteral("OR-LT-04/0000000000000000000000/lance7 held");
+    EXPECT_TRUE(cutAround(token, QStringLiteral("lance")).contains(QStringLiteral("lance7")));
 }
 
 // Property: two marks on one object ask for the comparison, older first; marks on two objects are refused.
