@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/analysis/comparison.h"
 
+#include "core/quantities/number_text.h"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -17,7 +19,7 @@ constexpr double kBoundsApart = 1.0;
 
 std::string rateText(LeakRate rate)
 {
-    return fmt::format("{:.1e} mbar l/s", inMillibarLitresPerSecond(rate));
+    return powerText(inMillibarLitresPerSecond(rate), 2) + " mbar l/s";
 }
 
 bool isSized(const PointFinding& finding)

@@ -2,6 +2,7 @@
 #include "core/analysis/finding_words.h"
 
 #include "core/quantities/leak_rate_unit.h"
+#include "core/quantities/number_text.h"
 
 #include <fmt/format.h>
 
@@ -65,9 +66,9 @@ std::string rateWords(LeakRate rate, std::string_view unit)
     basis.molarMass = kHeliumMolarMass;
     if (const Result<Unit> wanted = readUnit(unit, UnitKind::LeakRates)) {
         if (const Result<double> number = numberIn(rate, *wanted, basis))
-            return fmt::format("{:.1e} {}", *number, wanted->symbol);
+            return fmt::format("{} {}", powerText(*number, 2), wanted->symbol);
     }
-    return fmt::format("{:.1e} mbar\u00B7l/s", inMillibarLitresPerSecond(rate));
+    return powerText(inMillibarLitresPerSecond(rate), 2) + " mbar\u00B7l/s";
 }
 
 std::vector<std::string> leakWords(const FindingFacts& facts, std::string_view unit)

@@ -17,12 +17,12 @@ bool serves(const model::RiseTest& test, bool afterRepair)
 const model::RiseTest* lastServing(const model::Job& job, bool afterRepair)
 {
     const model::RiseTest* chosen = nullptr;
-    for (const model::RiseTest& test : job.riseTests) {
+    for (const model::RiseTest* test : job.standingRiseTests()) {
         const bool better =
-            chosen == nullptr || (serves(test, afterRepair) && !serves(*chosen, afterRepair)) ||
-            (serves(test, afterRepair) == serves(*chosen, afterRepair) && test.at >= chosen->at);
+            chosen == nullptr || (serves(*test, afterRepair) && !serves(*chosen, afterRepair)) ||
+            (serves(*test, afterRepair) == serves(*chosen, afterRepair) && test->at >= chosen->at);
         if (better)
-            chosen = &test;
+            chosen = test;
     }
     return chosen;
 }
@@ -76,9 +76,9 @@ const model::RiseTest* riseTestFor(const model::Job& job, Standing standing)
         });
     };
     const model::RiseTest* chosen = nullptr;
-    for (const model::RiseTest& test : job.riseTests)
-        if (fits(test) && (chosen == nullptr || test.at >= chosen->at))
-            chosen = &test;
+    for (const model::RiseTest* test : job.standingRiseTests())
+        if (fits(*test) && (chosen == nullptr || test->at >= chosen->at))
+            chosen = test;
     return chosen;
 }
 
@@ -153,7 +153,7 @@ Result<JobBalance> balanceOfJob(const model::Job& job, const model::TestObject& 
         result.notes.emplace_back(
             "what is left after the repairs is projected, not measured: a new pressure rise proves it");
     nameBlindSpots(findings, result.notes);
-    if (test == nullptr && !job.riseTests.empty())
+    if (test == nullptr && !job.standingRiseTests().empty())
         result.notes.emplace_back("the pressure rise on record was measured on the other side of a repair: "
                                   "the total of this state is not known until it is measured again");
     if (!options.volume)

@@ -180,13 +180,13 @@ std::vector<const model::Calibration*> checksFor(const model::Job& job, model::C
 {
     std::vector<const model::Calibration*> own;
     std::vector<const model::Calibration*> general;
-    for (const model::Calibration& check : job.calibrations) {
-        if (check.kind != kind)
+    for (const model::Calibration* check : job.standingCalibrations()) {
+        if (check->kind != kind)
             continue;
-        if (check.joints.empty())
-            general.push_back(&check);
-        else if (std::find(check.joints.begin(), check.joints.end(), joint) != check.joints.end())
-            own.push_back(&check);
+        if (check->joints.empty())
+            general.push_back(check);
+        else if (std::find(check->joints.begin(), check->joints.end(), joint) != check->joints.end())
+            own.push_back(check);
     }
     std::vector<const model::Calibration*>& serving = own.empty() ? general : own;
     std::stable_sort(serving.begin(), serving.end(),
@@ -259,6 +259,8 @@ std::optional<BackgroundSummary> backgroundAt(const model::Job& job, Timestamp a
     Timestamp chosenAt;
     bool chosenBefore = false;
     for (const model::BackgroundWatch& watch : job.backgrounds) {
+        if (job.voidOf(watch.id.uuid()) != nullptr)
+            continue;
         const bool before = watch.at <= at;
         const bool better = !chosen || (before && (!chosenBefore || watch.at > chosenAt)) ||
                             (!before && !chosenBefore && watch.at < chosenAt);

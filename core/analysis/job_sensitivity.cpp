@@ -22,16 +22,16 @@ std::string shown(LeakRate rate)
 std::vector<const model::Calibration*> latestChecks(const model::Job& job, model::CalibrationKind kind)
 {
     std::vector<const model::Calibration*> latest;
-    for (const model::Calibration& check : job.calibrations) {
-        if (check.kind != kind || !detail::factorOf(job, check))
+    for (const model::Calibration* check : job.standingCalibrations()) {
+        if (check->kind != kind || !detail::factorOf(job, *check))
             continue;
         const auto same = std::find_if(latest.begin(), latest.end(), [&](const model::Calibration* known) {
-            return known->place == check.place && known->joints == check.joints;
+            return known->place == check->place && known->joints == check->joints;
         });
         if (same == latest.end())
-            latest.push_back(&check);
-        else if (check.at >= (*same)->at)
-            *same = &check;
+            latest.push_back(check);
+        else if (check->at >= (*same)->at)
+            *same = check;
     }
     return latest;
 }
@@ -106,9 +106,7 @@ void advise(PlaceSensitivity& place)
 
 std::vector<CheckView> checks(const model::Job& job)
 {
-    std::vector<const model::Calibration*> ordered;
-    for (const model::Calibration& check : job.calibrations)
-        ordered.push_back(&check);
+    std::vector<const model::Calibration*> ordered = job.standingCalibrations();
     std::stable_sort(ordered.begin(), ordered.end(),
                      [](const model::Calibration* a, const model::Calibration* b) { return a->at < b->at; });
     std::vector<CheckView> views;

@@ -2,9 +2,12 @@
 #include "core/analysis/job_sources.h"
 
 #include "core/analysis/answered.h"
+#include "core/analysis/finding_words.h"
 #include "core/analysis/job_view.h"
 #include "core/analysis/rate_range.h"
 #include "core/analysis/sources.h"
+
+#include <fmt/format.h>
 
 #include <algorithm>
 #include <cmath>
@@ -46,8 +49,16 @@ void claim(PointFinding& finding, const SourceFinding& source, double sharedUnce
     setRange(finding, range);
 }
 
+/// What the search does not know of a point.
+struct Ground
+{
+    std::optional<LeakRate> limit;
+    std::string_view unit;
+    bool isOnlyValue = true; ///< no other reading of the point that stands has a value
+};
+
 void apply(const SourceFinding& source, const std::unordered_map<int, model::PointId>& ids,
-           std::optional<LeakRate> limit, const CorrectedReading& alone, PointFinding& finding)
+           const Ground& ground, const CorrectedReading& alone, PointFinding& finding)
 {
     finding.finding = wordFor(source);
     finding.because = source.because;
@@ -67,7 +78,7 @@ void apply(const SourceFinding& source, const std::unordered_map<int, model::Poi
         finding.owes.push_back({debt.toPoint == 0 ? model::PointId() : ids.at(debt.toPoint), debt.share});
     if (!alone.isSized()) {
         // Where it leaks can be said; how much on the chamber cannot, without a reference leak.
-        finding.verdict = limit ? Verdict::CannotSay : Verdict::NoAnswer;
+        finding.verdict = ground.limit ? Verdict::CannotSay : Verdict::NoAnswer;
         if (finding.finding == Finding::Clear) {
             finding.finding = Finding::BelowDetectable;
             // What would have shown is not known either.
@@ -78,20 +89,33 @@ void apply(const SourceFinding& source, const std::unordered_map<int, model::Poi
     }
     // The search weighs readings against one another; the quiet watch of the background knows better what is
     // only noise.
-    const bool isNoise = alone.below && alone.smallestDetectable && source.rate <= *alone.smallestDetectable;
-    if (isNoise && (finding.finding == Finding::Leak || finding.finding == Finding::Shared)) {
+    const bool isNoise = alone.below && alone.smallestDetectable &&
+                         source.rate <= *alone.smallestDetectable &&
+                         (finding.finding == Finding::Leak || finding.finding == Finding::Shared);
+    if (isNoise) {
         finding.finding = Finding::Clear;
         finding.of.clear();
         finding.because = alone.because;
-        finding.because.insert(finding.because.begin(), "the response is no larger than the noise");
+        finding.because.insert(
+            finding.because.begin(),
+            fmt::format(
+                "Its {} does not stand out of the noise; a leak of its own above {} would have shown.",
+                rateWords(finding.asRead.value_or(source.rate), ground.unit),
+                rateWords(*alone.below, ground.unit)));
     }
     if (isLeakWord(finding.finding)) {
         claim(finding, source, alone.sharedUncertainty);
-        finding.verdict = verdictOf(*rangeOf(finding), limit);
+        if (alone.unseen > 1.0) { // the search takes a spray that nobody timed for a full one
+            finding.high = alone.unseen * *finding.high;
+            finding.surelyBelow = alone.unseen * *finding.surelyBelow;
+        }
+        finding.verdict = verdictOf(*rangeOf(finding), ground.limit);
         return;
     }
-    finding.bound = std::max(source.high, alone.below.value_or(LeakRate()));
-    finding.verdict = verdictOf({{}, {}, *finding.bound, *finding.bound}, limit);
+    finding.bound = isNoise && ground.isOnlyValue
+                        ? *alone.below
+                        : std::max(alone.unseen * source.high, alone.below.value_or(LeakRate()));
+    finding.verdict = verdictOf({{}, {}, *finding.bound, *finding.bound}, ground.limit);
     if (finding.finding == Finding::Clear && finding.verdict == Verdict::CannotSay)
         finding.finding = Finding::BelowDetectable;
 }
@@ -113,14 +137,19 @@ void applySources(const model::Job& job, const model::TestObject& object, model:
         ids.emplace(made.survey.points[i].number, made.points[i]);
         byPoint.emplace(made.points[i], &sources->findings[i]);
     }
+    std::unordered_map<model::PointId, int> values;
+    for (const model::Reading* reading : job.standing(round))
+        if (reading->outcome == model::Outcome::Value)
+            ++values[reading->point];
     for (PointFinding& finding : findings) {
         const auto source = byPoint.find(finding.point);
         const model::Reading* reading = finding.reading ? job.reading(*finding.reading) : nullptr;
         if (source == byPoint.end() || reading == nullptr)
             continue;
         if (reading->outcome == model::Outcome::Value || reading->outcome == model::Outcome::NoResponse)
-            apply(*source->second, ids, job.limitOf(finding.point), correctedReading(job, object, *reading),
-                  finding);
+            apply(*source->second, ids,
+                  {job.limitOf(finding.point), job.setup.unit, values[finding.point] <= 1},
+                  correctedReading(job, object, *reading), finding);
     }
 }
 

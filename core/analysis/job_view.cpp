@@ -3,6 +3,7 @@
 
 #include "core/analysis/decision.h"
 #include "core/analysis/job_factor.h"
+#include "core/analysis/spray_timing.h"
 #include "core/flow/response.h"
 #include "core/quantities/number_text.h"
 
@@ -37,7 +38,10 @@ std::optional<FactorUsed> dwellFactor(const model::Job& job, const model::TestOb
     if (!reading.dwell || !response)
         return FactorUsed{"dwell", 1.0, kUnknownDwell, false,
                           reading.dwell ? "response time not known, full signal assumed"
-                                        : "dwell not recorded, full signal assumed"};
+                          : reading.outcome == model::Outcome::NoResponse ? "dwell not recorded"
+                          : response && response->time > kShortestSpray
+                              ? "dwell not recorded, full signal taken for the lower end"
+                              : "dwell not recorded, full signal assumed"};
     const auto correction = flow::correctDwell(*reading.dwell, response->time, response->relativeUncertainty);
     if (!correction) {
         because.push_back(correction.error().message);
@@ -58,14 +62,34 @@ Duration dwellAssumed(const model::Job& job, const model::TestObject& object, co
     return response ? kResponses * response->time : Duration();
 }
 
-/// Nobody knows how long helium was on: what would have shown is said as of the shortest spray that goes
-/// unmarked, one response time, so that an unknown dwell never speaks better of a point than a known one.
-double unknownDwell(const model::Job& job, const model::TestObject& object, const model::Reading& reading)
+/// What a spray that nobody timed leaves open. An unknown dwell never speaks better of a point than a short
+/// known one.
+struct Untimed
 {
-    if (reading.dwell)
-        return 1.0;
-    const auto response = detail::responseOf(job, object, jointOf(job, reading.point), reading.at);
-    return response ? 1.0 / flow::riseFraction(response->time, response->time) : 1.0;
+    double bound = 1.0;         ///< what would have shown, times this
+    double value = 1.0;         ///< a leak as many times as large may have shown no more
+    bool provesNothing = false; ///< so short a spray by the clock would not be sized either
+    Duration response;
+};
+
+Untimed untimed(const model::Job& job, const model::TestObject& object, const model::Reading& reading)
+{
+    Untimed left;
+    const auto response = reading.dwell
+                              ? std::nullopt
+                              : detail::responseOf(job, object, jointOf(job, reading.point), reading.at);
+    if (!response)
+        return left;
+    left.response = response->time;
+    // What would have shown is said as of the shortest spray that goes unmarked, one response time, and no
+    // longer than a hand that passes takes.
+    left.bound = 1.0 / flow::riseFraction(std::min(response->time, kShortestSpray), response->time);
+    // A value is read until it stands; on a system slower than a hand that may have been long before.
+    if (response->time > kShortestSpray) {
+        left.value = 1.0 / flow::riseFraction(kShortestSpray, response->time);
+        left.provesNothing = !flow::correctDwell(kShortestSpray, response->time, 0.0);
+    }
+    return left;
 }
 
 // Everything about the reading but its peak. None of the factors: `because` says why.
@@ -125,11 +149,16 @@ void judgeBound(CorrectedReading& result, LeakRate bound)
                                  ", is above the limit, " + shown(*result.limit));
 }
 
-void judgeRate(CorrectedReading& result, const CorrectedRate& corrected)
+void judgeRate(CorrectedReading& result, const CorrectedRate& corrected, double unseen)
 {
     result.rate = corrected.rate;
     result.low = corrected.low;
-    result.high = corrected.high;
+    result.high = unseen * corrected.high;
+    result.unseen = unseen;
+    if (unseen > 1.0)
+        result.because.push_back(fmt::format("{}{} times as large would have shown as much after {} s",
+                                             kUntimedValueReason, trimmedText(unseen, 2),
+                                             trimmedText(inSeconds(kShortestSpray), 2)));
     if (!result.limit)
         return;
     const auto decision = decide({corrected.rate, corrected.uncertainty(), *result.limit});
@@ -137,6 +166,10 @@ void judgeRate(CorrectedReading& result, const CorrectedRate& corrected)
         return;
     result.verdict = decision->verdict;
     result.conformance = decision->conformance;
+    if (result.verdict == Verdict::Within && unseen > 1.0 && *result.high > *result.limit) {
+        result.verdict = Verdict::CannotSay;
+        result.conformance.reset(); // it speaks of the figure alone
+    }
 }
 
 void judgeAboveRange(CorrectedReading& result, const CorrectedRate& corrected)
@@ -178,21 +211,29 @@ void sizeUp(const model::Job& job, const model::TestObject& object, const model:
     result.relativeUncertainty = corrected->relativeUncertainty;
     result.sharedUncertainty = corrected->sharedUncertainty;
     result.ownUncertainty = corrected->ownUncertainty;
-    const double worst = unknownDwell(job, object, reading);
-    const LeakRate detectable = corrected->smallestDetectable * worst;
+    const Untimed left = untimed(job, object, reading);
+    const LeakRate detectable = corrected->smallestDetectable * left.bound;
     if (ground.hasNoise)
         result.smallestDetectable = detectable;
     if (reading.outcome == model::Outcome::AboveRange)
         return judgeAboveRange(result, *corrected);
     if (!nothingSeen && corrected->net.si() > 0.0 && (corrected->detected || !ground.hasNoise))
-        return judgeRate(result, *corrected);
+        return judgeRate(result, *corrected, left.value);
     if (!ground.hasNoise) {
         result.verdict = result.limit ? Verdict::CannotSay : Verdict::NoAnswer;
         return;
     }
-    if (worst > 1.0)
+    if (left.provesNothing) {
+        result.because.push_back(fmt::format(
+            "spray not timed: {} s, what a hand gives at the least, prove nothing at a response time "
+            "of {} s",
+            trimmedText(inSeconds(kShortestSpray), 2), trimmedText(inSeconds(left.response), 3)));
+        result.verdict = result.limit ? Verdict::CannotSay : Verdict::NoAnswer;
+        return;
+    }
+    if (left.bound > 1.0)
         result.because.emplace_back(kUntimedSprayReason);
-    judgeBound(result, nothingSeen ? detectable : std::max(detectable, corrected->high * worst));
+    judgeBound(result, nothingSeen ? detectable : std::max(detectable, corrected->high * left.bound));
 }
 
 // The relative standard uncertainty that belongs to a spread of the logarithm.

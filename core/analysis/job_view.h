@@ -19,7 +19,10 @@ namespace sealwalk::analysis {
 
 /// Beside a bound that is wider because nobody clocked the spray.
 inline constexpr std::string_view kUntimedSprayReason =
-    "spray not timed: what would have shown is given for one response time of helium";
+    "spray not timed: what would have shown is given for one response time of helium, 3 s at most";
+
+/// Begins the sentence of a value that is open upwards for the same cause.
+inline constexpr std::string_view kUntimedValueReason = "spray not timed: a leak ";
 
 /// One reading by itself; what neighbours' helium did to it is not in here. Exactly one of these holds:
 /// `rate` with its range (a response that could be sized), `below` (none seen, or smaller than could be
@@ -35,6 +38,7 @@ struct CorrectedReading
     std::optional<LeakRate> rate; ///< helium, on the chamber, at 100 % helium outside
     std::optional<LeakRate> low;  ///< 95 %, with `rate`
     std::optional<LeakRate> high; ///< 95 %, with `rate`
+    double unseen = 1.0;          ///< in `high`: how far it is open upwards because nobody timed the spray
     std::optional<LeakRate> below;
     std::optional<LeakRate> atLeast;
     double relativeUncertainty = 0.0; ///< standard, all parts

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/analysis/plan.h"
 
+#include "core/analysis/spray_timing.h"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -12,7 +14,6 @@ namespace sealwalk::analysis {
 namespace {
 
 constexpr double kDwellInResponses = 3.0;
-constexpr double kShortestDwell = 3.0; // s; a hand needs that long
 const double kWaitInResponses = std::log(100.0);
 // Heights that differ by less than this count as one.
 constexpr double kOneHeight = 0.02; // m
@@ -123,7 +124,7 @@ public:
     Timing(const Survey& survey, const PlanOptions& options)
         : m_survey(survey)
         , m_flow(options.flow.si())
-        , m_dwell(std::max(kDwellInResponses * survey.response.si(), kShortestDwell))
+        , m_dwell(std::max(kDwellInResponses * survey.response.si(), inSeconds(kShortestSpray)))
         , m_wait(std::max(kWaitInResponses * survey.response.si(), survey.response.si()))
     {}
 

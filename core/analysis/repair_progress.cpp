@@ -110,9 +110,9 @@ RepairProgress progressOf(const model::Job& job, const model::Repair& repair,
     for (const model::Round& round : job.rounds)
         if (round.repair == repair.id)
             progress.round = &round;
-    for (const model::RiseTest& test : job.riseTests)
-        if (!(test.at < repair.at) && (progress.totalAfter == nullptr || progress.totalAfter->at < test.at))
-            progress.totalAfter = &test;
+    for (const model::RiseTest* test : job.standingRiseTests())
+        if (!(test->at < repair.at) && (progress.totalAfter == nullptr || progress.totalAfter->at < test->at))
+            progress.totalAfter = test;
     if (!repair.points.empty() && isOvertaken(job, repair))
         progress.step = RepairStep::Overtaken;
     else if (!progress.toSpray.empty())

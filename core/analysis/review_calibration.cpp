@@ -16,8 +16,9 @@ namespace {
 
 bool hasCheck(const model::Job& job, model::CalibrationMoment moment)
 {
-    return std::any_of(job.calibrations.begin(), job.calibrations.end(),
-                       [&](const model::Calibration& c) { return c.moment == moment; });
+    const auto standing = job.standingCalibrations();
+    return std::any_of(standing.begin(), standing.end(),
+                       [&](const model::Calibration* c) { return c->moment == moment; });
 }
 
 /// Readings that count between the same two checks.
@@ -67,11 +68,12 @@ class Words
 public:
     explicit Words(const model::Job& job)
         : m_job(job)
-        , m_oneDay(std::all_of(job.calibrations.begin(), job.calibrations.end(),
-                               [&](const model::Calibration& check) {
-                                   return check.at.date() == job.calibrations.front().at.date();
-                               }))
-    {}
+    {
+        const auto standing = job.standingCalibrations();
+        m_oneDay = std::all_of(standing.begin(), standing.end(), [&](const model::Calibration* check) {
+            return check->at.date() == standing.front()->at.date();
+        });
+    }
     [[nodiscard]] std::string when(const model::Calibration& check) const
     {
         const std::string time = check.at.timeOfDay().substr(0, 5);
@@ -92,7 +94,7 @@ public:
 
 private:
     const model::Job& m_job;
-    bool m_oneDay;
+    bool m_oneDay = true;
 };
 
 /// What stands before a set-up that no reading counts in: worth a name, since its factor is in the table.

@@ -95,9 +95,10 @@ constexpr std::array<Question, 24> kQuestions{{
     {"dry", "Object dry, nothing plugged?", CheckPlace::Prepare, detail::objectDry},
     {"concessions", "Concessions granted by someone with the right?", CheckPlace::Judge,
      detail::deviationsApproved},
-    {"qualified", "Tester qualified for this work?", CheckPlace::Prepare, detail::testerQualified},
-    {"changes", "Changed readings, each with its reason?", CheckPlace::Spray, detail::changesReasoned},
-    {"comparison", "Compared with the last job?", CheckPlace::History, detail::comparedWithLast},
+    {kQualifiedCheck, "Tester qualified for this work?", CheckPlace::Prepare, detail::testerQualified},
+    {"changes", "Anything changed or void, each with its reason?", CheckPlace::Spray,
+     detail::changesReasoned},
+    {kComparisonCheck, "Compared with the last job?", CheckPlace::History, detail::comparedWithLast},
     {"claim", "Does the statement claim no more than was tested?", CheckPlace::Judge, detail::claimsNoMore},
     {"sheets", "Sheets readable: side they are seen from, up direction?", CheckPlace::Sketch,
      detail::sheetsReadable},
@@ -173,6 +174,8 @@ std::vector<ReviewCheck> reviewChecks(const model::Job& job, const model::TestOb
         check.answer = withCapital(std::move(answer.sentence));
         check.state = answer.state;
         check.place = question.place;
+        if (question.ask == detail::changesReasoned && !job.voidMeasurements.empty())
+            check.place = CheckPlace::Prepare; // there they stand
         check.points = std::move(answer.points);
         if (check.state != CheckState::InOrder)
             check.matters.push_back({check.answer, check.state, check.points});
@@ -204,6 +207,8 @@ std::optional<std::string> whyNotApprove(const model::Job& job, const model::Per
         return person.name + " made measurements for this job; somebody else has to approve it";
     if (madeAny(job.voids))
         return person.name + " declared readings of this job void; somebody else has to approve it";
+    if (madeAny(job.voidMeasurements))
+        return person.name + " declared measurements of this job void; somebody else has to approve it";
     if (madeAny(job.judgements))
         return person.name + " gave a verdict in this job; somebody else has to approve it";
     if (madeAny(job.concessions))

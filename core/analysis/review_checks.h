@@ -80,6 +80,11 @@ struct ReviewOptions
     Timestamp now;            ///< for due dates
 };
 
+/// The question that asks for the comparison with the last job.
+inline constexpr std::string_view kComparisonCheck = "comparison";
+/// The one that asks whether who tested is qualified.
+inline constexpr std::string_view kQualifiedCheck = "qualified";
+
 /// The question that a word given to `check` belongs to, as reviewers read it; `check` itself when it is
 /// none.
 std::string reviewQuestion(std::string_view check);

@@ -43,8 +43,9 @@ bool isTotalMeasuredSince(const model::Job& job)
     for (const model::Repair& repair : job.repairs)
         if (!isOfSetup(job, repair))
             last = std::max(last, repair.at);
-    return std::any_of(job.riseTests.begin(), job.riseTests.end(),
-                       [&](const model::RiseTest& test) { return test.at >= last; });
+    const auto standing = job.standingRiseTests();
+    return std::any_of(standing.begin(), standing.end(),
+                       [&](const model::RiseTest* test) { return test->at >= last; });
 }
 
 bool isRepaired(const model::Job& job, model::PointId point)
@@ -117,11 +118,18 @@ Answer failuresRepaired(const ReviewGround& ground)
              return f.verdict == Verdict::Over && !f.concession && !f.awaitsRetest &&
                     isRepaired(ground.job, f.point);
          }));
-    if (!ground.job.repairs.empty() && !ground.job.riseTests.empty() && !isTotalMeasuredSince(ground.job))
+    if (!ground.job.repairs.empty() && !ground.job.standingRiseTests().empty() &&
+        !isTotalMeasuredSince(ground.job))
         found.push_back(
             {CheckState::NeedsWord, "No pressure rise since the last repair: the total is not proven."});
-    return answerOf(std::move(found),
-                    {CheckState::InOrder, "Every failed point was repaired and sprayed again, or conceded."});
+    const bool anything =
+        !ground.job.repairs.empty() ||
+        !ground.pointsWhere([](const PointFinding& f) { return f.verdict == Verdict::Over || f.concession; })
+             .empty();
+    return answerOf(
+        std::move(found),
+        {CheckState::InOrder, anything ? "Every failed point was repaired and sprayed again, or conceded."
+                                       : "No point is over its limit, and nothing was repaired."});
 }
 
 Answer temporaryOwned(const ReviewGround& ground)
@@ -167,8 +175,9 @@ namespace {
 
 Answer totalAddsUp(const ReviewGround& ground)
 {
-    if (ground.job.riseTests.empty())
-        return {CheckState::NeedsWord, "No pressure-rise test: whether everything was found is not known."};
+    if (ground.job.standingRiseTests().empty())
+        return {CheckState::NeedsWord,
+                "No pressure-rise test stands: whether everything was found is not known."};
     const auto volume = ground.job.setup.volume ? ground.job.setup.volume : ground.object.volume;
     if (!volume)
         return {CheckState::NeedsWord, "The volume is not known; the pressure rise says nothing without it."};
@@ -249,8 +258,8 @@ Answer balanceMet(const ReviewGround& ground)
 {
     Answer adds = totalAddsUp(ground);
     std::vector<Answer> found;
-    for (const model::RiseTest& test : ground.job.riseTests)
-        doubtTimes(ground, test, found);
+    for (const model::RiseTest* test : ground.job.standingRiseTests())
+        doubtTimes(ground, *test, found);
     if (found.empty())
         return adds;
     if (adds.state != CheckState::InOrder)

@@ -178,7 +178,10 @@ Answer permeationProven(const ReviewGround& ground)
     if (!points.empty())
         return {CheckState::NeedsWord,
                 "Called permeation without a recorded delay: " + ground.text(points) + ".", points};
-    return {CheckState::InOrder, "Delay recorded wherever permeation is claimed."};
+    const bool any =
+        !ground.pointsWhere([](const PointFinding& f) { return f.finding == Finding::Permeation; }).empty();
+    return {CheckState::InOrder,
+            any ? "Delay recorded wherever permeation is claimed." : "Permeation is claimed nowhere."};
 }
 
 Answer correctedCompared(const ReviewGround& ground)
@@ -242,6 +245,38 @@ Answer conditionsCovered(const ReviewGround& ground)
     return {CheckState::InOrder, "Every joint was sprayed in the conditions it asks for."};
 }
 
+namespace {
+
+/// A sentence's own stop follows.
+std::string withoutStop(std::string words)
+{
+    while (words.ends_with('.'))
+        words.pop_back();
+    return words;
+}
+
+/// Each takes what was worked out with it along: worth a look.
+std::vector<Answer> voidMeasurements(const model::Job& job)
+{
+    std::vector<Answer> found;
+    const auto add = [&](const auto& measurement, std::string_view what) {
+        if (const model::MeasurementVoid* mark = job.voidOf(measurement.id.uuid()))
+            found.push_back(
+                {CheckState::NeedsWord,
+                 fmt::format("The {} of {} {} is void: {}.", what, measurement.at.date(),
+                             measurement.at.timeOfDay().substr(0, 5), withoutStop(mark->reason))});
+    };
+    for (const model::Calibration& check : job.calibrations)
+        add(check, model::name(check.kind));
+    for (const model::BackgroundWatch& watch : job.backgrounds)
+        add(watch, "background watch");
+    for (const model::RiseTest& test : job.riseTests)
+        add(test, "pressure rise");
+    return found;
+}
+
+} // namespace
+
 Answer changesReasoned(const ReviewGround& ground)
 {
     int changed = 0;
@@ -253,13 +288,17 @@ Answer changesReasoned(const ReviewGround& ground)
         if (reading.reason.empty())
             without.push_back(reading.point);
     }
+    std::vector<Answer> found = voidMeasurements(ground.job);
     if (!without.empty())
-        return {CheckState::NeedsWord, "Corrected without a reason: " + ground.text(without) + ".", without};
-    if (changed == 0 && ground.job.voids.empty())
-        return {CheckState::InOrder, "Nothing was corrected or made void."};
-    return {CheckState::InOrder,
-            fmt::format("{} corrected, {} void; the old entries stay, each with its reason.", changed,
-                        ground.job.voids.size())};
+        found.insert(found.begin(), {CheckState::NeedsWord,
+                                     "Corrected without a reason: " + ground.text(without) + ".", without});
+    const bool nothing = changed == 0 && ground.job.voids.empty();
+    return answerOf(std::move(found),
+                    {CheckState::InOrder,
+                     nothing
+                         ? std::string("Nothing was corrected or made void.")
+                         : fmt::format("{} corrected, {} void; the old entries stay, each with its reason.",
+                                       changed, ground.job.voids.size())});
 }
 
 } // namespace sealwalk::analysis::detail

@@ -23,9 +23,7 @@ namespace {
 /// anew before the walk began is none of them. Without readings the last.
 std::vector<const model::BackgroundWatch*> watchesThatServe(const model::Job& job)
 {
-    std::vector<const model::BackgroundWatch*> ordered;
-    for (const model::BackgroundWatch& watch : job.backgrounds)
-        ordered.push_back(&watch);
+    std::vector<const model::BackgroundWatch*> ordered = job.standingBackgrounds();
     std::stable_sort(ordered.begin(), ordered.end(),
                      [](const auto* a, const auto* b) { return a->at < b->at; });
     std::set<std::size_t> serving;
@@ -88,40 +86,40 @@ Answer limitAgreed(const ReviewGround& ground)
 
 Answer referenceInDate(const ReviewGround& ground)
 {
-    const auto& calibrations = ground.job.calibrations;
+    const auto calibrations = ground.job.standingCalibrations();
     if (calibrations.empty())
-        return {CheckState::Stops, "No reference leak was used; readings have no figure on the chamber."};
+        return {CheckState::Stops,
+                "No check with a reference leak stands; readings have no figure on the chamber."};
     const auto isOutOfDate = [](const model::Calibration& check) {
         return check.leak.dueDate && isPast(*check.leak.dueDate, check.at);
     };
-    // Checks are never taken out of the record: one that was no good is made good by a later one in its
-    // place.
+    // One that was no good and is not void is made good by a later one in its place.
     const auto isMadeGood = [&](const model::Calibration& check) {
-        return std::any_of(calibrations.begin(), calibrations.end(), [&](const model::Calibration& later) {
-            return later.at > check.at && later.place == check.place && later.kind == check.kind &&
-                   later.moment == check.moment && !isOutOfDate(later);
+        return std::any_of(calibrations.begin(), calibrations.end(), [&](const model::Calibration* later) {
+            return later->at > check.at && later->place == check.place && later->kind == check.kind &&
+                   later->moment == check.moment && !isOutOfDate(*later);
         });
     };
     std::string madeGood;
-    for (const model::Calibration& check : calibrations) {
-        if (!isOutOfDate(check))
+    for (const model::Calibration* check : calibrations) {
+        if (!isOutOfDate(*check))
             continue;
-        const std::string said = fmt::format("Reference leak {} was past its date of {}", check.leak.serial,
-                                             check.leak.dueDate->date());
-        if (!isMadeGood(check))
+        const std::string said = fmt::format("Reference leak {} was past its date of {}", check->leak.serial,
+                                             check->leak.dueDate->date());
+        if (!isMadeGood(*check))
             return {CheckState::Stops, said + "."};
         madeGood = said + "; the check was made again with one in date.";
     }
     if (!madeGood.empty())
         return {CheckState::NeedsWord, madeGood};
-    for (const model::Calibration& check : calibrations)
-        if (check.leak.certificate.empty() || !check.leak.certificateDate.isSet())
+    for (const model::Calibration* check : calibrations)
+        if (check->leak.certificate.empty() || !check->leak.certificateDate.isSet())
             return {CheckState::NeedsWord,
-                    fmt::format("Reference leak {} has no certificate in the record.", check.leak.serial)};
+                    fmt::format("Reference leak {} has no certificate in the record.", check->leak.serial)};
     return {CheckState::InOrder,
-            fmt::format("Reference leak {}, certificate {} of {}.", calibrations.front().leak.serial,
-                        calibrations.front().leak.certificate,
-                        calibrations.front().leak.certificateDate.date())};
+            fmt::format("Reference leak {}, certificate {} of {}.", calibrations.front()->leak.serial,
+                        calibrations.front()->leak.certificate,
+                        calibrations.front()->leak.certificateDate.date())};
 }
 
 Answer sensitiveEnough(const ReviewGround& ground)
@@ -164,8 +162,8 @@ Answer sensitiveEnough(const ReviewGround& ground)
 
 Answer backgroundQuiet(const ReviewGround& ground)
 {
-    if (ground.job.backgrounds.empty())
-        return {CheckState::NeedsWord, "The background was not watched."};
+    if (ground.job.standingBackgrounds().empty())
+        return {CheckState::NeedsWord, "No background watch stands."};
     const auto serving = watchesThatServe(ground.job);
     std::vector<Answer> found;
     for (const model::BackgroundWatch* watch : serving) {

@@ -97,9 +97,9 @@ SetupOutlook setupOutlook(const model::Job& job, const model::TestObject& object
     outlook.heliumToDetector = shareOf(setup, setup.volume ? setup.volume : object.volume);
     outlook.parallelSpeedUnknown = isParallelSpeedUnknown(setup);
     outlook.limit = setup.pointLimit;
-    for (const model::Calibration& check : job.calibrations)
+    for (const model::Calibration* check : job.standingCalibrations())
         outlook.shareIsInFactor =
-            outlook.shareIsInFactor || check.kind == model::CalibrationKind::SystemCheck;
+            outlook.shareIsInFactor || check->kind == model::CalibrationKind::SystemCheck;
 
     const auto places = sensitivities(job, object, outlook.timing.dwell);
     outlook.needsCalibration = places.empty();

@@ -11,24 +11,23 @@ namespace sealwalk::analysis {
 
 namespace {
 
-constexpr double kDwellInResponses = 3.0;         // 1 - e^-3 = 95 % of the final signal
-constexpr Duration kShortestDwell = seconds(3.0); // common practice, no source: a hand needs that long
+constexpr double kDwellInResponses = 3.0; // 1 - e^-3 = 95 % of the final signal
 constexpr Duration kAssumedResponse = seconds(2.0);
 const double kWaitInResponses = std::log(100.0); // e^-t/tau = 1 %
 
 const model::Calibration* latestSystemCheck(const model::Job& job)
 {
     const model::Calibration* latest = nullptr;
-    for (const model::Calibration& calibration : job.calibrations)
-        if (calibration.kind == model::CalibrationKind::SystemCheck && calibration.response)
-            if (latest == nullptr || calibration.at >= latest->at)
-                latest = &calibration;
+    for (const model::Calibration* calibration : job.standingCalibrations())
+        if (calibration->kind == model::CalibrationKind::SystemCheck && calibration->response)
+            if (latest == nullptr || calibration->at >= latest->at)
+                latest = calibration;
     return latest;
 }
 
 SprayTiming timingFor(Duration response, TimingSource source)
 {
-    return {response, std::max(kDwellInResponses * response, kShortestDwell), kWaitInResponses * response,
+    return {response, std::max(kDwellInResponses * response, kShortestSpray), kWaitInResponses * response,
             source};
 }
 

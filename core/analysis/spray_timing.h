@@ -26,6 +26,9 @@ struct SprayTiming
     bool operator==(const SprayTiming&) const = default;
 };
 
+/// A hand that passes with the probe gives a joint at least so much helium. Common practice, no source.
+inline constexpr Duration kShortestSpray = seconds(3.0);
+
 /// Times for the next reading. A typed response wins, then a measured one, then V/S through the hose,
 /// then an assumed 2 s; the same response that readings are corrected with.
 /// Dwell: 3 tau shows 95 % of the final signal; wait: 4.6 tau leaves 1 % (exponential build-up and clean-up

@@ -27,6 +27,7 @@ public:
         checkRounds();
         checkReadings();
         checkMeasurements();
+        checkVoidMeasurements();
         checkDecisions();
         if (m_wrong.empty())
             return {};
@@ -191,6 +192,23 @@ private:
                 complain(fmt::format("job.rise_tests[{}]: {} times but {} pressures and {} temperatures", i,
                                      test.times.size(), test.pressures.size(), test.temperatures.size()));
         }
+    }
+
+    void checkVoidMeasurements()
+    {
+        std::unordered_set<Uuid> known;
+        for (const auto& check : m_job.calibrations)
+            known.insert(check.id.uuid());
+        for (const auto& watch : m_job.backgrounds)
+            known.insert(watch.id.uuid());
+        for (const auto& test : m_job.riseTests)
+            known.insert(test.id.uuid());
+        for (std::size_t i = 0; i < m_job.voidMeasurements.size(); ++i)
+            if (known.erase(m_job.voidMeasurements[i].measurement.uuid()) == 0)
+                complain(fmt::format(
+                    "job.void_measurements[{}]: the measurement it names is not in the job, or void "
+                    "already",
+                    i));
     }
 
     void checkDecisions()

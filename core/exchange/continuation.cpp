@@ -60,6 +60,7 @@ public:
         grown(less.calibrations, more.calibrations, Part::Calibrations);
         grown(less.backgrounds, more.backgrounds, Part::Backgrounds);
         grown(less.riseTests, more.riseTests, Part::RiseTests);
+        grown(less.voidMeasurements, more.voidMeasurements, Part::VoidMeasurements);
         grown(less.judgements, more.judgements, Part::Judgements);
         grown(less.concessions, more.concessions, Part::Concessions);
         grown(less.signatures, more.signatures, Part::Signatures);
@@ -268,6 +269,8 @@ std::string partWords(Part part, std::optional<std::size_t> count)
             return {"background watch", "background watches"};
         case Part::RiseTests:
             return {"pressure-rise test", "pressure-rise tests"};
+        case Part::VoidMeasurements:
+            return {"void mark of a measurement", "void marks of measurements"};
         case Part::Repairs:
             return {"repair", "repairs"};
         case Part::Judgements:

@@ -33,6 +33,7 @@ enum class Part
     Calibrations,
     Backgrounds,
     RiseTests,
+    VoidMeasurements,
     Repairs,
     Judgements,
     Concessions,

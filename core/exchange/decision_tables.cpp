@@ -138,8 +138,8 @@ Table concessionsTable(const JobRecord& record, LeakRateUnit unit)
 Table voidsTable(const JobRecord& record, LeakRateUnit unit)
 {
     const model::Job& job = record.job;
-    Table table = tableOf("Void", "readings that prove nothing, each with its reason; they stay on record",
-                          record, unit);
+    Table table =
+        tableOf("Void", "what proves nothing, each with its reason; it stays on record", record, unit);
     const std::string symbol(unitOf(unit).symbol);
     table.columns = {{"reading", "", CellKind::Whole, 8},     {"round", "", CellKind::Whole, 7},
                      {"point", "", CellKind::Whole, 7},       {"joint", "", CellKind::Text, 20},
@@ -161,6 +161,23 @@ Table voidsTable(const JobRecord& record, LeakRateUnit unit)
         addMoment(row, mark.at);
         table.rows.push_back(std::move(row));
     }
+    const auto add = [&](const auto& measurement, const std::string& what) {
+        const model::MeasurementVoid* mark = job.voidOf(measurement.id.uuid());
+        if (mark == nullptr)
+            return;
+        TableRow row;
+        row.cells.resize(3); // of no reading, round or point
+        row.cells.insert(row.cells.end(), {std::string(), what + ", " + measurement.at.text(), std::string(),
+                                           TableCell{}, mark->reason, mark->by});
+        addMoment(row, mark->at);
+        table.rows.push_back(std::move(row));
+    };
+    for (const model::Calibration& check : job.calibrations)
+        add(check, std::string(model::name(check.kind)));
+    for (const model::BackgroundWatch& watch : job.backgrounds)
+        add(watch, "background watch");
+    for (const model::RiseTest& test : job.riseTests)
+        add(test, "pressure rise, " + std::string(model::name(test.moment)));
     return table;
 }
 

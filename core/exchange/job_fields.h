@@ -31,6 +31,7 @@ void describe(Fields& f, model::ReferenceLeak& leak);
 void describe(Fields& f, model::Calibration& calibration);
 void describe(Fields& f, model::BackgroundWatch& watch);
 void describe(Fields& f, model::RiseTest& test);
+void describe(Fields& f, model::MeasurementVoid& mark);
 void describe(Fields& f, model::Reading& reading); ///< all but `sequence`, which its place in the list gives
 void describe(Fields& f, model::VoidMark& mark);
 void describe(Fields& f, model::Round& round);

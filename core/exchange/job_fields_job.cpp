@@ -100,6 +100,7 @@ void describe(Fields& f, model::Job& job)
     f.field("calibrations", job.calibrations);
     f.field("backgrounds", job.backgrounds);
     f.field("rise_tests", job.riseTests);
+    f.filled("void_measurements", job.voidMeasurements); // format 4
     f.field("repairs", job.repairs);
     f.field("judgements", job.judgements);
     f.field("concessions", job.concessions);

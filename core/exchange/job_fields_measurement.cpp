@@ -62,6 +62,14 @@ void describe(Fields& f, model::RiseTest& test)
     f.field("note", test.note);
 }
 
+void describe(Fields& f, model::MeasurementVoid& mark)
+{
+    f.field("measurement", mark.measurement);
+    f.field("reason", mark.reason);
+    f.field("by", mark.by);
+    f.field("at", mark.at);
+}
+
 void describe(Fields& f, model::Reading& reading)
 {
     f.field("id", reading.id);

@@ -54,6 +54,8 @@ std::string_view formatOf(const model::Job& job)
         std::ranges::any_of(job.judgements, [](const auto& judgement) {
             return !judgement.of.empty() || judgement.verdict == model::kVerdictNotCounted;
         });
+    if (!job.voidMeasurements.empty())
+        return kJobFormatWithVoidMeasurements;
     if (hasSaid)
         return kJobFormatWithSaid;
     const bool hasParties = !job.setup.customer.empty() || !job.setup.witness.empty();
@@ -122,7 +124,7 @@ json jobToJson(const model::TestObject& object, const model::Job& job)
 
 Result<JobRecord> jobFromJson(const json& document)
 {
-    if (const Status ours = checkFormat(document, kJobFormatWithSaid); !ours)
+    if (const Status ours = checkFormat(document, kJobFormatWithVoidMeasurements); !ours)
         return fail(ours.error());
     Result<JobDocument> read = readDocument<JobDocument>(document);
     if (!read)

@@ -22,6 +22,8 @@ inline constexpr std::string_view kJobFormatWithParties = "sealwalk-job-2";
 /// With points taped off while another was sprayed, an echo whose leak a person named, a verdict "not
 /// counted", or a background read by eye. Written only for jobs that have one of these.
 inline constexpr std::string_view kJobFormatWithSaid = "sealwalk-job-3";
+/// With a calibration, a background watch or a pressure rise that is void. Written only for such jobs.
+inline constexpr std::string_view kJobFormatWithVoidMeasurements = "sealwalk-job-4";
 inline constexpr std::string_view kSignaturesFormat = "sealwalk-signatures-1";
 
 /// A job together with the object it was done on.

@@ -36,6 +36,7 @@ enum Column : std::size_t
 
 struct Header
 {
+    bool isWritten = true; ///< false: made for bare numbers
     char separator = ',';
     std::size_t fields = 0;
     std::array<std::optional<std::size_t>, ColumnCount> place;
@@ -155,6 +156,8 @@ Status readSample(std::string_view line, std::size_t number, const Header& heade
             values[column] = toSi(*value, header.unit[column]);
         }
     }
+    if (place != header.fields && !header.isWritten)
+        return bad(number, fmt::format("{} numbers where a time and a pressure are wanted", place));
     if (place != header.fields)
         return bad(number, fmt::format("{} values where the header names {} columns{}", place, header.fields,
                                        header.separator == ',' && place > header.fields
@@ -173,28 +176,93 @@ Status readSample(std::string_view line, std::size_t number, const Header& heade
     return {};
 }
 
+constexpr std::string_view kBlanks = " \t\r\n";
+
+/// How the two numbers of a line without a header are parted.
+struct Parting
+{
+    char separator = ',';
+    bool byBlanks = false; ///< runs of them stand for the separator
+};
+
+Parting partingOf(std::string_view line)
+{
+    if (line.find(';') != std::string_view::npos)
+        return {';', false};
+    const std::size_t blank = line.find_first_of(kBlanks);
+    if (blank == std::string_view::npos)
+        return {};
+    // "0, 1e-5" and "0 ,1e-5" are parted by the comma, "0 1,0e-5" is not.
+    const std::size_t next = line.find_first_not_of(kBlanks, blank);
+    const bool byComma = line[blank - 1] == ',' || line[next] == ',';
+    return byComma ? Parting{} : Parting{';', true};
+}
+
+std::string parted(std::string_view line, const Parting& parting)
+{
+    std::string made;
+    for (const char c : line) {
+        const bool isBlank = parting.byBlanks && kBlanks.find(c) != std::string_view::npos;
+        if (!isBlank)
+            made += c;
+        else if (!made.ends_with(parting.separator))
+            made += parting.separator;
+    }
+    return made;
+}
+
+Header headerOf(const RiseUnits& units, const Parting& parting)
+{
+    Header header;
+    header.isWritten = false;
+    header.separator = parting.separator;
+    header.fields = 2;
+    header.place[Time] = 0;
+    header.place[PressureColumn] = 1;
+    header.unit[Time] = units.time;
+    header.unit[PressureColumn] = units.pressure;
+    return header;
+}
+
 } // namespace
 
-Result<RiseRecord> parseRise(std::string_view text)
+bool isBareRise(std::string_view text)
 {
     if (text.starts_with(kByteOrderMark))
         text.remove_prefix(kByteOrderMark.size());
+    constexpr std::string_view kOfNumbers = "+-.0123456789";
+    const std::size_t first = text.find_first_not_of(kBlanks);
+    return first != std::string_view::npos && kOfNumbers.find(text[first]) != std::string_view::npos;
+}
+
+Result<RiseRecord> parseRise(std::string_view text, const std::optional<RiseUnits>& bare)
+{
+    if (text.starts_with(kByteOrderMark))
+        text.remove_prefix(kByteOrderMark.size());
+    const bool isBare = bare && isBareRise(text);
     RiseRecord record;
     std::optional<Header> header;
+    Parting parting;
     for (std::size_t number = 1; !text.empty(); ++number) {
         const std::size_t end = text.find('\n');
         const std::string_view line = trimmed(text.substr(0, end));
         text = end == std::string_view::npos ? std::string_view{} : text.substr(end + 1);
         if (line.empty() || line.front() == '#')
             continue;
-        if (!header) {
+        if (isBare && !header) {
+            parting = partingOf(line);
+            header = headerOf(*bare, parting);
+        } else if (!header) {
             auto read = readHeader(line, number);
             if (!read)
                 return fail(read.error());
             header = *std::move(read);
-        } else if (const Status status = readSample(line, number, *header, record); !status) {
-            return fail(status.error());
+            continue;
         }
+        const Status status = isBare ? readSample(parted(line, parting), number, *header, record)
+                                     : readSample(line, number, *header, record);
+        if (!status)
+            return fail(status.error());
     }
     if (!header)
         return fail(

@@ -6,15 +6,31 @@
 
 #include "core/analysis/pressure_rise.h"
 #include "core/base/result.h"
+#include "core/quantities/units.h"
 
+#include <optional>
 #include <string>
 #include <string_view>
 
 namespace sealwalk::exchange {
 
+/// Of numbers without a header line.
+struct RiseUnits
+{
+    Unit time;
+    Unit pressure;
+};
+
 /// Reads a record from text. Columns are known by their names; the part after the first "_" is any unit of
 /// time, pressure or temperature. Errors: BadInput, naming the line, counted from 1.
-Result<analysis::RiseRecord> parseRise(std::string_view text);
+/// @param bare  the units of time and pressure where there is no header line; then blanks may stand between
+/// the
+///              two numbers of a line as well. Without it a header line is asked for.
+Result<analysis::RiseRecord> parseRise(std::string_view text,
+                                       const std::optional<RiseUnits>& bare = std::nullopt);
+
+/// Whether the text begins with a number: then there is no header line.
+bool isBareRise(std::string_view text);
 
 /// Reads a file. Errors as parseRise, with the file named in front; NotFound, MachineFailed.
 Result<analysis::RiseRecord> readRiseFile(const std::string& path);

@@ -16,6 +16,7 @@ using ReadingId = Id<struct ReadingIdTag>;
 using CalibrationId = Id<struct CalibrationIdTag>;
 using BackgroundId = Id<struct BackgroundIdTag>;
 using RiseTestId = Id<struct RiseTestIdTag>;
+using MeasurementId = Id<struct MeasurementIdTag>; ///< a calibration, background watch or pressure rise
 using RepairId = Id<struct RepairIdTag>;
 using JudgementId = Id<struct JudgementIdTag>;
 using ConcessionId = Id<struct ConcessionIdTag>;

@@ -6,6 +6,21 @@
 
 namespace sealwalk::model {
 
+namespace {
+
+template <class T>
+std::vector<const T*> standingOf(const Job& job, const std::vector<T>& all)
+{
+    std::vector<const T*> standing;
+    standing.reserve(all.size());
+    for (const T& each : all)
+        if (job.voidOf(each.id.uuid()) == nullptr)
+            standing.push_back(&each);
+    return standing;
+}
+
+} // namespace
+
 const Round* Job::round(RoundId wanted) const
 {
     const auto found =
@@ -24,6 +39,29 @@ bool Job::isVoid(ReadingId wanted) const
 {
     return std::any_of(voids.begin(), voids.end(),
                        [&](const VoidMark& mark) { return mark.reading == wanted; });
+}
+
+const MeasurementVoid* Job::voidOf(const Uuid& measurement) const
+{
+    const auto found =
+        std::find_if(voidMeasurements.begin(), voidMeasurements.end(),
+                     [&](const MeasurementVoid& mark) { return mark.measurement.uuid() == measurement; });
+    return found == voidMeasurements.end() ? nullptr : &*found;
+}
+
+std::vector<const Calibration*> Job::standingCalibrations() const
+{
+    return standingOf(*this, calibrations);
+}
+
+std::vector<const BackgroundWatch*> Job::standingBackgrounds() const
+{
+    return standingOf(*this, backgrounds);
+}
+
+std::vector<const RiseTest*> Job::standingRiseTests() const
+{
+    return standingOf(*this, riseTests);
 }
 
 const Reading* Job::correctionOf(ReadingId wanted) const

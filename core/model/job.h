@@ -128,6 +128,7 @@ struct Job
     std::vector<Calibration> calibrations;
     std::vector<BackgroundWatch> backgrounds;
     std::vector<RiseTest> riseTests;
+    std::vector<MeasurementVoid> voidMeasurements; ///< of the three above
     std::vector<Repair> repairs;
     std::vector<Judgement> judgements; ///< the latest of a point and round counts
     std::vector<Concession> concessions;
@@ -138,6 +139,12 @@ struct Job
     [[nodiscard]] const Round* round(RoundId id) const;
     [[nodiscard]] const Reading* reading(ReadingId id) const;
     [[nodiscard]] bool isVoid(ReadingId id) const;
+    /// Why a calibration, background watch or pressure rise is void; nullptr when it stands.
+    [[nodiscard]] const MeasurementVoid* voidOf(const Uuid& measurement) const;
+    /// Those that are not void, in the order they were stored.
+    [[nodiscard]] std::vector<const Calibration*> standingCalibrations() const;
+    [[nodiscard]] std::vector<const BackgroundWatch*> standingBackgrounds() const;
+    [[nodiscard]] std::vector<const RiseTest*> standingRiseTests() const;
     /// The reading that took the place of `id`; nullptr when it still stands.
     [[nodiscard]] const Reading* correctionOf(ReadingId id) const;
     /// Readings of a round that stand: neither corrected nor void, in order of sequence.

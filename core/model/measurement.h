@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What is measured besides the points: reference leak, calibrations, background, pressure rise.
+// What is measured besides the points: reference leak, calibrations, background, pressure rise; and that one
+// of them is void.
 #pragma once
 
 #include "core/base/timestamp.h"
@@ -129,6 +130,17 @@ struct RiseTest
     std::string by;
     std::string note;
     bool operator==(const RiseTest&) const = default;
+};
+
+/// Says that a calibration, a background watch or a pressure rise proves nothing, and why. It stays on record
+/// and counts for nothing.
+struct MeasurementVoid
+{
+    MeasurementId measurement; ///< the id of the one meant, whichever of the three it is
+    std::string reason;
+    std::string by;
+    Timestamp at;
+    bool operator==(const MeasurementVoid&) const = default;
 };
 
 } // namespace sealwalk::model

@@ -85,4 +85,15 @@ std::string numbersOf(const Sketch& sketch, const std::vector<PointId>& points)
     return numbers;
 }
 
+std::string placeOnSheet(const Sketch& sketch, const TestPoint& point)
+{
+    const Joint* joint = sketch.joint(point.joint);
+    const Sheet* sheet = joint == nullptr ? nullptr : sketch.sheet(joint->sheet);
+    if (sheet == nullptr)
+        return point.place;
+    Sheet bare;
+    bare.upDirection = sheet->upDirection;
+    return placeText(&bare, *joint, geometry::outline(joint->shape), point);
+}
+
 } // namespace sealwalk::model

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Point numbers as people write them: "6-8, 12 14".
+// Point numbers as people write them: "6-8, 12 14"; and where a point lies, in few words.
 #pragma once
 
 #include "core/base/result.h"
@@ -18,5 +18,8 @@ Result<std::vector<PointId>> readPointNumbers(const Sketch& sketch, std::string_
 
 /// Numbers of points as people say them: "3, 7". Points the sketch does not have are passed over.
 std::string numbersOf(const Sketch& sketch, const std::vector<PointId>& points);
+
+/// placeText() without the side the sheet is seen from: for narrow rows beside the picture, which says it.
+std::string placeOnSheet(const Sketch& sketch, const TestPoint& point);
 
 } // namespace sealwalk::model

@@ -225,15 +225,23 @@ std::string exactText(double number)
     return shortenExponent(std::string(buffer.data(), end));
 }
 
+std::string powerText(double number, int digits)
+{
+    SEALWALK_EXPECT(std::isfinite(number) && digits >= 1 && digits <= 17);
+    std::array<char, 64> buffer{};
+    const auto end = std::to_chars(buffer.data(), buffer.data() + buffer.size(), number,
+                                   std::chars_format::scientific, digits - 1)
+                         .ptr;
+    return shortenExponent(std::string(buffer.data(), end));
+}
+
 std::string roundedText(double number, int digits)
 {
     SEALWALK_EXPECT(std::isfinite(number) && digits >= 1 && digits <= 17);
     if (number == 0.0)
         return "0";
     std::array<char, 64> buffer{};
-    const auto scientific = std::to_chars(buffer.data(), buffer.data() + buffer.size(), number,
-                                          std::chars_format::scientific, digits - 1);
-    std::string text = shortenExponent(std::string(buffer.data(), scientific.ptr));
+    std::string text = powerText(number, digits);
     int exponent = 0;
     std::from_chars(text.data() + text.find('e') + 1, text.data() + text.size(), exponent);
     // One digit more than asked for reads better than a power of ten.

@@ -27,6 +27,10 @@ std::size_t numberLength(std::string_view text);
 /// The shortest text that reads back to exactly this number: "4.6e-4", "0.25", "120".
 std::string exactText(double number);
 
+/// Rounded to `digits` significant digits, 1 to 17, as a power of ten whatever its size: "4.6e-4", "1.2e2".
+/// Not-a-number and infinity break the contract.
+std::string powerText(double number, int digits);
+
 /// Rounded to `digits` significant digits, 1 to 17, trailing zeros kept: "4.60e-4", "0.250", "120".
 /// Scientific below 1e-3 and where plain digits would promise more than `digits`. Not-a-number and infinity
 /// break the contract.

@@ -201,6 +201,14 @@ Statement statementOf(const Ground& ground)
         if (outside > 0)
             statement.headline += fmt::format("; {} of the test set-up not counted", outside);
     }
+    const auto judged =
+        static_cast<std::size_t>(std::ranges::count_if(ground.left, [](const analysis::PointFinding& f) {
+            return f.judgedByPerson && f.verdict != analysis::Verdict::NotCounted; // those are told already
+        }));
+    const bool isAnswer = over > 0 || claim.outcome == analysis::ClaimOutcome::Accept ||
+                          claim.outcome == analysis::ClaimOutcome::AcceptWithConditions;
+    if (judged > 0 && isAnswer) // nobody should take a person's word for what was worked out
+        statement.headline += "; " + counted(judged, "point judged by a person", "points judged by a person");
     const std::string mended = mendedText(ground);
     statement.text = mended + (mended.empty() ? "" : " ") + inPrint(claim.text());
     for (const model::ReviewEntry& entry : ground.job.review)
@@ -220,6 +228,13 @@ Statement statementOf(const Ground& ground)
                         "conditions{}.",
                         within, counting, ground.unit.print(*ground.job.setup.pointLimit),
                         floor ? ", or below " + ground.unit.print(*floor) : "");
+    if (const std::size_t open = ground.questions.size(); open > 0)
+        statement.text += open == 1
+                              ? " One question of the review is not in order; it stands below with what "
+                                "was said of it."
+                              : fmt::format(" {} questions of the review are not in order; they stand "
+                                            "below with what was said of them.",
+                                            open);
     return statement;
 }
 
@@ -260,6 +275,8 @@ ReportContent reportOf(const model::Job& job, const model::TestObject& object, c
     ground.repaired = std::any_of(job.rounds.begin(), job.rounds.end(), [](const model::Round& round) {
         return round.kind == model::RoundKind::AfterRepair;
     });
+
+    ground.questions = detail::openQuestions(ground);
 
     ReportContent content;
     content.title = "Leak test report";
@@ -308,6 +325,7 @@ ReportContent reportOf(const model::Job& job, const model::TestObject& object, c
     add(detail::decisionsByPeopleSection(ground));
     add(detail::comparisonSection(ground));
     add(detail::readingsSection(ground));
+    add(detail::questionsSection(ground));
     add(detail::reviewSection(ground));
     add(detail::cautionSection(ground));
     if (!options.marksTyped)

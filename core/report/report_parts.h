@@ -4,6 +4,7 @@
 
 #include "core/analysis/corrected_rate.h"
 #include "core/analysis/job_balance.h"
+#include "core/analysis/review_checks.h"
 #include "core/report/report_builder.h"
 #include "core/report/shown_unit.h"
 #include "core/report/typed_words.h"
@@ -23,6 +24,7 @@ struct Ground
     std::vector<analysis::PointFinding> left;  ///< as left
     std::optional<LeakRate> detectable;        ///< nothing is claimed below it
     bool repaired = false;                     ///< as left differs from as found
+    std::vector<analysis::ReviewCheck> questions = {}; ///< openQuestions()
 
     [[nodiscard]] std::string rate(std::optional<LeakRate> value) const; ///< "–" when none
     /// 95 %, for the small line below a rate: "(2.6–11) × 10⁻⁴"; empty when there is none.
@@ -61,6 +63,10 @@ Section voidSection(const Ground& ground);
 Section repairSection(const Ground& ground);
 Section decisionsByPeopleSection(const Ground& ground);
 Section comparisonSection(const Ground& ground);
+/// Questions that are not in order, once the job was sent for review. Left out: the comparison, and of a
+/// signed job what the history knows of people by now.
+std::vector<analysis::ReviewCheck> openQuestions(const Ground& ground);
+Section questionsSection(const Ground& ground);
 Section reviewSection(const Ground& ground);
 Section cautionSection(const Ground& ground);
 

@@ -160,7 +160,7 @@ Section balanceSection(const Ground& ground)
                     : fmt::format(" Pressure rise: not separable, at most {}.", ground.rate(b.total->high));
         sums += ' ' + totalSentence(ground, *b.total);
     } else {
-        sums += test == nullptr && !ground.job.riseTests.empty()
+        sums += test == nullptr && !ground.job.standingRiseTests().empty()
                     ? " No pressure-rise test since the last repair: the total as left is not known."
                     : " No pressure-rise test that says a total.";
     }
@@ -178,7 +178,8 @@ Section balanceSection(const Ground& ground)
 std::vector<Section> riseSections(const Ground& ground)
 {
     std::vector<Section> sections;
-    for (const model::RiseTest& test : ground.job.riseTests) {
+    for (const model::RiseTest* standing : ground.job.standingRiseTests()) {
+        const model::RiseTest& test = *standing;
         Section section{
             fmt::format("Pressure rise, {}", model::name(test.moment)),
             fmt::format("{}, {}", ground.when(test.at),

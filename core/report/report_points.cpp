@@ -72,7 +72,8 @@ std::string boundText(const PointFinding& f)
 {
     const auto late = std::ranges::find_if(f.because, [](const std::string& reason) {
         return reason.starts_with(analysis::kLateAnswerReason) ||
-               reason.starts_with(analysis::kUntimedSprayReason);
+               reason.starts_with(analysis::kUntimedSprayReason) ||
+               reason.starts_with(analysis::kUntimedValueReason);
     });
     return late == f.because.end() ? std::string() : inPrint(*late);
 }
@@ -239,11 +240,9 @@ Section pointsSection(const Ground& ground)
         }
         table.rows.push_back(std::move(row));
     }
-    return {
-        ground.repaired ? "All points, as left" : "All points",
-        "below: what could have stayed unseen, with the uncertainty of check, factor and spray, so more than "
-        "the smallest detectable",
-        {std::move(table)}};
+    return {ground.repaired ? "All points, as left" : "All points",
+            "below: what could have stayed unseen, with the uncertainty of check, factor and spray",
+            {std::move(table)}};
 }
 
 Section untestedSection(const Ground& ground)
@@ -267,6 +266,32 @@ Section untestedSection(const Ground& ground)
     }
     return {"Not tested", "each with its reason; nothing is claimed for these", {std::move(table)}};
 }
+
+namespace {
+
+void addVoidMeasurements(const Ground& ground, ReportTable& table)
+{
+    const model::Job& job = ground.job;
+    const auto add = [&](const auto& measurement, Cell said) {
+        if (const model::MeasurementVoid* mark = job.voidOf(measurement.id.uuid()))
+            table.rows.push_back(
+                {{"–"},
+                 {ground.when(measurement.at), typed(measurement.by)},
+                 std::move(said),
+                 {"void: " + typed(mark->reason), typed(mark->by) + ", " + ground.when(mark->at)},
+                 {"nothing"}});
+    };
+    for (const model::Calibration& check : job.calibrations)
+        add(check,
+            {std::string(model::name(check.kind)),
+             fmt::format("shown {}, reference leak {}", ground.rate(check.shown), typed(check.leak.serial))});
+    for (const model::BackgroundWatch& watch : job.backgrounds)
+        add(watch, {"background watch"});
+    for (const model::RiseTest& test : job.riseTests)
+        add(test, {"pressure rise", std::string(model::name(test.moment))});
+}
+
+} // namespace
 
 Section voidSection(const Ground& ground)
 {
@@ -294,6 +319,7 @@ Section voidSection(const Ground& ground)
                               {"void: " + typed(mark.reason), typed(mark.by) + ", " + ground.when(mark.at)},
                               {instead}});
     }
+    addVoidMeasurements(ground, table);
     for (const model::Reading& later : job.readings) {
         const model::Reading* earlier = later.corrects ? job.reading(*later.corrects) : nullptr;
         if (earlier == nullptr)
@@ -307,8 +333,8 @@ Section voidSection(const Ground& ground)
               later.at == earlier->at ? typed(later.by) : typed(later.by) + ", " + ground.when(later.at)},
              {value(later), later.entered.empty() ? "" : "typed " + typed(later.entered)}});
     }
-    table.empty = "No reading was voided or corrected.";
-    return {"Void and corrected readings", "both stay in the record", {std::move(table)}};
+    table.empty = "Nothing was voided or corrected.";
+    return {"Void and corrected", "both stay in the record", {std::move(table)}};
 }
 
 /// What stands below the word: its own words, and what was taped off meanwhile.

@@ -33,13 +33,15 @@ std::string shortly(const Ground& ground, const analysis::PointFinding* f)
 {
     if (f == nullptr)
         return "–";
+    const std::string when =
+        f->condition == model::Condition::AtRest ? "" : fmt::format(", {}", model::name(f->condition));
     if (f->rate)
-        return ground.rate(f->rate);
+        return ground.rate(f->rate) + when;
     if (f->atLeast)
-        return "at least " + ground.rate(f->atLeast);
+        return "at least " + ground.rate(f->atLeast) + when;
     if (f->bound)
-        return "below " + ground.rate(f->bound);
-    return std::string(model::name(f->finding));
+        return "below " + ground.rate(f->bound) + when;
+    return std::string(model::name(f->finding)) + when;
 }
 
 /// The round in which a repaired point was sprayed again.

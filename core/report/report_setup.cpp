@@ -334,13 +334,13 @@ Cell factorCell(const analysis::CheckView& view)
             fmt::format("(× {})", trimmedText(1.0 / view.factor->factor, 3))};
 }
 
-/// A check "before" starts a new set-up; how far the factor stepped there is no drift, and said all the same.
+/// A check "before" begins anew; how far the factor stepped there is no drift, and said all the same.
 Cell changeCell(const analysis::CheckView& view)
 {
     if (view.change)
         return {fmt::format("{:+.0f} %", view.change->change * 100.0)};
     if (view.step)
-        return {fmt::format("{:+.0f} %", view.step->change * 100.0), "new set-up"};
+        return {fmt::format("{:+.0f} %", view.step->change * 100.0), "before, again"};
     return {"–"};
 }
 
@@ -353,7 +353,7 @@ Section calibrationSection(const Ground& ground)
     table.columns = {{"When", 1.35},           {"What", 1.7},         {"Reference leak", 2.5},
                      {"That day", 1.15, true}, {"Shown", 1.15, true}, {"Background", 1.15, true},
                      {"Factor", 1.1, true},    {"Change", 0.9, true}, {"Response", 1.05, true}};
-    table.empty = "No calibration was recorded: no reading could be corrected to the chamber.";
+    table.empty = "No calibration stands: no reading could be corrected to the chamber.";
     for (const analysis::CheckView& view : analysis::checks(job)) {
         const auto found =
             std::find_if(job.calibrations.begin(), job.calibrations.end(),
@@ -388,8 +388,9 @@ Section calibrationSection(const Ground& ground)
     watches.columns = {{"Background watched", 1.6}, {"Values", 0.8, true}, {"Over", 0.8, true},
                        {"Level", 1, true},          {"Noise", 1, true},    {"Least", 1, true},
                        {"Highest", 1, true},        {"From", 1.4}};
-    watches.empty = "No background was watched: the smallest detectable leak is not known.";
-    for (const model::BackgroundWatch& watch : job.backgrounds) {
+    watches.empty = "No background watch stands: the smallest detectable leak is not known.";
+    for (const model::BackgroundWatch* standing : job.standingBackgrounds()) {
+        const model::BackgroundWatch& watch = *standing;
         if (watch.values.empty())
             continue;
         const auto summary = analysis::summariseBackground(watch);
@@ -399,10 +400,10 @@ Section calibrationSection(const Ground& ground)
             {{ground.when(watch.at), typed(watch.by)},
              {watch.swing ? "by eye" : std::to_string(watch.values.size())},
              {watch.swing ? "–" : trimmedText(watch.times.back() - watch.times.front(), 3) + " s"},
-             {summary ? ground.rate(summary->level) : "–"},
+             {summary ? ground.rate(summary->level) : "–", watch.swing ? "± " + ground.rate(swing) : ""},
              {summary ? ground.rate(summary->noise) : "–"},
-             {ground.rate(*lowest - swing)},
-             {ground.rate(*highest + swing)},
+             {watch.swing ? "–" : ground.rate(*lowest)},
+             {watch.swing ? "–" : ground.rate(*highest)},
              {sourceText(watch.source)}});
     }
     section.blocks.emplace_back(std::move(watches));

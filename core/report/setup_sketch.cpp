@@ -112,8 +112,8 @@ SetupSketch setupSketch(const model::Job& job, const model::TestObject& object, 
     if (object.airSpeed)
         sketch.ownPumps = SetupPart{
             {words.ownPumps, writer.figure(words.airSpeed, inLitresPerSecond(*object.airSpeed))}, true};
-    for (const model::Calibration& check : job.calibrations)
-        addLeak(check, words, writer, sketch);
+    for (const model::Calibration* check : job.standingCalibrations())
+        addLeak(*check, words, writer, sketch);
     sketch.connection = setup.connection.empty() ? SetupPart{{words.connectionNotStated}, false}
                                                  : SetupPart{{writer.typed(setup.connection)}, true};
     sketch.hose = hosePart(setup, words, writer);

@@ -86,6 +86,17 @@ private:
 
 } // namespace
 
+Status HistoryStore::checkpoint()
+{
+    return guarded(m_connection->file, [&]() -> Status {
+        m_connection->requireWritable();
+        SQLite::Statement checkpoint(m_connection->database, "PRAGMA wal_checkpoint(PASSIVE)");
+        while (checkpoint.executeStep()) {
+        }
+        return {};
+    });
+}
+
 Status HistoryStore::backup(const fs::path& target, const std::stop_token& stop) const
 {
     return guarded(target, [&]() -> Status {

@@ -219,6 +219,8 @@ public:
     Status addCalibration(model::JobId job, const model::Calibration& calibration);
     Status addBackground(model::JobId job, const model::BackgroundWatch& watch);
     Status addRiseTest(model::JobId job, const model::RiseTest& test);
+    /// Of a calibration, a background watch or a pressure rise of this job.
+    Status addMeasurementVoid(model::JobId job, const model::MeasurementVoid& mark);
     Status addJudgement(model::JobId job, const model::Judgement& judgement);
     Status addConcession(model::JobId job, const model::Concession& concession);
     /// Adds the entry and moves the job's state with it: submitted (from open or returned), returned (from
@@ -268,6 +270,10 @@ public:
     /// Problems of what the history keeps of one job beside its record: the traces and the number. The list
     /// that searches use says nothing of a job: it is check()'s, and made anew by search_list.h.
     [[nodiscard]] Result<std::vector<std::string>> checkBeside(model::JobId job) const;
+    /// Takes what SQLite keeps beside the file (-wal) into it, as far as no other window reads it just now:
+    /// who carries the file alone to another computer has it all. Nothing is safer for it, nor less safe
+    /// without.
+    Status checkpoint();
     /// A consistent copy of the live file; the target must not exist. Stopped, nothing is left of it.
     Status backup(const std::filesystem::path& target, const std::stop_token& stop = {}) const;
 

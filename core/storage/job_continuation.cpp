@@ -80,6 +80,7 @@ void putWork(SQLite::Database& database, JobKey key, const model::Job& there, co
     insertFrom(database, key, there.calibrations, here.calibrations.size());
     insertFrom(database, key, there.backgrounds, here.backgrounds.size());
     insertFrom(database, key, there.riseTests, here.riseTests.size());
+    insertFrom(database, key, there.voidMeasurements, here.voidMeasurements.size());
     insertFrom(database, key, there.judgements, here.judgements.size());
     insertFrom(database, key, there.concessions, here.concessions.size());
 }

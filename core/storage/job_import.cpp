@@ -53,6 +53,7 @@ void insertRecords(SQLite::Database& database, JobKey key, const model::Job& job
     insertRows(database, key, job.calibrations);
     insertRows(database, key, job.backgrounds);
     insertRows(database, key, job.riseTests);
+    insertRows(database, key, job.voidMeasurements);
     insertRows(database, key, job.judgements);
     insertRows(database, key, job.concessions);
     insertRows(database, key, job.review);

@@ -93,6 +93,7 @@ model::Job loadJob(SQLite::Database& database, JobKey key)
     job.calibrations = loadRows<model::Calibration>(database, key);
     job.backgrounds = loadRows<model::BackgroundWatch>(database, key);
     job.riseTests = loadRows<model::RiseTest>(database, key);
+    job.voidMeasurements = loadRows<model::MeasurementVoid>(database, key);
     job.repairs = loadRows<model::Repair>(database, key);
     job.judgements = loadRows<model::Judgement>(database, key);
     job.concessions = loadRows<model::Concession>(database, key);

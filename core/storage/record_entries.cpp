@@ -133,6 +133,25 @@ Status HistoryStore::addRiseTest(model::JobId job, const model::RiseTest& test)
     });
 }
 
+Status HistoryStore::addMeasurementVoid(model::JobId job, const model::MeasurementVoid& mark)
+{
+    return m_connection->write([&]() -> Status {
+        const JobHead head = m_connection->headFor(job, Allowed::WhileOpenForWork);
+        const Uuid& meant = mark.measurement.uuid();
+        const auto has = [&](const char* table) {
+            return jobHas(m_connection->kept, head.key, table, meant);
+        };
+        if (!has("calibration") && !has("background_watch") && !has("rise_test"))
+            return fail(ErrorCode::NotFound,
+                        fmt::format("job {} has no measurement {}", head.number, mark.measurement.text()));
+        if (mark.reason.empty())
+            return fail(ErrorCode::BadInput, "a void mark needs a reason");
+        insertRow(m_connection->database, head.key, mark);
+        addWords(m_connection->kept, head.key, "void\n" + mark.reason);
+        return {};
+    });
+}
+
 Status HistoryStore::addJudgement(model::JobId job, const model::Judgement& judgement)
 {
     return m_connection->write([&]() -> Status {

@@ -297,6 +297,21 @@ struct Rows<model::RiseTest>
 };
 
 template <>
+struct Rows<model::MeasurementVoid>
+{
+    static constexpr const char* table = "measurement_void";
+    static constexpr const char* order = "id";
+    template <class Io, class Mark>
+    static void fields(Io& io, Mark& m)
+    {
+        io("measurement", m.measurement);
+        io("reason", m.reason);
+        io("by", m.by);
+        io("at", m.at);
+    }
+};
+
+template <>
 struct Rows<model::Repair>
 {
     static constexpr const char* table = "repair";

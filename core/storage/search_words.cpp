@@ -37,6 +37,7 @@ constexpr const char* kMoreWords =
     "UNION ALL SELECT 'concession' || char(10) || reason FROM concession WHERE job = ?1 "
     "UNION ALL SELECT 'void' || char(10) || reason FROM void_mark WHERE job = ?1 "
     "UNION ALL SELECT note FROM rise_test WHERE job = ?1 "
+    "UNION ALL SELECT 'void' || char(10) || reason FROM measurement_void WHERE job = ?1 "
     "UNION ALL SELECT leak_serial || char(10) || place || char(10) || note FROM calibration WHERE job = ?1 "
     "UNION ALL SELECT customer || char(10) || witness || char(10) || procedure || char(10) || excluded "
     "|| char(10) || limit_agreed_by || char(10) || detector FROM setup WHERE job = ?1 "

@@ -278,6 +278,10 @@ Fingerabdruck %2 …</translation>
         <comment>set-up changed</comment>
         <translation>%1 geändert</translation>
     </message>
+    <message>
+        <source>void marks of measurements</source>
+        <translation>verworfene Messungen</translation>
+    </message>
 </context>
 <context>
     <name>Core</name>
@@ -376,10 +380,6 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>no response</source>
         <translation>keine Antwort</translation>
-    </message>
-    <message>
-        <source>the response is no larger than the noise</source>
-        <translation>die Antwort ist nicht größer als das Rauschen</translation>
     </message>
     <message>
         <source>the background was %1 times that of the last quiet watch</source>
@@ -1378,10 +1378,6 @@ Fingerabdruck %2 …</translation>
         <translation>Prüfer für diese Arbeit befähigt?</translation>
     </message>
     <message>
-        <source>Changed readings, each with its reason?</source>
-        <translation>Geänderte Messwerte, jeder mit Grund?</translation>
-    </message>
-    <message>
         <source>Compared with the last job?</source>
         <translation>Mit dem letzten Auftrag verglichen?</translation>
     </message>
@@ -1432,10 +1428,6 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>%1 temporary, each with owner and date.</source>
         <translation>%1 vorläufige, jede mit Verantwortlichem und Datum.</translation>
-    </message>
-    <message>
-        <source>No pressure-rise test: whether everything was found is not known.</source>
-        <translation>Kein Druckanstieg: ob alles gefunden wurde, ist nicht bekannt.</translation>
     </message>
     <message>
         <source>The volume is not known; the pressure rise says nothing without it.</source>
@@ -1606,10 +1598,6 @@ Fingerabdruck %2 …</translation>
         <translation>Vereinbart mit %1, als %2, in %3.</translation>
     </message>
     <message>
-        <source>No reference leak was used; readings have no figure on the chamber.</source>
-        <translation>Kein Prüfleck wurde benutzt; Messwerte haben keine Zahl an der Kammer.</translation>
-    </message>
-    <message>
         <source>Reference leak %1 was past its date of %2.</source>
         <translation>Prüfleck %1 war über seinem Datum vom %2.</translation>
     </message>
@@ -1668,10 +1656,6 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>Without a quiet watch of the background nobody knows what could be seen.</source>
         <translation>Ohne ruhige Beobachtung des Untergrunds weiß niemand, was zu sehen war.</translation>
-    </message>
-    <message>
-        <source>The background was not watched.</source>
-        <translation>Der Untergrund wurde nicht beobachtet.</translation>
     </message>
     <message>
         <source>A background watch cannot be used: %1.</source>
@@ -4477,10 +4461,6 @@ Fingerabdruck %2 …</translation>
         <translation>Keine Antwort; dieser Punkt hatte %1 s nach dem Helium geantwortet, und die Schranke gilt für den Rest, der von %2 s dann blieb.</translation>
     </message>
     <message>
-        <source>spray not timed: what would have shown is given for one response time of helium</source>
-        <translation>Sprühdauer nicht gemessen: was sich gezeigt hätte, gilt für eine Ansprechzeit Helium</translation>
-    </message>
-    <message>
         <source>Sprayed %1 s, but it had answered after %2 s and needs %3 s: %4.</source>
         <translation>%1 s besprüht, hatte aber nach %2 s geantwortet und braucht %3 s: %4.</translation>
     </message>
@@ -4743,10 +4723,6 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>each with its reason; nothing is claimed for these</source>
         <translation>jeder mit Grund; über diese wird nichts ausgesagt</translation>
-    </message>
-    <message>
-        <source>Void and corrected readings</source>
-        <translation>Verworfene und berichtigte Messwerte</translation>
     </message>
     <message>
         <source>both stay in the record</source>
@@ -5333,20 +5309,8 @@ Fingerabdruck %2 …</translation>
         <translation>nicht brauchbar</translation>
     </message>
     <message>
-        <source>new set-up</source>
-        <translation>neuer Aufbau</translation>
-    </message>
-    <message>
         <source>clean-up %1 s</source>
         <translation>Abklingen %1 s</translation>
-    </message>
-    <message>
-        <source>No calibration was recorded: no reading could be corrected to the chamber.</source>
-        <translation>Es wurde keine Kalibrierung notiert: kein Messwert konnte auf die Kammer berichtigt werden.</translation>
-    </message>
-    <message>
-        <source>No background was watched: the smallest detectable leak is not known.</source>
-        <translation>Der Untergrund wurde nicht beobachtet: das kleinste nachweisbare Leck ist nicht bekannt.</translation>
     </message>
     <message>
         <source>No check afterwards: %1</source>
@@ -5743,10 +5707,6 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>corrected: %1</source>
         <translation>berichtigt: %1</translation>
-    </message>
-    <message>
-        <source>No reading was voided or corrected.</source>
-        <translation>Kein Messwert wurde verworfen oder berichtigt.</translation>
     </message>
     <message>
         <source>No reading was taken.</source>
@@ -6361,10 +6321,6 @@ Fingerabdruck %2 …</translation>
         <translation>Rauschen</translation>
     </message>
     <message>
-        <source>below: what could have stayed unseen, with the uncertainty of check, factor and spray, so more than the smallest detectable</source>
-        <translation>unter: was ungesehen geblieben sein könnte, mit der Unsicherheit von Prüfung, Faktor und Sprühen, darum mehr als das kleinste nachweisbare</translation>
-    </message>
-    <message>
         <source>as the detector showed it, and each by itself corrected to the chamber; below that its 95 % range</source>
         <translation>wie das Gerät ihn zeigte, und jeder für sich auf die Kammer umgerechnet; darunter sein 95-%-Bereich</translation>
     </message>
@@ -6407,6 +6363,158 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>no leak where tested</source>
         <translation>kein Leck, wo geprüft</translation>
+    </message>
+    <message>
+        <source>spray not timed: what would have shown is given for one response time of helium, 3 s at most</source>
+        <translation>Sprühzeit nicht gestoppt: was sich gezeigt hätte, ist für eine Ansprechzeit Helium angegeben, höchstens 3 s</translation>
+    </message>
+    <message>
+        <source>Its %1 does not stand out of the noise; a leak of its own above %2 would have shown.</source>
+        <translation>Seine %1 heben sich nicht aus dem Rauschen; ein eigenes Leck über %2 hätte sich gezeigt.</translation>
+    </message>
+    <message>
+        <source>dwell not recorded</source>
+        <translation>Sprühzeit nicht notiert</translation>
+    </message>
+    <message>
+        <source>spray not timed: a leak %1 times as large would have shown as much after %2 s</source>
+        <translation>Sprühzeit nicht gestoppt: ein %1-mal so großes Leck hätte nach %2 s ebenso viel gezeigt</translation>
+    </message>
+    <message>
+        <source>job.void_measurements[%1]: the measurement it names is not in the job, or void already</source>
+        <translation>job.void_measurements[%1]: die genannte Messung gehört nicht zum Auftrag oder ist schon verworfen</translation>
+    </message>
+    <message>
+        <source>%1 declared measurements of this job void; somebody else has to approve it</source>
+        <translation>%1 hat Messungen dieses Auftrags verworfen; jemand anders muss ihn freigeben</translation>
+    </message>
+    <message>
+        <source>job %1 has no measurement %2</source>
+        <translation>Auftrag %1 hat keine Messung %2</translation>
+    </message>
+    <message>
+        <source>shown %1, reference leak %2</source>
+        <translation>gezeigt %1, Prüfleck %2</translation>
+    </message>
+    <message>
+        <source>background watch</source>
+        <translation>Untergrundbeobachtung</translation>
+    </message>
+    <message>
+        <source>stops a signature</source>
+        <translation>verhindert eine Unterschrift</translation>
+    </message>
+    <message>
+        <source>Nothing was voided or corrected.</source>
+        <translation>Nichts wurde verworfen oder berichtigt.</translation>
+    </message>
+    <message>
+        <source>%1 point judged by a person</source>
+        <translation>%1 Punkt von einer Person beurteilt</translation>
+    </message>
+    <message>
+        <source>%1 points judged by a person</source>
+        <translation>%1 Punkte von einer Person beurteilt</translation>
+    </message>
+    <message>
+        <source>before, again</source>
+        <translation>erneut vorher</translation>
+    </message>
+    <message>
+        <source>below: what could have stayed unseen, with the uncertainty of check, factor and spray</source>
+        <translation>unter: was ungesehen hätte bleiben können, mit der Unsicherheit von Prüfung, Faktor und Sprühen</translation>
+    </message>
+    <message>
+        <source>worked out from the record when this was printed</source>
+        <translation>beim Drucken aus der Akte ermittelt</translation>
+    </message>
+    <message>
+        <source>Question</source>
+        <translation>Frage</translation>
+    </message>
+    <message>
+        <source>What the record says</source>
+        <translation>Was die Akte sagt</translation>
+    </message>
+    <message>
+        <source>What was said of it</source>
+        <translation>Was dazu gesagt wurde</translation>
+    </message>
+    <message>
+        <source>No point is over its limit, and nothing was repaired.</source>
+        <translation>Kein Punkt liegt über seinem Grenzwert, und nichts wurde repariert.</translation>
+    </message>
+    <message>
+        <source>Permeation is claimed nowhere.</source>
+        <translation>Permeation wird nirgends behauptet.</translation>
+    </message>
+    <message>
+        <source>The system check of %1 is void: %2.</source>
+        <translation>Die Systemprüfung von %1 ist verworfen: %2.</translation>
+    </message>
+    <message>
+        <source>The detector check of %1 is void: %2.</source>
+        <translation>Die Detektorprüfung von %1 ist verworfen: %2.</translation>
+    </message>
+    <message>
+        <source>The background watch of %1 is void: %2.</source>
+        <translation>Die Untergrundbeobachtung von %1 ist verworfen: %2.</translation>
+    </message>
+    <message>
+        <source>The pressure rise of %1 is void: %2.</source>
+        <translation>Der Druckanstieg von %1 ist verworfen: %2.</translation>
+    </message>
+    <message>
+        <source>spray not timed: %1 s, what a hand gives at the least, prove nothing at a response time of %2 s</source>
+        <translation>Sprühzeit nicht gestoppt: %1 s, was eine Hand mindestens gibt, beweisen nichts bei einer Ansprechzeit von %2 s</translation>
+    </message>
+    <message>
+        <source>dwell not recorded, full signal taken for the lower end</source>
+        <translation>Sprühzeit nicht notiert, volles Signal für das untere Ende angenommen</translation>
+    </message>
+    <message>
+        <source>%1 numbers where a time and a pressure are wanted</source>
+        <translation>%1 Zahlen, wo eine Zeit und ein Druck erwartet werden</translation>
+    </message>
+    <message>
+        <source>One question of the review is not in order; it stands below with what was said of it.</source>
+        <translation>Eine Frage der Prüfung ist nicht in Ordnung; sie steht unten mit dem, was dazu gesagt wurde.</translation>
+    </message>
+    <message>
+        <source>%1 questions of the review are not in order; they stand below with what was said of them.</source>
+        <translation>%1 Fragen der Prüfung sind nicht in Ordnung; sie stehen unten mit dem, was dazu gesagt wurde.</translation>
+    </message>
+    <message>
+        <source>No calibration stands: no reading could be corrected to the chamber.</source>
+        <translation>Keine Kalibrierung gilt: keine Ablesung konnte auf die Kammer umgerechnet werden.</translation>
+    </message>
+    <message>
+        <source>No background watch stands: the smallest detectable leak is not known.</source>
+        <translation>Keine Untergrundbeobachtung gilt: das kleinste nachweisbare Leck ist nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>Void and corrected</source>
+        <translation>Verworfen und berichtigt</translation>
+    </message>
+    <message>
+        <source>Review questions that are not in order</source>
+        <translation>Fragen der Prüfung, die nicht in Ordnung sind</translation>
+    </message>
+    <message>
+        <source>Anything changed or void, each with its reason?</source>
+        <translation>Etwas geändert oder verworfen, jedes mit seinem Grund?</translation>
+    </message>
+    <message>
+        <source>No pressure-rise test stands: whether everything was found is not known.</source>
+        <translation>Kein Druckanstieg gilt: ob alles gefunden wurde, ist nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>No check with a reference leak stands; readings have no figure on the chamber.</source>
+        <translation>Keine Prüfung mit einem Prüfleck gilt; die Ablesungen haben keinen Wert an der Kammer.</translation>
+    </message>
+    <message>
+        <source>No background watch stands.</source>
+        <translation>Keine Untergrundbeobachtung gilt.</translation>
     </message>
 </context>
 <context>
@@ -8215,6 +8323,13 @@ Fingerabdruck %2 …</translation>
         <source>Leak map</source>
         <translation>Leckkarte</translation>
     </message>
+    <message numerus="yes">
+        <source>%n number(s) without room: zoom in</source>
+        <translation>
+            <numerusform>%n Nummer ohne Platz: vergrößern</numerusform>
+            <numerusform>%n Nummern ohne Platz: vergrößern</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui</name>
@@ -9016,7 +9131,7 @@ Das übernehmen?</translation>
     </message>
     <message>
         <source>Seconds from helium on to 63 % of the value; empty: as measured with the reference leak, else as worked out from volume and speeds</source>
-        <translation>Sekunden von Helium an bis 63 % des Werts; leer: wie mit dem Testleck gemessen, sonst aus Volumen und Saugvermögen berechnet</translation>
+        <translation>Sekunden von Helium an bis 63 % des Werts; leer: wie mit dem Prüfleck gemessen, sonst aus Volumen und Saugvermögen berechnet</translation>
     </message>
     <message>
         <source>Share of helium in what is sprayed or stands in the bag, as in 100 % or 20 %</source>
@@ -9109,12 +9224,12 @@ Das übernehmen?</translation>
         <translation>Gemessen</translation>
     </message>
     <message>
-        <source>One value a line, or seconds and a value. Twenty values over a minute are good practice. Where only level and swing can be read: 1e-7 +- 2e-8.</source>
-        <translation>Ein Wert je Zeile, oder Sekunden und ein Wert. Zwanzig Werte in einer Minute sind gute Übung. Wo nur Höhe und Ausschlag abzulesen sind: 1e-7 +- 2e-8.</translation>
-    </message>
-    <message>
         <source>by eye: level %1, noise %2 (standard deviation: swing / √3)</source>
         <translation>nach Augenmaß: Höhe %1, Rauschen %2 (Standardabweichung: Ausschlag / √3)</translation>
+    </message>
+    <message>
+        <source>One value a line, or seconds and a value. Twenty values over a minute are good practice. Where only level and swing can be read: 1e-7&#xa0;+-&#xa0;2e-8.</source>
+        <translation>Ein Wert je Zeile, oder Sekunden und ein Wert. Zwanzig Werte in einer Minute sind gute Übung. Wo nur Höhe und Ausschlag abzulesen sind: 1e-7&#xa0;+-&#xa0;2e-8.</translation>
     </message>
 </context>
 <context>
@@ -9146,6 +9261,30 @@ Das übernehmen?</translation>
     <message>
         <source>level %1 &amp;nbsp; noise %2, by eye</source>
         <translation>Höhe %1 &amp;nbsp; Rauschen %2, nach Augenmaß</translation>
+    </message>
+    <message>
+        <source>Void …</source>
+        <translation>Verwerfen …</translation>
+    </message>
+    <message>
+        <source>void this background watch</source>
+        <translation>diese Untergrundbeobachtung verwerfen</translation>
+    </message>
+    <message>
+        <source>which watch</source>
+        <translation>welche Beobachtung</translation>
+    </message>
+    <message>
+        <source>watch of %1</source>
+        <translation>Beobachtung von %1</translation>
+    </message>
+    <message>
+        <source>void: %1</source>
+        <translation>verworfen: %1</translation>
+    </message>
+    <message>
+        <source>background watch of %1</source>
+        <translation>Untergrundbeobachtung von %1</translation>
     </message>
 </context>
 <context>
@@ -9580,6 +9719,26 @@ Das übernehmen?</translation>
         <source>, factor %1</source>
         <translation>, Faktor %1</translation>
     </message>
+    <message>
+        <source>Void …</source>
+        <translation>Verwerfen …</translation>
+    </message>
+    <message>
+        <source>void this check</source>
+        <translation>diese Prüfung verwerfen</translation>
+    </message>
+    <message>
+        <source>void: %1</source>
+        <translation>verworfen: %1</translation>
+    </message>
+    <message>
+        <source>check with the reference leak, %1, of %2 %3</source>
+        <translation>Prüfung mit dem Prüfleck, %1, von %2 %3</translation>
+    </message>
+    <message>
+        <source>Without one that stands no reading becomes a leak rate, and nothing can be passed.</source>
+        <translation>Ohne eine, die gilt, wird keine Ablesung zur Leckrate, und nichts kann bestehen.</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::CallHead</name>
@@ -9850,10 +10009,6 @@ Das übernehmen?</translation>
         <translation>Nichts, was hier gespeichert wurde, gilt in dieser Runde; J ruft zuerst einen älteren Punkt auf.</translation>
     </message>
     <message>
-        <source>Instead of %1: what was really shown; M says why</source>
-        <translation>Statt %1: was wirklich angezeigt wurde; M sagt warum</translation>
-    </message>
-    <message>
         <source>first rise</source>
         <translation>Anstieg</translation>
     </message>
@@ -9931,6 +10086,25 @@ Das übernehmen?</translation>
     <message>
         <source>not yet: helium still clears</source>
         <translation>noch nicht: Helium zieht noch ab</translation>
+    </message>
+    <message>
+        <source>Instead of %1; Enter says “%2”, M another reason</source>
+        <translation>Statt %1; Enter sagt „%2“, M einen anderen Grund</translation>
+    </message>
+    <message>
+        <source>Instead of %1; Enter says “%2”</source>
+        <translation>Statt %1; Enter sagt „%2“</translation>
+    </message>
+    <message>
+        <source>the check with the reference leak afterwards is due: Prepare, Alt+1</source>
+        <translation>die Prüfung mit dem Prüfleck hinterher steht aus: Vorbereiten, Alt+1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n left out; </source>
+        <translation>
+            <numerusform>%n ausgelassen; </numerusform>
+            <numerusform>%n ausgelassen; </numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -10153,6 +10327,14 @@ Das übernehmen?</translation>
         <source>said before</source>
         <translation>zuvor gesagt</translation>
     </message>
+    <message numerus="yes">
+        <source>(%n more)</source>
+        <comment>other things open on the question</comment>
+        <translation>
+            <numerusform>(noch %n)</numerusform>
+            <numerusform>(noch %n)</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::ComparePage</name>
@@ -10211,13 +10393,6 @@ Das übernehmen?</translation>
     <message>
         <source>course over the jobs</source>
         <translation>Verlauf über die Aufträge</translation>
-    </message>
-    <message numerus="yes">
-        <source>Compared %n point(s): %1 drawn once, %2 said to be the same, %3 proposed (Y takes one over).</source>
-        <translation>
-            <numerusform>%n Punkt verglichen: %1 einmal gezeichnet, %2 als derselbe bestätigt, %3 vorgeschlagen (Y übernimmt einen).</numerusform>
-            <numerusform>%n Punkte verglichen: %1 einmal gezeichnet, %2 als dieselben bestätigt, %3 vorgeschlagen (Y übernimmt einen).</numerusform>
-        </translation>
     </message>
     <message>
         <source>The course shows five points at most; take one out with Space first.</source>
@@ -10354,6 +10529,34 @@ Das übernehmen?</translation>
     <message>
         <source>Kept as one place; both jobs are compared there.</source>
         <translation>Als ein Ort behalten; beide Aufträge werden dort verglichen.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n known to be the same point</source>
+        <translation>
+            <numerusform>%n bekannt als derselbe Punkt</numerusform>
+            <numerusform>%n bekannt als dieselben Punkte</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n said to be the same</source>
+        <translation>
+            <numerusform>%n für denselben erklärt</numerusform>
+            <numerusform>%n für dieselben erklärt</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n proposed, Y takes one over</source>
+        <translation>
+            <numerusform>%n vorgeschlagen, Y übernimmt ihn</numerusform>
+            <numerusform>%n vorgeschlagen, Y übernimmt einen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Compared %n point(s)</source>
+        <translation>
+            <numerusform>%n Punkt verglichen</numerusform>
+            <numerusform>%n Punkte verglichen</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -11820,10 +12023,6 @@ Das übernehmen?</translation>
         <translation>&amp;Ohne ihn schließen</translation>
     </message>
     <message>
-        <source>Enter opens a job; Space marks it, and two marked jobs are compared; Shift+Space marks more.</source>
-        <translation>Eingabe öffnet einen Auftrag; die Leertaste merkt ihn, zwei gemerkte werden verglichen; Umschalt+Leertaste merkt mehr.</translation>
-    </message>
-    <message>
         <source>Job %1 is not as it was signed: %2</source>
         <translation>Auftrag %1 ist nicht, wie er unterschrieben wurde: %2</translation>
     </message>
@@ -11842,6 +12041,10 @@ Das übernehmen?</translation>
     <message>
         <source>It is tried again.</source>
         <translation>Es wird noch einmal versucht.</translation>
+    </message>
+    <message>
+        <source>Enter opens a job; in the list Space marks it, and two marked jobs are compared; Shift+Space marks more.</source>
+        <translation>Enter öffnet einen Auftrag; in der Liste markiert ihn die Leertaste, und zwei markierte werden verglichen; Umschalt+Leertaste markiert weitere.</translation>
     </message>
 </context>
 <context>
@@ -12488,6 +12691,22 @@ Das übernehmen?</translation>
     <message>
         <source>No readings here were taken while the background moved.</source>
         <translation>Hier wurde keine Ablesung genommen, während sich der Untergrund bewegte.</translation>
+    </message>
+    <message>
+        <source>Void together</source>
+        <translation>Zusammen verwerfen</translation>
+    </message>
+    <message>
+        <source>Void the readings of %1 and spray them again?</source>
+        <translation>Die Ablesungen von %1 verwerfen und neu sprühen?</translation>
+    </message>
+    <message>
+        <source>background moved</source>
+        <translation>Untergrund gewandert</translation>
+    </message>
+    <message>
+        <source>Void and spray again</source>
+        <translation>Verwerfen und neu sprühen</translation>
     </message>
 </context>
 <context>
@@ -13477,6 +13696,10 @@ Das übernehmen?</translation>
         <source>  (95 %, by itself)</source>
         <translation>  (95 %, für sich)</translation>
     </message>
+    <message>
+        <source>below %1</source>
+        <translation>unter %1</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::ReminderDialog</name>
@@ -13812,10 +14035,6 @@ Das übernehmen?</translation>
         <translation>das Objekt abgesperrt und in Ruhe gelassen</translation>
     </message>
     <message>
-        <source>A head line such as time_s,pressure_mbar (or time_min, pressure_Pa; a third column temperature_degC helps), then the numbers.</source>
-        <translation>Eine Kopfzeile wie time_s,pressure_mbar (oder time_min, pressure_Pa; eine dritte Spalte temperature_degC hilft), dann die Zahlen.</translation>
-    </message>
-    <message>
         <source>record</source>
         <translation>Aufzeichnung</translation>
     </message>
@@ -13902,6 +14121,26 @@ Das übernehmen?</translation>
         <source>Begun then, a record over %1 is not over yet; right would be an earlier moment.</source>
         <translation>Dann begonnen, ist eine Aufzeichnung über %1 noch nicht zu Ende; richtig wäre ein früherer Zeitpunkt.</translation>
     </message>
+    <message>
+        <source>Time and pressure, a line each. A head line such as time_s,pressure_mbar says the units itself; a third column temperature_degC helps.</source>
+        <translation>Zeit und Druck, je eine Zeile. Eine Kopfzeile wie time_s,pressure_mbar nennt die Einheiten selbst; eine dritte Spalte temperature_degC hilft.</translation>
+    </message>
+    <message>
+        <source>unit of time</source>
+        <translation>Einheit der Zeit</translation>
+    </message>
+    <message>
+        <source>unit of pressure</source>
+        <translation>Einheit des Drucks</translation>
+    </message>
+    <message>
+        <source>Times in</source>
+        <translation>Zeiten in</translation>
+    </message>
+    <message>
+        <source>pressures in</source>
+        <translation>Drücke in</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::RisePanel</name>
@@ -13968,6 +14207,22 @@ Das übernehmen?</translation>
     <message>
         <source>; walls %1 falling to %2</source>
         <translation>; Wände %1, fallend auf %2</translation>
+    </message>
+    <message>
+        <source>Void …</source>
+        <translation>Verwerfen …</translation>
+    </message>
+    <message>
+        <source>void this pressure rise</source>
+        <translation>diesen Druckanstieg verwerfen</translation>
+    </message>
+    <message>
+        <source>void: %1</source>
+        <translation>verworfen: %1</translation>
+    </message>
+    <message>
+        <source>pressure rise, %1, of %2 %3</source>
+        <translation>Druckanstieg, %1, von %2 %3</translation>
     </message>
 </context>
 <context>
@@ -14243,10 +14498,6 @@ Das übernehmen?</translation>
         <translation>Aussage bisher: „%1“</translation>
     </message>
     <message>
-        <source>Sent for review. Nothing can be added until it is returned or signed.</source>
-        <translation>Zur Durchsicht gegeben. Bis zur Rückgabe oder Unterschrift kommt nichts hinzu.</translation>
-    </message>
-    <message>
         <source>Say in the remarks what is to be done; a job goes back with a reason.</source>
         <translation>In den Bemerkungen sagen, was zu tun ist; zurück geht es mit Grund.</translation>
     </message>
@@ -14317,6 +14568,10 @@ Das übernehmen?</translation>
     <message>
         <source>Sealing …</source>
         <translation>Wird versiegelt …</translation>
+    </message>
+    <message>
+        <source>Sent for review. Until it is returned or signed only words and remarks are added.</source>
+        <translation>Zur Prüfung geschickt. Bis er zurückkommt oder unterschrieben ist, kommen nur Worte und Bemerkungen hinzu.</translation>
     </message>
 </context>
 <context>
@@ -14693,10 +14948,6 @@ Das übernehmen?</translation>
         <translation>Untergrund eintippen wie 1,5e-9; B lässt ihn, wie er war.</translation>
     </message>
     <message>
-        <source>entry corrected</source>
-        <translation>Eintrag berichtigt</translation>
-    </message>
-    <message>
         <source>%1 corrected; the old entry stays in the record.</source>
         <translation>%1 berichtigt; der alte Eintrag bleibt in der Aufzeichnung.</translation>
     </message>
@@ -14946,6 +15197,10 @@ Das übernehmen?</translation>
         <source>This job is of %1; readings get the time of now. Those of a sheet of paper: Job menu, Readings from a paper sheet.</source>
         <translation>Dieser Auftrag ist vom %1; Messwerte bekommen die Zeit von jetzt. Die eines Papierblatts: Menü Auftrag, Messwerte von einem Papierblatt.</translation>
     </message>
+    <message>
+        <source>typed wrong</source>
+        <translation>vertippt</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::SprayPage</name>
@@ -15029,10 +15284,6 @@ Das übernehmen?</translation>
         <translation>Die Vorsichtsregeln in Vorbereiten sind nicht als gelesen angekreuzt: Helium, Vakuum, Höhe, Erlaubnisse.</translation>
     </message>
     <message>
-        <source>No reference leak yet: without one no reading becomes a leak rate.</source>
-        <translation>Noch kein Prüfleck: ohne eines wird keine Anzeige zur Leckrate.</translation>
-    </message>
-    <message>
         <source>The background was not watched yet: what cannot be seen is not known.</source>
         <translation>Der Untergrund wurde noch nicht beobachtet: was nicht zu sehen wäre, ist nicht bekannt.</translation>
     </message>
@@ -15065,6 +15316,10 @@ Das gilt, bis etwas anderes gesagt wird.</translation>
     <message>
         <source>A correction keeps what was taped off then; make the reading void and spray again.</source>
         <translation>Eine Berichtigung behält, was damals abgeklebt war; den Messwert ungültig machen und neu sprühen.</translation>
+    </message>
+    <message>
+        <source>No check with a reference leak yet: without one no reading becomes a leak rate.</source>
+        <translation>Noch keine Prüfung mit einem Prüfleck: ohne sie wird keine Ablesung zur Leckrate.</translation>
     </message>
 </context>
 <context>
@@ -15585,26 +15840,29 @@ Das gilt, bis etwas anderes gesagt wird.</translation>
     </message>
 </context>
 <context>
-    <name>sealwalk::ui::VoidRunDialog</name>
-    <message>
-        <source>background moved</source>
-        <translation>Untergrund gewandert</translation>
-    </message>
-    <message>
-        <source>Void together</source>
-        <translation>Zusammen verwerfen</translation>
-    </message>
-    <message>
-        <source>Void the readings of %1 and spray them again?</source>
-        <translation>Die Ablesungen von %1 verwerfen und neu sprühen?</translation>
-    </message>
+    <name>sealwalk::ui::VoidDialog</name>
     <message>
         <source>&amp;Reason</source>
         <translation>&amp;Grund</translation>
     </message>
+</context>
+<context>
+    <name>sealwalk::ui::VoidMeasurement</name>
     <message>
-        <source>Void and spray again</source>
-        <translation>Verwerfen und neu sprühen</translation>
+        <source>Void measurement</source>
+        <translation>Messung verwerfen</translation>
+    </message>
+    <message>
+        <source>Void this %1? It stays on record with your reason, in the report too, and counts for nothing. What was worked out with it is worked out anew.</source>
+        <translation>Verwerfen: %1? Bleibt mit Ihrem Grund in der Akte, auch im Bericht, und zählt für nichts. Was damit berechnet wurde, wird neu berechnet.</translation>
+    </message>
+    <message>
+        <source>Void</source>
+        <translation>Verwerfen</translation>
+    </message>
+    <message>
+        <source>Void: %1 – %2, %3 %4. It stays on record and counts for nothing.</source>
+        <translation>Verworfen: %1 – %2, %3 %4. Bleibt in der Akte und zählt für nichts.</translation>
     </message>
 </context>
 <context>
@@ -15714,6 +15972,17 @@ Das gilt, bis etwas anderes gesagt wird.</translation>
     <message>
         <source>delay</source>
         <translation>Verzug</translation>
+    </message>
+    <message numerus="yes">
+        <source>round %1 (%n call(s))</source>
+        <translation>
+            <numerusform>Runde %1 (%n Aufruf)</numerusform>
+            <numerusform>Runde %1 (%n Aufrufe)</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Also waits: %1</source>
+        <translation>Wartet auch noch: %1</translation>
     </message>
 </context>
 </TS>

@@ -66,10 +66,31 @@
   <context>
     <name>sealwalk::ui::ComparePage</name>
     <message numerus="yes">
-      <source>Compared %n point(s): %1 drawn once, %2 said to be the same, %3 proposed (Y takes one over).</source>
+      <source>%n proposed, Y takes one over</source>
       <translation>
-        <numerusform>Compared %n point: %1 drawn once, %2 said to be the same, %3 proposed (Y takes one over).</numerusform>
-        <numerusform>Compared %n points: %1 drawn once, %2 said to be the same, %3 proposed (Y takes one over).</numerusform>
+        <numerusform>%n proposed, Y takes it over</numerusform>
+        <numerusform>%n proposed, Y takes one over</numerusform>
+      </translation>
+    </message>
+    <message numerus="yes">
+      <source>%n said to be the same</source>
+      <translation>
+        <numerusform>%n said to be the same</numerusform>
+        <numerusform>%n said to be the same</numerusform>
+      </translation>
+    </message>
+    <message numerus="yes">
+      <source>Compared %n point(s)</source>
+      <translation>
+        <numerusform>Compared %n point</numerusform>
+        <numerusform>Compared %n points</numerusform>
+      </translation>
+    </message>
+    <message numerus="yes">
+      <source>%n known to be the same point</source>
+      <translation>
+        <numerusform>%n known to be the same point</numerusform>
+        <numerusform>%n known to be the same points</numerusform>
       </translation>
     </message>
   </context>
@@ -217,6 +238,13 @@
   <context>
     <name>sealwalk::ui::CallPanel</name>
     <message numerus="yes">
+      <source>%n left out; </source>
+      <translation>
+        <numerusform>%n left out; </numerusform>
+        <numerusform>%n left out; </numerusform>
+      </translation>
+    </message>
+    <message numerus="yes">
       <source>Enter goes on with round %1: %n call(s) left</source>
       <translation>
         <numerusform>Enter goes on with round %1: %n call left</numerusform>
@@ -275,6 +303,36 @@
       <translation>
         <numerusform>%n job</numerusform>
         <numerusform>%n jobs</numerusform>
+      </translation>
+    </message>
+  </context>
+  <context>
+    <name>sealwalk::ui::WalkPanel</name>
+    <message numerus="yes">
+      <source>round %1 (%n call(s))</source>
+      <translation>
+        <numerusform>round %1 (%n call)</numerusform>
+        <numerusform>round %1 (%n calls)</numerusform>
+      </translation>
+    </message>
+  </context>
+  <context>
+    <name>sealwalk::render::SheetView</name>
+    <message numerus="yes">
+      <source>%n number(s) without room: zoom in</source>
+      <translation>
+        <numerusform>%n number without room: zoom in</numerusform>
+        <numerusform>%n numbers without room: zoom in</numerusform>
+      </translation>
+    </message>
+  </context>
+  <context>
+    <name>sealwalk::ui::ChecksModel</name>
+    <message numerus="yes">
+      <source>(%n more)</source>
+      <translation>
+        <numerusform>(%n more)</numerusform>
+        <numerusform>(%n more)</numerusform>
       </translation>
     </message>
   </context>

@@ -148,7 +148,7 @@ protected:
                 job.sketch.points.size() > 1 && job.rounds.size() > 1 && job.readings.size() > 2 &&
                 job.voids.size() > 1 && !job.calibrations.empty() && !job.backgrounds.empty() &&
                 !job.riseTests.empty() && !job.repairs.empty() && !job.judgements.empty() &&
-                !job.concessions.empty())
+                !job.concessions.empty() && job.voidMeasurements.size() > 1)
                 return file;
         }
     }

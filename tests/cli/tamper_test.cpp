@@ -21,10 +21,10 @@ using storage::HistoryStore;
 using Mode = HistoryStore::Mode;
 namespace fs = std::filesystem;
 
-/// wholeJob() with a genuine signature, in a history without any rule of its own.
+/// The whole job with a genuine signature, in a history without any rule of its own.
 void writeSignedHistory(const fs::path& file)
 {
-    model::Job job = wholeJob();
+    model::Job job = wholeJobWithVoidMeasurement();
     job.number = job.openedAs = 118;
     const auto key = exchange::createKey("a passphrase", exchange::GuessCost::minimum());
     ASSERT_TRUE(key);

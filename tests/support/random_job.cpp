@@ -458,6 +458,20 @@ void makeSaid(Maker& m, model::Job& job)
             watch.swing = LeakRate::fromSi(m.rate());
 }
 
+/// Last of all: what is made before stays as it is for every seed.
+void makeVoidMeasurements(Maker& m, model::Job& job)
+{
+    const auto some = [&](const auto& measurements) {
+        for (const auto& each : measurements)
+            if (m.below(4) == 0)
+                job.voidMeasurements.push_back(
+                    {model::MeasurementId(each.id.uuid()), m.text(), m.text(), m.time()});
+    };
+    some(job.calibrations);
+    some(job.backgrounds);
+    some(job.riseTests);
+}
+
 } // namespace
 
 RandomJob randomJob(std::uint64_t seed)
@@ -478,6 +492,7 @@ RandomJob randomJob(std::uint64_t seed)
     makeReadings(m, job);
     makeDecisions(m, job);
     makeSaid(m, job);
+    makeVoidMeasurements(m, job);
     for (const std::string& name : pictures)
         result.pictures.push_back({name, "png", {1, 2, 3}});
     return result;

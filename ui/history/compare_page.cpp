@@ -134,12 +134,16 @@ void ComparePage::deliver(const Answer& answer)
     const int proposed = comparison.matched(analysis::MatchedBy::Number) +
                          comparison.matched(analysis::MatchedBy::Place) +
                          comparison.matched(analysis::MatchedBy::Name);
-    emit said(
-        tr("Compared %n point(s): %1 drawn once, %2 said to be the same, %3 proposed (Y takes one over).",
-           nullptr, static_cast<int>(comparison.points.size()))
-            .arg(comparison.matched(analysis::MatchedBy::Identity))
-            .arg(byHand)
-            .arg(proposed));
+    QStringList how;
+    if (const int known = comparison.matched(analysis::MatchedBy::Identity); known > 0)
+        how << tr("%n known to be the same point", nullptr, known);
+    if (byHand > 0)
+        how << tr("%n said to be the same", nullptr, byHand);
+    if (proposed > 0)
+        how << tr("%n proposed, Y takes one over", nullptr, proposed);
+    const QString compared = tr("Compared %n point(s)", nullptr, static_cast<int>(comparison.points.size()));
+    emit said((how.isEmpty() ? compared : compared + QStringLiteral(": ") + how.join(QStringLiteral(", "))) +
+              QLatin1Char('.'));
     emit ready();
 }
 

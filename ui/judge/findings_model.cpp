@@ -3,6 +3,7 @@
 
 #include "core/analysis/answered.h"
 #include "core/analysis/leak_rank.h"
+#include "core/model/point_numbers.h"
 #include "core/report/finding_range.h"
 #include "core/report/map_builder.h"
 #include "core/report/rate_text.h"
@@ -224,10 +225,10 @@ QVariant FindingsModel::data(const QModelIndex& index, int role) const
     case PlaceRole:
     case Qt::ToolTipRole: {
         const model::TestPoint* point = m_sketch.point(found->point);
+        if (role == PlaceRole)
+            return point == nullptr ? QString() : render::inWords(model::placeOnSheet(m_sketch, *point));
         const QString place =
             point == nullptr ? QString() : render::inWords(model::placeText(m_sketch, *point));
-        if (role == PlaceRole)
-            return place;
         QStringList lines{data(index.siblingAtColumn(FindingColumn), Qt::DisplayRole).toString(),
                           data(index.siblingAtColumn(JointColumn), Qt::DisplayRole).toString(), place};
         if (found->concededUntil)

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/judge/open_ends_bar.h"
 
-#include "ui/judge/void_run_dialog.h"
 #include "ui/render/core_words.h"
 #include "ui/render/theme.h"
 #include "ui/widgets/name_first.h"
+#include "ui/widgets/void_dialog.h"
 
 #include <QComboBox>
 #include <QHBoxLayout>
@@ -174,9 +174,13 @@ void OpenEndsBar::voidRun()
     if (index < 0 || !m_void->isEnabled())
         return;
     const analysis::MovedRun run = m_ends.moved[static_cast<std::size_t>(index)];
-    VoidRunDialog dialog(tr("%n point(s)", nullptr, static_cast<int>(pointsOf(run).size())) +
-                             QStringLiteral(": ") + numbersOf(pointsOf(run)),
-                         render::inWords(run.because), this);
+    const QString what = tr("%n point(s)", nullptr, static_cast<int>(pointsOf(run).size())) +
+                         QStringLiteral(": ") + numbersOf(pointsOf(run));
+    VoidDialog dialog({tr("Void together"),
+                       render::inWords(run.because) + QLatin1Char('\n') +
+                           tr("Void the readings of %1 and spray them again?").arg(what),
+                       tr("background moved"), tr("Void and spray again")},
+                      this);
     if (dialog.exec() != QDialog::Accepted)
         return;
     const model::RoundId of = m_of;

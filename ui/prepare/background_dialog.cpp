@@ -46,7 +46,8 @@ BackgroundDialog::BackgroundDialog(const model::Setup& setup, QWidget* parent)
         windowTitle(), tr("as shown, in %1, no helium given").arg(text(displayUnit(setup).symbol)), this));
     QLabel* how = quietLabel(tr("One value a line, or seconds and a value. Twenty values over a minute are "
                                 "good practice. Where only "
-                                "level and swing can be read: 1e-7 +- 2e-8."),
+                                "level and swing can be read: 1e-7\u00A0+-\u00A0"
+                                "2e-8."),
                              this);
     how->setWordWrap(true);
     column->addWidget(how);
@@ -62,6 +63,7 @@ BackgroundDialog::BackgroundDialog(const model::Setup& setup, QWidget* parent)
     m_measured = new MomentField(tr("when it was measured"), this);
     column->addWidget(formRow(tr("Measured"), {m_measured}, this));
     m_says = makeBelowField(this);
+    keepRoom(m_says); // or the buttons move away under the mouse
     column->addWidget(m_says);
     auto* buttons = new QDialogButtonBox(this);
     m_keep = buttons->addButton(tr("Store the background"), QDialogButtonBox::AcceptRole);

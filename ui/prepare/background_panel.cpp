@@ -4,15 +4,20 @@
 #include "core/report/measurement_figures.h"
 #include "ui/prepare/background_dialog.h"
 #include "ui/prepare/shown.h"
+#include "ui/prepare/void_measurement.h"
 #include "ui/render/core_words.h"
 #include "ui/render/plot_view.h"
 #include "ui/session/job_session.h"
 #include "ui/widgets/heading.h"
 
+#include <QComboBox>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
+#include <QSignalBlocker>
 #include <QVBoxLayout>
+
+#include <algorithm>
 
 namespace sealwalk::ui {
 
@@ -20,6 +25,21 @@ namespace {
 
 constexpr int kPlotHeight = 168;
 constexpr double kSecondsPerMinute = 60.0;
+
+/// In order of time; void ones at their place.
+std::vector<const model::BackgroundWatch*> shownWatches(const model::Job& job)
+{
+    std::vector<const model::BackgroundWatch*> shown;
+    for (const model::BackgroundWatch& watch : job.backgrounds)
+        shown.push_back(&watch);
+    std::stable_sort(shown.begin(), shown.end(), [](const auto* a, const auto* b) { return a->at < b->at; });
+    return shown;
+}
+
+QString momentText(const model::BackgroundWatch& watch)
+{
+    return text(watch.at.date()) + QLatin1Char(' ') + text(watch.at.timeOfDay()).left(5);
+}
 
 } // namespace
 
@@ -40,6 +60,14 @@ BackgroundPanel::BackgroundPanel(JobSession& session, QWidget* parent)
     m_notes->setWordWrap(true);
     auto* row = new QHBoxLayout;
     row->addWidget(m_figures, 1);
+    m_which = new QComboBox(this);
+    m_which->setAccessibleName(tr("which watch"));
+    m_which->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    m_which->setMinimumContentsLength(10);
+    m_void = new QPushButton(tr("Void …"), this);
+    m_void->setObjectName(QStringLiteral("voidBackground"));
+    m_void->setAccessibleName(tr("void this background watch"));
+    row->addWidget(m_void);
     row->addWidget(m_watch);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
@@ -47,8 +75,11 @@ BackgroundPanel::BackgroundPanel(JobSession& session, QWidget* parent)
     column->addWidget(m_heading);
     column->addWidget(m_plot);
     column->addLayout(row);
+    column->addWidget(m_which);
     column->addWidget(m_notes);
     connect(m_watch, &QPushButton::clicked, this, &BackgroundPanel::enterBackground);
+    connect(m_void, &QPushButton::clicked, this, &BackgroundPanel::voidWatch);
+    connect(m_which, &QComboBox::currentIndexChanged, this, &BackgroundPanel::showWatch);
 }
 
 void BackgroundPanel::refresh()
@@ -56,10 +87,35 @@ void BackgroundPanel::refresh()
     if (!m_session.hasJob())
         return;
     const model::Job& job = m_session.job();
-    const Unit unit = displayUnit(job.setup);
     m_watch->setEnabled(job.isOpenForWork());
+    {
+        const QSignalBlocker quiet(m_which);
+        const int before = m_which->count();
+        const int chosen = m_which->currentIndex();
+        m_which->clear();
+        int lastStanding = -1;
+        for (const model::BackgroundWatch* watch : shownWatches(job)) {
+            const QString name = tr("watch of %1").arg(momentText(*watch));
+            const bool stands = job.voidOf(watch->id.uuid()) == nullptr;
+            m_which->addItem(stands ? name : tr("void: %1").arg(name));
+            lastStanding = stands ? m_which->count() - 1 : lastStanding;
+        }
+        m_which->setCurrentIndex(m_which->count() == before && chosen >= 0 ? chosen
+                                 : lastStanding >= 0                       ? lastStanding
+                                                                           : m_which->count() - 1);
+    }
+    m_which->setVisible(m_which->count() > 1);
+    showWatch(m_which->currentIndex());
+}
+
+void BackgroundPanel::showWatch(int index)
+{
+    const model::Job& job = m_session.job();
+    const auto shown = shownWatches(job);
+    const bool any = index >= 0 && static_cast<std::size_t>(index) < shown.size();
+    m_void->setVisible(any);
     m_notes->hide();
-    if (job.backgrounds.empty()) {
+    if (!any) {
         m_heading->setAside({});
         report::Figure empty;
         empty.title = "background";
@@ -68,13 +124,15 @@ void BackgroundPanel::refresh()
         m_figures->clear();
         return;
     }
-    const model::BackgroundWatch& watch = job.backgrounds.back();
+    const Unit unit = displayUnit(job.setup);
+    const model::BackgroundWatch& watch = *shown[static_cast<std::size_t>(index)];
+    const model::MeasurementVoid* mark = job.voidOf(watch.id.uuid());
+    m_void->setEnabled(mark == nullptr && job.isOpenForWork());
     m_heading->setAside(tr("%1, as shown in %2").arg(text(watch.at.timeOfDay()).left(5), text(unit.symbol)));
     m_plot->setToolTip(text(watch.source));
     const auto summary = analysis::summariseBackground(watch);
     if (!summary) {
-        m_notes->setText(render::inWords(summary.error()));
-        m_notes->show();
+        showNotes(mark, {render::inWords(summary.error())});
         return;
     }
     m_plot->setFigure(report::backgroundFigure(watch, *summary, job.setup.noiseFactor, unit));
@@ -90,8 +148,29 @@ void BackgroundPanel::refresh()
     QStringList notes;
     for (const std::string& warning : summary->warnings)
         notes.append(render::inWords(warning));
+    showNotes(mark, notes);
+}
+
+void BackgroundPanel::showNotes(const model::MeasurementVoid* mark, QStringList notes)
+{
+    if (mark != nullptr)
+        notes.prepend(voidText(*mark));
     m_notes->setText(notes.join(QStringLiteral("; ")));
     m_notes->setVisible(!notes.isEmpty());
+}
+
+void BackgroundPanel::voidWatch()
+{
+    if (!m_session.hasJob())
+        return;
+    const auto shown = shownWatches(m_session.job());
+    const auto index = static_cast<std::size_t>(m_which->currentIndex());
+    if (index >= shown.size())
+        return;
+    const model::BackgroundWatch& watch = *shown[index];
+    const QString what = tr("background watch of %1").arg(momentText(watch));
+    if (const Status stored = askAndVoid(m_session, watch.id.uuid(), what, this); !stored)
+        emit failed(stored.error());
 }
 
 void BackgroundPanel::enterBackground()

@@ -3,9 +3,11 @@
 #pragma once
 
 #include "core/base/error.h"
+#include "core/model/measurement.h"
 
 #include <QWidget>
 
+class QComboBox;
 class QLabel;
 class QPushButton;
 
@@ -31,12 +33,18 @@ signals:
     void failed(const sealwalk::Error& error);
 
 private:
+    void showWatch(int index);
+    void voidWatch();
+    void showNotes(const model::MeasurementVoid* mark, QStringList notes);
+
     JobSession& m_session;
     Heading* m_heading = nullptr;
     render::PlotView* m_plot = nullptr;
     QLabel* m_figures = nullptr;
     QLabel* m_notes = nullptr;
     QPushButton* m_watch = nullptr;
+    QPushButton* m_void = nullptr;
+    QComboBox* m_which = nullptr;
 };
 
 } // namespace sealwalk::ui

@@ -22,6 +22,8 @@
 #include <QTimeZone>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace sealwalk::ui {
 
 namespace {
@@ -80,7 +82,7 @@ CalibrationDialog::CalibrationDialog(const model::Job& job, const std::optional<
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     showLast(before);
     showFactor();
-    (m_value->si() ? m_shown : m_value)->setFocus();
+    (m_value->si() ? m_background : m_value)->setFocus(); // the first field that is new each time
 }
 
 QuantityEdit* CalibrationDialog::edit(const QString& name, const Unit& unit)
@@ -176,20 +178,21 @@ void CalibrationDialog::buildReading(QVBoxLayout& column)
     m_note = new QLineEdit(this);
     m_note->setObjectName(QStringLiteral("note"));
     m_note->setAccessibleName(tr("remark"));
-    m_note->setPlaceholderText(m_job.calibrations.empty() ? tr("anything a reviewer should know")
-                                                          : tr("what was changed since the last check"));
+    m_note->setPlaceholderText(m_job.standingCalibrations().empty()
+                                   ? tr("anything a reviewer should know")
+                                   : tr("what was changed since the last check"));
     column.addWidget(formRow(tr("Remark"), {m_note}, this));
 }
 
 void CalibrationDialog::showLast(const std::optional<model::Job>& before)
 {
-    if (!m_job.calibrations.empty()) {
-        showLeak(m_job.calibrations.back());
+    if (const auto standing = m_job.standingCalibrations(); !standing.empty()) {
+        showLeak(*standing.back());
         return;
     }
-    if (!before || before->calibrations.empty())
+    if (!before || before->standingCalibrations().empty())
         return;
-    showLeak(before->calibrations.back());
+    showLeak(*before->standingCalibrations().back());
     m_leakHeading->setAside(tr("as in job %1; compare it with its certificate").arg(before->number));
 }
 
@@ -262,7 +265,11 @@ void CalibrationDialog::showFactor()
     }
     model::Job with = m_job;
     with.calibrations.push_back(calibration());
-    const analysis::CheckView view = analysis::checks(with).back();
+    const auto views = analysis::checks(with); // in order of time: one typed later may stand before others
+    const analysis::CheckView view =
+        *std::find_if(views.begin(), views.end(), [&](const analysis::CheckView& each) {
+            return each.calibration == with.calibrations.back().id;
+        });
     const Unit unit = shownUnit(m_job.setup);
     QStringList lines;
     if (view.reference)

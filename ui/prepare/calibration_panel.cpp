@@ -4,6 +4,7 @@
 #include "core/analysis/job_view.h"
 #include "ui/prepare/calibration_dialog.h"
 #include "ui/prepare/shown.h"
+#include "ui/prepare/void_measurement.h"
 #include "ui/render/core_words.h"
 #include "ui/session/job_session.h"
 #include "ui/widgets/heading.h"
@@ -16,6 +17,8 @@
 #include <QPushButton>
 #include <QSignalBlocker>
 #include <QVBoxLayout>
+
+#include <algorithm>
 
 namespace sealwalk::ui {
 
@@ -50,6 +53,16 @@ QString nameOf(const model::Calibration& check, const analysis::CheckView& view)
         .arg(text(check.at.timeOfDay()).left(5), momentWord(check.moment), factor, kind, place);
 }
 
+/// In order of time; void ones at their place.
+std::vector<const model::Calibration*> shownChecks(const model::Job& job)
+{
+    std::vector<const model::Calibration*> shown;
+    for (const model::Calibration& check : job.calibrations)
+        shown.push_back(&check);
+    std::stable_sort(shown.begin(), shown.end(), [](const auto* a, const auto* b) { return a->at < b->at; });
+    return shown;
+}
+
 } // namespace
 
 CalibrationPanel::CalibrationPanel(JobSession& session, QWidget* parent)
@@ -76,7 +89,11 @@ CalibrationPanel::CalibrationPanel(JobSession& session, QWidget* parent)
     m_which->setMinimumContentsLength(10);
     auto* row = new QHBoxLayout;
     row->addWidget(m_enter);
+    m_void = new QPushButton(tr("Void …"), this);
+    m_void->setObjectName(QStringLiteral("voidCheck"));
+    m_void->setAccessibleName(tr("void this check"));
     row->addWidget(m_which, 1);
+    row->addWidget(m_void);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(6);
@@ -85,6 +102,7 @@ CalibrationPanel::CalibrationPanel(JobSession& session, QWidget* parent)
     column->addWidget(m_notes);
     column->addLayout(row);
     connect(m_enter, &QPushButton::clicked, this, &CalibrationPanel::enterCheck);
+    connect(m_void, &QPushButton::clicked, this, &CalibrationPanel::voidCheck);
     connect(m_which, &QComboBox::currentIndexChanged, this, &CalibrationPanel::showCheck);
 }
 
@@ -99,10 +117,12 @@ void CalibrationPanel::refresh()
         const int chosen = m_which->currentIndex();
         m_which->clear();
         const auto views = analysis::checks(job);
-        for (const analysis::CheckView& view : views)
-            for (const model::Calibration& check : job.calibrations)
-                if (check.id == view.calibration)
-                    m_which->addItem(nameOf(check, view));
+        for (const model::Calibration* check : shownChecks(job)) {
+            const auto view = std::find_if(views.begin(), views.end(),
+                                           [&](const auto& each) { return each.calibration == check->id; });
+            m_which->addItem(view != views.end() ? nameOf(*check, *view)
+                                                 : tr("void: %1").arg(nameOf(*check, {})));
+        }
         m_which->setCurrentIndex(m_which->count() == before && chosen >= 0 ? chosen : m_which->count() - 1);
     }
     m_which->setVisible(m_which->count() > 1);
@@ -140,17 +160,22 @@ void CalibrationPanel::showCheck(int index)
 {
     clearRows();
     const model::Job& job = m_session.job();
-    const auto views = analysis::checks(job);
-    if (index < 0 || static_cast<std::size_t>(index) >= views.size()) {
+    const auto shown = shownChecks(job);
+    const bool any = index >= 0 && static_cast<std::size_t>(index) < shown.size();
+    m_void->setVisible(any);
+    if (!any) {
         m_heading->setAside({});
         addRow(tr("no reference leak entered yet"), {}, {});
         m_notes->setText(tr("Without one no reading becomes a leak rate, and nothing can be passed."));
         return;
     }
-    const analysis::CheckView& view = views[static_cast<std::size_t>(index)];
-    const auto found = std::find_if(job.calibrations.begin(), job.calibrations.end(),
-                                    [&](const auto& check) { return check.id == view.calibration; });
-    const model::Calibration& check = *found;
+    const model::Calibration& check = *shown[static_cast<std::size_t>(index)];
+    const model::MeasurementVoid* mark = job.voidOf(check.id.uuid());
+    m_void->setEnabled(mark == nullptr && job.isOpenForWork());
+    const auto views = analysis::checks(job);
+    const auto found = std::find_if(views.begin(), views.end(),
+                                    [&](const auto& each) { return each.calibration == check.id; });
+    const analysis::CheckView view = found != views.end() ? *found : analysis::CheckView();
     const Unit unit = shownUnit(job.setup);
     const auto celsius = [](Temperature t) { return figureText(inDegreesCelsius(t), 3); };
     m_heading->setAside(tr("reference leak %1, %2").arg(text(check.leak.serial), unitText(unit)));
@@ -178,10 +203,15 @@ void CalibrationPanel::showCheck(int index)
     if (check.response)
         addRow(tr("response, 63 %"), secondsText(*check.response), tr("measured"));
     QStringList notes;
+    if (mark != nullptr)
+        notes.append(voidText(*mark));
     if (!check.note.empty())
         notes.append(text(check.note));
     for (const std::string& note : view.notes)
         notes.append(render::inWords(note));
+    if (job.standingCalibrations().empty())
+        notes.append(
+            tr("Without one that stands no reading becomes a leak rate, and nothing can be passed."));
     m_notes->setText(notes.join(QStringLiteral("; ")));
     m_notes->setVisible(!notes.isEmpty());
 }
@@ -190,12 +220,28 @@ void CalibrationPanel::enterCheck()
 {
     if (!m_session.hasJob() || !m_session.job().isOpenForWork())
         return;
-    const bool isFirst = m_session.job().calibrations.empty();
+    const bool isFirst = m_session.job().standingCalibrations().empty();
     CalibrationDialog dialog(m_session.job(), isFirst ? m_session.jobBefore() : std::nullopt,
                              m_session.logger(), this);
     if (dialog.exec() != QDialog::Accepted)
         return;
     if (const Status stored = m_session.addCalibration(dialog.calibration()); !stored)
+        emit failed(stored.error());
+}
+
+void CalibrationPanel::voidCheck()
+{
+    if (!m_session.hasJob())
+        return;
+    const auto shown = shownChecks(m_session.job());
+    const auto index = static_cast<std::size_t>(m_which->currentIndex());
+    if (index >= shown.size())
+        return;
+    const model::Calibration& check = *shown[index];
+    const QString what =
+        tr("check with the reference leak, %1, of %2 %3")
+            .arg(momentWord(check.moment), text(check.at.date()), text(check.at.timeOfDay()).left(5));
+    if (const Status stored = askAndVoid(m_session, check.id.uuid(), what, this); !stored)
         emit failed(stored.error());
 }
 

@@ -31,6 +31,7 @@ signals:
 
 private:
     void showCheck(int index);
+    void voidCheck();
     void clearRows();
     void addRow(const QString& what, const QString& figure, const QString& remark);
 
@@ -41,6 +42,7 @@ private:
     QLabel* m_notes = nullptr;
     QComboBox* m_which = nullptr;
     QPushButton* m_enter = nullptr;
+    QPushButton* m_void = nullptr;
 };
 
 } // namespace sealwalk::ui

@@ -45,17 +45,21 @@ RiseDialog::RiseDialog(const model::Job& job, QWidget* parent)
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(20, 8, 20, 16);
     column->addWidget(new Heading(windowTitle(), tr("the object valved off and left alone"), this));
-    QLabel* how =
-        quietLabel(tr("A head line such as time_s,pressure_mbar (or time_min, pressure_Pa; a third column "
-                      "temperature_degC helps), then the numbers."),
-                   this);
+    QLabel* how = quietLabel(
+        tr("Time and pressure, a line each. A head line such as time_s,pressure_mbar says the units "
+           "itself; a third column temperature_degC helps."),
+        this);
     how->setWordWrap(true);
     column->addWidget(how);
     m_values = new QPlainTextEdit(this);
     m_values->setAccessibleName(tr("record"));
-    m_values->setPlaceholderText(QStringLiteral("time_min,pressure_mbar\n0,1.0e-5\n1,3.1e-5"));
+    m_values->setPlaceholderText(QStringLiteral("0  1.0e-5\n1  3.1e-5\n2  5.2e-5"));
     m_values->setTabChangesFocus(true);
     column->addWidget(m_values, 1);
+    m_timeUnit = unitBox(tr("unit of time"), {"s", "min", "h"});
+    m_pressureUnit = unitBox(tr("unit of pressure"), {"mbar", "Pa", "Torr"});
+    column->addWidget(
+        formRow(tr("Times in"), {m_timeUnit, quietLabel(tr("pressures in"), this), m_pressureUnit}, this));
     auto* file = new QPushButton(tr("From a &file …"), this);
     m_moment = new QComboBox(this);
     m_moment->setAccessibleName(tr("when"));
@@ -71,6 +75,7 @@ RiseDialog::RiseDialog(const model::Job& job, QWidget* parent)
     m_gauge->setAccessibleName(tr("gauge"));
     column->addWidget(formRow(tr("Base pressure"), {m_base, quietLabel(tr("gauge"), this), m_gauge}, this));
     m_says = makeBelowField(this);
+    keepRoom(m_says); // or the buttons move away under the mouse
     column->addWidget(m_says);
     auto* buttons = new QDialogButtonBox(this);
     m_keep = buttons->addButton(tr("Store the record"), QDialogButtonBox::AcceptRole);
@@ -84,6 +89,17 @@ RiseDialog::RiseDialog(const model::Job& job, QWidget* parent)
     connect(buttons, &QDialogButtonBox::accepted, this, &RiseDialog::tryAccept);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     m_values->setFocus();
+}
+
+/// Of numbers without a head line.
+QComboBox* RiseDialog::unitBox(const QString& name, std::initializer_list<const char*> units)
+{
+    auto* box = new QComboBox(this);
+    box->setAccessibleName(name);
+    for (const char* unit : units)
+        box->addItem(QString::fromLatin1(unit));
+    connect(box, &QComboBox::currentIndexChanged, this, &RiseDialog::read);
+    return box;
 }
 
 model::RiseTest RiseDialog::test() const
@@ -107,7 +123,16 @@ model::RiseTest RiseDialog::test() const
 void RiseDialog::read()
 {
     const QString typed = m_values->toPlainText();
-    const auto record = exchange::parseRise(typed.toStdString());
+    const std::string written = typed.toStdString();
+    const bool hasOwnUnits = !typed.trimmed().isEmpty() && !exchange::isBareRise(written);
+    for (QComboBox* box : {m_timeUnit, m_pressureUnit})
+        box->setEnabled(!hasOwnUnits); // the head line says them
+    const auto unitIn = [](const QComboBox* box, UnitKind kind) {
+        return readUnit(box->currentText().toStdString(), kind).value();
+    };
+    const auto record =
+        exchange::parseRise(written, exchange::RiseUnits{unitIn(m_timeUnit, UnitKind::Times),
+                                                         unitIn(m_pressureUnit, UnitKind::Pressures)});
     m_keep->setEnabled(record.has_value());
     if (!record) {
         showComplaint(m_says, m_values,

@@ -6,6 +6,7 @@
 
 #include <QDialog>
 
+#include <initializer_list>
 #include <optional>
 
 class QComboBox;
@@ -28,6 +29,7 @@ public:
     [[nodiscard]] model::RiseTest test() const;
 
 private:
+    QComboBox* unitBox(const QString& name, std::initializer_list<const char*> units);
     void read();
     void takeFile();
     void tryAccept();
@@ -36,6 +38,8 @@ private:
     std::optional<Timestamp> m_repaired; ///< the last time
     MomentField* m_measured = nullptr;
     QPlainTextEdit* m_values = nullptr;
+    QComboBox* m_timeUnit = nullptr;
+    QComboBox* m_pressureUnit = nullptr;
     QComboBox* m_moment = nullptr;
     QuantityEdit* m_base = nullptr;
     QLineEdit* m_gauge = nullptr;

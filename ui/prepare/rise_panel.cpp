@@ -5,6 +5,7 @@
 #include "core/report/rise_figure.h"
 #include "ui/prepare/rise_dialog.h"
 #include "ui/prepare/shown.h"
+#include "ui/prepare/void_measurement.h"
 #include "ui/render/core_words.h"
 #include "ui/render/plot_view.h"
 #include "ui/session/job_session.h"
@@ -79,7 +80,11 @@ RisePanel::RisePanel(JobSession& session, QWidget* parent)
     m_which->setMinimumContentsLength(10);
     auto* row = new QHBoxLayout;
     row->addWidget(m_enter);
+    m_void = new QPushButton(tr("Void …"), this);
+    m_void->setObjectName(QStringLiteral("voidRise"));
+    m_void->setAccessibleName(tr("void this pressure rise"));
     row->addWidget(m_which, 1);
+    row->addWidget(m_void);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(6);
@@ -90,6 +95,7 @@ RisePanel::RisePanel(JobSession& session, QWidget* parent)
     column->addWidget(m_plot);
     column->addWidget(m_advice);
     connect(m_enter, &QPushButton::clicked, this, &RisePanel::enterRise);
+    connect(m_void, &QPushButton::clicked, this, &RisePanel::voidTest);
     connect(m_which, &QComboBox::currentIndexChanged, this, &RisePanel::showTest);
 }
 
@@ -103,9 +109,11 @@ void RisePanel::refresh()
         const int before = m_which->count();
         const int chosen = m_which->currentIndex();
         m_which->clear();
-        for (const model::RiseTest& test : job.riseTests)
-            m_which->addItem(QStringLiteral("%1, %2 %3")
-                                 .arg(momentWord(test.moment), text(test.at.date()), text(test.source)));
+        for (const model::RiseTest& test : job.riseTests) {
+            const QString name = QStringLiteral("%1, %2 %3")
+                                     .arg(momentWord(test.moment), text(test.at.date()), text(test.source));
+            m_which->addItem(job.voidOf(test.id.uuid()) == nullptr ? name : tr("void: %1").arg(name));
+        }
         m_which->setCurrentIndex(m_which->count() == before && chosen >= 0 ? chosen : m_which->count() - 1);
     }
     m_which->setVisible(m_which->count() > 0);
@@ -120,11 +128,23 @@ void RisePanel::showTest(int index)
     for (QWidget* part : {static_cast<QWidget*>(m_verdict), static_cast<QWidget*>(m_figures),
                           static_cast<QWidget*>(m_plot), static_cast<QWidget*>(m_advice)})
         part->setVisible(any);
+    m_void->setVisible(any);
     if (!any) {
         m_asked = {};
         return;
     }
     const model::RiseTest& test = job.riseTests[static_cast<std::size_t>(index)];
+    const model::MeasurementVoid* mark = job.voidOf(test.id.uuid());
+    m_void->setEnabled(mark == nullptr && job.isOpenForWork());
+    if (mark != nullptr) {
+        m_asked = {};
+        m_work.drop();
+        m_verdict->setText(voidText(*mark));
+        for (QWidget* part : {static_cast<QWidget*>(m_figures), static_cast<QWidget*>(m_plot),
+                              static_cast<QWidget*>(m_advice)})
+            part->hide();
+        return;
+    }
     const auto volume = job.setup.volume ? job.setup.volume : m_session.object().volume;
     if (test.id == m_asked && volume == m_askedVolume)
         return;
@@ -181,6 +201,19 @@ void RisePanel::enterRise()
     if (dialog.exec() != QDialog::Accepted)
         return;
     if (const Status stored = m_session.addRiseTest(dialog.test()); !stored)
+        emit failed(stored.error());
+}
+
+void RisePanel::voidTest()
+{
+    const auto index = static_cast<std::size_t>(m_which->currentIndex());
+    if (!m_session.hasJob() || index >= m_session.job().riseTests.size())
+        return;
+    const model::RiseTest& test = m_session.job().riseTests[index];
+    const QString what =
+        tr("pressure rise, %1, of %2 %3")
+            .arg(momentWord(test.moment), text(test.at.date()), text(test.at.timeOfDay()).left(5));
+    if (const Status stored = askAndVoid(m_session, test.id.uuid(), what, this); !stored)
         emit failed(stored.error());
 }
 

@@ -39,6 +39,7 @@ private:
     using Answer = Result<analysis::RiseSummary>;
 
     void showTest(int index);
+    void voidTest();
     void deliver(const Answer& answer);
 
     JobSession& m_session;
@@ -49,6 +50,7 @@ private:
     QLabel* m_advice = nullptr;
     QComboBox* m_which = nullptr;
     QPushButton* m_enter = nullptr;
+    QPushButton* m_void = nullptr;
     model::RiseTestId m_asked; ///< being judged or shown
     std::optional<Volume> m_askedVolume;
     NewestWins<Answer> m_work;

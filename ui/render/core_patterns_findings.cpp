@@ -49,8 +49,9 @@ std::span<const char* const> findingPatterns()
                                   "after the helium. Spray again for %3 s."),
         QT_TRANSLATE_NOOP("Core", "No response; this point had answered %1 s after the helium, and the bound "
                                   "is for what was left of %2 s then."),
-        QT_TRANSLATE_NOOP("Core",
-                          "spray not timed: what would have shown is given for one response time of helium"),
+        QT_TRANSLATE_NOOP(
+            "Core", "spray not timed: what would have shown is given for one response time of helium, 3 s at "
+                    "most"),
         QT_TRANSLATE_NOOP("Core", "That is more than the limit, so this does not pass it: spray again with a "
                                   "lower background or a longer dwell."),
         QT_TRANSLATE_NOOP("Core", "All its readings are void."),
@@ -59,7 +60,8 @@ std::span<const char* const> findingPatterns()
         QT_TRANSLATE_NOOP("Core", "%1 judged %2, %3: %4; computed was %5, %6"),
         QT_TRANSLATE_NOOP("Core", "its concession ran out on %1"),
         QT_TRANSLATE_NOOP("Core", "no response"),
-        QT_TRANSLATE_NOOP("Core", "the response is no larger than the noise"),
+        QT_TRANSLATE_NOOP(
+            "Core", "Its %1 does not stand out of the noise; a leak of its own above %2 would have shown."),
         QT_TRANSLATE_NOOP("Core", "the background was %1 times that of the last quiet watch"),
         QT_TRANSLATE_NOOP("Core", "no quiet watch of the background: what could have been seen is not known"),
         QT_TRANSLATE_NOOP("Core", "the helium share of the spray is not above zero"),
@@ -90,6 +92,12 @@ std::span<const char* const> findingPatterns()
         QT_TRANSLATE_NOOP("Core",
                           "The first rise came %1 s after the helium, as late as helium that has to drift."),
         QT_TRANSLATE_NOOP("Core", "probe, distance and speed from one spray to the next"),
+        QT_TRANSLATE_NOOP("Core", "spray not timed: %1 s, what a hand gives at the least, prove nothing at a "
+                                  "response time of %2 s"),
+        QT_TRANSLATE_NOOP("Core", "dwell not recorded, full signal taken for the lower end"),
+        QT_TRANSLATE_NOOP("Core", "dwell not recorded"),
+        QT_TRANSLATE_NOOP("Core",
+                          "spray not timed: a leak %1 times as large would have shown as much after %2 s"),
         QT_TRANSLATE_NOOP("Core", "response time not known, full signal assumed"),
         QT_TRANSLATE_NOOP("Core", "dwell not recorded, full signal assumed"),
         QT_TRANSLATE_NOOP("Core", "%1 s at a response time of %2 s, %3"),

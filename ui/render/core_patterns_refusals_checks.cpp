@@ -67,6 +67,7 @@ std::span<const char* const> checkRefusals()
         QT_TRANSLATE_NOOP("Core", "a column for time or pressure is missing; %1"),
         QT_TRANSLATE_NOOP("Core", "%1 is not a number such as %2"),
         QT_TRANSLATE_NOOP("Core", "%1 is not a number such as 0.25 or 0,25"),
+        QT_TRANSLATE_NOOP("Core", "%1 numbers where a time and a pressure are wanted"),
         QT_TRANSLATE_NOOP("Core", "%1 values where the header names %2 columns"),
         QT_TRANSLATE_NOOP("Core", "%1 values where the header names %2 columns; decimal commas need "
                                   "semicolons between the columns"),

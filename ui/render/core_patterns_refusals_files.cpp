@@ -35,6 +35,8 @@ std::span<const char* const> fileRefusals()
         QT_TRANSLATE_NOOP("Core", "job.rounds[%1]: the repair it proves is not in the job"),
         QT_TRANSLATE_NOOP("Core", "job.readings[%1]: it corrects a reading that is not before it"),
         QT_TRANSLATE_NOOP("Core", "job.voids[%1]: the reading it names is not in the job"),
+        QT_TRANSLATE_NOOP(
+            "Core", "job.void_measurements[%1]: the measurement it names is not in the job, or void already"),
         QT_TRANSLATE_NOOP("Core", "job.backgrounds[%1]: %2 times but %3 values"),
         QT_TRANSLATE_NOOP("Core", "job.backgrounds[%1]: a swing read by eye goes with one value, not %2"),
         QT_TRANSLATE_NOOP("Core", "job.readings[%1]: the point sprayed is said to be taped off"),

@@ -16,6 +16,8 @@ std::span<const char* const> signingRefusals()
         QT_TRANSLATE_NOOP("Core", "%1 no longer signs in this history"),
         QT_TRANSLATE_NOOP("Core", "%1 made readings of this job; somebody else has to approve it"),
         QT_TRANSLATE_NOOP("Core", "%1 made measurements for this job; somebody else has to approve it"),
+        QT_TRANSLATE_NOOP("Core",
+                          "%1 declared measurements of this job void; somebody else has to approve it"),
         QT_TRANSLATE_NOOP("Core", "%1 declared readings of this job void; somebody else has to approve it"),
         QT_TRANSLATE_NOOP("Core", "%1 gave a verdict in this job; somebody else has to approve it"),
         QT_TRANSLATE_NOOP("Core", "%1 entered a concession in this job; somebody else has to approve it"),

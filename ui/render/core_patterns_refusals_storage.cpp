@@ -106,6 +106,7 @@ std::span<const char* const> storageRefusals()
         QT_TRANSLATE_NOOP("Core", "an identity in the history does not have 16 bytes"),
         QT_TRANSLATE_NOOP("Core", "a word of a list has a line break: \"%1\""),
         QT_TRANSLATE_NOOP("Core", "a list of words in the history is cut short"),
+        QT_TRANSLATE_NOOP("Core", "job %1 has no measurement %2"),
         QT_TRANSLATE_NOOP("Core", "job %1 has no %2 %3"),
         QT_TRANSLATE_NOOP("Core",
                           "job %1: that reading was corrected meanwhile by reading %2; correct that one"),

@@ -25,6 +25,12 @@ std::span<const char* const> reportClaims()
         QT_TRANSLATE_NOOP("Core", "Accepted with conditions"),
         QT_TRANSLATE_NOOP("Core", "Accepted: all %1 points within the limit"),
         QT_TRANSLATE_NOOP("Core", "%1 of the test set-up not counted"),
+        QT_TRANSLATE_NOOP(
+            "Core", "One question of the review is not in order; it stands below with what was said of it."),
+        QT_TRANSLATE_NOOP("Core", "%1 questions of the review are not in order; they stand below with what "
+                                  "was said of them."),
+        QT_TRANSLATE_NOOP("Core", "%1 point judged by a person"),
+        QT_TRANSLATE_NOOP("Core", "%1 points judged by a person"),
         QT_TRANSLATE_NOOP("Core", "the record is not complete"),
         QT_TRANSLATE_NOOP("Core", "Nothing was sprayed: nothing is claimed"),
         QT_TRANSLATE_NOOP("Core", "No limit was set: nothing is accepted or rejected"),

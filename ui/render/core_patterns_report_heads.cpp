@@ -13,8 +13,7 @@ std::span<const char* const> reportHeads()
         QT_TRANSLATE_NOOP("Core", "Level"),
         QT_TRANSLATE_NOOP("Core", "Noise"),
         QT_TRANSLATE_NOOP("Core", "below: what could have stayed unseen, with the uncertainty of check, "
-                                  "factor and spray, so more than "
-                                  "the smallest detectable"),
+                                  "factor and spray"),
         QT_TRANSLATE_NOOP("Core", "Leak test report"),
         QT_TRANSLATE_NOOP("Core", "%1 · job %2"),
         QT_TRANSLATE_NOOP("Core", "%1 · job %2 · all data invented"),
@@ -51,7 +50,7 @@ std::span<const char* const> reportHeads()
         QT_TRANSLATE_NOOP("Core", "All points"),
         QT_TRANSLATE_NOOP("Core", "Not tested"),
         QT_TRANSLATE_NOOP("Core", "each with its reason; nothing is claimed for these"),
-        QT_TRANSLATE_NOOP("Core", "Void and corrected readings"),
+        QT_TRANSLATE_NOOP("Core", "Void and corrected"),
         QT_TRANSLATE_NOOP("Core", "both stay in the record"),
         QT_TRANSLATE_NOOP("Core", "Verdicts and concessions by people"),
         QT_TRANSLATE_NOOP("Core", "Compared with the last job"),
@@ -60,6 +59,11 @@ std::span<const char* const> reportHeads()
         QT_TRANSLATE_NOOP("Core", "Every reading, as recorded"),
         QT_TRANSLATE_NOOP("Core", "as the detector showed it, and each by itself corrected to the chamber; "
                                   "below that its 95 % range"),
+        QT_TRANSLATE_NOOP("Core", "Review questions that are not in order"),
+        QT_TRANSLATE_NOOP("Core", "worked out from the record when this was printed"),
+        QT_TRANSLATE_NOOP("Core", "Question"),
+        QT_TRANSLATE_NOOP("Core", "What the record says"),
+        QT_TRANSLATE_NOOP("Core", "What was said of it"),
         QT_TRANSLATE_NOOP("Core", "Review, turn by turn"),
         QT_TRANSLATE_NOOP("Core", "Cautions"),
         QT_TRANSLATE_NOOP("Core", "they name hazards; the site's rules, permits and licensed people decide"),

@@ -21,6 +21,7 @@ constexpr double kThinnestBand = 4.0;
 constexpr double kCrowdedLength = 14.0; // shorter stretches are too small to insist on a plate
 constexpr double kLongestName = 20.0;   // half of it, in sizes of its text
 constexpr double kSmallestSpot = 5.0;   // a spot stays visible when zoomed out
+constexpr int kMostPieces = 200;        // of a band, to tell where something lies over it
 
 QRectF grown(const QRectF& rect, double by)
 {
@@ -324,6 +325,11 @@ QRectF SheetPicture::numberRoom(std::size_t stretch) const
     return {};
 }
 
+int SheetPicture::numbersLeftOut() const
+{
+    return m_parts.numbers ? static_cast<int>(m_items.size() - m_numbers.size()) : 0;
+}
+
 double SheetPicture::coveredBy(const QRectF& room, std::size_t own) const
 {
     double area = 0.0;
@@ -342,6 +348,26 @@ double SheetPicture::coveredBy(const QRectF& room, std::size_t own) const
         add(around(plate.centre, plateRoom(plate.look, m_style.plate)));
         add(plate.labelRoom);
     }
+    const auto addJoint = [&](const Item& item) {
+        if (!item.room.intersects(room))
+            return;
+        if (item.radius > 0.0) {
+            const double size = 2.0 * discReach(m_style, item.look, item.radius);
+            add(around(item.place, {size, size}));
+            return;
+        }
+        // Squares along the band: it is covered where it runs, not in all of the box around it.
+        const double size = 2.0 * bandReach(m_style, item.look);
+        const double length = lengthOf(item.line);
+        const int count = std::clamp(static_cast<int>(std::ceil(length / size)), 1, kMostPieces);
+        for (int piece = 0; piece < count; ++piece)
+            add(around(placeOn(item.line, length * (piece + 0.5) / count).place, {size, size}));
+    };
+    for (std::size_t i = 0; i < m_items.size(); ++i)
+        if (i != own)
+            addJoint(m_items[i]);
+    for (const auto& bare : m_bare)
+        addJoint(bare.second);
     const QRectF near = grown(room, kLongestName * m_style.text); // others are not worth measuring
     for (const Name& name : m_names)
         if (near.contains(name.centre))

@@ -55,12 +55,14 @@ public:
     [[nodiscard]] std::optional<std::size_t> hit(QPointF place, double reach = 4.0) const;
     /// A line round a stretch, for selection and hover.
     [[nodiscard]] QPainterPath ringAround(std::size_t stretch, double distance) const;
+    /// How many of the numbers asked for found no room.
+    [[nodiscard]] int numbersLeftOut() const;
     /// Where its number stands; empty when it was left out.
     [[nodiscard]] QRectF numberRoom(std::size_t stretch) const;
     /// The numbers once more that something painted meanwhile covers, each on a ground of its own.
     void paintNumbersOver(QPainter& painter, const Theme& theme, const QPainterPath& covered) const;
-    /// How much of what is read on the picture `room` lies over: numbers but that of `own`, signs, values and
-    /// names; square units.
+    /// How much of what is read on the picture `room` lies over: joints and numbers but that of `own`, signs,
+    /// values and names; square units.
     [[nodiscard]] double coveredBy(const QRectF& room, std::size_t own) const;
     [[nodiscard]] QPointF placeOf(std::size_t stretch) const;
     /// Away from the inside of the joint, unit vector; zero on a spot.

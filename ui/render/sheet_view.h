@@ -119,6 +119,7 @@ private:
     [[nodiscard]] double pictureFactor() const; ///< view scale over the scale the picture was laid out for
     [[nodiscard]] QPointF toPicture(QPointF place) const;
     void paintGround(QPainter& painter, const Theme& theme) const;
+    void paintLeftOut(QPainter& painter, const Theme& theme) const;
     void paintOver(QPainter& painter, const Theme& theme) const;
     [[nodiscard]] QPointF flagSide(std::size_t stretch, QSizeF size, const QRectF& seen) const;
     void paintFlag(QPainter& painter, const Theme& theme, std::size_t stretch) const;

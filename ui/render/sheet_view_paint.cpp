@@ -103,11 +103,29 @@ void SheetView::paintEvent(QPaintEvent*)
     if (!m_notice.isEmpty())
         paintNotice(painter, theme);
     paintScaleBar(painter, theme, QPointF(14, height() - 12), m_scale, BandStyle::screen(), *m_content);
+    paintLeftOut(painter, theme);
     if (hasFocus()) {
         painter.setPen(QPen(theme.colour(Role::Accent), 2.0, Qt::SolidLine, Qt::SquareCap, Qt::MiterJoin));
         painter.setBrush(Qt::NoBrush);
         painter.drawRect(QRectF(rect()).adjusted(1, 1, -1, -1));
     }
+}
+
+/// A point without its number is not one that nobody drew: the map says so, where the scale leaves room.
+void SheetView::paintLeftOut(QPainter& painter, const Theme& theme) const
+{
+    const int count = m_picture->numbersLeftOut();
+    if (count == 0)
+        return;
+    constexpr double kScaleNeeds = 260.0; // px, bar and direction
+    constexpr double kEdge = 14.0;
+    const QString text = tr("%n number(s) without room: zoom in", nullptr, count);
+    painter.setFont(fontOfPixels(BandStyle::screen().text));
+    const double wide = QFontMetricsF(painter.font()).horizontalAdvance(text);
+    if (width() < kScaleNeeds + wide + kEdge)
+        return;
+    painter.setPen(theme.colour(Role::InkSoft));
+    painter.drawText(QPointF(width() - kEdge - wide, height() - 10.0), text);
 }
 
 void SheetView::paintOver(QPainter& painter, const Theme& theme) const

@@ -28,6 +28,22 @@ Status JobSession::voidReadings(const std::vector<model::ReadingId>& readings, c
     return afterStoring(std::move(stored), &JobSession::recordsChanged);
 }
 
+Status JobSession::voidMeasurement(const Uuid& measurement, const std::string& reason)
+{
+    if (!m_job)
+        return noJob();
+    if (m_logger.isEmpty())
+        return unnamed();
+    if (m_job->voidOf(measurement) != nullptr)
+        return {};
+    model::MeasurementVoid mark{model::MeasurementId(measurement), reason, m_logger.toStdString(),
+                                Timestamp::now()};
+    Status stored = history().addMeasurementVoid(m_job->id, mark);
+    if (stored)
+        m_job->voidMeasurements.push_back(std::move(mark));
+    return afterStoring(std::move(stored), &JobSession::recordsChanged);
+}
+
 // Judge and repair
 
 Status JobSession::judge(model::Judgement judgement)

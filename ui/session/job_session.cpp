@@ -15,6 +15,7 @@ namespace sealwalk::ui {
 
 namespace {
 
+constexpr int kQuietMilliseconds = 20'000; // nobody stores anything meanwhile
 constexpr int kLookForOthersMilliseconds = 1000;
 constexpr const char* kLoggerSetting = "logger"; // of files written before the window kept the name itself
 /// For another program's lock: what stands behind a dialog or a signature is not tried again by itself. Other
@@ -37,6 +38,10 @@ JobSession::JobSession(QObject* parent)
 {
     m_watch.setInterval(kLookForOthersMilliseconds);
     connect(&m_watch, &QTimer::timeout, this, &JobSession::lookForOthers);
+    m_checkpoint.setSingleShot(true);
+    m_checkpoint.setInterval(kQuietMilliseconds);
+    connect(this, &JobSession::storedOnDisk, &m_checkpoint, qOverload<>(&QTimer::start));
+    connect(&m_checkpoint, &QTimer::timeout, this, &JobSession::checkpoint);
     m_findingsTimer.setSingleShot(true);
     connect(&m_findingsTimer, &QTimer::timeout, this, &JobSession::startFindings);
 }
@@ -64,12 +69,28 @@ Status JobSession::openHistory(const std::filesystem::path& file, bool createWhe
     return {};
 }
 
+/// Beside the window: a slow disk must not hold a key up. What was stored is on disk either way; a file that
+/// is carried away alone has it all afterwards.
+void JobSession::checkpoint()
+{
+    if (m_store == nullptr)
+        return;
+    runBeside<Status>(
+        this,
+        [file = m_store->file()]() -> Status {
+            auto beside = storage::HistoryStore::open(file, storage::HistoryStore::Mode::ReadWrite);
+            return beside ? beside->checkpoint() : Status(fail(beside.error()));
+        },
+        [](const Status&) {});
+}
+
 void JobSession::closeHistory()
 {
     if (m_store == nullptr)
         return;
     closeJob();
     m_watch.stop();
+    m_checkpoint.stop();
     m_store.reset();
     emit historyChanged();
 }

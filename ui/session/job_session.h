@@ -108,6 +108,8 @@ public:
     Status addCalibration(model::Calibration calibration);
     Status addBackground(model::BackgroundWatch watch);
     Status addRiseTest(model::RiseTest test);
+    /// Of a calibration, a background watch or a pressure rise; whoever logs has to be named.
+    Status voidMeasurement(const Uuid& measurement, const std::string& reason);
 
     // Rounds and readings
     [[nodiscard]] const model::Round* currentRound() const; ///< nullptr when none is open
@@ -219,6 +221,7 @@ private:
     Status reloadJob();
     void reloadAfterOwnStep();
     Status lookAgainOnConflict(Status stored);
+    void checkpoint();
     Status requireOpen(model::JobId job, const char* done) const;
     void announceSigned();
     Status takeSketchStep(const editing::Edit& edit, void (editing::EditHistory::*remember)(editing::Edit));
@@ -261,6 +264,7 @@ private:
     std::int64_t m_mark = 0;
     bool m_isBehind = false; ///< something stored could not be read back yet
     QTimer m_watch;          ///< looks for another window's changes
+    QTimer m_checkpoint;     ///< when nothing was stored for a while
     QTimer m_findingsTimer;  ///< gathers changes of a large job before work starts
 };
 

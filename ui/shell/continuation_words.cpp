@@ -40,6 +40,8 @@ QString partInWords(exchange::Part part)
         return Words::tr("background watches");
     case exchange::Part::RiseTests:
         return Words::tr("pressure-rise tests");
+    case exchange::Part::VoidMeasurements:
+        return Words::tr("void marks of measurements");
     case exchange::Part::Repairs:
         return Words::tr("repairs");
     case exchange::Part::Judgements:

@@ -64,8 +64,8 @@ QString restingHint(Stage stage)
     case Stage::SignOff:
         return MainWindow::tr("Exceptions first; Enter opens the place.");
     case Stage::History:
-        return MainWindow::tr(
-            "Enter opens a job; Space marks it, and two marked jobs are compared; Shift+Space marks more.");
+        return MainWindow::tr("Enter opens a job; in the list Space marks it, and two marked jobs are "
+                              "compared; Shift+Space marks more.");
     }
     return {};
 }
@@ -201,7 +201,8 @@ void MainWindow::showStageOfWork()
     Stage wanted = Stage::Judge;
     if (job.isOpenForWork()) {
         if (job.readings.empty())
-            wanted = !job.setup.pointLimit || job.calibrations.empty() ? Stage::Prepare : Stage::Spray;
+            wanted =
+                !job.setup.pointLimit || job.standingCalibrations().empty() ? Stage::Prepare : Stage::Spray;
         else if (progressOf(Stage::Spray, m_session).thread != StageProgress::Thread::Done)
             wanted = Stage::Spray;
         if (wanted == Stage::Spray && job.sketch.activePoints().empty())

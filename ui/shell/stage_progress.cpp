@@ -25,9 +25,9 @@ StageProgress prepare(const JobSession& session)
     const model::Job& job = session.job();
     if (!job.setup.pointLimit && job.setup.kindLimits.empty())
         return {tr("limit missing"), Thread::NotBegun, 0.0};
-    if (job.calibrations.empty())
+    if (job.standingCalibrations().empty())
         return {tr("calibration missing"), Thread::UnderWay, 0.5};
-    if (job.backgrounds.empty())
+    if (job.standingBackgrounds().empty())
         return {tr("background missing"), Thread::UnderWay, 0.75};
     return {tr("set up"), Thread::Done, 1.0};
 }

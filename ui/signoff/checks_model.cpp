@@ -4,6 +4,7 @@
 #include "ui/render/core_words.h"
 
 #include <algorithm>
+#include <set>
 
 namespace sealwalk::ui {
 
@@ -13,7 +14,11 @@ namespace {
 
 QString answerOf(const analysis::ReviewCheck& check)
 {
-    return render::inWords(check.answer);
+    const QString gravest = render::inWords(check.answer);
+    const auto more = static_cast<int>(check.matters.size()) - 1;
+    return more > 0 ? gravest + QLatin1Char(' ') +
+                          ChecksModel::tr("(%n more)", "other things open on the question", more)
+                    : gravest;
 }
 
 /// Sent back with words on it that nothing was done about yet.
@@ -108,11 +113,16 @@ QString ChecksModel::asideOf(const analysis::ReviewCheck& check) const
 {
     const bool remarked = isRemarked(check);
     constexpr std::size_t most = 3;
+    std::set<int> all; // of everything that is open on it
+    for (const analysis::ReviewMatter& matter : check.matters)
+        for (const model::PointId id : matter.points)
+            if (const model::TestPoint* point = m_sketch.point(id))
+                all.insert(point->number);
     QStringList numbers;
-    for (std::size_t i = 0; i < std::min(check.points.size(), most); ++i)
-        if (const model::TestPoint* point = m_sketch.point(check.points[i]))
-            numbers << QString::number(point->number);
-    if (check.points.size() > most)
+    for (const int number : all)
+        if (numbers.size() < static_cast<qsizetype>(most))
+            numbers << QString::number(number);
+    if (all.size() > most)
         numbers << QStringLiteral("…");
     if (remarked)
         numbers = {tr("said before")};

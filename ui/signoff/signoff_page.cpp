@@ -389,8 +389,9 @@ void SignoffPage::submit(const QString& text)
     }
     m_decision->clearAfterSuccess();
     m_list->setFocus(); // the button pressed is gone; the next key must not press another one
-    emit noteRequested(Severity::News,
-                       tr("Sent for review. Nothing can be added until it is returned or signed."));
+    emit noteRequested(
+        Severity::News,
+        tr("Sent for review. Until it is returned or signed only words and remarks are added."));
 }
 
 void SignoffPage::sendBack(const QString& remark)

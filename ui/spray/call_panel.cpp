@@ -88,8 +88,12 @@ CallPanel::CallPanel(JobSession& session, SprayController& controller, QWidget* 
     setFocusProxy(m_field);
 
     connect(m_field, &EntryField::typedChanged, &m_controller, [this](const QString& text) {
-        if (m_controller.prompt() != SprayController::Prompt::None &&
-            m_controller.prompt() != SprayController::Prompt::Jump)
+        const bool isShut = m_session.hasJob() && !m_session.job().isOpenForWork();
+        if (isShut && !text.isEmpty() && m_controller.prompt() == SprayController::Prompt::None) {
+            m_field->clear();
+            m_controller.refuse(tr("The job takes no more readings."));
+        } else if (m_controller.prompt() != SprayController::Prompt::None &&
+                   m_controller.prompt() != SprayController::Prompt::Jump)
             runDigit(text.right(1).toInt());
         else
             m_controller.setTyped(text.toStdString());
@@ -331,7 +335,11 @@ QString CallPanel::caption() const
                          .arg(QString::fromStdString(m_controller.paperTimeOffered()->timeOfDay()))
                    : tr("Time on the paper, as 1432");
     if (m_controller.isCorrecting())
-        return tr("Instead of %1: what was really shown; M says why").arg(m_controller.targetInWords());
+        return m_controller.remark().isEmpty()
+                   ? tr("Instead of %1; Enter says “%2”, M another reason")
+                         .arg(m_controller.targetInWords(), SprayController::typedWrong())
+                   : tr("Instead of %1; Enter says “%2”")
+                         .arg(m_controller.targetInWords(), m_controller.remark());
     return tr("Highest value while spraying, as the detector shows it");
 }
 
@@ -344,6 +352,13 @@ QString CallPanel::finishedWords() const
         if (reading->outcome == model::Outcome::NotTested ||
             reading->outcome == model::Outcome::NotAccessible)
             ++leftOut;
+    const auto checks = job.standingCalibrations();
+    const bool isClosed = std::any_of(checks.begin(), checks.end(), [](const model::Calibration* check) {
+        return check->moment == model::CalibrationMoment::After;
+    });
+    if (!checks.empty() && !isClosed && job.setup.noCheckAfterReason.empty() && job.isOpenForWork())
+        return (leftOut == 0 ? QString() : tr("%n left out; ", nullptr, leftOut)) +
+               tr("the check with the reference leak afterwards is due: Prepare, Alt+1");
     return leftOut == 0 ? tr("every point of it has an answer")
                         : tr("every point of it has an answer, or a reason: %n left out", nullptr, leftOut);
 }

@@ -129,8 +129,12 @@ bool EntryField::belongsToNumber(const QKeyEvent& event) const
     const QChar c = text.front();
     if (c.isDigit() && c.unicode() < 128)
         return true;
-    if (m_takes == Takes::Digits || this->text().isEmpty())
+    if (this->text().isEmpty())
         return false;
+    // A rate typed where a time or a number is asked for is refused whole: with the signs left out it would
+    // be one.
+    if (m_takes == Takes::Digits)
+        return QStringLiteral(".,:-").contains(c);
     if (m_takes == Takes::Seconds)
         return c == QLatin1Char('.') || c == QLatin1Char(',');
     return QStringLiteral(".,eE-+xX*^ ").contains(c) || c == kTrueMinus || c == QChar(0x00d7);

@@ -38,7 +38,12 @@ void ReadBack::setFinding(const std::optional<analysis::PointFinding>& finding, 
     m_unit = QString::fromStdString(unit.head());
     m_isSized = finding && !finding->factors.empty();
     if (finding && finding->asRead) {
-        m_rate = render::inFigures(report::screenRate(unit.ofHelium(*finding->asRead)));
+        // What does not stand out of the noise is no leak of that size: it bounds one.
+        const bool isNoise = !finding->rate && !finding->atLeast && finding->bound;
+        m_rate =
+            isNoise
+                ? tr("below %1").arg(render::inFigures(report::screenRate(unit.ofHelium(*finding->bound))))
+                : render::inFigures(report::screenRate(unit.ofHelium(*finding->asRead)));
         m_range = finding->rate ? render::inFigures(report::rangeBeside(*finding, unit)) : QString();
         m_stand = finding->verdict;
         switch (m_stand) {

@@ -46,6 +46,10 @@ SprayController::SprayController(JobSession& session, QObject* parent)
          {&JobSession::sketchChanged, &JobSession::setupChanged, &JobSession::recordsChanged})
         connect(&m_session, signal, this, &SprayController::followRecord);
     connect(&m_session, &JobSession::findingsChanged, this, &SprayController::lookForAdvice);
+    connect(&m_session, &JobSession::stateChanged, this, [this] {
+        if (m_paper.isOn && m_session.hasJob() && !m_session.job().isOpenForWork())
+            setTranscribing(false); // the sheet is typed in
+    });
     startRound();
     resumeAfterStop();
 }

@@ -159,6 +159,8 @@ public:
     [[nodiscard]] const std::optional<SprayAdvice>& advice() const { return m_advice; }
     /// Whether the background was typed for the present call, not carried over from one before.
     [[nodiscard]] bool isBackgroundFresh() const { return m_backgroundByHand; }
+    /// The reason a correction gets that nobody gives another one; shown before it is stored.
+    [[nodiscard]] static QString typedWrong();
     [[nodiscard]] bool isTranscribing() const { return m_paper.isOn; }
     /// To the second. The time a reading from paper gets when none is typed: as if sprayed at the pace of
     /// this job after the one before; none before the first.
@@ -270,6 +272,8 @@ private:
     [[nodiscard]] std::optional<model::Reading> gapsAreOf() const;
     [[nodiscard]] std::vector<analysis::Gap> gapsOf(const model::Reading& reading) const;
     void enterPaperTime();
+    /// What waits for its time. `ofTime`: what the record says of that time, behind when it was entered.
+    void storePaper(Timestamp at, const std::string& ofTime);
     [[nodiscard]] bool asksForPaperTime(const ReadingDraft& draft);
     void lookForAdvice();
     void voidRun(const QString& reason);

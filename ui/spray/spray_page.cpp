@@ -200,9 +200,10 @@ void SprayPage::refresh()
             if (job.setup.cautions.empty())
                 missing << tr(
                     "The cautions in Prepare are not ticked as read: helium, vacuum, height, permits.");
-            if (job.calibrations.empty())
-                missing << tr("No reference leak yet: without one no reading becomes a leak rate.");
-            if (job.backgrounds.empty())
+            if (job.standingCalibrations().empty())
+                missing << tr(
+                    "No check with a reference leak yet: without one no reading becomes a leak rate.");
+            if (job.standingBackgrounds().empty())
                 missing << tr("The background was not watched yet: what cannot be seen is not known.");
             if (!missing.isEmpty())
                 m_startText->setText(m_startText->text() + QStringLiteral("\n\n") +

@@ -2,9 +2,11 @@
 // The controller's part for readings that were written on paper first: no clock, but a time for each.
 #include "ui/spray/spray_controller.h"
 #include "ui/spray/spray_feed.h"
+#include "ui/spray/spray_words.h"
+#include "ui/widgets/moment_field.h"
 
 #include <QDateTime>
-#include <QLocale>
+#include <QRegularExpression>
 #include <QTime>
 
 #include <cmath>
@@ -13,16 +15,14 @@ namespace sealwalk::ui {
 
 namespace {
 
-/// "1432", "932", "14:32", "9.32"; none for anything else.
+/// "1432", "932", "14:32", "9.32"; none for anything else: a rate typed here by mistake is no time.
 std::optional<QTime> readTime(const QString& text)
 {
-    QString digits;
-    for (const QChar c : text)
-        if (c.isDigit())
-            digits += c;
-    if (digits.size() != 3 && digits.size() != 4)
+    static const QRegularExpression clock(QStringLiteral("^(\\d{1,2})[:.]?(\\d{2})$"));
+    const auto found = clock.match(text.trimmed());
+    if (!found.hasMatch())
         return std::nullopt;
-    const QTime time(digits.left(digits.size() - 2).toInt(), digits.right(2).toInt());
+    const QTime time(found.captured(1).toInt(), found.captured(2).toInt());
     return time.isValid() ? std::optional(time) : std::nullopt;
 }
 
@@ -66,6 +66,14 @@ bool SprayController::asksForPaperTime(const ReadingDraft& draft)
     m_paper.pending->entry = model::Entry::Transcribed;
     m_paper.pending->dwell = wasSprayed(draft.outcome) ? m_paper.dwell : std::nullopt;
     m_paper.pending->delay = m_delay;
+    if (!wasSprayed(draft.outcome)) {        // nobody notes when that was
+        constexpr std::int64_t kNext = 1000; // ms, as two of one minute
+        storePaper(m_paper.last
+                       ? Timestamp{m_paper.last->utcMilliseconds + kNext, m_paper.last->offsetMinutes}
+                       : Timestamp::now(),
+                   ", without a time of its own");
+        return true;
+    }
     m_field = Field::PaperTime;
     clearEntry();
     emit changed();
@@ -76,7 +84,7 @@ std::optional<Timestamp> SprayController::paperTimeOffered() const
 {
     if (!m_paper.last)
         return std::nullopt;
-    const double pace = std::ceil(inSeconds(m_timing.dwell) + inSeconds(m_timing.wait));
+    const double pace = std::ceil(inSeconds(analysis::walkTime(m_timing, 1)));
     return Timestamp{m_paper.last->utcMilliseconds + static_cast<std::int64_t>(pace) * 1000,
                      m_paper.last->offsetMinutes};
 }
@@ -89,7 +97,9 @@ void SprayController::enterPaperTime()
         return;
     }
     Timestamp at;
-    if (const auto offered = paperTimeOffered(); m_typed.empty() && offered) {
+    const auto offered = paperTimeOffered();
+    const bool isAssumed = m_typed.empty() && offered;
+    if (isAssumed) {
         at = *offered;
     } else {
         const auto time = readTime(QString::fromStdString(m_typed));
@@ -116,16 +126,20 @@ void SprayController::enterPaperTime()
         }
     }
     if (at > Timestamp::now()) {
-        refuse(tr("This time has not come yet; the sheet is of %1.")
-                   .arg(QLocale().toString(m_paper.day, QLocale::ShortFormat)));
+        refuse(tr("This time has not come yet; the sheet is of %1.").arg(m_paper.day.toString(Qt::ISODate)));
         return;
     }
+    storePaper(at, isAssumed ? ", its time taken from the usual pace" : "");
+}
+
+void SprayController::storePaper(Timestamp at, const std::string& ofTime)
+{
     ReadingDraft draft = *m_paper.pending;
     draft.sprayedAt = at;
     // Said before the value, after it, or when the time was asked for.
     draft.delay = m_delay;
     const ReadingDraft said = draftOf(draft.outcome);
-    draft.remark = said.remark;
+    draft.remark = bothWords(said.remark, entryWords() + ofTime);
     draft.shielded = said.shielded;
     m_paper.hasTime = true;
     storeDraft(std::move(draft)); // at once or later; what was typed stands until then

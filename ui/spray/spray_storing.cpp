@@ -18,11 +18,6 @@ bool isResponse(model::Outcome outcome)
     return outcome == model::Outcome::Value || outcome == model::Outcome::AboveRange;
 }
 
-std::string bothWords(const std::string& first, const std::string& second)
-{
-    return first.empty() || second.empty() ? first + second : first + "; " + second;
-}
-
 } // namespace
 
 // Whose is the last
@@ -115,6 +110,11 @@ ReadingDraft SprayController::draftOf(model::Outcome outcome) const
     return draft;
 }
 
+QString SprayController::typedWrong()
+{
+    return tr("typed wrong");
+}
+
 /// What was measured stays; only the answer was wrong. A remark made now says why.
 ReadingDraft SprayController::correctionOf(model::Outcome outcome) const
 {
@@ -126,8 +126,8 @@ ReadingDraft SprayController::correctionOf(model::Outcome outcome) const
     draft.corrects = m_corrects;
     // It stands at the moment of the spray, as what was seen; when it was corrected is part of why.
     const Timestamp corrected = Timestamp::now();
-    draft.reason = (m_remark.empty() ? tr("entry corrected").toStdString() : m_remark) + " (" +
-                   corrected.date() + ' ' + corrected.timeOfDay() + ')';
+    draft.reason = (m_remark.empty() ? typedWrong().toStdString() : m_remark) + " (" + corrected.date() +
+                   ' ' + corrected.timeOfDay() + ')';
     if (old == nullptr)
         return draft;
     draft.conditionDetail = m_condition == old->condition ? old->conditionDetail : m_conditionDetail;

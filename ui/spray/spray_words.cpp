@@ -152,6 +152,11 @@ QStringList choicesFor(SprayController::Prompt prompt)
     return {};
 }
 
+std::string bothWords(const std::string& first, const std::string& second)
+{
+    return first.empty() || second.empty() ? first + second : first + "; " + second;
+}
+
 QString timeLeftText(const SprayController& controller)
 {
     constexpr double kSecondsPerMinute = 60.0;

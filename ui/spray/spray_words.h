@@ -23,6 +23,8 @@ QString outcomeWord(model::Outcome outcome);
 const std::vector<model::Condition>& otherConditions();
 /// The reasons and conditions behind the digits of a prompt.
 QStringList choicesFor(SprayController::Prompt prompt);
+/// Two remarks as one; either may be empty.
+std::string bothWords(const std::string& first, const std::string& second);
 /// How long the rest of the walk takes, about.
 QString timeLeftText(const SprayController& controller);
 

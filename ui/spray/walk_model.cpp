@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/spray/walk_model.h"
 
+#include "core/model/point_numbers.h"
 #include "core/report/rate_text.h"
 #include "core/report/shown_unit.h"
 #include "ui/render/core_words.h"
@@ -110,7 +111,7 @@ const WalkModel::Place& WalkModel::placeIn(const analysis::WalkStep& step) const
     const model::Joint* joint = point == nullptr ? nullptr : sketch.joint(point->joint);
     Place place;
     if (point != nullptr)
-        place.words = render::inWords(model::placeText(sketch, *point));
+        place.words = render::inWords(model::placeOnSheet(sketch, *point));
     if (joint != nullptr)
         place.joint = QString::fromStdString(joint->name);
     return m_places.emplace(step.point, std::move(place)).first->second;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/spray/walk_panel.h"
 
+#include "core/analysis/walk.h"
 #include "ui/render/theme.h"
 #include "ui/spray/advice_card.h"
 #include "ui/spray/key_legend.h"
@@ -61,6 +62,7 @@ WalkPanel::WalkPanel(JobSession& session, SprayController& controller, QWidget* 
     , m_model(new WalkModel(session, controller, this))
     , m_count(new QLabel(this))
     , m_timeLeft(new QLabel(this))
+    , m_waiting(new QLabel(this))
     , m_thread(new WalkThread(this))
     , m_list(new WalkList(this))
     , m_advice(new AdviceCard(controller, this))
@@ -94,6 +96,11 @@ WalkPanel::WalkPanel(JobSession& session, SprayController& controller, QWidget* 
     under->addWidget(m_order);
     connect(m_order, &QPushButton::clicked, this, &WalkPanel::orderWanted);
     column->addLayout(under);
+    m_waiting->setObjectName(QStringLiteral("roundsWaiting"));
+    m_waiting->setProperty("role", QStringLiteral("caption"));
+    m_waiting->setContentsMargins(render::kGapBlock, 0, render::kGapBlock, 0);
+    m_waiting->setWordWrap(true);
+    column->addWidget(m_waiting);
     m_list->setModel(m_model);
     m_list->setItemDelegate(m_rows);
     m_list->setFrameShape(QFrame::NoFrame);
@@ -126,7 +133,11 @@ WalkPanel::WalkPanel(JobSession& session, SprayController& controller, QWidget* 
         QTimer::singleShot(0, this, &WalkPanel::showCalled); // the card takes room from the list
     });
     connect(&m_session, &JobSession::findingsChanged, this, &WalkPanel::refresh);
+    connect(&m_session, &JobSession::findingsChanged, this, &WalkPanel::showWaiting);
+    for (const auto signal : {&JobSession::roundChanged, &JobSession::stateChanged, &JobSession::jobChanged})
+        connect(&m_session, signal, this, &WalkPanel::showWaiting);
     refresh();
+    showWaiting();
 }
 
 QWidget* WalkPanel::makeTouchKeys()
@@ -199,6 +210,20 @@ void WalkPanel::paintChangedRows()
         now.emplace(row, std::move(shown));
     }
     m_shown = std::move(now);
+}
+
+/// Each repair opens a round of its own: who is in one of them must not forget the other.
+void WalkPanel::showWaiting()
+{
+    QStringList rounds;
+    // Asked of every round, so not with each digit; most jobs have one round until there is a repair.
+    if (m_session.hasJob() && m_session.job().isOpenForWork() && m_session.job().rounds.size() > 1)
+        for (const analysis::OpenRound& open : analysis::openRounds(m_session.job()))
+            if (open.round != m_session.currentRound())
+                rounds << tr("round %1 (%n call(s))", nullptr, open.left).arg(open.round->number);
+    m_waiting->setText(rounds.isEmpty() ? QString()
+                                        : tr("Also waits: %1").arg(rounds.join(QStringLiteral(", "))));
+    m_waiting->setVisible(!rounds.isEmpty());
 }
 
 void WalkPanel::refresh()

@@ -50,6 +50,7 @@ protected:
 
 private:
     void refresh();
+    void showWaiting();
     void showCalled();
     void paintChangedRows();
     void placeFoot();
@@ -60,6 +61,7 @@ private:
     WalkModel* m_model;
     QLabel* m_count;
     QLabel* m_timeLeft;
+    QLabel* m_waiting; ///< rounds besides the one on show that are not at their end
     WalkThread* m_thread;
     QListView* m_list;
     AdviceCard* m_advice;

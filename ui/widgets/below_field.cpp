@@ -29,6 +29,15 @@ QLabel* makeBelowField(QWidget* parent)
     return label;
 }
 
+void keepRoom(QLabel* below)
+{
+    QSizePolicy policy = below->sizePolicy();
+    policy.setRetainSizeWhenHidden(true);
+    below->setSizePolicy(policy);
+    below->setMinimumHeight(2 * below->fontMetrics().lineSpacing());
+    below->setAlignment(Qt::AlignLeft | Qt::AlignTop);
+}
+
 namespace {
 
 /// What was typed, or a file's name, may be quoted without a blank to break the line at.

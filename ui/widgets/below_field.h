@@ -10,6 +10,8 @@ class QWidget;
 namespace sealwalk::ui {
 
 QLabel* makeBelowField(QWidget* parent);
+/// It keeps the room of two lines while it is empty.
+void keepRoom(QLabel* below);
 /// In the colour of "over"; also read out as the field's description.
 void showComplaint(QLabel* below, QWidget* field, const QString& sentence);
 void showHint(QLabel* below, QWidget* field, const QString& text);

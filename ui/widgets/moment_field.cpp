@@ -57,10 +57,15 @@ Timestamp MomentField::moment() const
     return m_typed.value_or(Timestamp::now());
 }
 
-std::string MomentField::entryWords() const
+std::string entryWords()
 {
     const Timestamp now = Timestamp::now();
-    return m_typed ? "entered " + now.date() + ' ' + now.timeOfDay().substr(0, 5) : std::string();
+    return "entered " + now.date() + ' ' + now.timeOfDay().substr(0, 5);
+}
+
+std::string MomentField::entryWords() const
+{
+    return m_typed ? ui::entryWords() : std::string();
 }
 
 void MomentField::commit()

@@ -16,6 +16,9 @@ namespace sealwalk::ui {
 /// "2026-03-01 14:32", "1.3.2026 1432"; none for anything else.
 std::optional<Timestamp> readMoment(const QString& text);
 
+/// "entered 2026-11-29 10:02", so that a record of something earlier tells both moments.
+std::string entryWords();
+
 class MomentField : public QWidget
 {
     Q_OBJECT

@@ -8,6 +8,8 @@
 
 #include <gmock/gmock.h>
 
+#include <cmath>
+
 namespace sealwalk::analysis {
 namespace {
 
@@ -148,6 +150,66 @@ TEST(BlindSprays, AnUnknownDwellNeverGivesABetterBound)
         job.readings.front().dwell = seconds(dwell);
         EXPECT_GE(untimed.si(), boundOfFirst().si() * (1.0 - 1e-9)) << dwell << " s";
     }
+}
+
+// Regression: with a response of 100 s a point where nobody started the clock was "clear, within", and one
+// that was sprayed 4 s by the clock could not be said.
+TEST(BlindSprays, UntimedOnASlowSystemProvesNoMoreThanAShortSpray)
+{
+    model::Job job = goodJob();
+    job.setup.response = seconds(100.0);
+    job.setup.pointLimit = millibarLitresPerSecond(1e-3); // far above all that could show
+    model::Reading& first = job.readings.front();
+    for (const std::optional<Duration> dwell : {std::optional(seconds(4.0)), std::optional<Duration>()}) {
+        first.dwell = dwell;
+        const CorrectedReading alone = correctedReading(job, object(), first);
+        EXPECT_EQ(alone.verdict, Verdict::CannotSay);
+        EXPECT_FALSE(alone.below.has_value());
+        const PointFinding found =
+            jobFindings(job, object(), job.rounds.front().id, Timestamp::now()).front();
+        EXPECT_EQ(found.verdict, Verdict::CannotSay);
+        EXPECT_EQ(found.finding, Finding::BelowDetectable);
+    }
+    first.dwell = seconds(300.0);
+    EXPECT_EQ(correctedReading(job, object(), first).verdict, Verdict::Within);
+    // Between: what would have shown is that of 3 s, and the shorter the response the better.
+    first.dwell.reset();
+    const auto bound = [&](double response) {
+        job.setup.response = seconds(response);
+        return correctedReading(job, object(), first).below.value_or(LeakRate()).si();
+    };
+    EXPECT_NEAR(bound(10.0) / bound(2.0), (1.0 - std::exp(-1.0)) / (1.0 - std::exp(-0.3)), 0.3);
+}
+
+// Property: a value read without a clock may be far from its height on a slow system, and is not passed for
+// it; neither alone nor among the others.
+TEST(BlindSprays, AnUntimedValueOfASlowSystemIsNotPassed)
+{
+    model::Job job = goodJob();
+    model::Reading& first = job.readings.front();
+    first.outcome = model::Outcome::Value;
+    first.peak = millibarLitresPerSecond(1e-7);
+    first.dwell.reset();
+    job.setup.pointLimit = millibarLitresPerSecond(1e-6);
+    const auto found = [&] {
+        return jobFindings(job, object(), job.rounds.front().id, Timestamp::now()).front();
+    };
+    job.setup.response = seconds(1.0);
+    const CorrectedReading fast = correctedReading(job, object(), first);
+    EXPECT_EQ(fast.verdict, Verdict::Within);
+    EXPECT_EQ(found().verdict, Verdict::Within);
+    job.setup.response = seconds(100.0);
+    const CorrectedReading slow = correctedReading(job, object(), first);
+    EXPECT_EQ(slow.verdict, Verdict::CannotSay);
+    EXPECT_FALSE(slow.conformance.has_value());
+    ASSERT_TRUE(slow.high && fast.high);
+    EXPECT_NEAR(slow.unseen, 1.0 / (1.0 - std::exp(-0.03)), 1e-6);
+    EXPECT_THAT(slow.because.back(), HasSubstr("spray not timed: a leak 34 times as large"));
+    EXPECT_EQ(found().verdict, Verdict::CannotSay);
+    EXPECT_THAT(found().because, ::testing::Contains(HasSubstr("spray not timed: a leak 34 times as large")));
+    first.peak = millibarLitresPerSecond(1e-5);
+    EXPECT_EQ(correctedReading(job, object(), first).verdict, Verdict::Over) << "it is at least that";
+    EXPECT_EQ(found().verdict, Verdict::Over);
 }
 
 } // namespace

@@ -193,7 +193,7 @@ TEST(JobFile, RefusesWhatIsNoJobFile)
         {zip(misnamed), ErrorCode::BadInput, "a picture's name is its SHA-256"},
         {zip(swapped), ErrorCode::DamagedFile, "bytes do not match its name"},
         {zip(extra), ErrorCode::BadInput, "does not refer to the picture"},
-        {forged("job.json", [](json& d) { d["format"] = "sealwalk-job-4"; }), ErrorCode::NewerVersion,
+        {forged("job.json", [](json& d) { d["format"] = "sealwalk-job-5"; }), ErrorCode::NewerVersion,
          "newer Sealwalk"},
         {forged("signatures.json", [](json& d) { d["format"] = "sealwalk-signatures-9"; }),
          ErrorCode::NewerVersion, "newer Sealwalk"},

@@ -64,7 +64,7 @@ TEST(JobJson, NoMemberOfTheRecordIsForgotten)
 {
     EXPECT_EQ(members<model::TestObject>(), 15U);
     EXPECT_EQ(members<model::DecadeScale>(), 2U);
-    EXPECT_EQ(members<model::Job>(), 19U);
+    EXPECT_EQ(members<model::Job>(), 20U);
     EXPECT_EQ(members<model::Setup>(), 37U);
     EXPECT_EQ(members<model::CautionTick>(), 3U);
     EXPECT_EQ(members<model::Instrument>(), 3U);
@@ -84,6 +84,7 @@ TEST(JobJson, NoMemberOfTheRecordIsForgotten)
     EXPECT_EQ(members<model::ReferenceLeak>(), 11U);
     EXPECT_EQ(members<model::BackgroundWatch>(), 7U);
     EXPECT_EQ(members<model::RiseTest>(), 11U);
+    EXPECT_EQ(members<model::MeasurementVoid>(), 4U);
     EXPECT_EQ(members<model::Repair>(), 16U);
     EXPECT_EQ(members<model::Judgement>(), 9U);
     EXPECT_EQ(members<model::Concession>(), 7U);
@@ -206,7 +207,7 @@ TEST(JobJson, ANewerFormatIsToldApart)
 {
     const tests::RandomJob random = tests::randomJob(31);
     json document = jobToJson(random.object, random.job);
-    document["format"] = "sealwalk-job-4";
+    document["format"] = "sealwalk-job-5";
     document["job"]["something_new"] = true;
     EXPECT_EQ(jobFromJson(document).error().code, ErrorCode::NewerVersion);
     for (const char* other :
@@ -219,10 +220,11 @@ TEST(JobJson, ANewerFormatIsToldApart)
     EXPECT_EQ(jobFromJson(json(3)).error().code, ErrorCode::BadInput);
 }
 
-/// A job with nothing that needs format 3.
+/// A job with nothing that needs format 3 or 4.
 tests::RandomJob withoutSaid()
 {
     tests::RandomJob random = tests::randomJob(31);
+    random.job.voidMeasurements.clear();
     for (model::Reading& reading : random.job.readings)
         reading.shielded.clear();
     for (model::Judgement& judgement : random.job.judgements)
@@ -303,6 +305,37 @@ TEST(JobJson, WhatWasSaidMakesItFormatThree)
                   job.backgrounds.push_back(watch);
               }).find("goes with one value"),
               std::string::npos);
+}
+
+// Property: a void measurement makes it format 4, and comes back; it names one that is there, once.
+TEST(JobJson, VoidMeasurementsMakeItFormatFour)
+{
+    tests::RandomJob random = withoutSaid();
+    model::RiseTest rise;
+    rise.id = model::RiseTestId::create();
+    random.job.riseTests.push_back(rise);
+    const model::MeasurementVoid mark{model::MeasurementId(rise.id.uuid()), "the valve was not shut", "Ada",
+                                      random.job.opened};
+    const std::string digest = jobDigest(random.object, random.job, {}).value();
+    random.job.voidMeasurements = {mark};
+    const json document = jobToJson(random.object, random.job);
+    EXPECT_EQ(document["format"], "sealwalk-job-4");
+    const auto read = jobFromJson(document);
+    ASSERT_TRUE(read) << read.error().message;
+    EXPECT_EQ(read->job.voidMeasurements, random.job.voidMeasurements);
+    EXPECT_NE(jobDigest(random.object, random.job, {}).value(), digest) << "a signature covers it";
+    json asThree = document;
+    asThree["format"] = "sealwalk-job-3";
+    EXPECT_EQ(jobFromJson(asThree).error().code, ErrorCode::BadInput);
+    for (const std::vector<model::MeasurementVoid>& wrong :
+         {std::vector{mark, mark},
+          std::vector{model::MeasurementVoid{model::MeasurementId::create(), "x", "y", {}}}}) {
+        random.job.voidMeasurements = wrong;
+        const auto refused = jobFromJson(jobToJson(random.object, random.job));
+        ASSERT_FALSE(refused);
+        EXPECT_NE(refused.error().message.find("job.void_measurements["), std::string::npos)
+            << refused.error().message;
+    }
 }
 
 // Property: a job that names no party is written as it always was; one that does is of format 2, and one

@@ -64,5 +64,22 @@ TEST(ReleasedJobFiles, FormatThreeReadsAndItsSignatureHolds)
     EXPECT_EQ(packJobFile(*file).value(), *bytes);
 }
 
+// Regression: format 4, with a measurement of each kind that is void.
+TEST(ReleasedJobFiles, FormatFourReadsAndItsSignatureHolds)
+{
+    const auto bytes = readFile(SEALWALK_TEST_DATA "/job_file_4.sealjob");
+    ASSERT_TRUE(bytes.has_value()) << bytes.error().message;
+    const auto file = readJobFile(*bytes);
+    ASSERT_TRUE(file.has_value()) << file.error().message;
+    const model::Job& job = file->record.job;
+    EXPECT_LT(job.standingCalibrations().size(), job.calibrations.size());
+    EXPECT_LT(job.standingBackgrounds().size(), job.backgrounds.size());
+    EXPECT_LT(job.standingRiseTests().size(), job.riseTests.size());
+    const auto verified = verifyJobFile(*bytes);
+    ASSERT_TRUE(verified.has_value()) << verified.error().message;
+    EXPECT_TRUE(verified->ok());
+    EXPECT_EQ(packJobFile(*file).value(), *bytes);
+}
+
 } // namespace
 } // namespace sealwalk::exchange

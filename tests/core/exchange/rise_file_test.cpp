@@ -114,6 +114,33 @@ INSTANTIATE_TEST_SUITE_P(
                 "line 2: the temperature must be"}),
     [](const auto& row) { return std::string(row.param.name); });
 
+// Property: numbers without a head line are read in the units that were chosen, however they are parted.
+TEST(RiseFile, BareNumbersTakeTheUnitsThatWereChosen)
+{
+    const RiseUnits units{readUnit("min", UnitKind::Times).value(),
+                          readUnit("mbar", UnitKind::Pressures).value()};
+    for (const char* typed :
+         {"0 1e-2\n2 3e-2\n", "0,1e-2\n2,3e-2", "0, 0.01\n2, 0.03", "0 ,0.01\n2 , 0.03",
+          " 0\t0,01 \r\n2\t 0,03\r\n\n", "0;0,01\n2;0,03\n", "\n\n0   1e-2\n# a remark\n2   3e-2\n",
+          "\xEF\xBB\xBF"
+          "0 1e-2\n2 3e-2\n"}) {
+        EXPECT_TRUE(isBareRise(typed)) << typed;
+        const auto record = parseRise(typed, units);
+        ASSERT_TRUE(record.has_value()) << typed << ": " << record.error().message;
+        EXPECT_THAT(record->time, ElementsAre(0.0, 120.0)) << typed;
+        EXPECT_THAT(record->pressure, ElementsAre(DoubleEq(1.0), DoubleEq(3.0))) << typed;
+        EXPECT_FALSE(parseRise(typed).has_value()) << "a file says its units";
+    }
+    for (const char* typed :
+         {"", " \n", "time_s,pressure_Pa\n0,1\n", "# a remark\ntime_s,pressure_Pa\n0,1\n", "hello"})
+        EXPECT_FALSE(isBareRise(typed)) << typed;
+    EXPECT_THAT(parseRise("time_s,pressure_Pa\n0,1\n2,3\n", units)->time, ElementsAre(0.0, 2.0))
+        << "its own units hold";
+    // Regression: the line was counted from a header that nobody had typed.
+    for (const char* typed : {"0 1\n1 x\n", "0 1\n1 2 3\n"})
+        EXPECT_THAT(parseRise(typed, units).error().message, testing::HasSubstr("line 2: ")) << typed;
+}
+
 TEST(RiseFile, NamesTheFileThatIsNotThere)
 {
     const auto record = readRiseFile("/nowhere/rise.csv");

@@ -148,7 +148,7 @@ TEST_F(DemoJobs, TheReportHasEveryGroupOfFields)
                               "Calibration and background",
                               "All points",
                               "Not tested",
-                              "Void and corrected readings",
+                              "Void and corrected",
                               "Compared with the last job",
                               "Every reading, as recorded",
                               "Review, turn by turn",
@@ -463,7 +463,7 @@ TEST(Report, TheStepOfANewSetUpIsPrinted)
     throttled.note = "foreline throttled";
     job.calibrations.push_back(throttled);
     const std::string all = wordsOf(reportOf(job, object, {}));
-    EXPECT_TRUE(says(all, "+100 % new set-up"));
+    EXPECT_TRUE(says(all, "+100 % before, again"));
     EXPECT_TRUE(says(all, "foreline throttled"));
 }
 

@@ -124,6 +124,88 @@ TEST(WhatIsClaimed, ConditionsAreNamed)
               "Accepted with conditions: 2 points by concession, 1 point left out with its reason");
 }
 
+// Regression: that a person had passed the only point in doubt stood nowhere near the headline.
+TEST(WhatIsClaimed, ThatAPersonJudgedStandsInTheHeadline)
+{
+    model::Job job = silentPoints(4);
+    model::Judgement judgement;
+    judgement.id = model::JudgementId::create();
+    judgement.point = job.sketch.points.front().id;
+    judgement.round = job.rounds.front().id;
+    judgement.finding = "clear";
+    judgement.verdict = "within";
+    judgement.reason = "sprayed twice";
+    judgement.by = "T. Tester";
+    judgement.at = job.readings.back().at;
+    job.judgements.push_back(judgement);
+    EXPECT_EQ(reportOf(job, model::TestObject(), {}).statement.headline,
+              "Accepted: all 4 points within the limit; 1 point judged by a person");
+}
+
+// Property: what is void stands in the report with its reason, and nothing else is said of it.
+TEST(WhatIsClaimed, AVoidMeasurementStandsWithItsReason)
+{
+    model::Job job = silentPoints(2);
+    model::RiseTest rise;
+    rise.id = model::RiseTestId::create();
+    rise.at = job.opened;
+    rise.times = {0.0, 60.0, 120.0};
+    rise.pressures = {1.0, 2.0, 3.0};
+    job.riseTests.push_back(rise);
+    const auto titles = [](const ReportContent& content) {
+        std::string all;
+        for (const Section& section : content.sections)
+            all += section.title + '|';
+        return all;
+    };
+    EXPECT_THAT(titles(reportOf(job, model::TestObject(), {})), HasSubstr("Pressure rise, as found"));
+    job.voidMeasurements = {
+        {model::MeasurementId(rise.id.uuid()), "the valve was not shut", "T. Tester", job.opened}};
+    const ReportContent content = reportOf(job, model::TestObject(), {});
+    EXPECT_THAT(titles(content), Not(HasSubstr("Pressure rise, as found")));
+    std::string row;
+    for (const Section& section : content.sections)
+        for (const Block& block : section.blocks)
+            if (const auto* table = std::get_if<ReportTable>(&block);
+                table != nullptr && section.title == "Void and corrected")
+                for (const Cell& cell : table->rows.at(0))
+                    row += cell.text + '|';
+    EXPECT_THAT(row, HasSubstr("pressure rise|void: the valve was not shut|nothing|"));
+}
+
+// Property: a question that is not in order stands with what was said of it; before the first review none do.
+TEST(WhatIsClaimed, QuestionsStandWithTheirWords)
+{
+    model::Job job = silentPoints(2);
+    const auto rows = [&] {
+        std::vector<std::vector<Cell>> found;
+        for (const Section& section : reportOf(job, model::TestObject(), {}).sections)
+            if (section.title == "Review questions that are not in order")
+                found = std::get<ReportTable>(section.blocks.front()).rows;
+        return found;
+    };
+    EXPECT_TRUE(rows().empty());
+    model::ReviewEntry sent;
+    sent.id = model::ReviewId::create();
+    sent.step = model::ReviewStep::Submitted;
+    sent.by = "T. Tester";
+    sent.at = job.opened;
+    model::ReviewEntry word = sent;
+    word.id = model::ReviewId::create();
+    word.step = model::ReviewStep::Answer;
+    word.check = "qualified";
+    word.text = "papers are with the office";
+    job.review = {sent, word};
+    bool seen = false;
+    for (const std::vector<Cell>& row : rows())
+        if (row.at(0).text == "Tester qualified for this work?") {
+            seen = true;
+            EXPECT_THAT(row.at(1).text, HasSubstr("No qualification is recorded for "));
+            EXPECT_EQ(row.at(2).text, "T. Tester: papers are with the office");
+        }
+    EXPECT_TRUE(seen);
+}
+
 // Regression: one point that passed and others too blind to pass were "Accepted: all points within the
 // limit".
 TEST(WhatIsClaimed, BlindPointsAreAConditionNotAnAcceptance)

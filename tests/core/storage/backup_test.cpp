@@ -5,6 +5,7 @@
 #include <gtest/gtest.h>
 
 #include <atomic>
+#include <cstdlib>
 #include <thread>
 
 namespace sealwalk::tests {
@@ -35,6 +36,23 @@ TEST(Backup, OfALiveHistoryHoldsWhatWasStored)
     const HistoryStore copy = openAt(folder / "copy.sealwalk", Mode::ReadWrite);
     EXPECT_EQ(copy.check(), std::vector<std::string>{});
     EXPECT_GE(copy.readingsAfter(opened.job.id, 0)->size(), 20U);
+}
+
+// Regression: a file copied alone in the midst of a job had none of it; all of it stood in the -wal beside
+// it.
+TEST(Backup, AfterACheckpointTheFileAloneHasEverything)
+{
+    const ScratchFolder folder;
+    OpenedHistory opened(folder / "a.sealwalk");
+    for (int i = 0; i < 20; ++i)
+        opened.add();
+    ASSERT_TRUE(opened.store.checkpoint());
+    // By another program, as people do it: this process must not open the file past SQLite.
+    const std::string from = (folder / "a.sealwalk").string();
+    ASSERT_EQ(std::system(("cp '" + from + "' '" + (folder / "carried.sealwalk").string() + "'").c_str()), 0);
+    const HistoryStore carried = openAt(folder / "carried.sealwalk", Mode::ReadWrite);
+    EXPECT_EQ(carried.check(), std::vector<std::string>{});
+    EXPECT_EQ(carried.readingsAfter(opened.job.id, 0)->size(), 20U);
 }
 
 // Property

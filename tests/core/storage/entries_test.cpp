@@ -262,5 +262,27 @@ TEST(Entries, RefuseTextThatIsNotUtf8)
     EXPECT_TRUE(opened.store.addReading(opened.job.id, reading));
 }
 
+// Property: a void mark names a measurement of its job, once, with a reason, while the job is open for work.
+TEST(Entries, AMeasurementIsMadeVoidOnce)
+{
+    const ScratchFolder folder;
+    OpenedHistory opened(folder / "a.sealwalk");
+    const RiseTest rise = wholeJob().riseTests[0];
+    ASSERT_TRUE(opened.store.addRiseTest(opened.job.id, rise));
+    MeasurementVoid mark{MeasurementId::create(), "the valve was not shut", "Ada", moment(9)};
+    EXPECT_EQ(opened.store.addMeasurementVoid(opened.job.id, mark).error().code, ErrorCode::NotFound);
+    mark.measurement = MeasurementId(rise.id.uuid());
+    MeasurementVoid bare = mark;
+    bare.reason.clear();
+    EXPECT_EQ(opened.store.addMeasurementVoid(opened.job.id, bare).error().code, ErrorCode::BadInput);
+    ASSERT_TRUE(opened.store.addMeasurementVoid(opened.job.id, mark));
+    EXPECT_FALSE(opened.store.addMeasurementVoid(opened.job.id, mark)) << "void already";
+    EXPECT_EQ(opened.store.job(opened.job.id)->voidMeasurements, std::vector<MeasurementVoid>{mark});
+    EXPECT_EQ(opened.store.check(), std::vector<std::string>{});
+    const auto found = opened.store.jobs("valve was not shut");
+    ASSERT_TRUE(found);
+    EXPECT_EQ(found->size(), 1U);
+}
+
 } // namespace
 } // namespace sealwalk::tests

@@ -49,8 +49,8 @@ protected:
         : m_file(m_folder / "a.sealwalk")
     {
         HistoryStore store = openAt(m_file, HistoryStore::Mode::Create);
-        EXPECT_TRUE(store.importJob(sampleObject(), wholeJob(), {samplePicture()}));
-        model::Job open = wholeJob();
+        EXPECT_TRUE(store.importJob(sampleObject(), wholeJobWithVoidMeasurement(), {samplePicture()}));
+        model::Job open = wholeJobWithVoidMeasurement();
         open.id = fixedId<model::JobId>(5);
         open.number = 119;
         open.state = model::JobState::Open;
@@ -147,7 +147,7 @@ TEST_F(Guards, NoRowCanBeReplaced)
 TEST_F(Guards, WhatWasMeasuredOrDecidedIsNeverChangedInOpenJobsEither)
 {
     for (const char* table : {"reading", "void_mark", "calibration", "background_watch", "rise_test",
-                              "judgement", "concession", "signature"}) {
+                              "measurement_void", "judgement", "concession", "signature"}) {
         EXPECT_TRUE(
             refuses(*m_database, fmt::format("UPDATE {0} SET job = job WHERE job <> {1}", table, m_signed)));
         EXPECT_TRUE(refuses(*m_database, fmt::format("DELETE FROM {0} WHERE job <> {1}", table, m_signed)));

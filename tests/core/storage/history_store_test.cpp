@@ -17,7 +17,7 @@ TEST(HistoryStore, GivesTheWholeRecordBackAsItWas)
 {
     const ScratchFolder folder;
     const auto file = folder / "a.sealwalk";
-    const Job job = wholeJob();
+    const Job job = wholeJobWithVoidMeasurement();
     {
         HistoryStore store = openAt(file, Mode::Create);
         const Status taken = store.importJob(sampleObject(), job, {samplePicture()});

@@ -50,6 +50,17 @@ TEST(ReleasedFiles, VersionFourKeepsWhatWasSaid)
     EXPECT_EQ(store.check(), std::vector<std::string>{});
 }
 
+// Regression: the file of version 5 has a pressure rise that is void.
+TEST(ReleasedFiles, VersionFiveKeepsWhatIsVoid)
+{
+    const ScratchFolder folder;
+    const std::filesystem::path file = folder / "five.sealwalk";
+    writeBytes(file, bytesOf(std::filesystem::path(SEALWALK_TEST_DATA) / "history_version_5.sealwalk"));
+    const storage::HistoryStore store = openAt(file, storage::HistoryStore::Mode::ReadWrite);
+    EXPECT_EQ(store.job(wholeJob().id), wholeJobWithVoidMeasurement());
+    EXPECT_EQ(store.check(), std::vector<std::string>{});
+}
+
 // Regression: later versions changed rules, or added places an older file is read without; it is looked at
 // where it may not be written, and stays byte for byte as it is.
 TEST(ReleasedFiles, OlderVersionsAreReadAsTheyAre)
@@ -83,8 +94,8 @@ TEST(ReleasedFiles, OlderVersionsAreReadAsTheyAre)
 // Regression: a copy of an older history that is only looked at failed, "views may not be indexed".
 TEST(ReleasedFiles, OlderVersionsAreCopiedAsTheyAre)
 {
-    for (const char* name :
-         {"history_version_1.sealwalk", "history_version_2.sealwalk", "history_version_3.sealwalk"}) {
+    for (const char* name : {"history_version_1.sealwalk", "history_version_2.sealwalk",
+                             "history_version_3.sealwalk", "history_version_4.sealwalk"}) {
         const ScratchFolder folder;
         const std::filesystem::path file = folder / name;
         writeBytes(file, bytesOf(std::filesystem::path(SEALWALK_TEST_DATA) / name));

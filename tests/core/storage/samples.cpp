@@ -368,6 +368,14 @@ Job wholeJobWithSaid()
     return job;
 }
 
+Job wholeJobWithVoidMeasurement()
+{
+    Job job = wholeJobWithSaid();
+    job.voidMeasurements = {
+        {MeasurementId(job.riseTests.front().id.uuid()), "the valve was not shut", "Ada", moment(80)}};
+    return job;
+}
+
 Person samplePerson()
 {
     Person person;

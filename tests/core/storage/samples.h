@@ -34,6 +34,8 @@ model::Job wholeJobWithParties();
 /// The same, with what was taped off, whose echo a point was taken for, and a background read by eye: the
 /// fields of version 4.
 model::Job wholeJobWithSaid();
+/// The same with a pressure rise that is void.
+model::Job wholeJobWithVoidMeasurement();
 model::Person samplePerson();
 model::Picture samplePicture();
 model::Reading sampleReading(model::RoundId round, model::PointId point);

@@ -9,8 +9,8 @@ int main(int argc, char** argv)
     if (argc != 2)
         return 2;
     storage::HistoryStore store = tests::openAt(argv[1], storage::HistoryStore::Mode::Create);
-    const bool written =
-        store.importJob(tests::sampleObject(), tests::wholeJobWithSaid(), {tests::samplePicture()}) &&
-        store.putSetting("language", "en") && store.putPerson(tests::samplePerson(), "Ada");
+    const bool written = store.importJob(tests::sampleObject(), tests::wholeJobWithVoidMeasurement(),
+                                         {tests::samplePicture()}) &&
+                         store.putSetting("language", "en") && store.putPerson(tests::samplePerson(), "Ada");
     return written ? 0 : 1;
 }

@@ -6,8 +6,8 @@
 #include "ui/judge/judge_work.h"
 #include "ui/judge/open_ends_bar.h"
 #include "ui/judge/verdict_dialog.h"
-#include "ui/judge/void_run_dialog.h"
 #include "ui/render/sheet_view.h"
+#include "ui/widgets/void_dialog.h"
 
 #include <gtest/gtest.h>
 
@@ -117,7 +117,7 @@ TEST_F(OpenEnds, ARunUnderAMovedBackgroundIsVoidedTogether)
 {
     EXPECT_EQ(page->findChild<QComboBox*>(QStringLiteral("moved"))->currentText(), QStringLiteral("9, 10"));
     QTimer::singleShot(0, page.get(), [this] {
-        auto* dialog = page->findChild<VoidRunDialog*>();
+        auto* dialog = page->findChild<VoidDialog*>();
         ASSERT_NE(dialog, nullptr);
         auto* reason = dialog->findChild<QLineEdit*>(QStringLiteral("voidReason"));
         auto* ok = dialog->findChild<QDialogButtonBox*>()->button(QDialogButtonBox::Ok);

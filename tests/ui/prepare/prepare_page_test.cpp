@@ -2,210 +2,25 @@
 #include "core/editing/joints.h"
 #include "core/editing/sheets.h"
 #include "core/model/cautions.h"
-#include "core/storage/history_store.h"
+#include "tests/ui/prepare/prepare_page_fixture.h"
 #include "ui/prepare/caution_words.h"
 #include "ui/prepare/folding_columns.h"
-#include "ui/prepare/prepare_page.h"
 #include "ui/prepare/rise_dialog.h"
 #include "ui/prepare/rise_panel.h"
-#include "ui/prepare/verdict_box.h"
 #include "ui/render/setup_view.h"
-#include "ui/session/job_session.h"
 #include "ui/widgets/moment_field.h"
-#include "ui/widgets/quantity_edit.h"
 
-#include <gtest/gtest.h>
-
-#include <QApplication>
 #include <QCheckBox>
-#include <QDate>
 #include <QDateTime>
-#include <QDialog>
 #include <QLabel>
-#include <QLineEdit>
-#include <QPlainTextEdit>
-#include <QPushButton>
 #include <QShortcut>
 #include <QSignalSpy>
-#include <QTemporaryDir>
 #include <QThread>
-#include <QTimer>
-#include <QtTest>
 
 #include <algorithm>
 #include <cmath>
-#include <functional>
 
 namespace sealwalk::ui {
-
-namespace {
-
-class PreparePageTest : public ::testing::Test
-{
-protected:
-    void SetUp() override
-    {
-        ASSERT_TRUE(session.openHistory(m_folder.filePath(QStringLiteral("p.sealwalk")).toStdString(), true));
-        model::TestObject object;
-        object.id = model::ObjectId::create();
-        object.name = "Box coater 2";
-        object.volume = litres(480);
-        ASSERT_TRUE(session.createObject(object));
-        objectId = object.id;
-        page = std::make_unique<PreparePage>(session);
-        ASSERT_TRUE(session.createJob(object.id, "fault search"));
-        page->resize(1366, 644);
-        page->show();
-        ASSERT_TRUE(QTest::qWaitForWindowExposed(page.get()));
-    }
-
-    [[nodiscard]] QuantityEdit* edit(const char* name) const
-    {
-        for (QuantityEdit* candidate : page->findChildren<QuantityEdit*>())
-            if (candidate->field()->accessibleName() == QString::fromUtf8(name))
-                return candidate;
-        ADD_FAILURE() << "no field " << name;
-        return nullptr;
-    }
-
-    void type(const char* name, const char* text) const
-    {
-        const QuantityEdit* field = edit(name);
-        ASSERT_NE(field, nullptr);
-        field->field()->setFocus();
-        field->field()->selectAll();
-        QTest::keyClicks(field->field(), QString::fromUtf8(text));
-        QTest::keyClick(field->field(), Qt::Key_Return);
-    }
-
-    /// Presses the button and lets `act` work in the dialog that opens.
-    void inDialog(const char* button, const std::function<void(QDialog&)>& act)
-    {
-        bool came = false;
-        QTimer::singleShot(0, page.get(), [&] {
-            auto* dialog = qobject_cast<QDialog*>(QApplication::activeModalWidget());
-            ASSERT_NE(dialog, nullptr);
-            came = true;
-            act(*dialog);
-            if (dialog->isVisible()) {
-                ADD_FAILURE() << "the dialog did not take its entries";
-                dialog->reject();
-            }
-        });
-        page->findChild<QPushButton*>(QString::fromLatin1(button))->click();
-        EXPECT_TRUE(came) << button;
-    }
-
-    static void typeIn(QDialog& dialog, const char* name, const QString& text)
-    {
-        for (QLineEdit* field : dialog.findChildren<QLineEdit*>())
-            if (field->accessibleName() == QString::fromUtf8(name)) {
-                field->setFocus();
-                field->selectAll();
-                QTest::keyClicks(field, text);
-                QTest::keyClick(field, Qt::Key_Tab);
-                return;
-            }
-        ADD_FAILURE() << "no field " << name;
-    }
-
-    static void store(QDialog& dialog) { dialog.findChild<QPushButton*>(QStringLiteral("store"))->click(); }
-
-    [[nodiscard]] std::string verdict() const
-    {
-        return page->findChild<VerdictBox*>()->sentence().toStdString();
-    }
-
-    void enterCalibration()
-    {
-        inDialog("enterCheck", [](QDialog& dialog) {
-            typeIn(dialog, "certified value", QStringLiteral("1e-7"));
-            typeIn(dialog, "date of the certificate", QDate::currentDate().toString(Qt::ISODate));
-            typeIn(dialog, "shown with the leak shut", QStringLiteral("1e-9"));
-            typeIn(dialog, "shown with the leak open", QStringLiteral("6.3e-8"));
-            typeIn(dialog, "response to 63 %", QStringLiteral("2.4"));
-            store(dialog);
-        });
-    }
-
-    void enterBackground()
-    {
-        inDialog("enterBackground", [](QDialog& dialog) {
-            QString lines;
-            for (int i = 0; i < 30; ++i)
-                lines += i % 2 == 0 ? QStringLiteral("1.1e-9\n") : QStringLiteral("9e-10\n");
-            dialog.findChild<QPlainTextEdit*>()->setPlainText(lines);
-            store(dialog);
-        });
-    }
-
-    model::ObjectId objectId;
-    QTemporaryDir m_folder;
-    JobSession session;
-    std::unique_ptr<PreparePage> page;
-};
-
-} // namespace
-
-// Property: everything the report asks for besides the measurement can be said here, and an instrument's
-// Regression: the "now" of a record already typed was taken for its beginning, in the midst of the sprays.
-TEST_F(PreparePageTest, ARiseRecordThatIsWholeEndsNow)
-{
-    const Timestamp before = Timestamp::now();
-    inDialog("enterRise", [](QDialog& dialog) {
-        dialog.findChild<QPlainTextEdit*>()->setPlainText(
-            QStringLiteral("time_s,pressure_mbar\n0,1e-3\n60,2e-3\n120,3e-3\n180,4e-3\n240,5e-3\n"));
-        store(dialog);
-    });
-    ASSERT_EQ(session.job().riseTests.size(), 1U);
-    const double since = before.secondsSince(session.job().riseTests.front().at);
-    EXPECT_GT(since, 200.0);
-    EXPECT_LE(since, 240.0);
-}
-
-// Regression: a job written on paper last year could be typed in, but its checks and watches became today's.
-TEST_F(PreparePageTest, WhatWasMeasuredEarlierKeepsItsDay)
-{
-    inDialog("enterCheck", [](QDialog& dialog) {
-        typeIn(dialog, "certified value", QStringLiteral("1e-7"));
-        typeIn(dialog, "date of the certificate", QStringLiteral("2024-10-01"));
-        typeIn(dialog, "shown with the leak shut", QStringLiteral("1e-9"));
-        typeIn(dialog, "shown with the leak open", QStringLiteral("6.3e-8"));
-        typeIn(dialog, "when it was measured", QStringLiteral("2199-01-01 10:00"));
-        store(dialog);
-        EXPECT_TRUE(dialog.isVisible()) << "not yet";
-        typeIn(dialog, "when it was measured", QStringLiteral("2025-03-11"));
-        store(dialog);
-        EXPECT_TRUE(dialog.isVisible()) << "no time";
-        typeIn(dialog, "when it was measured", QStringLiteral("2025-03-11 09:05"));
-        typeIn(dialog, "remark", QStringLiteral("valve throttled"));
-        store(dialog);
-    });
-    ASSERT_EQ(session.job().calibrations.size(), 1U);
-    const model::Calibration& check = session.job().calibrations.front();
-    EXPECT_EQ(check.at.date(), "2025-03-11");
-    EXPECT_EQ(check.at.timeOfDay().substr(0, 5), "09:05");
-    EXPECT_TRUE(check.note.starts_with("valve throttled; entered ")) << "the record tells both";
-    inDialog("enterBackground", [](QDialog& dialog) {
-        dialog.findChild<QPlainTextEdit*>()->setPlainText(
-            QStringLiteral("1e-9\n1.1e-9\n9e-10\n").repeated(8));
-        typeIn(dialog, "when it was measured", QStringLiteral("11.3.2025 0912"));
-        store(dialog);
-    });
-    ASSERT_EQ(session.job().backgrounds.size(), 1U);
-    EXPECT_EQ(session.job().backgrounds.front().at.timeOfDay().substr(0, 5), "09:12");
-    EXPECT_NE(session.job().backgrounds.front().source.find("typed, entered "), std::string::npos);
-    inDialog("enterRise", [](QDialog& dialog) {
-        dialog.findChild<QPlainTextEdit*>()->setPlainText(
-            QStringLiteral("time_s,pressure_mbar\n0,1e-3\n60,2e-3\n120,3e-3\n180,4e-3\n240,5e-3\n"));
-        typeIn(dialog, "when the gas was shut in; now: it ends now", QStringLiteral("2025-03-11 16:00"));
-        store(dialog);
-    });
-    ASSERT_EQ(session.job().riseTests.size(), 1U);
-    EXPECT_EQ(session.job().riseTests.front().at.date(), "2025-03-11");
-    enterBackground();
-    EXPECT_EQ(session.job().backgrounds.back().at.date(), Timestamp::now().date()) << "nothing typed: now";
-}
 
 // Property: what is asked beside the measurement is kept; a wrong date keeps the dialog open.
 TEST_F(PreparePageTest, PartiesPapersAndInstrumentsCanBeSaid)

@@ -64,7 +64,25 @@ TEST(SheetPicture, KnowsWhatARoomWouldCover)
     SheetParts bandsOnly;
     bandsOnly.plates = bandsOnly.numbers = bandsOnly.values = bandsOnly.names = false;
     const SheetPicture bare(test::sampleJob().map(), 0.45, BandStyle::screen(), bandsOnly);
-    EXPECT_EQ(bare.coveredBy(bare.bounds(), kNobody), 0.0);
+    EXPECT_EQ(bare.numbersLeftOut(), 0) << "none were asked for";
+    // Regression: the flag of a called point lay over the disc of another joint.
+    const auto& stretches = bare.content().stretches;
+    for (std::size_t i = 0; i < stretches.size(); ++i) {
+        const QRectF near(bare.placeOf(i) - QPointF(2, 2), QSizeF(4, 4));
+        EXPECT_GT(bare.coveredBy(near, kNobody), 0.0) << i;
+        if (bare.outwardOf(i).isNull()) { // a spot
+            EXPECT_LT(bare.coveredBy(near, i), bare.coveredBy(near, kNobody)) << i;
+        }
+    }
+}
+
+// Property: numbers that found no room are counted; with more room there are fewer.
+TEST(SheetPicture, CountsTheNumbersWithoutRoom)
+{
+    const auto map = test::sampleJob().map();
+    const int far = SheetPicture(map, 0.05, BandStyle::screen()).numbersLeftOut();
+    EXPECT_GT(far, 0);
+    EXPECT_LT(SheetPicture(map, 2.0, BandStyle::screen()).numbersLeftOut(), far);
 }
 
 /// What is written on a picture.

@@ -68,15 +68,20 @@ TEST_F(Advice, TakesReadingsFromPaper)
     EXPECT_EQ(controller().machine().state(), CallState::Go);
     enterValue(QStringLiteral("3-9"));
     EXPECT_EQ(stored(), 0u);
-    enterValue(QStringLiteral("2570")); // no time of day
-    EXPECT_EQ(stored(), 0u);
-    press(Qt::Key_Escape);
-    enterValue(QStringLiteral("1432"));
+    for (const char* typed : {"2570", "1.2-8"}) { // no time of day; a rate in the wrong place
+        enterValue(QLatin1String(typed));
+        EXPECT_EQ(stored(), 0u) << typed;
+        press(Qt::Key_Escape);
+    }
+    enterValue(QStringLiteral("14:32"));
     ASSERT_EQ(stored(), 1u);
     EXPECT_EQ(last().entry, model::Entry::Transcribed);
     EXPECT_EQ(last().at.date(), day.toString(Qt::ISODate).toStdString());
     EXPECT_EQ(last().at.timeOfDay(), "14:32:00");
     EXPECT_FALSE(last().dwell.has_value());
+    // Regression: nothing told a reading typed in afterwards from one of its moment.
+    EXPECT_TRUE(last().remark.starts_with("entered " + Timestamp::now().date())) << last().remark;
+    EXPECT_EQ(last().remark.find("usual pace"), std::string::npos);
     press(Qt::Key_N);
     enterValue(QStringLiteral("932")); // before the one above
     EXPECT_EQ(stored(), 1u);
@@ -90,6 +95,7 @@ TEST_F(Advice, TakesReadingsFromPaper)
     press(Qt::Key_Return); // at the usual pace
     ASSERT_EQ(stored(), 3u);
     EXPECT_EQ(last().at.utcMilliseconds % 1000, 0) << "no finer than paper";
+    EXPECT_TRUE(last().remark.ends_with(", its time taken from the usual pace")) << last().remark;
     controller().setTranscribing(true, day, seconds(9.0));
     press(Qt::Key_N);
     enterValue(QStringLiteral("1500"));
@@ -103,11 +109,39 @@ TEST_F(Advice, TakesReadingsFromPaper)
     controller().remark(QStringLiteral("a hair on the seal"));
     enterValue(QStringLiteral("1501"));
     EXPECT_EQ(last().point, skipped);
-    EXPECT_EQ(last().remark, "a hair on the seal; came later: helium hangs there");
+    EXPECT_TRUE(last().remark.starts_with("a hair on the seal; came later: helium hangs there; entered "))
+        << last().remark;
     EXPECT_DOUBLE_EQ(inSeconds(*last().dwell), 9.0);
     controller().setTranscribing(false);
     enterValue(QStringLiteral("3-9"));
     EXPECT_EQ(last().entry, model::Entry::Typed);
+}
+
+// Regression: a point that was not sprayed was asked for its time, and what was typed next went there.
+TEST_F(Advice, WhatWasNotSprayedHasNoTimeOnPaper)
+{
+    controller().setTranscribing(true, QDate::currentDate().addDays(-3));
+    enterValue(QStringLiteral("3-9"));
+    enterValue(QStringLiteral("1432"));
+    ASSERT_EQ(stored(), 1u);
+    const Timestamp before = last().at;
+    press(Qt::Key_X);
+    press(Qt::Key_1);
+    ASSERT_EQ(stored(), 2u);
+    EXPECT_EQ(last().outcome, model::Outcome::NotTested);
+    EXPECT_EQ(last().at.secondsSince(before), 1.0) << "in its order";
+    EXPECT_TRUE(last().remark.ends_with(", without a time of its own")) << last().remark;
+    EXPECT_EQ(controller().field(), SprayController::Field::Peak);
+}
+
+// Regression: the mode outlived the sheet, and the job it was of.
+TEST_F(Advice, PaperEndsWhenTheJobIsSentForReview)
+{
+    controller().setTranscribing(true);
+    ASSERT_TRUE(history.session.submit("all typed in"));
+    EXPECT_FALSE(controller().isTranscribing());
+    type(QStringLiteral("3"));
+    EXPECT_TRUE(field().text().isEmpty()) << "the job takes no more readings";
 }
 
 // Regression: "readings from a paper sheet", said before the first round began, was forgotten with its

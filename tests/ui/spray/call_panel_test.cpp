@@ -12,6 +12,7 @@
 #include <QAbstractButton>
 #include <QAbstractItemModelTester>
 #include <QKeyEvent>
+#include <QLabel>
 #include <QSignalSpy>
 #include <QTest>
 
@@ -229,8 +230,13 @@ TEST_F(Spray, CorrectsTheLastEntryWithTwoKeysAndKeepsTheOld)
     const model::ReadingId wrong = last().id;
     press(Qt::Key_C);
     EXPECT_EQ(called(), 1);
+    // Regression: the program gave a reason of its own that nobody had seen.
+    EXPECT_TRUE(std::ranges::any_of(panel->findChildren<QLabel*>(), [](const QLabel* label) {
+        return label->text().contains(QStringLiteral("Enter says “typed wrong”"));
+    }));
     enterValue(QStringLiteral("3-8"));
     ASSERT_EQ(stored(), 2u);
+    EXPECT_TRUE(last().reason.starts_with("typed wrong (")) << last().reason;
     EXPECT_EQ(last().corrects, wrong);
     EXPECT_EQ(last().by, "T. Tester");
     EXPECT_FALSE(last().reason.empty());

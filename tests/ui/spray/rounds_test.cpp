@@ -3,6 +3,7 @@
 #include "tests/support/german.h"
 #include "tests/ui/spray/spray_page_fixture.h"
 
+#include <QLabel>
 #include <QStringList>
 
 namespace sealwalk::ui {
@@ -39,6 +40,22 @@ TEST_F(SeveralRounds, EnterGoesOnWithTheRoundThatWasInterrupted)
         press(Qt::Key_N);
     EXPECT_TRUE(controller().isFinished());
     EXPECT_FALSE(controller().leftOpen().has_value());
+}
+
+// Regression: two repairs opened two rounds, and nothing said in the one that the other still waited.
+TEST_F(SeveralRounds, TheOtherRoundsThatWaitAreSaid)
+{
+    const auto* waiting = page->findChild<QLabel*>(QStringLiteral("roundsWaiting"));
+    EXPECT_EQ(waiting->text(), QStringLiteral("Also waits: round 1 (4 call(s))"));
+    EXPECT_FALSE(waiting->isHidden());
+    history.session.setCurrentRound(first);
+    EXPECT_EQ(waiting->text(), QStringLiteral("Also waits: round 2 (1 call(s))"));
+    press(Qt::Key_J);
+    enterValue(QStringLiteral("1"));
+    history.session.setCurrentRound(history.session.job().rounds.back().id);
+    press(Qt::Key_N);
+    history.session.setCurrentRound(first);
+    EXPECT_TRUE(waiting->isHidden()) << "nothing waits besides this one";
 }
 
 // Regression: a jump to a point that this round does not call did nothing, without a word.

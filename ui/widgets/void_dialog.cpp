@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "ui/judge/void_run_dialog.h"
+#include "ui/widgets/void_dialog.h"
 
 #include <QDialogButtonBox>
 #include <QLabel>
@@ -9,13 +9,12 @@
 
 namespace sealwalk::ui {
 
-VoidRunDialog::VoidRunDialog(const QString& what, const QString& because, QWidget* parent)
+VoidDialog::VoidDialog(const VoidQuestion& question, QWidget* parent)
     : QDialog(parent)
-    , m_reason(new QLineEdit(tr("background moved"), this))
+    , m_reason(new QLineEdit(question.suggested, this))
 {
-    setWindowTitle(tr("Void together"));
-    auto* text = new QLabel(
-        because + QLatin1Char('\n') + tr("Void the readings of %1 and spray them again?").arg(what), this);
+    setWindowTitle(question.title);
+    auto* text = new QLabel(question.text, this);
     text->setWordWrap(true);
     text->setMinimumWidth(420);
     m_reason->setObjectName(QStringLiteral("voidReason"));
@@ -24,7 +23,7 @@ VoidRunDialog::VoidRunDialog(const QString& what, const QString& because, QWidge
     label->setBuddy(m_reason);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel, this);
     QPushButton* ok = buttons->button(QDialogButtonBox::Ok);
-    ok->setText(tr("Void and spray again"));
+    ok->setText(question.agree);
     auto* column = new QVBoxLayout(this);
     column->addWidget(text);
     column->addWidget(label);
@@ -32,12 +31,13 @@ VoidRunDialog::VoidRunDialog(const QString& what, const QString& because, QWidge
     column->addWidget(buttons);
     connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
-    connect(m_reason, &QLineEdit::textChanged, ok,
-            [ok](const QString& typed) { ok->setEnabled(!typed.trimmed().isEmpty()); });
+    const auto allow = [this, ok] { ok->setEnabled(!reason().isEmpty()); };
+    connect(m_reason, &QLineEdit::textChanged, this, allow);
+    allow();
     m_reason->setFocus();
 }
 
-QString VoidRunDialog::reason() const
+QString VoidDialog::reason() const
 {
     return m_reason->text().trimmed();
 }
