@@ -10088,14 +10088,6 @@ Das übernehmen?</translation>
         <translation>noch nicht: Helium zieht noch ab</translation>
     </message>
     <message>
-        <source>Instead of %1; Enter says “%2”, M another reason</source>
-        <translation>Statt %1; Enter sagt „%2“, M einen anderen Grund</translation>
-    </message>
-    <message>
-        <source>Instead of %1; Enter says “%2”</source>
-        <translation>Statt %1; Enter sagt „%2“</translation>
-    </message>
-    <message>
         <source>the check with the reference leak afterwards is due: Prepare, Alt+1</source>
         <translation>die Prüfung mit dem Prüfleck hinterher steht aus: Vorbereiten, Alt+1</translation>
     </message>
@@ -10105,6 +10097,14 @@ Das übernehmen?</translation>
             <numerusform>%n ausgelassen; </numerusform>
             <numerusform>%n ausgelassen; </numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Instead of %1: what was really shown</source>
+        <translation>Statt %1: was wirklich angezeigt wurde</translation>
+    </message>
+    <message>
+        <source>because “%1”, M: other</source>
+        <translation>weil „%1“, M: anders</translation>
     </message>
 </context>
 <context>

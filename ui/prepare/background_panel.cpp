@@ -58,8 +58,6 @@ BackgroundPanel::BackgroundPanel(JobSession& session, QWidget* parent)
     m_watch->setObjectName(QStringLiteral("enterBackground"));
     m_notes = quietLabel({}, this, QStringLiteral("caption"));
     m_notes->setWordWrap(true);
-    auto* row = new QHBoxLayout;
-    row->addWidget(m_figures, 1);
     m_which = new QComboBox(this);
     m_which->setAccessibleName(tr("which watch"));
     m_which->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
@@ -67,15 +65,17 @@ BackgroundPanel::BackgroundPanel(JobSession& session, QWidget* parent)
     m_void = new QPushButton(tr("Void …"), this);
     m_void->setObjectName(QStringLiteral("voidBackground"));
     m_void->setAccessibleName(tr("void this background watch"));
-    row->addWidget(m_void);
+    auto* row = new QHBoxLayout;
     row->addWidget(m_watch);
+    row->addWidget(m_which, 1);
+    row->addWidget(m_void);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(4);
     column->addWidget(m_heading);
     column->addWidget(m_plot);
+    column->addWidget(m_figures);
     column->addLayout(row);
-    column->addWidget(m_which);
     column->addWidget(m_notes);
     connect(m_watch, &QPushButton::clicked, this, &BackgroundPanel::enterBackground);
     connect(m_void, &QPushButton::clicked, this, &BackgroundPanel::voidWatch);
@@ -104,7 +104,7 @@ void BackgroundPanel::refresh()
                                  : lastStanding >= 0                       ? lastStanding
                                                                            : m_which->count() - 1);
     }
-    m_which->setVisible(m_which->count() > 1);
+    m_which->setVisible(m_which->count() > 0);
     showWatch(m_which->currentIndex());
 }
 

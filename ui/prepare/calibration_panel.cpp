@@ -125,7 +125,7 @@ void CalibrationPanel::refresh()
         }
         m_which->setCurrentIndex(m_which->count() == before && chosen >= 0 ? chosen : m_which->count() - 1);
     }
-    m_which->setVisible(m_which->count() > 1);
+    m_which->setVisible(m_which->count() > 0);
     m_enter->setEnabled(job.isOpenForWork());
     showCheck(m_which->currentIndex());
 }

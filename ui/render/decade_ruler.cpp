@@ -171,6 +171,21 @@ void paintLevelRuler(QPainter& painter, const Theme& theme, const report::MapSca
     std::optional<double> mark; // where the value stands
     if (parts.value)
         mark = frame.at(std::clamp(scale.position(*parts.value), 0.0, 1.0), 0).x();
+    // The mark of a value close by would cover a word: it stands beside it then, on the side of what it
+    // names.
+    const auto besideMark = [&](double x, double wide) {
+        // A ruler narrower than its words is no range for std::clamp.
+        const double from = std::max(where.left(), std::min(x - wide / 2.0, where.right() - wide));
+        if (!mark || *mark < from - kMarkHalf * u || *mark > from + wide + kMarkHalf * u)
+            return from;
+        const double before = *mark - 1.5 * kMarkHalf * u - wide;
+        const double behind = *mark + 1.5 * kMarkHalf * u;
+        const bool fitsBefore = before >= where.left();
+        const bool fitsBehind = behind + wide <= where.right();
+        if (!fitsBefore && !fitsBehind)
+            return from;
+        return fitsBehind && (*mark < x || !fitsBefore) ? behind : before;
+    };
     QRectF limitRoom;
     if (scale.limit && onScale(scale.position(*scale.limit))) {
         const double x = frame.at(scale.position(*scale.limit), 0).x();
@@ -180,12 +195,7 @@ void paintLevelRuler(QPainter& painter, const Theme& theme, const report::MapSca
             painter.setFont(bold);
             const QString word = inWords("limit");
             const double half = QFontMetricsF(bold).horizontalAdvance(word) / 2.0;
-            double from = x - half;
-            if (const double keep = half + kMarkHalf * u; mark && std::abs(*mark - x) < keep) {
-                // The mark of a value close to it would cover the word: beside it, on the side of the limit.
-                from = *mark < x ? *mark + 1.5 * kMarkHalf * u : *mark - 1.5 * kMarkHalf * u - 2.0 * half;
-                from = std::max(where.left(), std::min(from, where.right() - 2.0 * half));
-            }
+            const double from = besideMark(x, 2.0 * half);
             painter.drawText(QPointF(from, wordLine), word);
             limitRoom = QRectF(from - 4 * u, wordLine - text, 2 * half + 8 * u, text);
         }
@@ -199,8 +209,7 @@ void paintLevelRuler(QPainter& painter, const Theme& theme, const report::MapSca
             painter.setPen(theme.colour(Role::InkSoft));
             for (const QString& word : {inWords("smallest detectable"), inWords("seen")}) {
                 const double words = metrics.horizontalAdvance(word);
-                // A ruler narrower than its words is no range for std::clamp.
-                const double from = std::max(where.left(), std::min(x - words / 2.0, where.right() - words));
+                const double from = besideMark(x, words);
                 if (QRectF(from, wordLine - text, words, text).intersects(limitRoom))
                     continue;
                 painter.drawText(QPointF(from, wordLine), word);

@@ -18,7 +18,6 @@ using render::TextSize;
 constexpr int kHeadHeight = 30;
 constexpr int kRowHeight = 46;
 constexpr int kOrderHeight = 26;
-constexpr double kAsideWidth = 96.0;
 
 /// Full block stops, half block needs a word, outline is in order: by shape first, colour second.
 void paintBlock(QPainter& painter, const render::Theme& theme, QPointF corner, CheckState state, bool settled)
@@ -71,8 +70,14 @@ void ChecksDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option
     }
     const bool settled = index.data(ChecksModel::SettledRole).toBool();
     paintBlock(*painter, theme, {left, row.top() + 4}, state, settled);
+    const QString aside =
+        settled ? ChecksModel::tr("word given") : index.data(ChecksModel::AsideRole).toString();
+    painter->setFont(render::font(TextSize::Text));
+    // Only as much as it takes: the answer has the rest.
+    const double beside =
+        aside.isEmpty() ? 0.0 : painter->fontMetrics().horizontalAdvance(aside) + render::kGapApart;
     const double text = left + 22;
-    const double room = right - kAsideWidth - text;
+    const double room = right - beside - text;
     const auto line = [&](render::Weight weight, Role ink, double top, const QString& words) {
         painter->setFont(render::font(TextSize::Text, weight));
         painter->setPen(theme.colour(ink));
@@ -88,9 +93,7 @@ void ChecksDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option
     painter->setFont(render::font(TextSize::Text));
     const bool remarked = index.data(ChecksModel::RemarkedRole).toBool();
     painter->setPen(theme.colour(settled ? Role::Within : remarked ? Role::Unsure : Role::InkSoft));
-    const QString aside =
-        settled ? ChecksModel::tr("word given") : index.data(ChecksModel::AsideRole).toString();
-    painter->drawText(QRectF(right - kAsideWidth, row.top(), kAsideWidth, row.height()),
+    painter->drawText(QRectF(right - beside, row.top(), beside, row.height()),
                       Qt::AlignRight | Qt::AlignVCenter, aside);
     painter->restore();
 }

@@ -65,7 +65,7 @@ DecisionBar::DecisionBar(QWidget* parent)
     m_remarks->setObjectName(QStringLiteral("reviewRemarks"));
     m_remarks->setAccessibleName(tr("Remarks that go with the job"));
     m_remarks->setTabChangesFocus(true);
-    m_remarks->setFixedHeight(56);
+    m_remarks->setFixedHeight(72); // three lines
     m_passphrase->setEchoMode(QLineEdit::Password);
     m_passphrase->setObjectName(QStringLiteral("passphrase"));
     m_passphrase->setAccessibleName(tr("Passphrase of the reviewer's key"));

@@ -335,11 +335,7 @@ QString CallPanel::caption() const
                          .arg(QString::fromStdString(m_controller.paperTimeOffered()->timeOfDay()))
                    : tr("Time on the paper, as 1432");
     if (m_controller.isCorrecting())
-        return m_controller.remark().isEmpty()
-                   ? tr("Instead of %1; Enter says “%2”, M another reason")
-                         .arg(m_controller.targetInWords(), SprayController::typedWrong())
-                   : tr("Instead of %1; Enter says “%2”")
-                         .arg(m_controller.targetInWords(), m_controller.remark());
+        return tr("Instead of %1: what was really shown").arg(m_controller.targetInWords());
     return tr("Highest value while spraying, as the detector shows it");
 }
 
@@ -411,6 +407,10 @@ QStringList CallPanel::chips() const
 {
     // What bears on the reading first: a narrow panel leaves the last ones out.
     QStringList chips{conditionWord(m_controller.condition())};
+    if (m_controller.isCorrecting()) // seen before it is stored
+        chips << tr("because “%1”, M: other")
+                     .arg(m_controller.remark().isEmpty() ? SprayController::typedWrong()
+                                                          : m_controller.remark());
     if (m_controller.isTranscribing())
         chips << tr("from paper");
     if (const QString off = m_controller.isCorrecting() ? QString() : m_controller.shielded(); !off.isEmpty())
@@ -424,7 +424,7 @@ QStringList CallPanel::chips() const
     chips << tr("%1 % He").arg(m_session.job().setup.heliumShare.si() * 100.0, 0, 'f', 0);
     if (const auto delay = m_controller.delay())
         chips << tr("first rise %1 s").arg(QLocale().toString(inSeconds(*delay), 'f', 1));
-    if (!m_controller.remark().isEmpty())
+    if (!m_controller.remark().isEmpty() && !m_controller.isCorrecting())
         chips << tr("remark: %1").arg(m_controller.remark());
     return chips;
 }

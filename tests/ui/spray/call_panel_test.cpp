@@ -12,7 +12,6 @@
 #include <QAbstractButton>
 #include <QAbstractItemModelTester>
 #include <QKeyEvent>
-#include <QLabel>
 #include <QSignalSpy>
 #include <QTest>
 
@@ -231,9 +230,9 @@ TEST_F(Spray, CorrectsTheLastEntryWithTwoKeysAndKeepsTheOld)
     press(Qt::Key_C);
     EXPECT_EQ(called(), 1);
     // Regression: the program gave a reason of its own that nobody had seen.
-    EXPECT_TRUE(std::ranges::any_of(panel->findChildren<QLabel*>(), [](const QLabel* label) {
-        return label->text().contains(QStringLiteral("Enter says “typed wrong”"));
-    }));
+    EXPECT_TRUE(panel->findChild<CallHead*>()->accessibleDescription().contains(
+        QStringLiteral("because “typed wrong”, M: other")))
+        << panel->findChild<CallHead*>()->accessibleDescription().toStdString();
     enterValue(QStringLiteral("3-8"));
     ASSERT_EQ(stored(), 2u);
     EXPECT_TRUE(last().reason.starts_with("typed wrong (")) << last().reason;
