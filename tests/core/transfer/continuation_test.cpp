@@ -127,6 +127,30 @@ TEST_F(ContinuedJob, ThatForkedIsRefused)
     EXPECT_TRUE(holds(here));
 }
 
+// Property: a measurement that was made void elsewhere comes back so; two marks that differ are no
+// continuation.
+TEST_F(ContinuedJob, BringsTheMarkOfAMeasurementThatIsVoid)
+{
+    auto& calibrations = m_before.record.job.calibrations;
+    m_before.record.job.voidMeasurements.clear();
+    if (calibrations.empty()) {
+        calibrations.emplace_back();
+        calibrations.back().id = model::CalibrationId::create();
+    }
+    ASSERT_EQ(take(m_before).outcome, Outcome::Came);
+    const auto marked = [&](const char* reason) {
+        JobFile file = m_before;
+        file.record.job.voidMeasurements = {
+            {model::MeasurementId(calibrations.front().id.uuid()), reason, "Ada", file.record.job.opened}};
+        return file;
+    };
+    const transfer::TakenIn taken = take(marked("typed a decade off"));
+    EXPECT_EQ(taken.outcome, Outcome::WentOn) << taken.done;
+    EXPECT_NE(taken.done.find("1 void mark of a measurement"), std::string::npos) << taken.done;
+    EXPECT_TRUE(holds(marked("typed a decade off")));
+    EXPECT_EQ(take(marked("leak was shut")).outcome, Outcome::NotTaken);
+}
+
 // Property: nothing tells which of two set-ups is the later one; what was only filled in is.
 TEST_F(ContinuedJob, WithAnotherSetupIsRefused)
 {

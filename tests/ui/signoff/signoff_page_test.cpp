@@ -134,6 +134,13 @@ TEST_F(Signoff, AQuestionListsAllThatIsOpenOnIt)
     emit const_cast<QListWidget*>(matters)->itemActivated(matters->item(1));
     ASSERT_EQ(jumped.count(), 1);
     EXPECT_EQ(jumped.front().at(1).value<model::PointId>(), points[2].id);
+    // Regression: the row named the points of the gravest alone, as if nothing else were open.
+    ChecksModel rows;
+    check.wordGiven.clear();
+    rows.setChecks({check}, three.session.job().sketch);
+    EXPECT_EQ(rows.index(1).data(ChecksModel::AnswerRole).toString(),
+              QStringLiteral("Void and not repeated: point 1. (1 more)"));
+    EXPECT_EQ(rows.index(1).data(ChecksModel::AsideRole).toString(), QStringLiteral("1 3"));
     check.matters.resize(1);
     panel.setCheck(&check);
     EXPECT_TRUE(matters->isHidden());

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A round logged by keys alone, through the real widgets.
+#include "tests/support/jobs.h"
 #include "tests/support/temporary_history.h"
 #include "ui/spray/call_head.h"
 #include "ui/spray/call_panel.h"
@@ -240,6 +241,22 @@ TEST_F(Spray, CorrectsTheLastEntryWithTwoKeysAndKeepsTheOld)
     EXPECT_EQ(last().by, "T. Tester");
     EXPECT_FALSE(last().reason.empty());
     EXPECT_EQ(called(), 2);
+}
+
+// Regression: that the check afterwards was still to be made was first said when the job was sent for review.
+TEST_F(Spray, AfterTheLastPointTheCheckAfterwardsIsSaid)
+{
+    ASSERT_TRUE(history.session.addCalibration(tests::systemCheck(Timestamp::now(), 1.0)));
+    while (!controller->isFinished())
+        press(Qt::Key_N);
+    const auto says = [&] { return panel->findChild<CallHead*>()->accessibleDescription(); };
+    EXPECT_TRUE(says().contains(QStringLiteral("afterwards is due"))) << says().toStdString();
+    model::Calibration after = history.session.job().calibrations.front();
+    after.id = model::CalibrationId::create();
+    after.moment = model::CalibrationMoment::After;
+    after.at = Timestamp::now();
+    ASSERT_TRUE(history.session.addCalibration(after));
+    EXPECT_FALSE(says().contains(QStringLiteral("afterwards is due"))) << says().toStdString();
 }
 
 TEST_F(Spray, AsksOnceAboutASlip)
