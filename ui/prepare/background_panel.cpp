@@ -171,6 +171,7 @@ void BackgroundPanel::voidWatch()
     const QString what = tr("background watch of %1").arg(momentText(watch));
     if (const Status stored = askAndVoid(m_session, watch.id.uuid(), what, this); !stored)
         emit failed(stored.error());
+    m_which->setFocus(); // the button may be shut now
 }
 
 void BackgroundPanel::enterBackground()

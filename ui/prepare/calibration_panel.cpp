@@ -243,6 +243,7 @@ void CalibrationPanel::voidCheck()
             .arg(momentWord(check.moment), text(check.at.date()), text(check.at.timeOfDay()).left(5));
     if (const Status stored = askAndVoid(m_session, check.id.uuid(), what, this); !stored)
         emit failed(stored.error());
+    m_which->setFocus(); // the button may be shut now
 }
 
 } // namespace sealwalk::ui

@@ -215,6 +215,7 @@ void RisePanel::voidTest()
             .arg(momentWord(test.moment), text(test.at.date()), text(test.at.timeOfDay()).left(5));
     if (const Status stored = askAndVoid(m_session, test.id.uuid(), what, this); !stored)
         emit failed(stored.error());
+    m_which->setFocus(); // the button may be shut now
 }
 
 } // namespace sealwalk::ui
