@@ -23,9 +23,9 @@ struct RiseUnits
 
 /// Reads a record from text. Columns are known by their names; the part after the first "_" is any unit of
 /// time, pressure or temperature. Errors: BadInput, naming the line, counted from 1.
-/// @param bare  the units of time and pressure where there is no header line; then blanks may stand between
-/// the
-///              two numbers of a line as well. Without it a header line is asked for.
+/// @param bare  units of time and pressure where there is no header line; blanks may part the two numbers of
+/// a
+///              line then. Without it a header line is asked for.
 Result<analysis::RiseRecord> parseRise(std::string_view text,
                                        const std::optional<RiseUnits>& bare = std::nullopt);
 

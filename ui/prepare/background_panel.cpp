@@ -17,24 +17,12 @@
 #include <QSignalBlocker>
 #include <QVBoxLayout>
 
-#include <algorithm>
-
 namespace sealwalk::ui {
 
 namespace {
 
 constexpr int kPlotHeight = 168;
 constexpr double kSecondsPerMinute = 60.0;
-
-/// In order of time; void ones at their place.
-std::vector<const model::BackgroundWatch*> shownWatches(const model::Job& job)
-{
-    std::vector<const model::BackgroundWatch*> shown;
-    for (const model::BackgroundWatch& watch : job.backgrounds)
-        shown.push_back(&watch);
-    std::stable_sort(shown.begin(), shown.end(), [](const auto* a, const auto* b) { return a->at < b->at; });
-    return shown;
-}
 
 QString momentText(const model::BackgroundWatch& watch)
 {
@@ -94,7 +82,7 @@ void BackgroundPanel::refresh()
         const int chosen = m_which->currentIndex();
         m_which->clear();
         int lastStanding = -1;
-        for (const model::BackgroundWatch* watch : shownWatches(job)) {
+        for (const model::BackgroundWatch* watch : inOrderOfTime(job.backgrounds)) {
             const QString name = tr("watch of %1").arg(momentText(*watch));
             const bool stands = job.voidOf(watch->id.uuid()) == nullptr;
             m_which->addItem(stands ? name : tr("void: %1").arg(name));
@@ -111,7 +99,7 @@ void BackgroundPanel::refresh()
 void BackgroundPanel::showWatch(int index)
 {
     const model::Job& job = m_session.job();
-    const auto shown = shownWatches(job);
+    const auto shown = inOrderOfTime(job.backgrounds);
     const bool any = index >= 0 && static_cast<std::size_t>(index) < shown.size();
     m_void->setVisible(any);
     m_notes->hide();
@@ -132,6 +120,8 @@ void BackgroundPanel::showWatch(int index)
     m_plot->setToolTip(text(watch.source));
     const auto summary = analysis::summariseBackground(watch);
     if (!summary) {
+        m_plot->setFigure({}); // not that of the watch shown before
+        m_figures->clear();
         showNotes(mark, {render::inWords(summary.error())});
         return;
     }
@@ -163,7 +153,7 @@ void BackgroundPanel::voidWatch()
 {
     if (!m_session.hasJob())
         return;
-    const auto shown = shownWatches(m_session.job());
+    const auto shown = inOrderOfTime(m_session.job().backgrounds);
     const auto index = static_cast<std::size_t>(m_which->currentIndex());
     if (index >= shown.size())
         return;

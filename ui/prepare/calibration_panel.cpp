@@ -53,16 +53,6 @@ QString nameOf(const model::Calibration& check, const analysis::CheckView& view)
         .arg(text(check.at.timeOfDay()).left(5), momentWord(check.moment), factor, kind, place);
 }
 
-/// In order of time; void ones at their place.
-std::vector<const model::Calibration*> shownChecks(const model::Job& job)
-{
-    std::vector<const model::Calibration*> shown;
-    for (const model::Calibration& check : job.calibrations)
-        shown.push_back(&check);
-    std::stable_sort(shown.begin(), shown.end(), [](const auto* a, const auto* b) { return a->at < b->at; });
-    return shown;
-}
-
 } // namespace
 
 CalibrationPanel::CalibrationPanel(JobSession& session, QWidget* parent)
@@ -117,7 +107,7 @@ void CalibrationPanel::refresh()
         const int chosen = m_which->currentIndex();
         m_which->clear();
         const auto views = analysis::checks(job);
-        for (const model::Calibration* check : shownChecks(job)) {
+        for (const model::Calibration* check : inOrderOfTime(job.calibrations)) {
             const auto view = std::find_if(views.begin(), views.end(),
                                            [&](const auto& each) { return each.calibration == check->id; });
             m_which->addItem(view != views.end() ? nameOf(*check, *view)
@@ -160,7 +150,7 @@ void CalibrationPanel::showCheck(int index)
 {
     clearRows();
     const model::Job& job = m_session.job();
-    const auto shown = shownChecks(job);
+    const auto shown = inOrderOfTime(job.calibrations);
     const bool any = index >= 0 && static_cast<std::size_t>(index) < shown.size();
     m_void->setVisible(any);
     if (!any) {
@@ -233,7 +223,7 @@ void CalibrationPanel::voidCheck()
 {
     if (!m_session.hasJob())
         return;
-    const auto shown = shownChecks(m_session.job());
+    const auto shown = inOrderOfTime(m_session.job().calibrations);
     const auto index = static_cast<std::size_t>(m_which->currentIndex());
     if (index >= shown.size())
         return;

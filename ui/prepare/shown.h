@@ -7,6 +7,9 @@
 
 #include <QString>
 
+#include <algorithm>
+#include <vector>
+
 namespace sealwalk::ui {
 
 /// The unit shown everywhere in the job; mbar·l/s where the stored word is not known.
@@ -23,6 +26,18 @@ QString richRate(LeakRate rate, const Unit& unit, const model::Setup& setup);
 QString plainRate(LeakRate rate, const Unit& unit, const model::Setup& setup);
 /// "mbar·l/s He".
 QString unitText(const Unit& unit);
+
+/// Measurements as they are chosen from: in order of time, void ones at their place.
+template <class Measurement>
+std::vector<const Measurement*> inOrderOfTime(const std::vector<Measurement>& measurements)
+{
+    std::vector<const Measurement*> ordered;
+    for (const Measurement& each : measurements)
+        ordered.push_back(&each);
+    std::stable_sort(ordered.begin(), ordered.end(),
+                     [](const Measurement* a, const Measurement* b) { return a->at < b->at; });
+    return ordered;
+}
 
 QString secondsText(Duration time);
 QString text(const std::string& utf8);

@@ -70,7 +70,7 @@ bool SprayController::asksForPaperTime(const ReadingDraft& draft)
         constexpr std::int64_t kNext = 1000; // ms, as two of one minute
         storePaper(m_paper.last
                        ? Timestamp{m_paper.last->utcMilliseconds + kNext, m_paper.last->offsetMinutes}
-                       : Timestamp::now(),
+                       : stampOf(QDateTime(m_paper.day, QTime(0, 0))),
                    ", without a time of its own");
         return true;
     }

@@ -200,7 +200,8 @@ void SprayController::keep(ReadingDraft draft, JobSession::Waiting waiting)
         return;
     }
     if (m_paper.isOn) { // the next one on the sheet is counted from here
-        m_paper.last = stored->at;
+        if (m_paper.last || wasSprayed(stored->outcome)) // else it has no time to count from
+            m_paper.last = stored->at;
         m_paper.pending.reset();
         m_field = Field::Peak;
     }

@@ -50,6 +50,21 @@ model::Job threePoints()
     return job;
 }
 
+/// A person's verdict "within" on the first point.
+void passFirst(model::Job& job, const char* finding, const char* reason)
+{
+    model::Judgement judgement;
+    judgement.id = model::JudgementId::create();
+    judgement.point = job.sketch.points.front().id;
+    judgement.round = job.rounds.front().id;
+    judgement.finding = finding;
+    judgement.verdict = "within";
+    judgement.reason = reason;
+    judgement.by = "T. Tester";
+    judgement.at = job.readings.back().at;
+    job.judgements.push_back(judgement);
+}
+
 model::Job silentPoints(int count)
 {
     model::Job job = tests::ringJob(count);
@@ -91,16 +106,7 @@ TEST(WhatIsClaimed, NothingIsAcceptedWhereNothingCouldBeSaid)
 TEST(WhatIsClaimed, WhatWasReadStandsWhereAPersonTookTheFigureOut)
 {
     model::Job job = threePoints();
-    model::Judgement judgement;
-    judgement.id = model::JudgementId::create();
-    judgement.point = job.sketch.points.front().id;
-    judgement.round = job.rounds.front().id;
-    judgement.finding = "other source";
-    judgement.verdict = "within";
-    judgement.reason = "the detector's own hose";
-    judgement.by = "T. Tester";
-    judgement.at = job.readings.back().at;
-    job.judgements.push_back(judgement);
+    passFirst(job, "other source", "the detector's own hose");
     EXPECT_THAT(small(reportOf(job, model::TestObject(), {}), "All points", "1"), HasSubstr("as read 2.0 "));
 }
 
@@ -128,16 +134,7 @@ TEST(WhatIsClaimed, ConditionsAreNamed)
 TEST(WhatIsClaimed, ThatAPersonJudgedStandsInTheHeadline)
 {
     model::Job job = silentPoints(4);
-    model::Judgement judgement;
-    judgement.id = model::JudgementId::create();
-    judgement.point = job.sketch.points.front().id;
-    judgement.round = job.rounds.front().id;
-    judgement.finding = "clear";
-    judgement.verdict = "within";
-    judgement.reason = "sprayed twice";
-    judgement.by = "T. Tester";
-    judgement.at = job.readings.back().at;
-    job.judgements.push_back(judgement);
+    passFirst(job, "clear", "sprayed twice");
     EXPECT_EQ(reportOf(job, model::TestObject(), {}).statement.headline,
               "Accepted: all 4 points within the limit; 1 point judged by a person");
 }

@@ -134,6 +134,23 @@ TEST_F(Advice, WhatWasNotSprayedHasNoTimeOnPaper)
     EXPECT_EQ(controller().field(), SprayController::Field::Peak);
 }
 
+// Regression: a sheet that began with one not tested counted its times from today, and put them a day later.
+TEST_F(Advice, ASheetMayBeginWithWhatWasNotSprayed)
+{
+    const QDate day = QDate::currentDate().addDays(-3);
+    controller().setTranscribing(true, day);
+    press(Qt::Key_X);
+    press(Qt::Key_1);
+    ASSERT_EQ(stored(), 1u);
+    EXPECT_EQ(last().at.date(), day.toString(Qt::ISODate).toStdString());
+    EXPECT_FALSE(controller().paperTimeOffered().has_value());
+    enterValue(QStringLiteral("3-9"));
+    enterValue(QStringLiteral("0932"));
+    ASSERT_EQ(stored(), 2u);
+    EXPECT_EQ(last().at.date(), day.toString(Qt::ISODate).toStdString());
+    EXPECT_EQ(last().at.timeOfDay(), "09:32:00");
+}
+
 // Regression: the mode outlived the sheet, and the job it was of.
 TEST_F(Advice, PaperEndsWhenTheJobIsSentForReview)
 {
