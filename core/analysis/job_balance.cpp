@@ -82,6 +82,19 @@ const model::RiseTest* riseTestFor(const model::Job& job, Standing standing)
     return chosen;
 }
 
+std::optional<MissedPressure> missedPressure(const model::Job& job, const model::TestObject& object)
+{
+    const model::RiseTest* test = riseTestFor(job, Standing::AsLeft);
+    if (test == nullptr || !test->basePressure || !object.wantedPressure ||
+        *test->basePressure <= *object.wantedPressure)
+        return std::nullopt;
+    for (const int digits : {2, 3, 4})
+        if (fmt::format("{:.{}e}", test->basePressure->si(), digits - 1) !=
+            fmt::format("{:.{}e}", object.wantedPressure->si(), digits - 1))
+            return MissedPressure{*test->basePressure, *object.wantedPressure, digits};
+    return std::nullopt; // no gauge tells them apart
+}
+
 std::optional<RiseTotal> totalOf(const RiseSummary& rise)
 {
     if (!(rise.high.si() > 0.0))

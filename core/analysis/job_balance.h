@@ -32,6 +32,17 @@ const model::RiseTest* riseTestFor(const model::Job& job, model::RoundId round);
 /// repair says nothing about the leaks on this side.
 const model::RiseTest* riseTestFor(const model::Job& job, Standing standing);
 
+struct MissedPressure
+{
+    Pressure reached;
+    Pressure wanted;
+    int digits = 2; ///< significant ones in which the two differ
+};
+
+/// The base pressure before the pressure rise as left, where it is above the one that the owner wants; none:
+/// it is not, or one of them is not known.
+std::optional<MissedPressure> missedPressure(const model::Job& job, const model::TestObject& object);
+
 /// What a judged record says of the total, as air; none when it says nothing at all.
 std::optional<RiseTotal> totalOf(const RiseSummary& rise);
 

@@ -1,12 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/analysis/job_findings.h"
 
+#include "core/analysis/answered.h"
 #include "core/analysis/approval.h"
 #include "core/analysis/finding_figures.h"
 #include "core/analysis/finding_words.h"
 #include "core/analysis/job_sources.h"
 #include "core/analysis/job_view.h"
 #include "core/analysis/person_word.h"
+#include "core/analysis/rate_range.h"
 #include "core/analysis/repair_progress.h"
 #include "core/base/calendar_day.h"
 
@@ -60,16 +62,19 @@ struct ReadFinding
 };
 
 /// A spray without an answer that could not be sized - cut short, or before the reference leak - says nothing
-/// beside one in the same condition that could; nor does a silent one without background or time beside a
-/// silent one that has both.
+/// beside one in the same condition that could; nor does a silent one that lacks its time, or only its
+/// background, beside a silent one that does not.
 bool isMadeGood(const ReadFinding& lacking, const ReadFinding& other)
 {
     const auto isSized = [](const PointFinding& f) { return f.rate || f.bound || f.asRead; };
-    const auto isWhole = [](const model::Reading& r) { return r.background && r.dwell; };
+    const auto wholeness = [](const model::Reading& r) {
+        return 2 * (r.dwell ? 1 : 0) + (r.background ? 1 : 0);
+    };
     if (lacking.finding.condition != other.finding.condition || !isSized(other.finding))
         return false;
     const bool areSilent = !lacking.finding.asRead && !other.finding.asRead;
-    return !isSized(lacking.finding) || (areSilent && !isWhole(*lacking.reading) && isWhole(*other.reading));
+    return !isSized(lacking.finding) ||
+           (areSilent && wholeness(*lacking.reading) < wholeness(*other.reading));
 }
 
 void addRepairs(const model::Job& job, std::vector<PointFinding>& findings)
@@ -106,6 +111,108 @@ std::vector<model::PointId> newlyShielded(const model::Reading& earlier, const m
     return points;
 }
 
+/// A point that answered once and not again, with what was taped off in between.
+struct SilentRepeat
+{
+    PointFinding* finding = nullptr;
+    const model::Reading* counts = nullptr;
+    const model::Reading* again = nullptr;
+    std::vector<model::PointId> taped;
+    LeakRate hidden; ///< what a leak of its own may be without having shown then
+    bool wouldHaveShown = false;
+    std::vector<model::PointId> sources; ///< whose echo it was; empty: it is not settled
+};
+
+/// Of the points taped off since, those that leak enough for the reading.
+std::vector<model::PointId> mayHaveTakenIt(const SilentRepeat& repeat, const std::vector<PointFinding>& all)
+{
+    std::vector<model::PointId> sources;
+    for (const PointFinding& other : all) {
+        const bool isOff = std::ranges::find(repeat.taped, other.point) != repeat.taped.end();
+        const bool isEnough =
+            other.atLeast || (other.high && repeat.finding->low && *other.high >= *repeat.finding->low);
+        if (isOff && isLeakWord(other.finding) && isEnough)
+            sources.push_back(other.point);
+    }
+    return sources;
+}
+
+/// Whether the point answered, in that condition, while all of these were taped off: then it leaks itself.
+bool answeredAllTheSame(const model::Job& job, const model::Reading& like,
+                        const std::vector<model::PointId>& off)
+{
+    const auto standing = job.standing(like.round);
+    return std::ranges::any_of(standing, [&](const model::Reading* reading) {
+        const bool isAnswer =
+            reading->outcome == model::Outcome::Value || reading->outcome == model::Outcome::AboveRange;
+        return isAnswer && reading->point == like.point && reading->condition == like.condition &&
+               std::ranges::all_of(off, [&](model::PointId point) {
+                   return std::ranges::find(reading->shielded, point) != reading->shielded.end();
+               });
+    });
+}
+
+/// Told from one another as they were found: whose source is an echo itself, or of which each was silent with
+/// the other taped off, is left to a person.
+void settleByTape(const model::Job& job, const std::vector<PointFinding>& findings,
+                  std::vector<SilentRepeat>& repeats)
+{
+    std::unordered_set<model::PointId> settled;
+    for (SilentRepeat& repeat : repeats) {
+        if (!repeat.wouldHaveShown || !isLeakWord(repeat.finding->finding))
+            continue;
+        repeat.sources = mayHaveTakenIt(repeat, findings);
+        if (!repeat.sources.empty() && answeredAllTheSame(job, *repeat.counts, repeat.sources))
+            repeat.sources.clear();
+        if (!repeat.sources.empty())
+            settled.insert(repeat.finding->point);
+    }
+    for (SilentRepeat& repeat : repeats)
+        if (std::ranges::any_of(repeat.sources,
+                                [&](model::PointId source) { return settled.contains(source); }))
+            repeat.sources.clear();
+}
+
+/// What the search could not know, because the place lies far off on the sheet or on another one: with these
+/// points taped off nothing answered, so the helium of the reading went in there.
+void makeEcho(const model::Job& job, const model::TestObject& object, const SilentRepeat& repeat)
+{
+    PointFinding& finding = *repeat.finding;
+    PointFinding echo = readingFinding(job, object, *repeat.counts);
+    echo.point = finding.point;
+    echo.number = finding.number;
+    echo.finding = Finding::Echo;
+    echo.rate.reset();
+    echo.low.reset();
+    echo.high.reset();
+    echo.conformance.reset();
+    echo.bound = repeat.hidden;
+    echo.verdict = verdictOf({{}, {}, repeat.hidden, repeat.hidden}, job.limitOf(finding.point));
+    echo.of = repeat.sources;
+    if (echo.of.size() == 1)
+        echo.owes.push_back({echo.of.front(), 1.0});
+    finding = std::move(echo);
+}
+
+void sayRepeat(const model::Job& job, const SilentRepeat& repeat)
+{
+    const std::string first = repeat.counts->at.timeOfDay().substr(0, 5);
+    const std::string second = repeat.again->at.timeOfDay().substr(0, 5);
+    const std::vector<int> off = numbersIn(job, repeat.taped);
+    auto& because = repeat.finding->because;
+    because.insert(
+        because.begin() + std::min<std::ptrdiff_t>(1, std::ssize(because)),
+        off.empty()
+            ? fmt::format("It answered at {} and not when it was sprayed again at {}: a leak answers twice. "
+                          "Judge it, or make void the reading that does not count.",
+                          first, second)
+            : fmt::format("It answered at {} and not at {}, with {} taped or bagged off{}{}.", first, second,
+                          pointsWords(off),
+                          repeat.wouldHaveShown ? "; a leak of its own, as large as that, would have shown"
+                                                : "",
+                          repeat.sources.empty() ? "" : ": the helium went in there"));
+}
+
 /// A leak answers twice: that a later spray of the round, in the same condition, got no answer is said beside
 /// the answer that counts.
 void addSilentRepeats(const model::Job& job, const model::TestObject& object, model::RoundId round,
@@ -115,6 +222,7 @@ void addSilentRepeats(const model::Job& job, const model::TestObject& object, mo
     for (const model::Reading* reading : job.standing(round))
         if (reading->outcome == model::Outcome::NoResponse)
             silent[reading->point].push_back(reading);
+    std::vector<SilentRepeat> found;
     for (PointFinding& finding : findings) {
         const auto sprayed = silent.find(finding.point);
         if (sprayed == silent.end() ||
@@ -141,22 +249,21 @@ void addSilentRepeats(const model::Job& job, const model::TestObject& object, mo
         if (best == repeats.end())
             continue;
         const model::Reading& again = **best;
-        const std::string first = counts->at.timeOfDay().substr(0, 5);
-        const std::string second = again.at.timeOfDay().substr(0, 5);
-        const std::vector<int> off = numbersIn(job, newlyShielded(*counts, again));
         const bool hadTime = !counts->delay || (again.dwell && *again.dwell > *counts->delay);
         const auto hidden = readingFinding(job, object, again).bound;
-        const bool wouldShow = hadTime && hidden && finding.low && *hidden < *finding.low;
-        finding.because.insert(
-            finding.because.begin() + std::min<std::ptrdiff_t>(1, std::ssize(finding.because)),
-            off.empty()
-                ? fmt::format(
-                      "It answered at {} and not when it was sprayed again at {}: a leak answers twice. "
-                      "Judge it, or make void the reading that does not count.",
-                      first, second)
-                : fmt::format("It answered at {} and not at {}, with {} taped or bagged off{}.", first,
-                              second, pointsWords(off),
-                              wouldShow ? "; a leak of its own, as large as that, would have shown" : ""));
+        found.push_back({&finding,
+                         counts,
+                         &again,
+                         newlyShielded(*counts, again),
+                         hidden.value_or(LeakRate()),
+                         hadTime && hidden && finding.low && *hidden < *finding.low,
+                         {}});
+    }
+    settleByTape(job, findings, found);
+    for (const SilentRepeat& repeat : found) {
+        if (!repeat.sources.empty())
+            makeEcho(job, object, repeat);
+        sayRepeat(job, repeat);
     }
 }
 

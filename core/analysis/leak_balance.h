@@ -46,6 +46,8 @@ struct LeakAsAir
     std::string beside =
         {}; ///< why it is not in the sum, "was found only in another condition"; empty: it is
     [[nodiscard]] bool inSum() const { return beside.empty(); }
+    /// "point 12 was found only in another condition; it is not in the sum"
+    [[nodiscard]] std::string whyNotInSum() const { return label + ' ' + beside + "; it is not in the sum"; }
 };
 
 enum class BalanceVerdict

@@ -34,6 +34,8 @@ public:
         , m_now(now)
     {}
 
+    /// A base pressure is wanted, and nothing ties it to leaks.
+    [[nodiscard]] bool lacksSpeed() const { return m_options.wantedPressure && !m_options.airSpeed; }
     /// None when what comes in is only known as far as it was located: that would be too low a pressure.
     [[nodiscard]] std::optional<Pressure> basePressure(LeakRate leak) const
     {
@@ -118,7 +120,10 @@ std::string adviceFor(const Target& target, const RepairEffect& effect, const Le
                       LeakRate left)
 {
     if (!target.asked())
-        return "no total limit and no wanted pressure to repair towards";
+        return target.lacksSpeed() ? "no total limit, and without the speed of the object's own pumps for "
+                                     "air no repair can be held "
+                                     "against the base pressure wanted"
+                                   : "no total limit and no wanted pressure to repair towards";
     if (!effect.reachable)
         return "repairing every located leak is not enough; what is not located must be found, or the limit "
                "is below the "

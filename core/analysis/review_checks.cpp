@@ -107,6 +107,8 @@ constexpr std::array<Question, 24> kQuestions{{
 constexpr std::string_view kOn = "On \u201C";
 constexpr std::string_view kOff = "\u201D: ";
 
+constexpr std::string_view kNotAgreed = "Not agreed: ";
+
 /// Whether these words were said on a stop that is another one by now.
 bool isOfAnotherStop(const std::string& text, const std::string& answer)
 {
@@ -120,20 +122,29 @@ bool isOfAnotherStop(const std::string& text, const std::string& answer)
 /// what was said of it then settles nothing of what it has become. It is kept for who works on it.
 void takeWords(ReviewCheck& check, const model::Job& job)
 {
-    std::string by;
     for (const model::ReviewEntry& entry : job.review)
         if (entry.step == model::ReviewStep::Returned) {
-            check.returnedWith = std::exchange(check.wordGiven, {});
-            check.returnedBy = std::exchange(by, {});
+            const GivenWord last = check.words.empty() ? GivenWord() : check.words.back();
+            check.returnedWith = last.text;
+            check.returnedBy = last.by;
+            check.wasObjected = last.isObjection;
             check.words.clear();
         } else if (entry.check == check.word &&
                    (entry.step == model::ReviewStep::Answer || entry.step == model::ReviewStep::Remark)) {
-            if (isOfAnotherStop(entry.text, check.answer))
+            const auto objected = objectedIn(entry.text);
+            if (!objected && isOfAnotherStop(entry.text, check.answer))
                 continue;
-            check.wordGiven = entry.text;
-            check.words.push_back({entry.by, entry.text});
-            by = entry.by;
+            check.words.push_back({entry.by, objected.value_or(entry.text), objected.has_value()});
         }
+    check.isObjected = !check.words.empty() && check.words.back().isObjection;
+    if (!check.words.empty() && !check.isObjected)
+        check.wordGiven = check.words.back().text;
+    // Sent back it still wants an answer, from who works on it.
+    const bool isOpen = check.isObjected || (check.wasObjected && check.words.empty());
+    if (isOpen && check.state == CheckState::InOrder) {
+        check.state = CheckState::NeedsWord;
+        check.matters.insert(check.matters.begin(), {check.answer, check.state, check.points});
+    }
 }
 
 /// Some answers are phrases of the analysis, made to stand behind a colon elsewhere.
@@ -145,6 +156,18 @@ std::string withCapital(std::string sentence)
 }
 
 } // namespace
+
+std::string objection(const std::string& word)
+{
+    return word.empty() || objectedIn(word) ? word : std::string(kNotAgreed) + word;
+}
+
+std::optional<std::string> objectedIn(std::string_view word)
+{
+    return word.starts_with(kNotAgreed) && word.size() > kNotAgreed.size()
+               ? std::optional(std::string(word.substr(kNotAgreed.size())))
+               : std::nullopt;
+}
 
 std::string wordOnStop(const std::string& answer, const std::string& word)
 {

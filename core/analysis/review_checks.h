@@ -43,6 +43,7 @@ struct GivenWord
 {
     std::string by;
     std::string text;
+    bool isObjection = false; ///< that it may not stand; `text` without its beginning
 };
 
 struct ReviewCheck
@@ -55,10 +56,13 @@ struct ReviewCheck
     CheckState state = CheckState::InOrder;
     CheckPlace place = CheckPlace::Judge;
     std::vector<model::PointId> points; ///< concerned, in order of number
-    std::string wordGiven;              ///< the latest answer a person gave to it; empty: none
+    std::string wordGiven; ///< the latest answer a person gave to it; empty: none, or objected to
     std::vector<GivenWord> words;       ///< all of them since it was last sent back, that one at the end
+    bool isObjected = false;  ///< the latest word is an objection: it wants another one, whatever is computed
     std::string returnedWith; ///< what was said of it when the job was last sent back; empty: nothing
     std::string returnedBy;   ///< who said that
+    bool wasObjected =
+        false; ///< that was an objection: it cannot be said again as it stands, and wants an answer
     [[nodiscard]] bool isSettled() const
     {
         return state == CheckState::InOrder || (state == CheckState::NeedsWord && !wordGiven.empty());
@@ -68,6 +72,12 @@ struct ReviewCheck
 /// A word said on a check that stops, with what it was said of: it settles nothing, and must not settle what
 /// the check complains of next.
 std::string wordOnStop(const std::string& answer, const std::string& word);
+
+/// The word of who does not agree that a question may stand as it is answered. It is kept as words, so that
+/// every reader of the record sees it; without words of its own it says nothing.
+std::string objection(const std::string& word);
+/// What was objected; none when the word is no objection.
+std::optional<std::string> objectedIn(std::string_view word);
 
 struct ReviewOptions
 {

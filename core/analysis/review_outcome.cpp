@@ -252,6 +252,16 @@ void doubtTimes(const ReviewGround& ground, const model::RiseTest& test, std::ve
                          sprayed});
 }
 
+/// What the owner asked for beside the leaks.
+void missPressure(const ReviewGround& ground, std::vector<Answer>& found)
+{
+    if (const auto missed = missedPressure(ground.job, ground.object))
+        found.push_back({CheckState::NeedsWord,
+                         fmt::format("The base pressure, {:.{}e} mbar, is above the {:.{}e} mbar wanted.",
+                                     inMillibars(missed->reached), missed->digits - 1,
+                                     inMillibars(missed->wanted), missed->digits - 1)});
+}
+
 } // namespace
 
 Answer balanceMet(const ReviewGround& ground)
@@ -260,6 +270,7 @@ Answer balanceMet(const ReviewGround& ground)
     std::vector<Answer> found;
     for (const model::RiseTest* test : ground.job.standingRiseTests())
         doubtTimes(ground, *test, found);
+    missPressure(ground, found);
     if (found.empty())
         return adds;
     if (adds.state != CheckState::InOrder)

@@ -105,7 +105,12 @@ SetupOutlook setupOutlook(const model::Job& job, const model::TestObject& object
     outlook.needsCalibration = places.empty();
     outlook.needsBackground =
         !detail::backgroundAt(job, Timestamp{std::numeric_limits<std::int64_t>::max(), 0}).has_value();
-    if (const PlaceSensitivity* place = worst(places))
+    const PlaceSensitivity* place = worst(places);
+    if (place == nullptr && !places.empty())
+        place = &places.front(); // without a background the check still says what it saw
+    if (place != nullptr && outlook.shareIsInFactor)
+        outlook.shownOfLeak = place->factor.factor;
+    if (place != nullptr && place->smallestDetectable)
         judge(job, *place, outlook);
 
     outlook.points = static_cast<int>(job.sketch.activePoints().size());

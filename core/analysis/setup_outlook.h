@@ -39,6 +39,9 @@ struct SetupOutlook
     double dwellShare = 1.0;                    ///< of the final signal that the dwell shows
     std::optional<double> heliumToDetector;     ///< 0 … 1, past the parallel pump
     bool parallelSpeedUnknown = false;          ///< a pump in parallel is stated, its speed is not
+    std::optional<double> shownOfLeak; ///< 0 …: shown over true of the reference leak at the worst place, by
+                                       ///< the latest system check: the share of helium and what the detector
+                                       ///< makes of it
     bool shareIsInFactor = false;               ///< a system check holds it already; not to be counted twice
     std::optional<LeakRate> smallestDetectable; ///< at the worst place, on the chamber
     std::string worstPlace;                     ///< where the reference leak sat there; may be empty

@@ -44,6 +44,10 @@ std::vector<WalkStep> walk(const model::Job& job, model::RoundId roundId)
     standing.reserve(round->points.size());
     for (const model::Reading* reading : job.standing(roundId))
         standing[{reading->point, reading->condition}] = reading;
+    std::unordered_set<Key, KeyHash> later; // two repairs may call the same point, and a new round goes first
+    for (auto other = job.rounds.rbegin(); other != job.rounds.rend() && other->id != roundId; ++other)
+        for (const model::Reading* reading : job.standing(other->id))
+            later.insert({reading->point, reading->condition});
     std::unordered_set<model::ReadingId> voided;
     for (const model::VoidMark& mark : job.voids)
         voided.insert(mark.reading);
@@ -85,7 +89,8 @@ std::vector<WalkStep> walk(const model::Job& job, model::RoundId roundId)
             const auto reading = standing.find({id, condition});
             steps.push_back({id, point->second->number, condition,
                              reading == standing.end() ? nullptr : reading->second,
-                             hadVoid.contains({id, condition}), true});
+                             hadVoid.contains({id, condition}), true,
+                             reading == standing.end() && later.contains({id, condition})});
         }
         if (!answeredBesides.contains(id))
             continue;
@@ -94,7 +99,7 @@ std::vector<WalkStep> walk(const model::Job& job, model::RoundId roundId)
                 std::find(wanted->second.begin(), wanted->second.end(), condition) != wanted->second.end();
             const auto reading = isAsked ? standing.end() : standing.find({id, condition});
             if (reading != standing.end())
-                steps.push_back({id, point->second->number, condition, reading->second, false, false});
+                steps.push_back({id, point->second->number, condition, reading->second, false, false, false});
         }
     }
     return steps;
@@ -147,17 +152,12 @@ std::optional<WalkStep> nextCall(const std::vector<WalkStep>& steps, model::Poin
 std::vector<OpenRound> openRounds(const model::Job& job)
 {
     std::vector<OpenRound> open;
-    std::unordered_set<model::PointId> answeredLater;
     for (auto round = job.rounds.rbegin(); round != job.rounds.rend(); ++round) {
         const std::vector<WalkStep> steps = walk(job, round->id);
-        const auto left = std::count_if(steps.begin(), steps.end(), [&](const WalkStep& step) {
-            return !step.isDone() && !answeredLater.contains(step.point);
-        });
+        const auto left =
+            std::count_if(steps.begin(), steps.end(), [](const WalkStep& step) { return !step.isDone(); });
         if (left > 0)
             open.push_back({&*round, static_cast<int>(left)});
-        for (const WalkStep& step : steps)
-            if (step.isDone() && step.isAsked)
-                answeredLater.insert(step.point);
     }
     return open;
 }

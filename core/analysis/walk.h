@@ -20,7 +20,8 @@ struct WalkStep
     const model::Reading* reading = nullptr; ///< the latest that stands; nullptr: still to be sprayed
     bool wasVoid = false;                    ///< had only void readings: it is called again
     bool isAsked = true;                     ///< by the joint; false: read in that condition all the same
-    [[nodiscard]] bool isDone() const { return reading != nullptr; }
+    bool isReadLater = false;                ///< not here, but in a round opened since
+    [[nodiscard]] bool isDone() const { return reading != nullptr || isReadLater; }
     bool operator==(const WalkStep&) const = default;
 };
 

@@ -66,6 +66,19 @@ std::vector<double> places(const model::Joint& joint, int count)
     return result;
 }
 
+std::string markBehind(const std::string& first, int steps)
+{
+    constexpr std::size_t kMostDigits = 6; // a longer number is no count
+    std::size_t begin = first.size();
+    while (begin > 0 && first.size() - begin < kMostDigits && first[begin - 1] >= '0' &&
+           first[begin - 1] <= '9')
+        --begin;
+    const std::string digits = first.substr(begin);
+    const int number = digits.empty() ? 1 : std::stoi(digits);
+    return fmt::format("{}{:0{}}", first.substr(0, begin), number + steps,
+                       std::max<std::size_t>(1, digits.size()));
+}
+
 int giveNumber(model::Sketch& sketch)
 {
     return ++sketch.lastNumber;
@@ -108,10 +121,14 @@ Result<Edit> layPoints(const model::Sketch& sketch, model::JointId id, const Lay
         if (i < numbers.size()) {
             point = *sketch.pointNumbered(numbers[i]);
             point.place.clear(); // a place typed for the old spot would now mislead
+            if (laying.first)
+                point.number = giveNumber(next);
         } else {
             point = {model::PointId::create(), giveNumber(next), id, 0.0, {}, false};
         }
         point.along = along[i];
+        if (!laying.mark.empty())
+            point.place = markBehind(laying.mark, static_cast<int>(i));
         laid.push_back(std::move(point));
     }
     std::erase_if(next.points, [&](const model::TestPoint& p) { return p.joint == id && !p.retired; });

@@ -93,4 +93,21 @@ std::vector<Reminder> reminders(const model::Sketch& sketch, const NameInWindow&
     return result;
 }
 
+std::vector<Reminder> reminders(const model::Job& job, const NameInWindow& named)
+{
+    std::vector<Reminder> result = reminders(job.sketch, named);
+    for (Reminder& reminder : result) {
+        const auto last = std::find_if(job.review.rbegin(), job.review.rend(), [&](const auto& entry) {
+            return (entry.check == model::kNotThere || entry.check == model::kThereAfterAll) &&
+                   entry.text == reminder.what;
+        });
+        reminder.isAbsent =
+            !reminder.onSketch && last != job.review.rend() && last->check == model::kNotThere;
+    }
+    std::stable_sort(result.begin(), result.end(), [](const Reminder& a, const Reminder& b) {
+        return !(a.onSketch || a.isAbsent) && (b.onSketch || b.isAbsent);
+    });
+    return result;
+}
+
 } // namespace sealwalk::editing

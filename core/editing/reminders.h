@@ -2,7 +2,7 @@
 // What is usually forgotten when joints are drawn. Common practice of the trade, no published list.
 #pragma once
 
-#include "core/model/sketch.h"
+#include "core/model/job.h"
 
 #include <functional>
 #include <span>
@@ -20,6 +20,7 @@ struct Reminder
     model::JointKind kind; ///< what it would be drawn as
     bool isSetup = false;  ///< belongs to the test set-up
     bool onSketch = false; ///< a joint whose name tells of it is drawn already
+    bool isAbsent = false; ///< somebody said that the object has none, model::kNotThere
 };
 
 /// What goes with a kind of joint.
@@ -32,5 +33,8 @@ using NameInWindow = std::function<std::string(std::string_view)>;
 /// still missing first. What is drawn is known by its name, in English or as `named` says it; of the test
 /// set-up by its kind too.
 std::vector<Reminder> reminders(const model::Sketch& sketch, const NameInWindow& named = {});
+
+/// The same for a job, with what was said in it not to be there.
+std::vector<Reminder> reminders(const model::Job& job, const NameInWindow& named = {});
 
 } // namespace sealwalk::editing

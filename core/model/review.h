@@ -52,6 +52,12 @@ struct ReviewEntry
     bool operator==(const ReviewEntry&) const = default;
 };
 
+/// The check of an entry that says that the object has none of what is often forgotten: a step of the work,
+/// no answer to a question. Its text is that of the reminder.
+inline constexpr std::string_view kNotThere = "not there";
+/// The same, taken back: the latest of both counts.
+inline constexpr std::string_view kThereAfterAll = "there after all";
+
 /// The role of a signature that goes with an approval, whatever else its person does.
 inline constexpr std::string_view kApprovalRole = "reviewer";
 /// The role of a signature that goes with an amendment.

@@ -153,11 +153,13 @@ std::string placeText(const Sheet* sheet, const Joint& joint, const geometry::Pa
     const geometry::Vector fromCentre = outline.at(along).place - outline.bounds().centre();
     // Hours run clockwise from the up direction.
     const double clockwise = up - std::atan2(fromCentre.y, fromCentre.x);
-    const double hours = clockwise / (2.0 * std::numbers::pi) * 12.0;
-    const int hour = (static_cast<int>(std::lround(hours)) % 12 + 12) % 12;
+    // Half hours: sixteen points round a door seal shared the full ones.
+    const auto halves = static_cast<int>(std::lround(clockwise / (2.0 * std::numbers::pi) * 24.0));
+    const int half = (halves % 24 + 24) % 24;
+    const int hour = half / 2;
     const std::string side =
         sheet == nullptr || sheet->seenFrom.empty() ? "" : ", seen from " + sheet->seenFrom;
-    return fmt::format("{} o'clock{}", hour == 0 ? 12 : hour, side);
+    return fmt::format("{}{} o'clock{}", hour == 0 ? 12 : hour, half % 2 == 0 ? "" : ":30", side);
 }
 
 std::string complaint(const Sketch& sketch)

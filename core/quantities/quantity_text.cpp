@@ -6,6 +6,7 @@
 #include <fmt/format.h>
 
 #include <cmath>
+#include <optional>
 
 namespace sealwalk {
 
@@ -45,9 +46,8 @@ Result<double> shareInRange(double share, std::string_view text)
     return share;
 }
 
-} // namespace
-
-Result<NumberWithUnit> readQuantity(std::string_view text, DecimalMark mark)
+/// @param asked  what the unit is to be of, for the refusal of one that is not known; none: anything
+Result<NumberWithUnit> readAsked(std::string_view text, DecimalMark mark, std::optional<UnitKind> asked)
 {
     const Split parts = split(text);
     if (parts.number.empty())
@@ -71,9 +71,20 @@ Result<NumberWithUnit> readQuantity(std::string_view text, DecimalMark mark)
                     fmt::format("\"{}\" has no unit; right would be for instance \"{} mbar l/s\"", text,
                                 parts.number));
     auto unit = readUnit(parts.unit);
+    if (!unit && asked)
+        return fail(ErrorCode::BadInput,
+                    fmt::format("\"{}\" is not a unit known here; {} is asked for, such as \"{}\"",
+                                parts.unit, nameOf(*asked), exampleOf(*asked)));
     if (!unit)
         return fail(unit.error());
     return NumberWithUnit{*number, *std::move(unit)};
+}
+
+} // namespace
+
+Result<NumberWithUnit> readQuantity(std::string_view text, DecimalMark mark)
+{
+    return readAsked(text, mark, std::nullopt);
 }
 
 Result<double> checkedSi(double number, const Unit& unit)
@@ -114,7 +125,7 @@ Result<double> parseSi(std::string_view text, UnitKind kind, const Unit* unitOfB
     if (!parts.number.empty() && parts.unit.empty())
         return fail(ErrorCode::BadInput, fmt::format("\"{}\" has no unit; {} is asked for, such as \"{}\"",
                                                      text, nameOf(kind), exampleOf(kind)));
-    const auto read = readQuantity(text, mark);
+    const auto read = readAsked(text, mark, kind);
     if (!read)
         return fail(read.error());
     const auto unit = readUnit(read->unit.id, kind);
@@ -130,7 +141,7 @@ Result<double> parseSi(std::string_view text, UnitKind kind, const Unit* unitOfB
 
 Result<LeakRate> parseLeakRate(std::string_view text, const FlowBasis& basis, DecimalMark mark)
 {
-    const auto read = readQuantity(text, mark);
+    const auto read = readAsked(text, mark, UnitKind::LeakRates);
     if (!read)
         return fail(read.error());
     if (read->unit.kind != UnitKind::LeakRates)

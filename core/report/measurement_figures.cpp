@@ -57,10 +57,12 @@ Figure backgroundFigure(const model::BackgroundWatch& watch, const analysis::Bac
     figure.strips.push_back(strip);
     figure.series.push_back(line({}, watch.times, values, Tone::Chart1, Line::Solid));
     figure.series.back().width = 1.3;
-    if (watch.swing) // one value, read by eye, has no course: its level runs through
+    if (watch.swing) { // one value, read by eye, has no course and no time: its level runs through
         figure.series.push_back(
             line({}, {figure.x.low, figure.x.high}, {level, level}, Tone::Accent, Line::Solid));
-    else if (!watch.times.empty()) {
+        figure.x.unit = "read by eye";
+        figure.x.ticks = {{figure.x.low, {}}};
+    } else if (!watch.times.empty()) {
         // The line through the series: the level stands in its middle.
         const double half = (watch.times.back() - watch.times.front()) / 2.0;
         const double slope = shown(summary.driftPerSecond, unit);

@@ -153,7 +153,9 @@ std::string rangeBeside(double number, double low, double high)
 {
     if (!isInDecade(number, low, high))
         return screenRate(low) + " \u2026 " + screenRate(high);
-    return endsInDecade(number, low, high);
+    const std::string ends = endsInDecade(number, low, high);
+    const int exponent = rateParts(number).exponent;
+    return exponent == 0 ? ends : '(' + ends + ')' + screenRate(std::pow(10.0, exponent), 1).substr(1);
 }
 
 std::string printRange(double number, double low, double high)

@@ -29,8 +29,8 @@ std::string inPrint(const std::string& sentence);
 /// In files and for screen readers: "4.6e-4".
 std::string plainRate(double number, int digits = 2);
 
-/// A 95 % range beside its value, in the value's decade, which so stands only once: "2.6–11" beside "3.5e−4".
-/// Ends that are hundreds of times away are written out: "2.6e−7 … 1.1e−1".
+/// A 95 % range beside its value, in the value's decade: "(2.6–11)e−4" beside "3.5e−4". Ends that are
+/// hundreds of times away are written out: "2.6e−7 … 1.1e−1".
 std::string rangeBeside(double number, double low, double high);
 /// In print it says its decade itself: "(2.6–11) × 10⁻⁴"; far ends are written out as above.
 std::string printRange(double number, double low, double high);

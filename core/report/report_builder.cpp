@@ -2,6 +2,7 @@
 #include "core/report/report_builder.h"
 
 #include "core/analysis/claim.h"
+#include "core/analysis/job_balance.h"
 #include "core/analysis/job_findings.h"
 #include "core/analysis/round_summary.h"
 #include "core/base/clock_zone.h"
@@ -143,6 +144,7 @@ std::string mendedText(const Ground& ground)
     std::vector<model::PointId> over;
     std::vector<model::PointId> ofSetup;
     std::vector<model::PointId> unsaid;
+    std::vector<model::PointId> unsaidOfSetup;
     for (const analysis::PointFinding& left : ground.left) {
         if (left.verdict != analysis::Verdict::Within)
             continue;
@@ -153,7 +155,7 @@ std::string mendedText(const Ground& ground)
         if (found->verdict == analysis::Verdict::Over)
             (ground.job.sketch.isOfSetup(left.point) ? ofSetup : over).push_back(left.point);
         else if (found->verdict == analysis::Verdict::CannotSay && isRepaired(ground, left.point))
-            unsaid.push_back(left.point);
+            (ground.job.sketch.isOfSetup(left.point) ? unsaidOfSetup : unsaid).push_back(left.point);
     }
     std::string text;
     const auto add = [&](const char* says, const std::vector<model::PointId>& points) {
@@ -164,6 +166,11 @@ std::string mendedText(const Ground& ground)
     add("Found over the limit and within it after the work done", over);
     add("Could not be said as found, repaired and within the limit since", unsaid);
     add("Of the test set-up, found over the limit and within it after the work done", ofSetup);
+    add("Of the test set-up, could not be said as found, repaired and within the limit since", unsaidOfSetup);
+    if (const auto missed = analysis::missedPressure(ground.job, ground.object))
+        text += fmt::format("{}The base pressure wanted, {} mbar, was not reached: {} mbar.",
+                            text.empty() ? "" : " ", printRate(inMillibars(missed->wanted), missed->digits),
+                            printRate(inMillibars(missed->reached), missed->digits));
     return text;
 }
 
@@ -200,6 +207,10 @@ Statement statementOf(const Ground& ground)
             fmt::format("Accepted: all {} points within the limit", ground.left.size() - outside);
         if (outside > 0)
             statement.headline += fmt::format("; {} of the test set-up not counted", outside);
+        else if (const auto ofSetup = std::ranges::count_if(
+                     ground.left, [&](const auto& f) { return ground.job.sketch.isOfSetup(f.point); });
+                 ofSetup > 0) // nobody should take them for the object's
+            statement.headline += fmt::format("; {} of them of the test set-up", ofSetup);
     }
     const auto judged =
         static_cast<std::size_t>(std::ranges::count_if(ground.left, [](const analysis::PointFinding& f) {
@@ -228,7 +239,11 @@ Statement statementOf(const Ground& ground)
                         "conditions{}.",
                         within, counting, ground.unit.print(*ground.job.setup.pointLimit),
                         floor ? ", or below " + ground.unit.print(*floor) : "");
-    if (const std::size_t open = ground.questions.size(); open > 0)
+    // Whether a signed job's tester was qualified is not worked out any more.
+    const auto open = std::ranges::count_if(ground.questions, [&](const analysis::ReviewCheck& check) {
+        return ground.job.state != model::JobState::Signed || check.word != analysis::kQualifiedCheck;
+    });
+    if (open > 0)
         statement.text += open == 1
                               ? " One question of the review is not in order; it stands below with what "
                                 "was said of it."

@@ -169,8 +169,7 @@ Section balanceSection(const Ground& ground)
         bars.words.push_back({asSentence(b.advice), Paragraph::Look::Plain});
     for (const analysis::LeakAsAir& leak : b.leaks)
         if (!leak.inSum())
-            bars.words.push_back({asSentence(leak.label + ' ' + leak.beside + "; it is not in the sum"),
-                                  Paragraph::Look::Plain});
+            bars.words.push_back({asSentence(leak.whyNotInSum()), Paragraph::Look::Plain});
     section.blocks.emplace_back(std::move(bars));
     return section;
 }
@@ -203,9 +202,9 @@ std::vector<Section> riseSections(const Ground& ground)
         for (const std::string& advice : rise->advice)
             block.words.push_back({asSentence(advice), Paragraph::Look::Plain});
         if (test.basePressure)
-            block.words.push_back(
-                {"Base pressure before: " + printRate(inMillibars(*test.basePressure)) + " mbar.",
-                 Paragraph::Look::Plain});
+            block.words.push_back({"Base pressure before the gas was shut in: " +
+                                       printRate(inMillibars(*test.basePressure)) + " mbar.",
+                                   Paragraph::Look::Plain});
         if (!test.note.empty())
             block.words.push_back({typed(test.note), Paragraph::Look::Plain});
         section.blocks.emplace_back(std::move(block));

@@ -78,6 +78,13 @@ std::string boundText(const PointFinding& f)
     return late == f.because.end() ? std::string() : inPrint(*late);
 }
 
+std::string besideFinding(const Ground& ground, const PointFinding& f)
+{
+    std::string text = f.overruled ? overruledText(f) : boundText(f);
+    return text.empty() && ground.job.sketch.isOfSetup(f.point) ? "of the test set-up, not of the object"
+                                                                : text;
+}
+
 bool hasOwnRate(const PointFinding& f)
 {
     return f.rate && f.finding != Finding::Echo && f.finding != Finding::Masked;
@@ -112,7 +119,7 @@ std::vector<Cell> findingRow(const Ground& ground, const PointFinding& f)
     const auto [rate, range] = rateCells(ground, f);
     return {{std::to_string(f.number), {}, {}, {}, true},
             {ground.jointName(f.point), ground.place(f.point)},
-            {findingText(ground, f), f.overruled ? overruledText(f) : boundText(f), plateMark(ground, f)},
+            {findingText(ground, f), besideFinding(ground, f), plateMark(ground, f)},
             rate,
             range,
             verdictCell(f)};

@@ -63,6 +63,12 @@ std::string withTyped(std::string answer, const std::set<std::string, LongestFir
     return answer;
 }
 
+std::string saidBy(const analysis::GivenWord& given)
+{
+    return fmt::format("{}{}: {}", typed(given.by), given.isObjection ? " does not agree" : "",
+                       typed(inPrint(given.text)));
+}
+
 /// "At far flange, …": the place of a check, which people name.
 std::string withPlace(std::string answer, const model::Job& job)
 {
@@ -92,10 +98,20 @@ std::vector<analysis::ReviewCheck> openQuestions(const Ground& ground)
     options.now = ground.options.asOf;
     auto checks = analysis::reviewChecks(ground.job, ground.object, ground.left, options);
     const bool isSigned = ground.job.state == model::JobState::Signed;
+    for (analysis::ReviewCheck& check : checks)
+        if (isSigned && check.word == analysis::kQualifiedCheck) {
+            // Qualifications are of the history and of today; of a signed job its record says whether it was
+            // asked.
+            check.state =
+                check.words.empty() ? analysis::CheckState::InOrder : analysis::CheckState::NeedsWord;
+            check.matters = {
+                {"Asked at the review; the people of the history may have more on record by now.",
+                 check.state,
+                 {}}};
+        }
     std::erase_if(checks, [&](const analysis::ReviewCheck& check) {
-        // The comparison has a section of its own; qualifications are of the history and of today.
-        return check.state == analysis::CheckState::InOrder || check.word == analysis::kComparisonCheck ||
-               (isSigned && check.word == analysis::kQualifiedCheck);
+        // The comparison has a section of its own.
+        return check.state == analysis::CheckState::InOrder || check.word == analysis::kComparisonCheck;
     });
     return checks;
 }
@@ -109,23 +125,22 @@ Section questionsSection(const Ground& ground)
     const auto words = typedIn(ground.job);
     ReportTable table;
     table.columns = {{"Question", 2.4}, {"What the record says", 3.8}, {"What was said of it", 2.9}};
-    for (const analysis::ReviewCheck& check : ground.questions) {
-        std::string said;
-        for (const analysis::GivenWord& given : check.words)
-            said += fmt::format("{}{}: {}", said.empty() ? "" : "; ", typed(given.by),
-                                typed(inPrint(given.text)));
-        for (std::size_t i = 0; i < check.matters.size(); ++i) {
-            const analysis::ReviewMatter& matter = check.matters[i];
-            const bool first = i == 0;
-            const bool stops = matter.state == analysis::CheckState::Stops;
-            table.rows.push_back({{first ? check.question : std::string()},
-                                  {asSentence(withTyped(withPlace(matter.says, ground.job), words)),
-                                   stops ? "stops a signature" : ""},
-                                  {!first         ? std::string()
-                                   : said.empty() ? "nothing"
-                                                  : said}});
+    for (const analysis::ReviewCheck& check : ground.questions)
+        for (std::size_t i = 0; i < std::max(check.matters.size(), check.words.size()); ++i) {
+            std::vector<Cell> row(table.columns.size());
+            if (i == 0)
+                row[0] = {check.question};
+            if (i < check.matters.size()) {
+                const analysis::ReviewMatter& matter = check.matters[i];
+                row[1] = {asSentence(withTyped(withPlace(matter.says, ground.job), words)),
+                          matter.state == analysis::CheckState::Stops ? "stops a signature" : ""};
+            }
+            if (i < check.words.size())
+                row[2] = {saidBy(check.words[i])};
+            else if (check.words.empty() && i == 0)
+                row[2] = {"nothing"};
+            table.rows.push_back(std::move(row));
         }
-    }
     section.blocks.emplace_back(std::move(table));
     return section;
 }

@@ -191,6 +191,14 @@ std::string standingOf(const Ground& ground, model::PersonId signer)
     return since + (added->by.empty() ? ", added with nobody logging" : ", added by " + typed(added->by));
 }
 
+std::string ofWhom(const Ground& ground, const model::Judgement& judgement)
+{
+    if (judgement.of.empty())
+        return {};
+    const bool isMasked = judgement.finding == model::name(analysis::Finding::Masked);
+    return (isMasked ? " by " : " of ") + ground.numbers(judgement.of);
+}
+
 } // namespace
 
 Section repairSection(const Ground& ground)
@@ -257,7 +265,7 @@ Section decisionsByPeopleSection(const Ground& ground)
     table.columns = {{"Points", 0.8}, {"Decided", 2.1}, {"Worked out", 1.8}, {"Because", 3.4}, {"By", 1.9}};
     for (const model::Judgement& j : ground.job.judgements)
         table.rows.push_back({{ground.number(j.point), {}, {}, {}, true},
-                              {j.finding + ", " + j.verdict, roundText(ground, j.round)},
+                              {j.finding + ofWhom(ground, j) + ", " + j.verdict, roundText(ground, j.round)},
                               {workedOut(ground, j)},
                               {typed(j.reason)},
                               {typed(j.by), ground.when(j.at)}});
@@ -281,17 +289,24 @@ Section reviewSection(const Ground& ground)
     for (const model::ReviewEntry& entry : ground.job.review) {
         std::string about;
         // The program wrote these itself.
-        const bool isOwn = entry.check == analysis::kLimitChange || entry.step == model::ReviewStep::Approved;
+        const bool isNotThere = entry.check == model::kNotThere || entry.check == model::kThereAfterAll;
+        const bool isOwn =
+            entry.check == analysis::kLimitChange || isNotThere || entry.step == model::ReviewStep::Approved;
         if (entry.point)
             about = "on point " + ground.number(*entry.point);
-        if (entry.check == analysis::kSkipped || entry.check == analysis::kLimitChange)
+        if (entry.check == analysis::kSkipped || entry.check == analysis::kLimitChange || isNotThere)
             about += (about.empty() ? "" : ", ") + entry.check; // a step of the work, not an answer
         else if (!entry.check.empty())
             about += (about.empty() ? "on \"" : ", on \"") + analysis::reviewQuestion(entry.check) + '"';
+        const bool isWord =
+            !isOwn && !entry.check.empty() &&
+            (entry.step == model::ReviewStep::Remark || entry.step == model::ReviewStep::Answer);
+        const auto objected = isWord ? analysis::objectedIn(entry.text) : std::nullopt;
+        const std::string& words = objected ? *objected : entry.text;
         table.rows.push_back({{ground.when(entry.at)},
                               {typed(entry.by)},
-                              {std::string(model::name(entry.step)), about},
-                              {isOwn ? inPrint(entry.text) : typed(inPrint(entry.text)),
+                              {objected ? "not agreed" : std::string(model::name(entry.step)), about},
+                              {isOwn ? inPrint(words) : typed(inPrint(words)),
                                entry.digest.empty() ? "" : "job as seen: " + short8(entry.digest)}});
     }
     section.blocks.emplace_back(std::move(table));

@@ -194,7 +194,11 @@ std::string included(const model::Sketch& sketch)
     const auto counted = [](std::size_t count, std::string_view thing) {
         return fmt::format("{} {}{}", count, thing, count == 1 ? "" : "s");
     };
-    return fmt::format("{} on {} of {}, sketch revision {}", counted(sketch.activePoints().size(), "point"),
+    const auto points = sketch.activePoints();
+    const auto ofSetup = std::ranges::count_if(
+        points, [&](const model::TestPoint* point) { return sketch.isOfSetup(point->id); });
+    return fmt::format("{}{} on {} of {}, sketch revision {}", counted(points.size(), "point"),
+                       ofSetup > 0 ? fmt::format(", {} of them of the test set-up,", ofSetup) : "",
                        counted(jointsInUse(sketch).size(), "joint"), counted(sketch.sheets.size(), "sheet"),
                        sketch.revision);
 }
@@ -277,6 +281,8 @@ Section setupSection(const Ground& ground)
                             }) + (setup.kindLimits.empty() ? "" : "; " + kindLimits(ground)));
     add("Limit, total",
         orNot(setup.totalLimit, [&](LeakRate q) { return ground.unit.printWithUnit(q) + " air"; }));
+    add("Base pressure wanted",
+        orNot(ground.object.wantedPressure, [](Pressure p) { return printRate(inMillibars(p)) + " mbar"; }));
     add("Limit agreed by", said(setup.limitAgreedBy));
     add("Gas basis", std::string(model::name(setup.gasBasis)));
     add("Procedure", said(setup.procedure));

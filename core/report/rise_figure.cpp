@@ -127,7 +127,10 @@ Figure riseFigure(const analysis::RiseSummary& rise, const ShownUnit& unit)
     std::vector<double> values;
     for (const Series& series : figure.series)
         values.insert(values.end(), series.y.begin(), series.y.end());
-    fitAxis(figure.y, values, true);
+    const auto [least, most] = std::minmax_element(values.begin(), values.end());
+    constexpr double kFlat =
+        0.3; // a rise that is a smaller part of the pressure than that is a flat line from zero
+    fitAxis(figure.y, values, values.empty() || *most - *least > kFlat * *most);
     figure.residualAxis = residualAxis(curves.residual);
     Series left = line("measured less sum", minutes, curves.residual, 0.0, Tone::Chart1, Line::None);
     left.mark = Mark::Stem;

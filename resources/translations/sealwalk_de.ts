@@ -5565,10 +5565,6 @@ Fingerabdruck %2 …</translation>
         <translation>%1 Werte über %2 min.</translation>
     </message>
     <message>
-        <source>Base pressure before: %1 mbar.</source>
-        <translation>Enddruck davor: %1 mbar.</translation>
-    </message>
-    <message>
         <source>%1 air (%2)</source>
         <translation>%1 Luft (%2)</translation>
     </message>
@@ -6515,6 +6511,146 @@ Fingerabdruck %2 …</translation>
     <message>
         <source>No background watch stands.</source>
         <translation>Keine Untergrundbeobachtung gilt.</translation>
+    </message>
+    <message>
+        <source>read by eye</source>
+        <translation>mit dem Auge gelesen</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a unit known here; %2 is asked for, such as &quot;%3&quot;</source>
+        <translation>„%1“ ist hier keine bekannte Einheit; gefragt ist %2, zum Beispiel „%3“</translation>
+    </message>
+    <message>
+        <source>%1 does not agree: %2</source>
+        <translation>%1 ist nicht einverstanden: %2</translation>
+    </message>
+    <message>
+        <source>not agreed</source>
+        <translation>nicht einverstanden</translation>
+    </message>
+    <message>
+        <source>not there</source>
+        <translation>nicht vorhanden</translation>
+    </message>
+    <message>
+        <source>valve seat, tested across with the valve shut</source>
+        <translation>Ventilsitz, bei geschlossenem Ventil über ihn geprüft</translation>
+    </message>
+    <message>
+        <source>bonnet of the valve</source>
+        <translation>Haube des Ventils</translation>
+    </message>
+    <message>
+        <source>bellows inside the valve&apos;s stem</source>
+        <translation>Balg in der Ventilspindel</translation>
+    </message>
+    <message>
+        <source>inner bellows or shaft seal of the feedthrough</source>
+        <translation>innerer Balg oder Wellendichtung der Durchführung</translation>
+    </message>
+    <message>
+        <source>each pin or ceramic, apart from the flange</source>
+        <translation>jeder Stift oder jede Keramik, neben dem Flansch</translation>
+    </message>
+    <message>
+        <source>gland or shaft near the door: hinge side, handle</source>
+        <translation>Stopfbuchse oder Welle nahe der Tür: Scharnierseite, Griff</translation>
+    </message>
+    <message>
+        <source>leak-check port between double seals</source>
+        <translation>Prüfanschluss zwischen Doppeldichtungen</translation>
+    </message>
+    <message>
+        <source>clamp ring of the view glass</source>
+        <translation>Spannring des Schauglases</translation>
+    </message>
+    <message>
+        <source>ferrules at both ends of the hose</source>
+        <translation>Hülsen an beiden Enden des Schlauchs</translation>
+    </message>
+    <message>
+        <source>end cuffs of the bellows</source>
+        <translation>Endstücke des Balgs</translation>
+    </message>
+    <message>
+        <source>water circuit: helium inside it, drained and dried</source>
+        <translation>Wasserkreis: Helium hinein, entleert und getrocknet</translation>
+    </message>
+    <message>
+        <source>crater ends and stops of the weld</source>
+        <translation>Endkrater und Ansätze der Naht</translation>
+    </message>
+    <message>
+        <source>relief valve or burst disc</source>
+        <translation>Sicherheitsventil oder Berstscheibe</translation>
+    </message>
+    <message>
+        <source>gauge and vent fittings, caps and blanks</source>
+        <translation>Anschlüsse für Messröhre und Belüftung, Kappen und Blindstopfen</translation>
+    </message>
+    <message>
+        <source>test hose of the detector</source>
+        <translation>Prüfschlauch des Lecksuchers</translation>
+    </message>
+    <message>
+        <source>set-up connections: tee, clamps, detector inlet</source>
+        <translation>Verbindungen des Aufbaus: T-Stück, Klammern, Eingang des Lecksuchers</translation>
+    </message>
+    <message>
+        <source>It answered at %1 and not at %2, with %3 taped or bagged off; a leak of its own, as large as that, would have shown: the helium went in there.</source>
+        <translation>Antwortete um %1 und nicht um %2, als %3 abgeklebt oder eingebeutelt war; ein eigenes Leck dieser Größe hätte sich gezeigt: Das Helium ging dort hinein.</translation>
+    </message>
+    <message>
+        <source>no total limit, and without the speed of the object&apos;s own pumps for air no repair can be held against the base pressure wanted</source>
+        <translation>kein Grenzwert für die Summe, und ohne das Saugvermögen der eigenen Pumpen für Luft lässt sich keine Reparatur gegen den gewünschten Basisdruck halten</translation>
+    </message>
+    <message>
+        <source>of the test set-up, not of the object</source>
+        <translation>vom Prüfaufbau, nicht vom Objekt</translation>
+    </message>
+    <message>
+        <source>echo of %1, %2</source>
+        <translation>Echo von %1, %2</translation>
+    </message>
+    <message>
+        <source>masked by %1, %2</source>
+        <translation>verdeckt von %1, %2</translation>
+    </message>
+    <message>
+        <source>Of the test set-up, could not be said as found, repaired and within the limit since: %1.</source>
+        <translation>Vom Prüfaufbau, vorgefunden nicht zu sagen, repariert und seither darunter: %1.</translation>
+    </message>
+    <message>
+        <source>%1 of them of the test set-up</source>
+        <translation>davon %1 vom Prüfaufbau</translation>
+    </message>
+    <message>
+        <source>The base pressure wanted, %1 mbar, was not reached: %2 mbar.</source>
+        <translation>Der gewünschte Basisdruck, %1 mbar, wurde nicht erreicht: %2 mbar.</translation>
+    </message>
+    <message>
+        <source>Base pressure before the gas was shut in: %1 mbar.</source>
+        <translation>Basisdruck vor dem Absperren: %1 mbar.</translation>
+    </message>
+    <message>
+        <source>%1, %2 of them of the test set-up, on %3 of %4, sketch revision %5</source>
+        <translation>%1, davon %2 vom Prüfaufbau, an %3 auf %4, Skizze Stand %5</translation>
+    </message>
+    <message>
+        <source>Base pressure wanted</source>
+        <translation>Gewünschter Basisdruck</translation>
+    </message>
+    <message>
+        <source>The base pressure, %1 mbar, is above the %2 mbar wanted.</source>
+        <translation>Der Basisdruck, %1 mbar, liegt über den gewünschten %2 mbar.</translation>
+    </message>
+    <message>
+        <source>Asked at the review; the people of the history may have more on record by now.</source>
+        <translation>Bei der Prüfung gefragt; inzwischen kann bei den Personen dieser Historie mehr stehen.</translation>
+    </message>
+    <message>
+        <source>there after all</source>
+        <translation>doch vorhanden</translation>
     </message>
 </context>
 <context>
@@ -7996,6 +8132,14 @@ Fingerabdruck %2 …</translation>
         <source>An open line keeps at least two nodes.</source>
         <translation>Eine offene Linie behält mindestens zwei Knoten.</translation>
     </message>
+    <message>
+        <source>The points of this joint are numbered along its walk already; other numbers: First, then lay them anew.</source>
+        <translation>Die Punkte dieser Verbindung sind schon entlang ihres Wegs nummeriert; andere Nummern: Erste, dann neu setzen.</translation>
+    </message>
+    <message>
+        <source>All points are numbered along the joints already.</source>
+        <translation>Alle Punkte sind schon entlang der Verbindungen nummeriert.</translation>
+    </message>
 </context>
 <context>
     <name>SprayWords</name>
@@ -8760,6 +8904,14 @@ Das übernehmen?</translation>
             <numerusform>darunter, %n zählen nicht</numerusform>
         </translation>
     </message>
+    <message>
+        <source>too blind to pass</source>
+        <translation>zu blind zum Bestehen</translation>
+    </message>
+    <message>
+        <source>The job that was open goes on; History has the others.</source>
+        <translation>Der zuletzt offene Auftrag geht weiter; die anderen stehen unter Historie.</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::AdviceCard</name>
@@ -9228,8 +9380,8 @@ Das übernehmen?</translation>
         <translation>nach Augenmaß: Höhe %1, Rauschen %2 (Standardabweichung: Ausschlag / √3)</translation>
     </message>
     <message>
-        <source>One value a line, or seconds and a value. Twenty values over a minute are good practice. Where only level and swing can be read: 1e-7&#xa0;+-&#xa0;2e-8.</source>
-        <translation>Ein Wert je Zeile, oder Sekunden und ein Wert. Zwanzig Werte in einer Minute sind gute Übung. Wo nur Höhe und Ausschlag abzulesen sind: 1e-7&#xa0;+-&#xa0;2e-8.</translation>
+        <source>One value a line, or seconds and a value. Twenty values over a minute are good practice. Where only level and swing can be read: 1e-7&#xa0;+-⁠&#xa0;2e-8.</source>
+        <translation>Ein Wert je Zeile, oder Sekunden und ein Wert. Zwanzig Werte in einer Minute sind gute Übung. Wo nur Höhe und Ausschlag abzulesen sind: 1e-7&#xa0;+-⁠&#xa0;2e-8.</translation>
     </message>
 </context>
 <context>
@@ -9261,10 +9413,6 @@ Das übernehmen?</translation>
     <message>
         <source>level %1 &amp;nbsp; noise %2, by eye</source>
         <translation>Höhe %1 &amp;nbsp; Rauschen %2, nach Augenmaß</translation>
-    </message>
-    <message>
-        <source>Void …</source>
-        <translation>Verwerfen …</translation>
     </message>
     <message>
         <source>void this background watch</source>
@@ -9581,10 +9729,6 @@ Das übernehmen?</translation>
         <translation>Das Leck gab an jenem Tag %1 %2.</translation>
     </message>
     <message>
-        <source>One on the display is &lt;b&gt;%1&lt;/b&gt; on the chamber.</source>
-        <translation>Eins auf der Anzeige ist &lt;b&gt;%1&lt;/b&gt; an der Kammer.</translation>
-    </message>
-    <message>
         <source>63 % reached: stop the clock</source>
         <translation>63 % erreicht: Uhr anhalten</translation>
     </message>
@@ -9623,6 +9767,14 @@ Das übernehmen?</translation>
     <message>
         <source>Response, 63 %</source>
         <translation>Ansprechen, 63 %</translation>
+    </message>
+    <message>
+        <source>The display shows %1 of a leak: one shown is &lt;b&gt;%2&lt;/b&gt; on the chamber.</source>
+        <translation>Die Anzeige zeigt %1 eines Lecks: Eins angezeigt ist &lt;b&gt;%2&lt;/b&gt; an der Kammer.</translation>
+    </message>
+    <message>
+        <source>For</source>
+        <translation>Für</translation>
     </message>
 </context>
 <context>
@@ -9692,10 +9844,6 @@ Das übernehmen?</translation>
         <translation>Faktor zur Kammer</translation>
     </message>
     <message>
-        <source>± %1 %%2</source>
-        <translation>± %1 %%2</translation>
-    </message>
-    <message>
         <source>, at %1</source>
         <translation>, an %1</translation>
     </message>
@@ -9720,10 +9868,6 @@ Das übernehmen?</translation>
         <translation>, Faktor %1</translation>
     </message>
     <message>
-        <source>Void …</source>
-        <translation>Verwerfen …</translation>
-    </message>
-    <message>
         <source>void this check</source>
         <translation>diese Prüfung verwerfen</translation>
     </message>
@@ -9738,6 +9882,14 @@ Das übernehmen?</translation>
     <message>
         <source>Without one that stands no reading becomes a leak rate, and nothing can be passed.</source>
         <translation>Ohne eine, die gilt, wird keine Ablesung zur Leckrate, und nichts kann bestehen.</translation>
+    </message>
+    <message>
+        <source>± %1 %; shows %2 of a leak%3</source>
+        <translation>± %1 %; zeigt %2 eines Lecks%3</translation>
+    </message>
+    <message>
+        <source>today</source>
+        <translation>heute</translation>
     </message>
 </context>
 <context>
@@ -10106,6 +10258,10 @@ Das übernehmen?</translation>
         <source>because “%1”, M: other</source>
         <translation>weil „%1“, M: anders</translation>
     </message>
+    <message>
+        <source>every point of it has an answer, here or in a later round</source>
+        <translation>jeder Punkt hat eine Antwort, hier oder in einer späteren Runde</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::CautionsPanel</name>
@@ -10334,6 +10490,10 @@ Das übernehmen?</translation>
             <numerusform>(noch %n)</numerusform>
             <numerusform>(noch %n)</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>not agreed</source>
+        <translation>nicht einverstanden</translation>
     </message>
 </context>
 <context>
@@ -10819,6 +10979,22 @@ Das übernehmen?</translation>
     <message>
         <source>It stops a sign-off all the same.</source>
         <translation>Es hält die Unterschrift trotzdem auf.</translation>
+    </message>
+    <message>
+        <source>Not agreed by %1 before it was sent back: “%2”</source>
+        <translation>%1 war vor dem Zurückgeben nicht einverstanden: „%2“</translation>
+    </message>
+    <message>
+        <source>Not agreed by %1: “%2”.</source>
+        <translation>%1 ist nicht einverstanden: „%2“.</translation>
+    </message>
+    <message>
+        <source>Not agreed</source>
+        <translation>Nicht einverstanden</translation>
+    </message>
+    <message>
+        <source>The answer may not stand: the question stays open until it is answered again</source>
+        <translation>Die Antwort darf so nicht stehen: Die Frage bleibt offen, bis sie neu beantwortet ist</translation>
     </message>
 </context>
 <context>
@@ -11370,12 +11546,12 @@ Das übernehmen?</translation>
         <translation>%1 Punkte</translation>
     </message>
     <message>
-        <source>What is often forgotten is drawn. &lt;a href=&quot;list&quot;&gt;The list&lt;/a&gt;</source>
-        <translation>Was oft vergessen wird, ist gezeichnet. &lt;a href=&quot;list&quot;&gt;Die Liste&lt;/a&gt;</translation>
-    </message>
-    <message>
         <source>Often forgotten: %1. &lt;a href=&quot;list&quot;&gt;Go through the list&lt;/a&gt;</source>
         <translation>Oft vergessen: %1. &lt;a href=&quot;list&quot;&gt;Die Liste durchgehen&lt;/a&gt;</translation>
+    </message>
+    <message>
+        <source>What is often forgotten is drawn, or not there. &lt;a href=&quot;list&quot;&gt;The list&lt;/a&gt;</source>
+        <translation>Was oft vergessen wird, ist gezeichnet oder nicht vorhanden. &lt;a href=&quot;list&quot;&gt;Die Liste&lt;/a&gt;</translation>
     </message>
 </context>
 <context>
@@ -11856,6 +12032,25 @@ Das übernehmen?</translation>
     <message>
         <source>Cancel</source>
         <translation>Abbrechen</translation>
+    </message>
+</context>
+<context>
+    <name>sealwalk::ui::LastTime</name>
+    <message>
+        <source>job %1: %2</source>
+        <translation>Auftrag %1: %2</translation>
+    </message>
+    <message>
+        <source>job %1: %2 on the chamber</source>
+        <translation>Auftrag %1: %2 an der Kammer</translation>
+    </message>
+    <message>
+        <source>job %1: below %2 on the chamber</source>
+        <translation>Auftrag %1: unter %2 an der Kammer</translation>
+    </message>
+    <message>
+        <source>job %1: at least %2 on the chamber</source>
+        <translation>Auftrag %1: mindestens %2 an der Kammer</translation>
     </message>
 </context>
 <context>
@@ -12518,10 +12713,6 @@ Das übernehmen?</translation>
         <translation>gewünschter Enddruck</translation>
     </message>
     <message>
-        <source>kept for all its jobs</source>
-        <translation>gilt für alle seine Aufträge</translation>
-    </message>
-    <message>
         <source>Name</source>
         <translation>Name</translation>
     </message>
@@ -12548,10 +12739,6 @@ Das übernehmen?</translation>
     <message>
         <source>Limit, all</source>
         <translation>Grenzwert, alle</translation>
-    </message>
-    <message>
-        <source>as air</source>
-        <translation>als Luft</translation>
     </message>
     <message>
         <source>Base pressure</source>
@@ -12588,6 +12775,38 @@ Das übernehmen?</translation>
     <message>
         <source>1e-6 mbar·l/s</source>
         <translation>1e-6 mbar·l/s</translation>
+    </message>
+    <message>
+        <source>as air, 1 bar outside</source>
+        <translation>als Luft, 1 bar außen</translation>
+    </message>
+    <message>
+        <source>What all leaks together may let in, compared with the pressure rise and the sum of the leaks, both as air. A total given as helium is about 2.7 times as much as air where the leaks are molecular; leave it empty where only single joints are judged.</source>
+        <translation>Was alle Lecks zusammen einlassen dürfen; verglichen mit dem Druckanstieg und der Summe der Lecks, beide als Luft. Eine Summe in Helium ist bei molekularen Lecks etwa 2,7-mal so viel wie in Luft; leer lassen, wo nur einzelne Verbindungen beurteilt werden.</translation>
+    </message>
+    <message>
+        <source>kept for all its jobs; only the name is needed</source>
+        <translation>gilt für alle seine Aufträge; nötig ist nur der Name</translation>
+    </message>
+    <message>
+        <source>speed of its own pumps for air</source>
+        <translation>Saugvermögen der eigenen Pumpen für Luft</translation>
+    </message>
+    <message>
+        <source>Effective, at the chamber: it tells what base pressure a leak costs</source>
+        <translation>Wirksam, an der Kammer: Es sagt, welchen Basisdruck ein Leck kostet</translation>
+    </message>
+    <message>
+        <source>pressure the pumps reach alone</source>
+        <translation>Druck, den die Pumpen allein erreichen</translation>
+    </message>
+    <message>
+        <source>Own pumps</source>
+        <translation>Eigene Pumpen</translation>
+    </message>
+    <message>
+        <source>air at the chamber; alone to</source>
+        <translation>Luft an der Kammer; allein bis</translation>
     </message>
 </context>
 <context>
@@ -12748,10 +12967,6 @@ Das übernehmen?</translation>
         <translation>Warten zwischen Punkten</translation>
     </message>
     <message>
-        <source>share reaching the detector</source>
-        <translation>Anteil, der den Lecksucher erreicht</translation>
-    </message>
-    <message>
         <source>Time and helium</source>
         <translation>Zeit und Helium</translation>
     </message>
@@ -12766,10 +12981,6 @@ Das übernehmen?</translation>
     <message>
         <source>or until the background is back</source>
         <translation>oder bis der Untergrund zurück ist</translation>
-    </message>
-    <message>
-        <source>is in the factor, not counted twice</source>
-        <translation>steckt im Faktor, zählt nicht doppelt</translation>
     </message>
     <message>
         <source>from the helium speeds</source>
@@ -12811,10 +13022,6 @@ Das übernehmen?</translation>
         <translation>Untergrund fehlt</translation>
     </message>
     <message>
-        <source>cannot pass anything</source>
-        <translation>nichts kann bestehen</translation>
-    </message>
-    <message>
         <source>ready to start</source>
         <translation>bereit</translation>
     </message>
@@ -12841,6 +13048,22 @@ Das übernehmen?</translation>
     <message>
         <source>about %1 min where nothing answers</source>
         <translation>etwa %1 min, wo nichts antwortet</translation>
+    </message>
+    <message>
+        <source>share of a leak that is shown</source>
+        <translation>angezeigter Anteil eines Lecks</translation>
+    </message>
+    <message>
+        <source>measured: shown over reference leak; %1 by the speeds</source>
+        <translation>gemessen: angezeigt durch Prüfleck; %1 nach den Saugvermögen</translation>
+    </message>
+    <message>
+        <source>measured: shown over reference leak</source>
+        <translation>gemessen: angezeigt durch Prüfleck</translation>
+    </message>
+    <message>
+        <source>too blind to pass</source>
+        <translation>zu blind zum Bestehen</translation>
     </message>
 </context>
 <context>
@@ -13398,10 +13621,6 @@ Das übernehmen?</translation>
         <translation>Zahl</translation>
     </message>
     <message>
-        <source>First number</source>
-        <translation>Erste Nummer</translation>
-    </message>
-    <message>
         <source>numbers are never used twice</source>
         <translation>Nummern werden nie zweimal vergeben</translation>
     </message>
@@ -13518,8 +13737,24 @@ Das übernehmen?</translation>
         <translation>in Worten</translation>
     </message>
     <message>
-        <source>Points have numbers; an owner&apos;s own names, such as K05, go into the joint&apos;s name.</source>
-        <translation>Punkte haben Nummern; eigene Namen des Betreibers wie K05 gehören in den Namen der Verbindung.</translation>
+        <source>First number, or first mark on the object</source>
+        <translation>Erste Nummer oder erste Beschriftung am Objekt</translation>
+    </message>
+    <message>
+        <source>A number is that of the first point. Where the points are marked on the object, the first mark, such as D01: the next ones are counted up, and each stands as the place of its point.</source>
+        <translation>Eine Zahl ist die Nummer des ersten Punkts. Wo die Punkte am Objekt beschriftet sind, die erste Beschriftung, etwa D01: Die nächsten werden weitergezählt, und jede steht als Ort ihres Punkts.</translation>
+    </message>
+    <message>
+        <source>a whole number, or a mark such as D01</source>
+        <translation>eine ganze Zahl oder eine Beschriftung wie D01</translation>
+    </message>
+    <message>
+        <source>marked %1, %2 …</source>
+        <translation>beschriftet %1, %2 …</translation>
+    </message>
+    <message>
+        <source>First takes a whole number such as 101, or a mark such as D01.</source>
+        <translation>Erste nimmt eine ganze Zahl wie 101 oder eine Beschriftung wie D01.</translation>
     </message>
 </context>
 <context>
@@ -13702,14 +13937,17 @@ Das übernehmen?</translation>
     </message>
 </context>
 <context>
+    <name>sealwalk::ui::RecordsRow</name>
+    <message>
+        <source>Void …</source>
+        <translation>Verwerfen …</translation>
+    </message>
+</context>
+<context>
     <name>sealwalk::ui::ReminderDialog</name>
     <message>
         <source>Often forgotten</source>
         <translation>Oft vergessen</translation>
-    </message>
-    <message>
-        <source>Common practice, no published list. Choose what this object has and draw it; leave the rest.</source>
-        <translation>Brauch, ohne veröffentlichte Liste. Wählen, was dieses Objekt hat, und zeichnen; den Rest lassen.</translation>
     </message>
     <message>
         <source>drawn</source>
@@ -13718,6 +13956,26 @@ Das übernehmen?</translation>
     <message>
         <source>Draw it now</source>
         <translation>Jetzt zeichnen</translation>
+    </message>
+    <message>
+        <source>Common practice, no published list. Draw what this object has; what it has not is said for the record, and no longer reminded of in this job.</source>
+        <translation>Übliche Praxis, keine veröffentlichte Liste. Zeichnen, was dieses Objekt hat; was es nicht hat, wird für die Akte gesagt, und in diesem Auftrag wird nicht mehr daran erinnert.</translation>
+    </message>
+    <message>
+        <source>There is &amp;none</source>
+        <translation>Gibt es &amp;nicht</translation>
+    </message>
+    <message>
+        <source>not there</source>
+        <translation>nicht vorhanden</translation>
+    </message>
+    <message>
+        <source>There is &amp;one</source>
+        <translation>Gibt es &amp;doch</translation>
+    </message>
+    <message>
+        <source>It stands under a name; nobody was named.</source>
+        <translation>Das steht unter einem Namen; niemand wurde genannt.</translation>
     </message>
 </context>
 <context>
@@ -14141,6 +14399,18 @@ Das übernehmen?</translation>
         <source>pressures in</source>
         <translation>Drücke in</translation>
     </message>
+    <message>
+        <source>%1 min</source>
+        <translation>%1 min</translation>
+    </message>
+    <message>
+        <source>; the volume is not stated, so it says nothing of a leak</source>
+        <translation>; das Volumen ist nicht angegeben, daher sagt es nichts über ein Leck</translation>
+    </message>
+    <message>
+        <source>; from end to end %1 mbar·l/s of gas come in, leak and walls together</source>
+        <translation>; von Anfang bis Ende kommen %1 mbar·l/s Gas herein, Leck und Wände zusammen</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::RisePanel</name>
@@ -14207,10 +14477,6 @@ Das übernehmen?</translation>
     <message>
         <source>; walls %1 falling to %2</source>
         <translation>; Wände %1, fallend auf %2</translation>
-    </message>
-    <message>
-        <source>Void …</source>
-        <translation>Verwerfen …</translation>
     </message>
     <message>
         <source>void this pressure rise</source>
@@ -14572,6 +14838,10 @@ Das übernehmen?</translation>
     <message>
         <source>Sent for review. Until it is returned or signed only words and remarks are added.</source>
         <translation>Zur Prüfung geschickt. Bis er zurückkommt oder unterschrieben ist, kommen nur Worte und Bemerkungen hinzu.</translation>
+    </message>
+    <message>
+        <source>Type a word, or press the button beside: what was said still stands.</source>
+        <translation>Ein Wort eingeben, oder den Knopf daneben drücken: Das Gesagte gilt noch.</translation>
     </message>
 </context>
 <context>
@@ -15201,6 +15471,22 @@ Das übernehmen?</translation>
         <source>typed wrong</source>
         <translation>vertippt</translation>
     </message>
+    <message>
+        <source>First rise after %1 s, when helium was off again: it came a long way, or from a leak elsewhere.</source>
+        <translation>Erster Anstieg nach %1 s, als das Helium schon wieder aus war: Es kam von weit her oder von einem anderen Leck.</translation>
+    </message>
+    <message>
+        <source>N again stores it all the same.</source>
+        <translation>Noch einmal N speichert es trotzdem.</translation>
+    </message>
+    <message>
+        <source>Space came while the last point still cleared, so this spray was not timed.</source>
+        <translation>Die Leertaste kam, während der letzte Punkt noch abklang; diese Sprühung hat keine Zeit.</translation>
+    </message>
+    <message>
+        <source>It answered late before and needs %1 s of helium; it had %2 s.</source>
+        <translation>Er hat zuvor spät geantwortet und braucht %1 s Helium; er hatte %2 s.</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::SprayPage</name>
@@ -15723,6 +16009,14 @@ Das gilt, bis etwas anderes gesagt wird.</translation>
         <source>Little reaches the detector from the farthest place: throttle or close the pump in parallel, or connect nearer.</source>
         <translation>Vom fernsten Ort kommt wenig an: die Parallelpumpe drosseln oder schließen oder näher anschließen.</translation>
     </message>
+    <message>
+        <source>Good: limit %1 times what can be seen</source>
+        <translation>Gut: Grenzwert %1-mal, was zu sehen ist</translation>
+    </message>
+    <message>
+        <source>With care: limit only %1 times what can be seen</source>
+        <translation>Mit Vorsicht: Grenzwert nur %1-mal, was zu sehen ist</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::VerdictDialog</name>
@@ -15922,6 +16216,10 @@ Das gilt, bis etwas anderes gesagt wird.</translation>
         <source>marked: %1</source>
         <translation>markiert: %1</translation>
     </message>
+    <message>
+        <source>done later</source>
+        <translation>später</translation>
+    </message>
 </context>
 <context>
     <name>sealwalk::ui::WalkPanel</name>
@@ -15983,6 +16281,22 @@ Das gilt, bis etwas anderes gesagt wird.</translation>
     <message>
         <source>Also waits: %1</source>
         <translation>Wartet auch noch: %1</translation>
+    </message>
+    <message>
+        <source>values as shown</source>
+        <translation>Werte wie angezeigt</translation>
+    </message>
+    <message>
+        <source>What the display said; the map has what it means on the chamber.</source>
+        <translation>Was die Anzeige sagte; die Karte hat, was es an der Kammer bedeutet.</translation>
+    </message>
+    <message>
+        <source>others taped off</source>
+        <translation>andere abgeklebt</translation>
+    </message>
+    <message>
+        <source>remark</source>
+        <translation>Bemerkung</translation>
     </message>
 </context>
 </TS>

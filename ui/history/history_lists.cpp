@@ -76,6 +76,7 @@ void HistoryLists::build()
     m_watch = new RecordWatch(m_session, this);
     m_objects = table(m_objectsModel, tr("test objects"), ObjectsModel::Name, this);
     m_objects->setObjectName(QStringLiteral("objects"));
+    m_objects->setTextElideMode(Qt::ElideMiddle); // the tag at the end is what tells objects apart
     m_jobs = table(m_jobsModel, tr("jobs"), JobsModel::Purpose, this);
     m_jobs->setObjectName(QStringLiteral("jobs"));
     for (const auto& [column, width] : {std::pair{ObjectsModel::Last, 108}, std::pair{ObjectsModel::Jobs, 76},

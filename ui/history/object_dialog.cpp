@@ -32,6 +32,18 @@ std::optional<Q> quantityOf(const QuantityEdit& edit)
     return edit.si() ? std::optional<Q>(Q::fromSi(*edit.si())) : std::nullopt;
 }
 
+/// A pressure rise measures air; helium limits are for single joints.
+QLabel* airLabel(QWidget* parent)
+{
+    auto* label = quietLabel(ObjectDialog::tr("as air, 1 bar outside"), parent);
+    label->setToolTip(ObjectDialog::tr(
+        "What all leaks together may let in, compared with the pressure rise and the sum of the leaks, both "
+        "as "
+        "air. A total given as helium is about 2.7 times as much as air where the leaks are molecular; leave "
+        "it empty where only single joints are judged."));
+    return label;
+}
+
 QuantityEdit* quantityEdit(const QString& name, const char* unit, QWidget* parent)
 {
     auto* edit = new QuantityEdit(name, readUnit(unit).value(), parent);
@@ -69,10 +81,15 @@ ObjectDialog::ObjectDialog(const model::TestObject& object, QWidget* parent)
     m_totalLimit->setSi(siOf(object.totalLimit));
     m_wanted = quantityEdit(tr("base pressure wanted"), "mbar", this);
     m_wanted->setSi(siOf(object.wantedPressure));
+    m_airSpeed = quantityEdit(tr("speed of its own pumps for air"), "l/s", this);
+    m_airSpeed->setSi(siOf(object.airSpeed));
+    m_airSpeed->setToolTip(tr("Effective, at the chamber: it tells what base pressure a leak costs"));
+    m_blankOff = quantityEdit(tr("pressure the pumps reach alone"), "mbar", this);
+    m_blankOff->setSi(siOf(object.pumpBlankOff));
 
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(20, 12, 20, 16);
-    column->addWidget(new Heading(windowTitle(), tr("kept for all its jobs"), this));
+    column->addWidget(new Heading(windowTitle(), tr("kept for all its jobs; only the name is needed"), this));
     column->addWidget(formRow(tr("Name"), {m_name}, this));
     column->addWidget(m_nameComplaint);
     column->addWidget(formRow(tr("Tag"), {m_tag}, this));
@@ -80,9 +97,12 @@ ObjectDialog::ObjectDialog(const model::TestObject& object, QWidget* parent)
     column->addWidget(formRow(tr("Volume"), {m_volume}, this));
     column->addWidget(
         formRow(tr("Limit, one joint"), {m_pointLimit, quietLabel(tr("helium, 1 bar outside"), this)}, this));
-    column->addWidget(formRow(tr("Limit, all"), {m_totalLimit, quietLabel(tr("as air"), this)}, this));
+    column->addWidget(formRow(tr("Limit, all"), {m_totalLimit, airLabel(this)}, this));
     column->addWidget(
         formRow(tr("Base pressure"), {m_wanted, quietLabel(tr("wanted by the owner"), this)}, this));
+    column->addWidget(formRow(tr("Own pumps"),
+                              {m_airSpeed, quietLabel(tr("air at the chamber; alone to"), this), m_blankOff},
+                              this));
     column->addSpacing(12);
     auto* buttons = new QHBoxLayout;
     if (!fresh) {
@@ -117,12 +137,14 @@ model::TestObject ObjectDialog::object() const
     object.pointLimit = quantityOf<LeakRate>(*m_pointLimit);
     object.totalLimit = quantityOf<LeakRate>(*m_totalLimit);
     object.wantedPressure = quantityOf<Pressure>(*m_wanted);
+    object.airSpeed = quantityOf<PumpingSpeed>(*m_airSpeed);
+    object.pumpBlankOff = quantityOf<Pressure>(*m_blankOff);
     return object;
 }
 
 void ObjectDialog::tryAccept()
 {
-    for (QuantityEdit* edit : {m_volume, m_pointLimit, m_totalLimit, m_wanted}) {
+    for (QuantityEdit* edit : {m_volume, m_pointLimit, m_totalLimit, m_wanted, m_airSpeed, m_blankOff}) {
         edit->commit();
         if (edit->isWrong()) {
             edit->setFocus();

@@ -46,6 +46,8 @@ private:
     QuantityEdit* m_pointLimit = nullptr;
     QuantityEdit* m_totalLimit = nullptr;
     QuantityEdit* m_wanted = nullptr;
+    QuantityEdit* m_airSpeed = nullptr;
+    QuantityEdit* m_blankOff = nullptr;
 };
 
 } // namespace sealwalk::ui

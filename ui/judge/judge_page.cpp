@@ -466,7 +466,11 @@ void JudgePage::refreshBecause()
         return;
     }
     const model::TestObject& object = m_session.object();
-    m_balanceText->setText(render::inSentence(figures.balance->balance.advice));
+    QStringList balance{render::inSentence(figures.balance->balance.advice)};
+    for (const analysis::LeakAsAir& leak : figures.balance->balance.leaks)
+        if (!leak.inSum())
+            balance << render::inSentence(leak.whyNotInSum());
+    m_balanceText->setText(balance.join(QLatin1Char(' ')));
     m_balance->setFigure(
         report::balanceBars(figures.balance->balance, scale, m_session.job().setup.totalLimit));
     QStringList notes{render::inSentence(figures.balance->effect.advice)};

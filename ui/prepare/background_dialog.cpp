@@ -46,7 +46,7 @@ BackgroundDialog::BackgroundDialog(const model::Setup& setup, QWidget* parent)
         windowTitle(), tr("as shown, in %1, no helium given").arg(text(displayUnit(setup).symbol)), this));
     QLabel* how = quietLabel(tr("One value a line, or seconds and a value. Twenty values over a minute are "
                                 "good practice. Where only "
-                                "level and swing can be read: 1e-7\u00A0+-\u00A0"
+                                "level and swing can be read: 1e-7\u00A0+-\u2060\u00A0"
                                 "2e-8."),
                              this);
     how->setWordWrap(true);

@@ -3,6 +3,7 @@
 
 #include "core/report/measurement_figures.h"
 #include "ui/prepare/background_dialog.h"
+#include "ui/prepare/records_row.h"
 #include "ui/prepare/shown.h"
 #include "ui/prepare/void_measurement.h"
 #include "ui/render/core_words.h"
@@ -10,11 +11,8 @@
 #include "ui/session/job_session.h"
 #include "ui/widgets/heading.h"
 
-#include <QComboBox>
-#include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
-#include <QSignalBlocker>
 #include <QVBoxLayout>
 
 namespace sealwalk::ui {
@@ -46,28 +44,20 @@ BackgroundPanel::BackgroundPanel(JobSession& session, QWidget* parent)
     m_watch->setObjectName(QStringLiteral("enterBackground"));
     m_notes = quietLabel({}, this, QStringLiteral("caption"));
     m_notes->setWordWrap(true);
-    m_which = new QComboBox(this);
-    m_which->setAccessibleName(tr("which watch"));
-    m_which->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-    m_which->setMinimumContentsLength(10);
-    m_void = new QPushButton(tr("Void …"), this);
-    m_void->setObjectName(QStringLiteral("voidBackground"));
-    m_void->setAccessibleName(tr("void this background watch"));
-    auto* row = new QHBoxLayout;
-    row->addWidget(m_watch);
-    row->addWidget(m_which, 1);
-    row->addWidget(m_void);
+    m_records = new RecordsRow(tr("which watch"), tr("void this background watch"), this);
+    m_records->voiding().setObjectName(QStringLiteral("voidBackground"));
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(4);
     column->addWidget(m_heading);
+    column->addWidget(m_records);
     column->addWidget(m_plot);
     column->addWidget(m_figures);
-    column->addLayout(row);
+    column->addWidget(m_watch);
     column->addWidget(m_notes);
     connect(m_watch, &QPushButton::clicked, this, &BackgroundPanel::enterBackground);
-    connect(m_void, &QPushButton::clicked, this, &BackgroundPanel::voidWatch);
-    connect(m_which, &QComboBox::currentIndexChanged, this, &BackgroundPanel::showWatch);
+    connect(m_records, &RecordsRow::voidWanted, this, &BackgroundPanel::voidWatch);
+    connect(m_records, &RecordsRow::chosen, this, &BackgroundPanel::showWatch);
 }
 
 void BackgroundPanel::refresh()
@@ -76,24 +66,16 @@ void BackgroundPanel::refresh()
         return;
     const model::Job& job = m_session.job();
     m_watch->setEnabled(job.isOpenForWork());
-    {
-        const QSignalBlocker quiet(m_which);
-        const int before = m_which->count();
-        const int chosen = m_which->currentIndex();
-        m_which->clear();
-        int lastStanding = -1;
-        for (const model::BackgroundWatch* watch : inOrderOfTime(job.backgrounds)) {
-            const QString name = tr("watch of %1").arg(momentText(*watch));
-            const bool stands = job.voidOf(watch->id.uuid()) == nullptr;
-            m_which->addItem(stands ? name : tr("void: %1").arg(name));
-            lastStanding = stands ? m_which->count() - 1 : lastStanding;
-        }
-        m_which->setCurrentIndex(m_which->count() == before && chosen >= 0 ? chosen
-                                 : lastStanding >= 0                       ? lastStanding
-                                                                           : m_which->count() - 1);
+    QStringList names;
+    qsizetype lastStanding = -1;
+    for (const model::BackgroundWatch* watch : inOrderOfTime(job.backgrounds)) {
+        const QString name = tr("watch of %1").arg(momentText(*watch));
+        const bool stands = job.voidOf(watch->id.uuid()) == nullptr;
+        names << (stands ? name : tr("void: %1").arg(name));
+        lastStanding = stands ? names.size() - 1 : lastStanding;
     }
-    m_which->setVisible(m_which->count() > 0);
-    showWatch(m_which->currentIndex());
+    m_records->fill(names, static_cast<int>(lastStanding >= 0 ? lastStanding : names.size() - 1));
+    showWatch(m_records->index());
 }
 
 void BackgroundPanel::showWatch(int index)
@@ -101,7 +83,6 @@ void BackgroundPanel::showWatch(int index)
     const model::Job& job = m_session.job();
     const auto shown = inOrderOfTime(job.backgrounds);
     const bool any = index >= 0 && static_cast<std::size_t>(index) < shown.size();
-    m_void->setVisible(any);
     m_notes->hide();
     if (!any) {
         m_heading->setAside({});
@@ -115,8 +96,9 @@ void BackgroundPanel::showWatch(int index)
     const Unit unit = displayUnit(job.setup);
     const model::BackgroundWatch& watch = *shown[static_cast<std::size_t>(index)];
     const model::MeasurementVoid* mark = job.voidOf(watch.id.uuid());
-    m_void->setEnabled(mark == nullptr && job.isOpenForWork());
-    m_heading->setAside(tr("%1, as shown in %2").arg(text(watch.at.timeOfDay()).left(5), text(unit.symbol)));
+    m_records->voiding().setEnabled(mark == nullptr && job.isOpenForWork());
+    const QString aside = tr("%1, as shown in %2").arg(text(watch.at.timeOfDay()).left(5), text(unit.symbol));
+    m_heading->setAside(mark == nullptr ? aside : tr("void: %1").arg(aside));
     m_plot->setToolTip(text(watch.source));
     const auto summary = analysis::summariseBackground(watch);
     if (!summary) {
@@ -145,7 +127,7 @@ void BackgroundPanel::showNotes(const model::MeasurementVoid* mark, QStringList 
 {
     if (mark != nullptr)
         notes.prepend(voidText(*mark));
-    m_notes->setText(notes.join(QStringLiteral("; ")));
+    m_notes->setText(joinedNotes(notes));
     m_notes->setVisible(!notes.isEmpty());
 }
 
@@ -154,14 +136,14 @@ void BackgroundPanel::voidWatch()
     if (!m_session.hasJob())
         return;
     const auto shown = inOrderOfTime(m_session.job().backgrounds);
-    const auto index = static_cast<std::size_t>(m_which->currentIndex());
+    const auto index = static_cast<std::size_t>(m_records->index());
     if (index >= shown.size())
         return;
     const model::BackgroundWatch& watch = *shown[index];
     const QString what = tr("background watch of %1").arg(momentText(watch));
     if (const Status stored = askAndVoid(m_session, watch.id.uuid(), what, this); !stored)
         emit failed(stored.error());
-    m_which->setFocus(); // the button may be shut now
+    m_records->focusList(); // the button may be shut now
 }
 
 void BackgroundPanel::enterBackground()

@@ -7,7 +7,6 @@
 
 #include <QWidget>
 
-class QComboBox;
 class QLabel;
 class QPushButton;
 
@@ -19,6 +18,7 @@ namespace sealwalk::ui {
 
 class Heading;
 class JobSession;
+class RecordsRow;
 
 class BackgroundPanel : public QWidget
 {
@@ -43,8 +43,7 @@ private:
     QLabel* m_figures = nullptr;
     QLabel* m_notes = nullptr;
     QPushButton* m_watch = nullptr;
-    QPushButton* m_void = nullptr;
-    QComboBox* m_which = nullptr;
+    RecordsRow* m_records = nullptr;
 };
 
 } // namespace sealwalk::ui

@@ -156,7 +156,8 @@ void CalibrationDialog::buildReading(QVBoxLayout& column)
     m_joint->addItem(tr("serves every joint without its own"));
     for (const model::Joint& joint : m_job.sketch.joints)
         m_joint->addItem(tr("serves %1").arg(text(joint.name)));
-    column.addWidget(formRow(tr("Place"), {m_place, m_joint}, this));
+    column.addWidget(formRow(tr("Place"), {m_place}, this));
+    column.addWidget(formRow(tr("For"), {m_joint}, this));
     m_background = edit(tr("shown with the leak shut"), displayUnit(m_job.setup));
     m_background->setRange({.atLeast = 0.0});
     m_shown = edit(tr("shown with the leak open"), displayUnit(m_job.setup));
@@ -278,8 +279,9 @@ void CalibrationDialog::showFactor()
                           : tr("The leak gave %1 %2 on that day."))
                          .arg(richRate(*view.reference, unit, m_job.setup), unitText(unit)));
     if (view.factor)
-        lines.append(tr("One on the display is <b>%1</b> on the chamber.")
-                         .arg(localised(roundedText(view.factor->coefficient, 3))));
+        lines.append(tr("The display shows %1 of a leak: one shown is <b>%2</b> on the chamber.")
+                         .arg(localised(roundedText(view.factor->factor, 3)),
+                              localised(roundedText(view.factor->coefficient, 3))));
     for (const std::string& note : view.notes)
         lines.append(render::inSentence(note).toHtmlEscaped());
     m_follows->setText(lines.join(QStringLiteral("<br>")));

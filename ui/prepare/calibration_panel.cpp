@@ -3,6 +3,7 @@
 
 #include "core/analysis/job_view.h"
 #include "ui/prepare/calibration_dialog.h"
+#include "ui/prepare/records_row.h"
 #include "ui/prepare/shown.h"
 #include "ui/prepare/void_measurement.h"
 #include "ui/render/core_words.h"
@@ -10,12 +11,10 @@
 #include "ui/widgets/heading.h"
 #include "ui/widgets/number_display.h"
 
-#include <QComboBox>
 #include <QGridLayout>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
-#include <QSignalBlocker>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -73,27 +72,19 @@ CalibrationPanel::CalibrationPanel(JobSession& session, QWidget* parent)
     m_notes->setWordWrap(true);
     m_enter = new QPushButton(tr("Enter a reference &leak …"), this);
     m_enter->setObjectName(QStringLiteral("enterCheck"));
-    m_which = new QComboBox(this);
-    m_which->setAccessibleName(tr("which check"));
-    m_which->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-    m_which->setMinimumContentsLength(10);
-    auto* row = new QHBoxLayout;
-    row->addWidget(m_enter);
-    m_void = new QPushButton(tr("Void …"), this);
-    m_void->setObjectName(QStringLiteral("voidCheck"));
-    m_void->setAccessibleName(tr("void this check"));
-    row->addWidget(m_which, 1);
-    row->addWidget(m_void);
+    m_records = new RecordsRow(tr("which check"), tr("void this check"), this);
+    m_records->voiding().setObjectName(QStringLiteral("voidCheck"));
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(6);
     column->addWidget(m_heading);
+    column->addWidget(m_records);
     column->addWidget(m_table);
     column->addWidget(m_notes);
-    column->addLayout(row);
+    column->addWidget(m_enter);
     connect(m_enter, &QPushButton::clicked, this, &CalibrationPanel::enterCheck);
-    connect(m_void, &QPushButton::clicked, this, &CalibrationPanel::voidCheck);
-    connect(m_which, &QComboBox::currentIndexChanged, this, &CalibrationPanel::showCheck);
+    connect(m_records, &RecordsRow::voidWanted, this, &CalibrationPanel::voidCheck);
+    connect(m_records, &RecordsRow::chosen, this, &CalibrationPanel::showCheck);
 }
 
 void CalibrationPanel::refresh()
@@ -101,23 +92,16 @@ void CalibrationPanel::refresh()
     if (!m_session.hasJob())
         return;
     const model::Job& job = m_session.job();
-    {
-        const QSignalBlocker quiet(m_which);
-        const int before = m_which->count();
-        const int chosen = m_which->currentIndex();
-        m_which->clear();
-        const auto views = analysis::checks(job);
-        for (const model::Calibration* check : inOrderOfTime(job.calibrations)) {
-            const auto view = std::find_if(views.begin(), views.end(),
-                                           [&](const auto& each) { return each.calibration == check->id; });
-            m_which->addItem(view != views.end() ? nameOf(*check, *view)
-                                                 : tr("void: %1").arg(nameOf(*check, {})));
-        }
-        m_which->setCurrentIndex(m_which->count() == before && chosen >= 0 ? chosen : m_which->count() - 1);
+    const auto views = analysis::checks(job);
+    QStringList names;
+    for (const model::Calibration* check : inOrderOfTime(job.calibrations)) {
+        const auto view = std::find_if(views.begin(), views.end(),
+                                       [&](const auto& each) { return each.calibration == check->id; });
+        names << (view != views.end() ? nameOf(*check, *view) : tr("void: %1").arg(nameOf(*check, {})));
     }
-    m_which->setVisible(m_which->count() > 0);
+    m_records->fill(names, static_cast<int>(names.size()) - 1);
     m_enter->setEnabled(job.isOpenForWork());
-    showCheck(m_which->currentIndex());
+    showCheck(m_records->index());
 }
 
 void CalibrationPanel::clearRows()
@@ -152,23 +136,25 @@ void CalibrationPanel::showCheck(int index)
     const model::Job& job = m_session.job();
     const auto shown = inOrderOfTime(job.calibrations);
     const bool any = index >= 0 && static_cast<std::size_t>(index) < shown.size();
-    m_void->setVisible(any);
     if (!any) {
         m_heading->setAside({});
         addRow(tr("no reference leak entered yet"), {}, {});
+        for (const QString& later : {tr("today"), tr("shown, less background"), tr("factor to the chamber")})
+            addRow(later, QStringLiteral("–"), {}); // the room that the check takes: what stands below stays
         m_notes->setText(tr("Without one no reading becomes a leak rate, and nothing can be passed."));
         return;
     }
     const model::Calibration& check = *shown[static_cast<std::size_t>(index)];
     const model::MeasurementVoid* mark = job.voidOf(check.id.uuid());
-    m_void->setEnabled(mark == nullptr && job.isOpenForWork());
+    m_records->voiding().setEnabled(mark == nullptr && job.isOpenForWork());
     const auto views = analysis::checks(job);
     const auto found = std::find_if(views.begin(), views.end(),
                                     [&](const auto& each) { return each.calibration == check.id; });
     const analysis::CheckView view = found != views.end() ? *found : analysis::CheckView();
     const Unit unit = shownUnit(job.setup);
     const auto celsius = [](Temperature t) { return figureText(inDegreesCelsius(t), 3); };
-    m_heading->setAside(tr("reference leak %1, %2").arg(text(check.leak.serial), unitText(unit)));
+    const QString aside = tr("reference leak %1, %2").arg(text(check.leak.serial), unitText(unit));
+    m_heading->setAside(mark == nullptr ? aside : tr("void: %1").arg(aside));
     addRow(tr("certificate, at %1 °C").arg(celsius(check.leak.certificateTemperature)),
            richRate(check.leak.value, unit, job.setup), text(check.leak.certificateDate.date()));
     if (view.reference)
@@ -186,8 +172,8 @@ void CalibrationPanel::showCheck(int index)
         else
             addRow(tr("factor to the chamber"),
                    QStringLiteral("<b>%1</b>").arg(localised(roundedText(multiplier, 3))),
-                   tr("± %1 %%2")
-                       .arg(figureText(range, 2),
+                   tr("± %1 %; shows %2 of a leak%3")
+                       .arg(figureText(range, 2), localised(roundedText(view.factor->factor, 2)),
                             check.place.empty() ? QString() : tr(", at %1").arg(text(check.place))));
     }
     if (check.response)
@@ -202,7 +188,7 @@ void CalibrationPanel::showCheck(int index)
     if (job.standingCalibrations().empty())
         notes.append(
             tr("Without one that stands no reading becomes a leak rate, and nothing can be passed."));
-    m_notes->setText(notes.join(QStringLiteral("; ")));
+    m_notes->setText(joinedNotes(notes));
     m_notes->setVisible(!notes.isEmpty());
 }
 
@@ -224,7 +210,7 @@ void CalibrationPanel::voidCheck()
     if (!m_session.hasJob())
         return;
     const auto shown = inOrderOfTime(m_session.job().calibrations);
-    const auto index = static_cast<std::size_t>(m_which->currentIndex());
+    const auto index = static_cast<std::size_t>(m_records->index());
     if (index >= shown.size())
         return;
     const model::Calibration& check = *shown[index];
@@ -233,7 +219,7 @@ void CalibrationPanel::voidCheck()
             .arg(momentWord(check.moment), text(check.at.date()), text(check.at.timeOfDay()).left(5));
     if (const Status stored = askAndVoid(m_session, check.id.uuid(), what, this); !stored)
         emit failed(stored.error());
-    m_which->setFocus(); // the button may be shut now
+    m_records->focusList(); // the button may be shut now
 }
 
 } // namespace sealwalk::ui

@@ -7,7 +7,6 @@
 
 #include <QWidget>
 
-class QComboBox;
 class QGridLayout;
 class QLabel;
 class QPushButton;
@@ -16,6 +15,7 @@ namespace sealwalk::ui {
 
 class Heading;
 class JobSession;
+class RecordsRow;
 
 class CalibrationPanel : public QWidget
 {
@@ -40,9 +40,8 @@ private:
     QWidget* m_table = nullptr;
     QGridLayout* m_grid = nullptr;
     QLabel* m_notes = nullptr;
-    QComboBox* m_which = nullptr;
+    RecordsRow* m_records = nullptr;
     QPushButton* m_enter = nullptr;
-    QPushButton* m_void = nullptr;
 };
 
 } // namespace sealwalk::ui

@@ -59,7 +59,7 @@ OutlookColumn::OutlookColumn(JobSession& session, QWidget* parent)
     m_response = addFigure(*column, tr("response"));
     m_dwell = addFigure(*column, tr("dwell at a point"));
     m_wait = addFigure(*column, tr("wait between points"));
-    m_share = addFigure(*column, tr("share reaching the detector"));
+    m_share = addFigure(*column, tr("share of a leak that is shown"));
     column->addSpacing(4);
     m_ruler = new render::DecadeRuler(Qt::Horizontal, this);
     m_ruler->setMinimumHeight(66);
@@ -146,13 +146,17 @@ void OutlookColumn::refresh()
     const bool isHalfTyped = !outlook.heliumToDetector && parallel && parallel->si() > 0.0;
     const bool isUnknown = isHalfTyped || outlook.parallelSpeedUnknown;
     showFigure(m_share,
-               isUnknown                  ? QStringLiteral("–")
+               outlook.shownOfLeak        ? figureText(*outlook.shownOfLeak, 2)
+               : isUnknown                ? QStringLiteral("–")
                : outlook.heliumToDetector ? figureText(*outlook.heliumToDetector, 2)
                                           : QStringLiteral("1"),
-               isHalfTyped                    ? tr("the speed at the detector is missing")
+               outlook.shownOfLeak && outlook.heliumToDetector
+                   ? tr("measured: shown over reference leak; %1 by the speeds")
+                         .arg(figureText(*outlook.heliumToDetector, 2))
+               : outlook.shownOfLeak          ? tr("measured: shown over reference leak")
+               : isHalfTyped                  ? tr("the speed at the detector is missing")
                : outlook.parallelSpeedUnknown ? tr("a pump in parallel, its speed not typed")
                : !outlook.heliumToDetector    ? tr("no speed of a pump in parallel is typed")
-               : outlook.shareIsInFactor      ? tr("is in the factor, not counted twice")
                                               : tr("from the helium speeds"));
     report::MapScale scale;
     scale.lowestDecade = m_session.object().scale.lowestDecade;
@@ -162,7 +166,7 @@ void OutlookColumn::refresh()
     scale.shownPerSi = numberShown(pascalCubicMetresPerSecond(1.0), unit, job.setup);
     scale.unit = unit.symbol;
     m_ruler->setScale(scale);
-    m_verdict->setOutlook(outlook);
+    m_verdict->setOutlook(outlook, !job.readings.empty());
     m_setup->refresh();
 
     m_walkHeading->setAside(tr("%n point(s)", nullptr, outlook.points));
@@ -179,7 +183,7 @@ void OutlookColumn::refresh()
     m_progress = !outlook.limit                                     ? tr("limit missing")
                  : outlook.needsCalibration                         ? tr("calibration missing")
                  : outlook.needsBackground                          ? tr("background missing")
-                 : outlook.outlook == analysis::Outlook::CannotPass ? tr("cannot pass anything")
+                 : outlook.outlook == analysis::Outlook::CannotPass ? tr("too blind to pass")
                                                                     : tr("ready to start");
 }
 

@@ -2,12 +2,14 @@
 #include "ui/prepare/rise_dialog.h"
 
 #include "core/exchange/rise_file.h"
+#include "core/report/rate_text.h"
 #include "ui/prepare/shown.h"
 #include "ui/render/core_words.h"
 #include "ui/widgets/below_field.h"
 #include "ui/widgets/choose_file.h"
 #include "ui/widgets/heading.h"
 #include "ui/widgets/moment_field.h"
+#include "ui/widgets/number_display.h"
 #include "ui/widgets/quantity_edit.h"
 
 #include <QComboBox>
@@ -31,10 +33,18 @@ constexpr int kHeight = 460;
 constexpr qint64 kLargestFile = 64 << 20;
 constexpr double kMinute = 60.0; // s, as exactly as a moment is typed
 
+QString spanText(double span)
+{
+    constexpr double kLong = 120.0; // s
+    return span < kLong ? secondsText(seconds(span))
+                        : RiseDialog::tr("%1 min").arg(figureText(span / kMinute, 3));
+}
+
 } // namespace
 
-RiseDialog::RiseDialog(const model::Job& job, QWidget* parent)
+RiseDialog::RiseDialog(const model::Job& job, std::optional<Volume> volume, QWidget* parent)
     : QDialog(parent)
+    , m_volume(volume)
 {
     setObjectName(QStringLiteral("riseDialog"));
     setWindowTitle(tr("Pressure rise"));
@@ -58,8 +68,12 @@ RiseDialog::RiseDialog(const model::Job& job, QWidget* parent)
     column->addWidget(m_values, 1);
     m_timeUnit = unitBox(tr("unit of time"), {"s", "min", "h"});
     m_pressureUnit = unitBox(tr("unit of pressure"), {"mbar", "Pa", "Torr"});
-    column->addWidget(
-        formRow(tr("Times in"), {m_timeUnit, quietLabel(tr("pressures in"), this), m_pressureUnit}, this));
+    m_unitRow =
+        formRow(tr("Times in"), {m_timeUnit, quietLabel(tr("pressures in"), this), m_pressureUnit}, this);
+    QSizePolicy keeps = m_unitRow->sizePolicy();
+    keeps.setRetainSizeWhenHidden(true);
+    m_unitRow->setSizePolicy(keeps);
+    column->addWidget(m_unitRow);
     auto* file = new QPushButton(tr("From a &file …"), this);
     m_moment = new QComboBox(this);
     m_moment->setAccessibleName(tr("when"));
@@ -125,8 +139,7 @@ void RiseDialog::read()
     const QString typed = m_values->toPlainText();
     const std::string written = typed.toStdString();
     const bool hasOwnUnits = !typed.trimmed().isEmpty() && !exchange::isBareRise(written);
-    for (QComboBox* box : {m_timeUnit, m_pressureUnit})
-        box->setEnabled(!hasOwnUnits); // the head line says them
+    m_unitRow->setVisible(!hasOwnUnits); // the head line says them
     const auto unitIn = [](const QComboBox* box, UnitKind kind) {
         return readUnit(box->currentText().toStdString(), kind).value();
     };
@@ -143,9 +156,15 @@ void RiseDialog::read()
     m_test.pressures = record->pressure;
     m_test.temperatures = record->temperature;
     const double span = record->time.back() - record->time.front();
-    showHint(m_says, m_values,
-             tr("%n sample(s) over %1", nullptr, static_cast<int>(record->time.size()))
-                 .arg(secondsText(seconds(span))));
+    QString says =
+        tr("%n sample(s) over %1", nullptr, static_cast<int>(record->time.size())).arg(spanText(span));
+    if (const double rise = record->pressure.back() - record->pressure.front(); m_volume && rise > 0.0)
+        says += tr("; from end to end %1 mbar·l/s of gas come in, leak and walls together")
+                    .arg(render::inFigures(report::screenRate(
+                        inMillibarLitresPerSecond(pressureRise(*m_volume, pascals(rise), seconds(span))))));
+    else if (!m_volume)
+        says += tr("; the volume is not stated, so it says nothing of a leak");
+    showHint(m_says, m_values, says);
 }
 
 void RiseDialog::tryAccept()
@@ -153,6 +172,11 @@ void RiseDialog::tryAccept()
     m_measured->commit();
     if (m_measured->isWrong()) {
         m_measured->field()->setFocus();
+        return;
+    }
+    m_base->commit();
+    if (m_base->isWrong()) {
+        m_base->setFocus();
         return;
     }
     const double span = m_test.times.empty() ? 0.0 : m_test.times.back() - m_test.times.front();

@@ -25,7 +25,8 @@ class RiseDialog : public QDialog
     Q_OBJECT
 
 public:
-    explicit RiseDialog(const model::Job& job, QWidget* parent = nullptr);
+    /// @param volume  of all that is shut off together, to say what a record comes to; none: not known
+    explicit RiseDialog(const model::Job& job, std::optional<Volume> volume = {}, QWidget* parent = nullptr);
     [[nodiscard]] model::RiseTest test() const;
 
 private:
@@ -34,10 +35,12 @@ private:
     void takeFile();
     void tryAccept();
 
+    std::optional<Volume> m_volume;
     model::RiseTest m_test;
     std::optional<Timestamp> m_repaired; ///< the last time
     MomentField* m_measured = nullptr;
     QPlainTextEdit* m_values = nullptr;
+    QWidget* m_unitRow = nullptr; ///< for numbers without a head line
     QComboBox* m_timeUnit = nullptr;
     QComboBox* m_pressureUnit = nullptr;
     QComboBox* m_moment = nullptr;

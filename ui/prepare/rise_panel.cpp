@@ -3,6 +3,7 @@
 
 #include "core/analysis/job_rise.h"
 #include "core/report/rise_figure.h"
+#include "ui/prepare/records_row.h"
 #include "ui/prepare/rise_dialog.h"
 #include "ui/prepare/shown.h"
 #include "ui/prepare/void_measurement.h"
@@ -11,11 +12,8 @@
 #include "ui/session/job_session.h"
 #include "ui/widgets/heading.h"
 
-#include <QComboBox>
-#include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
-#include <QSignalBlocker>
 #include <QVBoxLayout>
 
 namespace sealwalk::ui {
@@ -74,29 +72,21 @@ RisePanel::RisePanel(JobSession& session, QWidget* parent)
     m_advice->setWordWrap(true);
     m_enter = new QPushButton(tr("Pressure &rise …"), this);
     m_enter->setObjectName(QStringLiteral("enterRise"));
-    m_which = new QComboBox(this);
-    m_which->setAccessibleName(tr("which record"));
-    m_which->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-    m_which->setMinimumContentsLength(10);
-    auto* row = new QHBoxLayout;
-    row->addWidget(m_enter);
-    m_void = new QPushButton(tr("Void …"), this);
-    m_void->setObjectName(QStringLiteral("voidRise"));
-    m_void->setAccessibleName(tr("void this pressure rise"));
-    row->addWidget(m_which, 1);
-    row->addWidget(m_void);
+    m_records = new RecordsRow(tr("which record"), tr("void this pressure rise"), this);
+    m_records->voiding().setObjectName(QStringLiteral("voidRise"));
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(6);
     column->addWidget(m_heading);
-    column->addLayout(row);
+    column->addWidget(m_enter);
+    column->addWidget(m_records);
     column->addWidget(m_verdict);
     column->addWidget(m_figures);
     column->addWidget(m_plot);
     column->addWidget(m_advice);
     connect(m_enter, &QPushButton::clicked, this, &RisePanel::enterRise);
-    connect(m_void, &QPushButton::clicked, this, &RisePanel::voidTest);
-    connect(m_which, &QComboBox::currentIndexChanged, this, &RisePanel::showTest);
+    connect(m_records, &RecordsRow::voidWanted, this, &RisePanel::voidTest);
+    connect(m_records, &RecordsRow::chosen, this, &RisePanel::showTest);
 }
 
 void RisePanel::refresh()
@@ -104,21 +94,15 @@ void RisePanel::refresh()
     if (!m_session.hasJob())
         return;
     const model::Job& job = m_session.job();
-    {
-        const QSignalBlocker quiet(m_which);
-        const int before = m_which->count();
-        const int chosen = m_which->currentIndex();
-        m_which->clear();
-        for (const model::RiseTest& test : job.riseTests) {
-            const QString name = QStringLiteral("%1, %2 %3")
-                                     .arg(momentWord(test.moment), text(test.at.date()), text(test.source));
-            m_which->addItem(job.voidOf(test.id.uuid()) == nullptr ? name : tr("void: %1").arg(name));
-        }
-        m_which->setCurrentIndex(m_which->count() == before && chosen >= 0 ? chosen : m_which->count() - 1);
+    QStringList names;
+    for (const model::RiseTest& test : job.riseTests) {
+        const QString name =
+            QStringLiteral("%1, %2 %3").arg(momentWord(test.moment), text(test.at.date()), text(test.source));
+        names << (job.voidOf(test.id.uuid()) == nullptr ? name : tr("void: %1").arg(name));
     }
-    m_which->setVisible(m_which->count() > 0);
+    m_records->fill(names, static_cast<int>(names.size()) - 1);
     m_enter->setEnabled(job.isOpenForWork());
-    showTest(m_which->currentIndex());
+    showTest(m_records->index());
 }
 
 void RisePanel::showTest(int index)
@@ -128,14 +112,13 @@ void RisePanel::showTest(int index)
     for (QWidget* part : {static_cast<QWidget*>(m_verdict), static_cast<QWidget*>(m_figures),
                           static_cast<QWidget*>(m_plot), static_cast<QWidget*>(m_advice)})
         part->setVisible(any);
-    m_void->setVisible(any);
     if (!any) {
         m_asked = {};
         return;
     }
     const model::RiseTest& test = job.riseTests[static_cast<std::size_t>(index)];
     const model::MeasurementVoid* mark = job.voidOf(test.id.uuid());
-    m_void->setEnabled(mark == nullptr && job.isOpenForWork());
+    m_records->voiding().setEnabled(mark == nullptr && job.isOpenForWork());
     if (mark != nullptr) {
         m_asked = {};
         m_work.drop();
@@ -197,7 +180,8 @@ void RisePanel::enterRise()
 {
     if (!m_session.hasJob() || !m_session.job().isOpenForWork())
         return;
-    RiseDialog dialog(m_session.job(), this);
+    const model::Job& job = m_session.job();
+    RiseDialog dialog(job, job.setup.volume ? job.setup.volume : m_session.object().volume, this);
     if (dialog.exec() != QDialog::Accepted)
         return;
     if (const Status stored = m_session.addRiseTest(dialog.test()); !stored)
@@ -206,7 +190,7 @@ void RisePanel::enterRise()
 
 void RisePanel::voidTest()
 {
-    const auto index = static_cast<std::size_t>(m_which->currentIndex());
+    const auto index = static_cast<std::size_t>(m_records->index());
     if (!m_session.hasJob() || index >= m_session.job().riseTests.size())
         return;
     const model::RiseTest& test = m_session.job().riseTests[index];
@@ -215,7 +199,7 @@ void RisePanel::voidTest()
             .arg(momentWord(test.moment), text(test.at.date()), text(test.at.timeOfDay()).left(5));
     if (const Status stored = askAndVoid(m_session, test.id.uuid(), what, this); !stored)
         emit failed(stored.error());
-    m_which->setFocus(); // the button may be shut now
+    m_records->focusList(); // the button may be shut now
 }
 
 } // namespace sealwalk::ui

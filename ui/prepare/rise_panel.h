@@ -9,7 +9,6 @@
 
 #include <QWidget>
 
-class QComboBox;
 class QLabel;
 class QPushButton;
 
@@ -21,6 +20,7 @@ namespace sealwalk::ui {
 
 class Heading;
 class JobSession;
+class RecordsRow;
 
 class RisePanel : public QWidget
 {
@@ -48,9 +48,8 @@ private:
     QLabel* m_verdict = nullptr;
     QLabel* m_figures = nullptr;
     QLabel* m_advice = nullptr;
-    QComboBox* m_which = nullptr;
+    RecordsRow* m_records = nullptr;
     QPushButton* m_enter = nullptr;
-    QPushButton* m_void = nullptr;
     model::RiseTestId m_asked; ///< being judged or shown
     std::optional<Volume> m_askedVolume;
     NewestWins<Answer> m_work;

@@ -52,6 +52,17 @@ QString unitText(const Unit& unit)
     return QCoreApplication::translate("Shown", "%1 He").arg(text(unit.symbol));
 }
 
+QString joinedNotes(const QStringList& notes)
+{
+    QString all;
+    for (const QString& note : notes)
+        all += (all.isEmpty()                    ? QString()
+                : all.endsWith(QLatin1Char('.')) ? QStringLiteral(" ")
+                                                 : QStringLiteral("; ")) +
+               note;
+    return all;
+}
+
 QString secondsText(Duration time)
 {
     const double seconds = inSeconds(time);

@@ -39,6 +39,8 @@ std::vector<const Measurement*> inOrderOfTime(const std::vector<Measurement>& me
     return ordered;
 }
 
+/// One after the other: with a semicolon between phrases, a blank behind a sentence.
+QString joinedNotes(const QStringList& notes);
 QString secondsText(Duration time);
 QString text(const std::string& utf8);
 

@@ -90,9 +90,10 @@ QString VerdictBox::sentence() const
     return m_sentence->text();
 }
 
-void VerdictBox::setOutlook(const analysis::SetupOutlook& outlook)
+void VerdictBox::setOutlook(const analysis::SetupOutlook& outlook, bool begun)
 {
     m_outlook = outlook;
+    m_begun = begun;
     const double margin = outlook.margin.value_or(0.0);
     const QString times = figureText(margin, margin >= kManyTimes ? 3 : 2);
     switch (outlook.outlook) {
@@ -101,11 +102,15 @@ void VerdictBox::setOutlook(const analysis::SetupOutlook& outlook)
         m_remark->setText(missingText(outlook));
         break;
     case Outlook::GoodToStart:
-        m_sentence->setText(tr("Good to start: limit %1 times what can be seen").arg(times));
+        m_sentence->setText((m_begun ? tr("Good: limit %1 times what can be seen")
+                                     : tr("Good to start: limit %1 times what can be seen"))
+                                .arg(times));
         m_remark->setText(tr("At least 3 times is needed before any point can pass."));
         break;
     case Outlook::StartWithCare:
-        m_sentence->setText(tr("Start with care: limit only %1 times what can be seen").arg(times));
+        m_sentence->setText((m_begun ? tr("With care: limit only %1 times what can be seen")
+                                     : tr("Start with care: limit only %1 times what can be seen"))
+                                .arg(times));
         m_remark->setText(remedyText(outlook.remedy));
         break;
     case Outlook::CannotPass:

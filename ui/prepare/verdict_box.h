@@ -16,7 +16,8 @@ class VerdictBox : public QWidget
 
 public:
     explicit VerdictBox(QWidget* parent = nullptr);
-    void setOutlook(const analysis::SetupOutlook& outlook);
+    /// @param begun  readings were made with it: nobody is told to start any more
+    void setOutlook(const analysis::SetupOutlook& outlook, bool begun = false);
     [[nodiscard]] QString sentence() const;
 
 protected:
@@ -24,6 +25,7 @@ protected:
 
 private:
     analysis::SetupOutlook m_outlook;
+    bool m_begun = false;
     QLabel* m_sentence = nullptr;
     QLabel* m_remark = nullptr;
 };

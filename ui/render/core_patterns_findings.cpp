@@ -73,6 +73,9 @@ std::span<const char* const> findingPatterns()
                           "It answered at %1 and not at %2, with %3 taped or bagged off; a leak of its "
                           "own, as large as that, would have shown."),
         QT_TRANSLATE_NOOP("Core",
+                          "It answered at %1 and not at %2, with %3 taped or bagged off; a leak of its "
+                          "own, as large as that, would have shown: the helium went in there."),
+        QT_TRANSLATE_NOOP("Core",
                           "It answered at %1 and not when it was sprayed again at %2: a leak answers twice. "
                           "Judge it, or make void the reading that does not count."),
         QT_TRANSLATE_NOOP("Core", "the background just before was not recorded; zero is taken"),

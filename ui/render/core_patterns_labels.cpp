@@ -54,6 +54,7 @@ std::span<const char* const> labelPatterns()
         QT_TRANSLATE_NOOP("Core", "conceded without end"),
         QT_TRANSLATE_NOOP("Core", "other source"),
         QT_TRANSLATE_NOOP("Core", "virtual leak"),
+        QT_TRANSLATE_NOOP("Core", "read by eye"),
         QT_TRANSLATE_NOOP("Core", "at rest"),
         QT_TRANSLATE_NOOP("Core", "flexed"),
         QT_TRANSLATE_NOOP("Core", "extended"),

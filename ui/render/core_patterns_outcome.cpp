@@ -31,6 +31,9 @@ std::span<const char* const> outcomePatterns()
             "Core",
             "the located leaks account for the total within the ranges; up to %1 could still be missing"),
         QT_TRANSLATE_NOOP("Core", "no total limit and no wanted pressure to repair towards"),
+        QT_TRANSLATE_NOOP("Core",
+                          "no total limit, and without the speed of the object's own pumps for air no "
+                          "repair can be held against the base pressure wanted"),
         QT_TRANSLATE_NOOP("Core", "repairing every located leak is not enough; what is not located must be "
                                   "found, or the limit is below the outgassing"),
         QT_TRANSLATE_NOOP("Core", "the leaks together are already as small as asked"),

@@ -43,6 +43,7 @@ std::span<const char* const> numberRefusals()
         QT_TRANSLATE_NOOP("Core", "\"%1\" is %2, but a leak rate is asked for, such as \"%3\""),
         QT_TRANSLATE_NOOP("Core", "\"%1\" is not a unit known here; right would be for instance \"mbar "
                                   "l/s\", \"Pa m3/s\", \"sccm\", \"mbar\", \"l\", \"mm\" or \"degC\""),
+        QT_TRANSLATE_NOOP("Core", "\"%1\" is not a unit known here; %2 is asked for, such as \"%3\""),
         QT_TRANSLATE_NOOP("Core", "\"%1\" is the unit of %2, but %3 is asked for, such as \"%4\""),
         QT_TRANSLATE_NOOP("Core", "\"%1\" is not a %2; known are %3"),
         QT_TRANSLATE_NOOP("Core", "%1 %2 is below zero; %3 is at least 0 %4"),

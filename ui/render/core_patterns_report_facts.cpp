@@ -75,6 +75,8 @@ std::span<const char* const> reportFacts()
         QT_TRANSLATE_NOOP("Core", "bottle %1"),
         QT_TRANSLATE_NOOP("Core", "gauge %1"),
         QT_TRANSLATE_NOOP("Core", "%1 on %2 of %3, sketch revision %4"),
+        QT_TRANSLATE_NOOP("Core", "%1, %2 of them of the test set-up, on %3 of %4, sketch revision %5"),
+        QT_TRANSLATE_NOOP("Core", "Base pressure wanted"),
         QT_TRANSLATE_NOOP("Core", "%1 point"),
         QT_TRANSLATE_NOOP("Core", "%1 points"),
         QT_TRANSLATE_NOOP("Core", "%1 joint"),

@@ -267,6 +267,8 @@ report::Figure inWords(report::Figure figure)
     say(figure.title);
     figure.spoken = inPhrases(figure.spoken).toStdString();
     say(figure.empty);
+    say(figure.x.unit);
+    say(figure.y.unit);
     for (report::Series& series : figure.series)
         say(series.name);
     for (report::Level& level : figure.levels)

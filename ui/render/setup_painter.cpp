@@ -7,6 +7,7 @@
 #include <QFontMetricsF>
 #include <QPainter>
 #include <QPolygonF>
+#include <QRegularExpression>
 
 #include <algorithm>
 #include <utility>
@@ -21,9 +22,11 @@ constexpr double kTeeShare = 0.78; // of the line, from the object
 constexpr double kThin = 1.1;
 constexpr double kThick = 1.8;
 
+/// A number and its unit stay in one line.
 QString wordsOf(const std::string& text)
 {
-    return QString::fromStdString(text);
+    static const QRegularExpression beforeUnit(QStringLiteral("(?<=\\d) (?=\\p{L})"));
+    return QString::fromStdString(text).replace(beforeUnit, QString(QChar::Nbsp));
 }
 
 QPen penOf(const QColor& ink, double width, bool isStated)

@@ -56,7 +56,9 @@ void composePages(MainWindow& window)
         window.showStage(points ? Stage::Spray : Stage::Sketch);
     });
 
-    window.addPage(Stage::Sketch, new SketchPage(window.session(), &window));
+    auto* sketch = new SketchPage(window.session(), &window);
+    window.addPage(Stage::Sketch, sketch);
+    QObject::connect(sketch, &SketchPage::nameWanted, &window, [&window] { askWhoIsLogging(window); });
 
     auto* spray = new SprayPage(window.session(), &window);
     window.addPage(Stage::Spray, spray);

@@ -220,6 +220,10 @@ void MainWindow::showStageOfWork()
 void MainWindow::onJobChanged()
 {
     refresh();
+    if (m_session.hasJob())
+        m_settings.setLastJob(QString::fromStdString(m_session.historyFile().string()),
+                              {QString::fromStdString(m_session.job().id.text()),
+                               QString::fromStdString(m_session.object().id.text())});
     const QString repairs = temporaryRepairsNote(m_session);
     QStringList left{repairs, m_session.hasJob() ? endingConcessionsNote(m_session) : QString()};
     left.removeAll(QString());

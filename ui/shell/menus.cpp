@@ -238,6 +238,7 @@ void Menus::buildJob()
     menu->addSeparator();
     m_needJob.push_back(add(menu, tr("&Close the job"), {}, [this] {
         m_window.session().closeJob();
+        m_window.settings().setLastJob({}, {}); // closed on purpose: the next start does not open it
         m_window.showStage(Stage::History);
     }));
 }

@@ -20,6 +20,7 @@
 #include <QFile>
 #include <QMessageBox>
 
+#include <algorithm>
 #include <filesystem>
 
 namespace sealwalk::ui {
@@ -167,10 +168,41 @@ void startFromPicture(MainWindow& window)
     sketch->usePicture(file, 0, true);
 }
 
+namespace {
+
+/// Work that was broken off goes on where it was; what is submitted, signed or gone is found in the history.
+void goOnWithLastJob(MainWindow& window)
+{
+    JobSession& session = window.session();
+    if (!session.hasHistory() || session.hasJob())
+        return;
+    const ShellSettings::LastJob kept =
+        window.settings().lastJobIn(QString::fromStdString(session.historyFile().string()));
+    const auto job = model::JobId::parse(kept.job.toStdString());
+    const auto object = model::ObjectId::parse(kept.object.toStdString());
+    if (!job || !object)
+        return;
+    const auto rows = session.history().jobsOf(*object);
+    const bool isOpen = rows && std::ranges::any_of(*rows, [&](const storage::JobRow& row) {
+                            return row.id == *job && (row.state == model::JobState::Open ||
+                                                      row.state == model::JobState::Returned);
+                        });
+    if (!isOpen)
+        return;
+    const bool isWarned = !overdueRepairsNote(session).isEmpty() || !endingConcessionsNote(session).isEmpty();
+    if (!isWarned) // before it is opened: what the job itself warns of goes over it
+        window.say(Severity::News, tr("The job that was open goes on; History has the others."));
+    if (session.openJob(*job))
+        window.showStageOfWork();
+}
+
+} // namespace
+
 void openAtStart(MainWindow& window, const QString& file)
 {
     if (file.isEmpty()) {
         openOwnHistory(window);
+        goOnWithLastJob(window);
         return;
     }
     std::error_code ignored;
@@ -179,6 +211,8 @@ void openAtStart(MainWindow& window, const QString& file)
         openHistory(window, file, true);
     else
         openFile(window, file);
+    if (!isJobFile(file))
+        goOnWithLastJob(window);
 }
 
 void chooseAndOpen(MainWindow& window)

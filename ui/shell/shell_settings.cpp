@@ -19,6 +19,7 @@ constexpr const char* kPresenter = "presenter";
 constexpr const char* kLogger = "logger";
 constexpr const char* kReportLanguage = "reportLanguage";
 constexpr const char* kGeometry = "geometry";
+constexpr const char* kLastJob = "lastJob";
 
 QString defaultFile()
 {
@@ -130,6 +131,17 @@ QString ShellSettings::logger() const
 void ShellSettings::setLogger(const QString& name)
 {
     m_settings.setValue(QLatin1String(kLogger), name);
+}
+
+ShellSettings::LastJob ShellSettings::lastJobIn(const QString& history) const
+{
+    const QStringList kept = m_settings.value(QLatin1String(kLastJob)).toStringList();
+    return kept.value(0) == history ? LastJob{kept.value(1), kept.value(2)} : LastJob();
+}
+
+void ShellSettings::setLastJob(const QString& history, const LastJob& last)
+{
+    m_settings.setValue(QLatin1String(kLastJob), QStringList{history, last.job, last.object});
 }
 
 void ShellSettings::keepGeometry(const QWidget& window)

@@ -35,6 +35,15 @@ public:
     [[nodiscard]] QString logger() const;
     void setLogger(const QString& name);
 
+    /// The job that was open last in a history, and its object; empty: none was, or it was closed.
+    struct LastJob
+    {
+        QString job;
+        QString object;
+    };
+    [[nodiscard]] LastJob lastJobIn(const QString& history) const;
+    void setLastJob(const QString& history, const LastJob& last);
+
     /// For parts of the window that keep something of their own.
     [[nodiscard]] QSettings& store() { return m_settings; }
     /// On, off, or as the machine: with a touch screen it is on.

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/stage_progress.h"
 
+#include "core/analysis/setup_outlook.h"
 #include "core/storage/history_store.h"
 #include "ui/session/job_session.h"
 
@@ -29,6 +30,8 @@ StageProgress prepare(const JobSession& session)
         return {tr("calibration missing"), Thread::UnderWay, 0.5};
     if (job.standingBackgrounds().empty())
         return {tr("background missing"), Thread::UnderWay, 0.75};
+    if (analysis::setupOutlook(job, session.object()).outlook == analysis::Outlook::CannotPass)
+        return {tr("too blind to pass"), Thread::Open, 1.0};
     return {tr("set up"), Thread::Done, 1.0};
 }
 
@@ -41,6 +44,16 @@ StageProgress sketch(const JobSession& session)
     return {tr("%n point(s), ", nullptr, points) +
                 tr("%n sheet(s)", nullptr, static_cast<int>(drawing.sheets.size())),
             Thread::Done, 1.0};
+}
+
+/// A point that a later round called as well was sprayed there.
+std::vector<const model::Round*> sinceRound(const model::Job& job, const model::Round& round)
+{
+    std::vector<const model::Round*> rounds;
+    for (const model::Round& each : job.rounds)
+        if (each.number >= round.number)
+            rounds.push_back(&each);
+    return rounds;
 }
 
 StageProgress spray(const JobSession& session)
@@ -67,7 +80,7 @@ StageProgress spray(const JobSession& session)
     const bool isOnly = job.rounds.size() == 1;
     StageProgress inRound =
         progress(isOnly ? tr("%1 of %2 points") : tr("round %1: %2 of %3").arg(round->number), round->points,
-                 answeredIn({round}));
+                 answeredIn(sinceRound(job, *round)));
     if (inRound.thread != Thread::Done)
         return inRound;
     // A short round that is done says nothing of the points it did not call.

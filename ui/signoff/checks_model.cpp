@@ -124,7 +124,9 @@ QString ChecksModel::asideOf(const analysis::ReviewCheck& check) const
             numbers << QString::number(number);
     if (all.size() > most)
         numbers << QStringLiteral("…");
-    if (remarked)
+    if (check.isObjected)
+        numbers = {tr("not agreed")};
+    else if (remarked)
         numbers = {tr("said before")};
     else if (check.state == CheckState::Stops && !check.wordGiven.empty())
         numbers = {tr("word given")};
@@ -161,7 +163,8 @@ QVariant ChecksModel::data(const QModelIndex& index, int role) const
         if (found == nullptr)
             return headOf(row.state);
         const QString said =
-            tr("%1: %2 %3").arg(headOf(row.state), render::inWords(found->question), answerOf(*found));
+            tr("%1: %2 %3").arg(headOf(row.state), render::inWords(found->question), answerOf(*found)) +
+            (found->isObjected ? QStringLiteral(" (") + tr("not agreed") + QLatin1Char(')') : QString());
         return isRemarked(*found)
                    ? said + QLatin1Char(' ') +
                          tr("Sent back with: %1").arg(QString::fromStdString(found->returnedWith))

@@ -105,15 +105,21 @@ DecisionBar::DecisionBar(QWidget* parent)
 
     auto* signing = new QGridLayout(m_signing);
     signing->setContentsMargins(0, 0, 0, 0);
-    signing->addWidget(caption(tr("Reviewer"), m_person, m_signing), 0, 0);
-    signing->addWidget(m_person, 0, 1);
-    signing->addWidget(m_people, 0, 2);
-    signing->addWidget(caption(tr("Passphrase"), m_passphrase, m_signing), 1, 0);
-    signing->addWidget(m_passphrase, 1, 1);
-    signing->addWidget(m_approve, 1, 2);
-    signing->addWidget(m_refusal, 2, 0, 1, 3);
-    signing->addWidget(m_missing, 2, 0, 1, 3);
-    signing->setRowStretch(3, 1); // the sentence stands beneath the field it is about
+    // From the foot of the window up: remarks that grow above must not move the field under a hand that types
+    // a passphrase.
+    signing->setRowStretch(0, 1);
+    signing->addWidget(caption(tr("Reviewer"), m_person, m_signing), 1, 0);
+    signing->addWidget(m_person, 1, 1);
+    signing->addWidget(m_people, 1, 2);
+    signing->addWidget(caption(tr("Passphrase"), m_passphrase, m_signing), 2, 0);
+    signing->addWidget(m_passphrase, 2, 1);
+    signing->addWidget(m_approve, 2, 2);
+    signing->addWidget(m_refusal, 3, 0, 1, 3);
+    signing->addWidget(m_missing, 3, 0, 1, 3);
+    const int twoLines = 2 * fontMetrics().lineSpacing();
+    signing->setRowMinimumHeight(3, twoLines);
+    for (QLabel* sentence : {m_refusal, m_missing})
+        sentence->setAlignment(Qt::AlignLeft | Qt::AlignTop);
     row->addWidget(m_signing, 5);
 
     connect(m_submit, &QPushButton::clicked, this,

@@ -55,6 +55,9 @@ QString placeWord(analysis::CheckPlace place)
 QString remarkOf(const analysis::ReviewCheck& check)
 {
     const QString text = QString::fromStdString(check.returnedWith);
+    if (check.wasObjected)
+        return EvidencePanel::tr("Not agreed by %1 before it was sent back: “%2”")
+            .arg(QString::fromStdString(check.returnedBy), text);
     return check.returnedBy.empty() ? EvidencePanel::tr("Said before it was sent back: “%1”").arg(text)
                                     : EvidencePanel::tr("Said by %1 before it was sent back: “%2”")
                                           .arg(QString::fromStdString(check.returnedBy), text);
@@ -67,9 +70,10 @@ QString wordsOn(const analysis::ReviewCheck& check)
     QStringList lines;
     for (auto word = check.words.end() - std::min(kMost, std::ssize(check.words)); word != check.words.end();
          ++word)
-        lines << EvidencePanel::tr("Said by %1: “%2”.")
+        lines << (word->isObjection ? EvidencePanel::tr("Not agreed by %1: “%2”.")
+                                    : EvidencePanel::tr("Said by %1: “%2”."))
                      .arg(QString::fromStdString(word->by), QString::fromStdString(word->text));
-    if (!lines.isEmpty() && check.state == analysis::CheckState::Stops)
+    if (!lines.isEmpty() && check.state == analysis::CheckState::Stops && !check.isObjected)
         lines.last() += QLatin1Char(' ') + EvidencePanel::tr("It stops a sign-off all the same.");
     return lines.join(QLatin1Char('\n'));
 }
@@ -93,6 +97,7 @@ EvidencePanel::EvidencePanel(JobSession& session, QWidget* parent)
     , m_readings(new QTableWidget(this))
     , m_word(new QLineEdit(this))
     , m_add(new QPushButton(render::icon(QStringLiteral("remark")), tr("Add word"), this))
+    , m_object(new QPushButton(tr("Not agreed"), this))
     , m_jump(new QPushButton(this))
 {
     m_title->setProperty("role", QStringLiteral("title"));
@@ -125,6 +130,8 @@ EvidencePanel::EvidencePanel(JobSession& session, QWidget* parent)
     m_word->setAccessibleName(tr("Word on this question"));
     m_word->setObjectName(QStringLiteral("reviewWord"));
     m_add->setObjectName(QStringLiteral("addWord"));
+    m_object->setObjectName(QStringLiteral("object"));
+    m_object->setToolTip(tr("The answer may not stand: the question stays open until it is answered again"));
 
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(render::kGapApart, render::kGapApart, render::kGapApart, render::kGapNear);
@@ -139,22 +146,29 @@ EvidencePanel::EvidencePanel(JobSession& session, QWidget* parent)
     auto* row = new QHBoxLayout;
     row->addWidget(m_word, 1);
     row->addWidget(m_add);
+    row->addWidget(m_object);
     row->addWidget(m_jump);
     column->addLayout(row);
 
-    const auto give = [this](const QString& text) {
+    const auto give = [this](const QString& text, bool agrees = true) {
         if (m_check.isEmpty())
             return;
         if (text.isEmpty()) {
             m_word->setFocus();
-            emit wordMissing();
+            emit wordMissing(!m_sameAgain.isEmpty());
             return;
         }
-        emit wordGiven(m_check, text, m_isOfPoint ? m_point : model::PointId());
+        const model::PointId point = m_isOfPoint ? m_point : model::PointId();
+        if (agrees)
+            emit wordGiven(m_check, text, point);
+        else
+            emit objected(m_check, text, point);
     };
+    connect(m_object, &QPushButton::clicked, this, [this, give] { give(m_word->text().trimmed(), false); });
     connect(m_add, &QPushButton::clicked, this, [this, give] {
         give(m_word->text().trimmed().isEmpty() ? m_sameAgain : m_word->text().trimmed());
     });
+    // Enter alone settles nothing with words of before: the next question is under the same hand.
     connect(m_word, &QLineEdit::returnPressed, this, [this, give] { give(m_word->text().trimmed()); });
     connect(m_word, &QLineEdit::textChanged, this, &EvidencePanel::nameAdding);
     connect(m_jump, &QPushButton::clicked, this, [this] { emit jumpWanted(m_place, m_point); });
@@ -190,14 +204,17 @@ void EvidencePanel::setCheck(const analysis::ReviewCheck* check)
     m_given->setVisible(!m_given->text().isEmpty());
     m_returned->setText(check == nullptr || check->returnedWith.empty() ? QString() : remarkOf(*check));
     m_returned->setVisible(!m_returned->text().isEmpty());
-    m_sameAgain =
-        check == nullptr || check->isSettled() ? QString() : QString::fromStdString(check->returnedWith);
+    m_sameAgain = check == nullptr || check->isSettled() || check->wasObjected || check->isObjected
+                      ? QString()
+                      : QString::fromStdString(check->returnedWith);
     nameAdding();
     // What is known of a signed job later is an amendment, which is signed too.
     const bool takesWords =
         check != nullptr && m_session.hasJob() && m_session.job().state != model::JobState::Signed;
     m_word->setEnabled(takesWords);
     m_add->setEnabled(takesWords);
+    // Who works on the job does not object to it: the reviewer does, before it goes back or is approved.
+    m_object->setVisible(takesWords && m_session.job().state == model::JobState::Submitted);
     m_place = check == nullptr ? analysis::CheckPlace::Judge : check->place;
     m_jump->setText(placeWord(m_place));
     m_jump->setEnabled(check != nullptr);

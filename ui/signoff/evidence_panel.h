@@ -34,8 +34,10 @@ public:
 signals:
     /// The reviewer's or tester's word on the check shown.
     void wordGiven(const QString& check, const QString& text, sealwalk::model::PointId point);
+    /// The reviewer's, that the answer may not stand.
+    void objected(const QString& check, const QString& text, sealwalk::model::PointId point);
     /// Asked to add a word where none is typed.
-    void wordMissing();
+    void wordMissing(bool canBeSaidAgain);
     void jumpWanted(sealwalk::analysis::CheckPlace place, sealwalk::model::PointId point);
 
 private:
@@ -55,6 +57,7 @@ private:
     QTableWidget* m_readings;
     QLineEdit* m_word;
     QPushButton* m_add;
+    QPushButton* m_object;
     QPushButton* m_jump;
     QString m_sameAgain; ///< what was said before it was sent back, while it wants a word again
     QString m_check;

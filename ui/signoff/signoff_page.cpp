@@ -113,8 +113,16 @@ SignoffPage::SignoffPage(JobSession& session, QWidget* parent)
             jump(check->place, check->points.empty() ? model::PointId() : check->points.front());
     });
     connect(m_evidence, &EvidencePanel::wordGiven, this, &SignoffPage::giveWord);
-    connect(m_evidence, &EvidencePanel::wordMissing, this,
-            [this] { emit noteRequested(Severity::Caution, tr("Type a word on this question first.")); });
+    connect(m_evidence, &EvidencePanel::objected, this,
+            [this](const QString& check, const QString& text, model::PointId point) {
+                storeWord(check, analysis::objection(text.toStdString()), point);
+            });
+    connect(m_evidence, &EvidencePanel::wordMissing, this, [this](bool canBeSaidAgain) {
+        emit noteRequested(Severity::Caution,
+                           canBeSaidAgain
+                               ? tr("Type a word, or press the button beside: what was said still stands.")
+                               : tr("Type a word on this question first."));
+    });
     connect(m_evidence, &EvidencePanel::jumpWanted, this, &SignoffPage::jump);
     connect(m_decision, &DecisionBar::submitWanted, this, &SignoffPage::submit);
     connect(m_decision, &DecisionBar::sendBackWanted, this, &SignoffPage::sendBack);
@@ -339,12 +347,16 @@ QString SignoffPage::turns() const
 
 void SignoffPage::giveWord(const QString& check, const QString& text, model::PointId point)
 {
-    if (!isNamed(m_session, *this))
-        return;
     const auto* asked = m_checks->check(m_checks->rowOf(check.toStdString()));
     const bool isStop = asked != nullptr && asked->state == analysis::CheckState::Stops;
-    const std::string word =
-        isStop ? analysis::wordOnStop(asked->answer, text.toStdString()) : text.toStdString();
+    storeWord(check, isStop ? analysis::wordOnStop(asked->answer, text.toStdString()) : text.toStdString(),
+              point);
+}
+
+void SignoffPage::storeWord(const QString& check, const std::string& word, model::PointId point)
+{
+    if (!isNamed(m_session, *this))
+        return;
     const Status stored =
         m_session.remark(m_session.logger().toStdString(), word,
                          point.isNil() ? std::nullopt : std::optional(point), check.toStdString());
@@ -353,9 +365,9 @@ void SignoffPage::giveWord(const QString& check, const QString& text, model::Poi
         return;
     }
     m_evidence->clearWord();
-    // What is said on a stop settles nothing: it stays in view, with the word.
+    // What is said on a stop settles nothing, nor does an objection: it stays in view, with the word.
     const auto* about = m_checks->check(m_checks->rowOf(check.toStdString()));
-    if (about != nullptr && about->state == analysis::CheckState::Stops)
+    if (about != nullptr && (about->state == analysis::CheckState::Stops || about->isObjected))
         return;
     // One answer leads to the next question that wants one; the hands stay where they are.
     const int next = m_checks->nextOpenRow(m_checks->rowOf(check.toStdString()));

@@ -52,6 +52,7 @@ private:
     void jump(analysis::CheckPlace place, model::PointId point);
     [[nodiscard]] QString turns() const;
     void giveWord(const QString& check, const QString& text, model::PointId point);
+    void storeWord(const QString& check, const std::string& word, model::PointId point);
     void submit(const QString& text);
     void sendBack(const QString& remark);
     void openPeople();

@@ -102,6 +102,10 @@ void SketchCanvas::renewLayer(const model::Sheet* sheet, const std::unordered_se
         QRectF(QPointF(-kLayerMargin, -kLayerMargin), QSizeF(size)).translated(-m_view.origin());
     render::paintSheetGrid(painter, theme, visible, m_view.scale());
     if (sheet != nullptr) {
+        painter.setPen(QPen(theme.colour(Role::Line), 1.0)); // how large the sheet was said to be
+        painter.setBrush(Qt::NoBrush);
+        const QSizeF edge = QSizeF(sheet->width, sheet->height) * m_view.scale();
+        painter.drawRect(QRectF(QPointF(-edge.width() / 2.0, -edge.height() / 2.0), edge));
         m_images.paint(painter, theme, *sheet, m_view.scale());
         render::paintSheetOutlines(painter, theme, sheet->outlines, m_view.scale(), 1.2);
     }

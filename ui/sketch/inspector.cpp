@@ -18,6 +18,7 @@
 #include <QComboBox>
 #include <QKeyEvent>
 #include <QLabel>
+#include <QLineEdit>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -63,11 +64,15 @@ Inspector::Inspector(SketchDesk& desk, QWidget* parent)
     const auto boxes = body->findChildren<QComboBox*>();
     for (QComboBox* box : boxes)
         box->installEventFilter(this);
+    const auto fields = body->findChildren<QLineEdit*>();
+    for (QLineEdit* field : fields)
+        field->installEventFilter(this);
     connect(m_sheet, &SheetPanel::pictureWanted, this, &Inspector::pictureWanted);
     for (const auto signal : {&SketchDesk::sketchChanged, &SketchDesk::chosenChanged,
                               &SketchDesk::sheetChanged, &SketchDesk::layingChanged})
         connect(&desk, signal, this, &Inspector::refresh);
     connect(&desk.session(), &JobSession::setupChanged, this, &Inspector::refresh);
+    connect(&desk.session(), &JobSession::recordsChanged, this, &Inspector::refreshReminder);
     refresh();
 }
 
@@ -76,6 +81,10 @@ Inspector::Inspector(SketchDesk& desk, QWidget* parent)
 /// list has its keys.
 bool Inspector::eventFilter(QObject* watched, QEvent* event)
 {
+    if (auto* field = qobject_cast<QLineEdit*>(watched))
+        return event->type() == QEvent::KeyPress && static_cast<QKeyEvent*>(event)->key() == Qt::Key_Escape
+                   ? leaveField(*field)
+                   : QScrollArea::eventFilter(watched, event);
     auto* box = qobject_cast<QComboBox*>(watched);
     if (box == nullptr || box->isEditable())
         return QScrollArea::eventFilter(watched, event);
@@ -98,6 +107,16 @@ bool Inspector::eventFilter(QObject* watched, QEvent* event)
     emit finished();
     if (QWidget* focused = QApplication::focusWidget(); isLetter && focused != nullptr && focused != box)
         QApplication::sendEvent(focused, event);
+    return true;
+}
+
+/// What was half typed is taken back first.
+bool Inspector::leaveField(QLineEdit& field)
+{
+    while (field.isModified() && field.isUndoAvailable())
+        field.undo();
+    field.setModified(false);
+    emit finished();
     return true;
 }
 
@@ -163,11 +182,13 @@ void Inspector::refresh()
 void Inspector::refreshReminder()
 {
     const model::Joint* joint = m_desk.chosenJoint();
-    const std::vector<editing::Reminder> all = editing::reminders(m_desk.sketch(), reminderName);
+    const std::vector<editing::Reminder> all = m_desk.session().hasJob()
+                                                   ? editing::reminders(m_desk.session().job(), reminderName)
+                                                   : std::vector<editing::Reminder>();
     QStringList missing;
     const auto add = [&](const editing::Reminder& reminder) {
         const QString what = reminderWords(reminder.what);
-        if (!reminder.onSketch && missing.size() < 2 && !missing.contains(what))
+        if (!reminder.onSketch && !reminder.isAbsent && missing.size() < 2 && !missing.contains(what))
             missing.append(what);
     };
     if (joint != nullptr)
@@ -179,7 +200,8 @@ void Inspector::refreshReminder()
         add(reminder);
     m_reminder->setVisible(m_desk.sheetInView() != nullptr);
     if (missing.isEmpty())
-        m_reminder->setText(tr("What is often forgotten is drawn. <a href=\"list\">The list</a>"));
+        m_reminder->setText(
+            tr("What is often forgotten is drawn, or not there. <a href=\"list\">The list</a>"));
     else
         m_reminder->setText(tr("Often forgotten: %1. <a href=\"list\">Go through the list</a>")
                                 .arg(missing.join(QStringLiteral("; "))));

@@ -6,6 +6,7 @@
 
 class QComboBox;
 class QLabel;
+class QLineEdit;
 
 namespace sealwalk::ui {
 
@@ -42,6 +43,7 @@ private:
     void refresh();
     void fitWidth();
     void refreshReminder();
+    bool leaveField(QLineEdit& field);
     void noteTab(const QComboBox* box, Qt::FocusReason reason);
 
     SketchDesk& m_desk;

@@ -16,6 +16,8 @@ namespace sealwalk::ui {
 namespace {
 
 constexpr int kIdRole = Qt::UserRole + 1;
+constexpr int kLeastRows = 4; // in view; the panel scrolls rather than show fewer
+constexpr int kRowHeight = 24;
 
 } // namespace
 
@@ -61,7 +63,7 @@ JointList::JointList(SketchDesk& desk, QWidget* parent)
     header()->setStretchLastSection(false);
     header()->setSectionResizeMode(0, QHeaderView::Stretch);
     header()->setSectionResizeMode(1, QHeaderView::ResizeToContents);
-    setMinimumHeight(64);
+    setMinimumHeight(kLeastRows * kRowHeight);
     connect(this, &QTreeWidget::itemSelectionChanged, this, &JointList::takeChosen);
     connect(&desk, &SketchDesk::sketchChanged, this, &JointList::refresh);
     connect(&desk, &SketchDesk::sheetChanged, this, &JointList::refresh);

@@ -10,6 +10,7 @@
 #include "ui/sketch/number_field.h"
 #include "ui/sketch/overlay_painter.h"
 #include "ui/sketch/sketch_desk.h"
+#include "ui/widgets/below_field.h"
 #include "ui/widgets/heading.h"
 #include "ui/widgets/switch_row.h"
 
@@ -20,6 +21,7 @@
 #include <QLineEdit>
 #include <QLocale>
 #include <QPushButton>
+#include <QRegularExpression>
 #include <QSignalBlocker>
 #include <QVBoxLayout>
 
@@ -80,21 +82,21 @@ PointsPanel::PointsPanel(SketchDesk& desk, QWidget* parent)
     m_countName = countRow->findChild<QLabel*>();
     column->addWidget(countRow);
 
-    m_first = new NumberField(tr("First number"), 64, this);
+    m_first = new QLineEdit(this);
     m_first->setObjectName(QStringLiteral("lay-first"));
-    m_first->setWhole(true);
+    m_first->setAccessibleName(tr("First number, or first mark on the object"));
+    m_first->setFixedWidth(64);
     m_first->setToolTip(
-        tr("Points have numbers; an owner's own names, such as K05, go into the joint's name."));
-    QLabel* never = quietLabel(tr("numbers are never used twice"), this);
-    never->setWordWrap(true);
-    never->setFixedHeight(32);
-    never->setMinimumWidth(110);
-    connect(m_first, &NumberField::edited, this, [this](std::optional<double> number) {
-        Laying laying = m_desk.laying();
-        laying.first = number ? std::optional(static_cast<int>(std::lround(*number))) : std::nullopt;
-        m_desk.setLaying(laying);
-    });
-    column->addWidget(formRow(tr("First"), {m_first, never}, this));
+        tr("A number is that of the first point. Where the points are marked on the object, the "
+           "first mark, such as D01: the next ones are counted up, and each stands as the place "
+           "of its point."));
+    m_firstSays = quietLabel({}, this);
+    m_firstSays->setWordWrap(true);
+    m_firstSays->setFixedHeight(32);
+    m_firstSays->setMinimumWidth(110);
+    connect(m_first, &QLineEdit::textEdited, this, &PointsPanel::firstEdited);
+    connect(m_first, &QLineEdit::returnPressed, this, &PointsPanel::lay);
+    column->addWidget(formRow(tr("First"), {m_first, m_firstSays}, this));
 
     m_sense = new SwitchRow(tr("Sense"), {tr("clockwise"), tr("other way")}, this);
     m_sense->setObjectName(QStringLiteral("sense"));
@@ -124,9 +126,8 @@ PointsPanel::PointsPanel(SketchDesk& desk, QWidget* parent)
     buttons->addWidget(m_lay, 1);
     buttons->addWidget(m_undo);
     column->addLayout(buttons);
-    for (NumberField* field : {m_count, m_first})
-        connect(field, &NumberField::refused, &m_desk,
-                [this](const QString& sentence) { m_desk.say(Severity::Caution, sentence); });
+    connect(m_count, &NumberField::refused, &m_desk,
+            [this](const QString& sentence) { m_desk.say(Severity::Caution, sentence); });
     refresh();
 }
 
@@ -167,6 +168,44 @@ Laying PointsPanel::typedLaying() const
     return laying;
 }
 
+/// A number, or what is painted on the object; a number with a nought in front is painted.
+void PointsPanel::firstEdited(const QString& typed)
+{
+    Laying laying = m_desk.laying();
+    laying.first.reset();
+    laying.mark.clear();
+    const QString first = typed.trimmed();
+    static const QRegularExpression kNumber(QStringLiteral("^[1-9][0-9]{0,5}$"));
+    static const QRegularExpression kMark(QStringLiteral("^(0[0-9]+|.*\\p{L}.*)$"));
+    if (kNumber.match(first).hasMatch())
+        laying.first = first.toInt();
+    else if (kMark.match(first).hasMatch())
+        laying.mark = first.toStdString();
+    m_firstIsWrong = !first.isEmpty() && !laying.first && laying.mark.empty();
+    m_desk.setLaying(laying);
+}
+
+void PointsPanel::showFirst()
+{
+    const Laying& laying = m_desk.laying();
+    if (!m_firstIsWrong && !laying.first && laying.mark.empty())
+        m_first->clear(); // used up
+    m_firstSays->setText(m_firstIsWrong ? tr("a whole number, or a mark such as D01")
+                         : laying.mark.empty()
+                             ? tr("numbers are never used twice")
+                             : tr("marked %1, %2 …")
+                                   .arg(QString::fromStdString(editing::markBehind(laying.mark, 0)),
+                                        QString::fromStdString(editing::markBehind(laying.mark, 1))));
+    setStyleProperty(m_firstSays, "role", m_firstIsWrong ? QStringLiteral("wrong") : QStringLiteral("soft"));
+}
+
+/// Typed for a joint, it is not meant for the next one.
+void PointsPanel::forgetFirst()
+{
+    m_first->clear();
+    firstEdited({});
+}
+
 void PointsPanel::layingEdited(double typed)
 {
     (void)typed;
@@ -178,12 +217,14 @@ void PointsPanel::lay()
     const model::Joint* joint = m_desk.chosenJoint();
     if (joint == nullptr)
         return;
+    if (m_firstIsWrong) {
+        m_desk.say(Severity::Caution, tr("First takes a whole number such as 101, or a mark such as D01."));
+        m_first->setFocus();
+        return;
+    }
     m_desk.setLaying(typedLaying());
     if (m_desk.commit(
             editing::layPoints(m_desk.sketch(), joint->id, m_desk.laying(), m_desk.withReadings()))) {
-        Laying laying = m_desk.laying();
-        laying.first.reset();
-        m_desk.setLaying(laying);
         emit laid();
     }
 }
@@ -221,6 +262,7 @@ void PointsPanel::refresh()
     const std::size_t present = m_desk.sketch().pointsOn(joint->id).size();
     if (m_shownJoint != joint->id) { // the number starts as what the joint has
         m_shownJoint = joint->id;
+        forgetFirst();
         if (present > 0 && m_desk.laying().by == Laying::By::Number) {
             Laying own = m_desk.laying();
             own.number = static_cast<int>(present);
@@ -248,7 +290,7 @@ void PointsPanel::refresh()
     else
         m_every->setText(*count == 1 ? tr("mm = <b>1</b> point") : tr("mm = <b>%1</b> points").arg(*count));
     m_first->setPlaceholderText(QString::number(m_desk.sketch().lastNumber + 1));
-    m_first->setNumber(laying.first ? std::optional<double>(*laying.first) : std::nullopt);
+    showFirst();
     {
         const QSignalBlocker quiet(m_sense);
         const bool open = !geometry::outline(joint->shape).isClosed();

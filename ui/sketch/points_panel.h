@@ -33,6 +33,9 @@ private:
     QWidget* pointRow();
     void showCount(double typed);
     void layingEdited(double typed);
+    void firstEdited(const QString& typed);
+    void showFirst();
+    void forgetFirst();
     void lay();
     void reverse(bool clockwise);
     void seenFromEdited();
@@ -46,7 +49,9 @@ private:
     QLabel* m_countName = nullptr;
     NumberField* m_count = nullptr;
     QLabel* m_every = nullptr;
-    NumberField* m_first = nullptr;
+    QLineEdit* m_first = nullptr;
+    bool m_firstIsWrong = false;
+    QLabel* m_firstSays = nullptr; ///< what becomes of it, or what is wrong with it
     SwitchRow* m_sense = nullptr;
     QComboBox* m_seenFrom = nullptr;
     QPushButton* m_lay = nullptr;

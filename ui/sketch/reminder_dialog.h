@@ -8,6 +8,8 @@
 
 #include <optional>
 
+class QLabel;
+class QPushButton;
 class QTreeWidget;
 
 namespace sealwalk::ui {
@@ -23,11 +25,21 @@ public:
     /// What was chosen to be drawn now.
     [[nodiscard]] const std::optional<editing::Reminder>& wanted() const { return m_wanted; }
 
+signals:
+    void nameWanted(); ///< answered before it returns
+
 private:
+    void fill(int row);
+    [[nodiscard]] const editing::Reminder* chosen() const;
+    void allow();
+    void sayNone();
     void drawChosen();
 
+    SketchDesk& m_desk;
     std::vector<editing::Reminder> m_reminders;
     QTreeWidget* m_list = nullptr;
+    QLabel* m_says = nullptr; ///< why a word was not stored
+    QPushButton* m_none = nullptr;
     std::optional<editing::Reminder> m_wanted;
 };
 

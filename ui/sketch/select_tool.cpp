@@ -287,7 +287,25 @@ Verdict SelectTool::release(const Hand& hand)
     if (m_moved && m_pending)
         return commitPending();
     m_pending.reset();
+    if (did == Doing::Reshaping && !m_moved)
+        choosePointOnNode(hand);
     return changed();
+}
+
+/// The end of a hose has a point on it: a click means the point, a second one the node.
+void SelectTool::choosePointOnNode(const Hand& hand)
+{
+    const auto point =
+        pointNear(desk().sketch(), desk().sheet(), hand.place, hand.reach, desk().showsRetired());
+    const model::TestPoint* known = point ? desk().sketch().point(*point) : nullptr;
+    if (m_nodeOf.isNil() || known == nullptr || known->joint != m_nodeOf)
+        return;
+    if (known->id == desk().chosenPoint()) {
+        desk().choose({m_nodeOf});
+        return;
+    }
+    m_nodeOf = {};
+    desk().choosePoint(known->id);
 }
 
 Verdict SelectTool::doubleClick(const Hand& hand)

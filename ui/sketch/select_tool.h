@@ -55,6 +55,7 @@ private:
     void reshapeJoint(const Hand& hand);
     void turnJoints(const Hand& hand);
     void movePoint(const Hand& hand);
+    void choosePointOnNode(const Hand& hand);
     void pickJoint(const Hand& hand, model::JointId joint);
     [[nodiscard]] geometry::Point pivot() const;
     Verdict nudge(geometry::Vector by);

@@ -26,10 +26,19 @@ void SketchCommands::retireChosen()
 
 void SketchCommands::renumber()
 {
-    if (const model::Joint* joint = m_desk.chosenJoint())
-        m_desk.commit(editing::renumberJoint(m_desk.sketch(), joint->id, m_desk.withReadings()));
+    const model::Joint* joint = m_desk.chosenJoint();
+    const auto edit = joint != nullptr
+                          ? editing::renumberJoint(m_desk.sketch(), joint->id, m_desk.withReadings())
+                          : editing::renumber(m_desk.sketch(), m_desk.withReadings());
+    if (edit && edit->isEmpty())
+        m_desk.say(
+            Severity::News,
+            joint != nullptr
+                ? SketchWords::tr("The points of this joint are numbered along its walk already; other "
+                                  "numbers: First, then lay them anew.")
+                : SketchWords::tr("All points are numbered along the joints already."));
     else
-        m_desk.commit(editing::renumber(m_desk.sketch(), m_desk.withReadings()));
+        m_desk.commit(edit);
 }
 
 void SketchCommands::reverseSense()

@@ -181,12 +181,35 @@ bool SketchDesk::commit(const Result<editing::Edit>& edit)
     }
     if (edit->isEmpty())
         return true;
+    const std::size_t before = bearFirst();
     if (const Status done = m_session.edit(*edit); !done) {
         say(Severity::Error, render::inSentence(done.error()));
         return false;
     }
+    if (bearFirst() > before)
+        dropFirst(); // it was a laying
     say(Severity::News, editSentence(edit->what), tr("Ctrl+Z takes the whole gesture back"));
     return true;
+}
+
+/// How many points bear the first number or mark that is asked for.
+std::size_t SketchDesk::bearFirst() const
+{
+    const std::string mark = m_laying.mark.empty() ? std::string() : editing::markBehind(m_laying.mark, 0);
+    const auto& points = sketch().points;
+    return static_cast<std::size_t>(
+        std::count_if(points.begin(), points.end(), [&](const model::TestPoint& point) {
+            return point.number == m_laying.first || (!mark.empty() && point.place == mark);
+        }));
+}
+
+/// The first number or mark is for one joint; the next one has its own.
+void SketchDesk::dropFirst()
+{
+    editing::Laying laying = m_laying;
+    laying.first.reset();
+    laying.mark.clear();
+    setLaying(laying);
 }
 
 void SketchDesk::undo()

@@ -81,6 +81,8 @@ private:
     void takeJob();
     void takeSketch();
     void takeReadings();
+    [[nodiscard]] std::size_t bearFirst() const;
+    void dropFirst();
 
     JobSession& m_session;
     editing::PointSet m_withReadings;

@@ -50,6 +50,7 @@ public:
 signals:
     void noteRequested(sealwalk::ui::Severity severity, const QString& text);
     void progressChanged();
+    void nameWanted(); ///< what is said stands under a name
 
 protected:
     void showEvent(QShowEvent* event) override;

@@ -97,6 +97,7 @@ void SketchPage::usePicture(const QString& file, int page, bool onNewSheet)
 void SketchPage::goThroughReminders()
 {
     ReminderDialog dialog(*m_desk, this);
+    connect(&dialog, &ReminderDialog::nameWanted, this, &SketchPage::nameWanted);
     if (dialog.exec() != QDialog::Accepted || !dialog.wanted())
         return;
     const editing::Reminder& wanted = *dialog.wanted();

@@ -117,8 +117,15 @@ void CallHead::paintEvent(QPaintEvent*)
     };
     const bool isLow = height() < kHeight;
     line(TextSize::Head, render::Weight::Bold, isLow ? 0 : 20, room, m_joint);
-    line(TextSize::Title, render::Weight::Normal, isLow ? 24 : 44,
-         isLow ? room - m_logger->width() - render::kGapNear : room, m_place);
+    if (m_chips.isEmpty() && !isLow) { // a sentence, with the room of the chips
+        painter.setFont(render::font(TextSize::Title));
+        painter.setPen(theme.colour(Role::Ink));
+        painter.drawText(QRectF(right, 48, room, height() - 48.0),
+                         Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, m_place);
+    } else {
+        line(TextSize::Title, render::Weight::Normal, isLow ? 24 : 44,
+             isLow ? room - m_logger->width() - render::kGapNear : room, m_place);
+    }
 
     double left = right + 0.5;
     if (isLow) // beside the joint's name

@@ -11,6 +11,7 @@
 #include "ui/spray/call_head.h"
 #include "ui/spray/entry_field.h"
 #include "ui/spray/key_legend.h"
+#include "ui/spray/last_time.h"
 #include "ui/spray/live_trace.h"
 #include "ui/spray/read_back.h"
 #include "ui/spray/spray_feed.h"
@@ -39,6 +40,7 @@ CallPanel::CallPanel(JobSession& session, SprayController& controller, QWidget* 
     : QWidget(parent)
     , m_session(session)
     , m_controller(controller)
+    , m_last(new LastTime(session, this))
     , m_head(new CallHead(this))
     , m_gap(new QSpacerItem(0, render::kGapBlock))
     , m_state(new StateBar(this))
@@ -107,6 +109,7 @@ CallPanel::CallPanel(JobSession& session, SprayController& controller, QWidget* 
     const auto showLogger = [this] { m_head->setLogger(m_session.logger()); };
     connect(&m_session, &JobSession::loggerChanged, this, showLogger);
     showLogger();
+    connect(m_last, &LastTime::changed, this, &CallPanel::refresh);
     connect(m_trace, &LiveTrace::feedWanted, this, &CallPanel::feedWanted);
     connect(m_legend, &KeyLegend::pressed, this, &CallPanel::runKey);
     connect(&m_controller, &SprayController::changed, this, &CallPanel::refresh);
@@ -355,6 +358,9 @@ QString CallPanel::finishedWords() const
     if (!checks.empty() && !isClosed && job.setup.noCheckAfterReason.empty() && job.isOpenForWork())
         return (leftOut == 0 ? QString() : tr("%n left out; ", nullptr, leftOut)) +
                tr("the check with the reference leak afterwards is due: Prepare, Alt+1");
+    const auto& walk = m_controller.walk();
+    if (leftOut == 0 && std::ranges::any_of(walk, &analysis::WalkStep::isReadLater))
+        return tr("every point of it has an answer, here or in a later round");
     return leftOut == 0 ? tr("every point of it has an answer")
                         : tr("every point of it has an answer, or a reason: %n left out", nullptr, leftOut);
 }
@@ -426,6 +432,9 @@ QStringList CallPanel::chips() const
         chips << tr("first rise %1 s").arg(QLocale().toString(inSeconds(*delay), 'f', 1));
     if (!m_controller.remark().isEmpty() && !m_controller.isCorrecting())
         chips << tr("remark: %1").arg(m_controller.remark());
+    if (const QString last = m_last->words(m_controller.call()->point);
+        !last.isEmpty() && !m_controller.isCorrecting())
+        chips << last;
     return chips;
 }
 

@@ -19,6 +19,7 @@ namespace sealwalk::ui {
 class CallHead;
 class EntryField;
 class KeyLegend;
+class LastTime;
 class LiveTrace;
 class ReadBack;
 class StateBar;
@@ -79,6 +80,7 @@ private:
 
     JobSession& m_session;
     SprayController& m_controller;
+    LastTime* m_last;
     CallHead* m_head;
     QSpacerItem* m_gap; ///< between head and state
     StateBar* m_state;

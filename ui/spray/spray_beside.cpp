@@ -100,6 +100,22 @@ QString SprayController::allShielded() const
                               : QString();
 }
 
+/// Stopped and started again within the hour, what stood offered before the next reading stands offered
+/// again.
+void SprayController::recallBackground()
+{
+    if (!m_session.hasJob())
+        return;
+    constexpr double kStillGood = 3600.0; // s
+    const model::Reading* newest = nullptr;
+    for (const model::Reading& reading : m_session.job().readings)
+        if (reading.entry != model::Entry::Transcribed && (newest == nullptr || newest->at < reading.at))
+            newest = &reading;
+    const double age = newest == nullptr ? kStillGood : Timestamp::now().secondsSince(newest->at);
+    if (age >= 0.0 && age < kStillGood)
+        m_background = newest->background;
+}
+
 /// After a crash, or in another window, the tape is still where the last readings said. A point that was
 /// sprayed itself is never among its own, so two readings tell more than one.
 void SprayController::recallShields()
@@ -206,7 +222,13 @@ void SprayController::enterDelay()
         return;
     }
     m_delay = seconds(*typed);
-    emit said(Weight::News, tr("First rise after %1 s.").arg(QLocale().toString(*typed, 'f', 1)));
+    if (!m_corrects && !m_paper.isOn && !m_machine.keepOnUntil(*typed))
+        emit said(Weight::Warning,
+                  tr("First rise after %1 s, when helium was off again: it came a long way, or "
+                     "from a leak elsewhere.")
+                      .arg(QLocale().toString(*typed, 'f', 1)));
+    else
+        emit said(Weight::News, tr("First rise after %1 s.").arg(QLocale().toString(*typed, 'f', 1)));
     leaveSideQuestion();
 }
 

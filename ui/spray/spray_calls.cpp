@@ -36,6 +36,7 @@ void SprayController::toggleSpray()
     setTimes();
     if (!m_machine.toggle(now())) {
         m_tooEarly = m_machine.state() == CallState::Wait;
+        m_startRefused = m_tooEarly;
         refuse(m_machine.state() == CallState::Hold
                    ? tr("The background moves; wait, or press I to go on anyway.")
                    : tr("Helium of the last point is still clearing; wait, or press I to go on anyway."));
@@ -43,6 +44,8 @@ void SprayController::toggleSpray()
     }
     ++m_doings;
     m_tooEarly = false;
+    m_startRefused = false;
+    m_silenceAsked = false;
     if (m_feed && starts)
         m_feed->sprayStarted(m_call->number);
     else if (m_feed)
@@ -289,8 +292,7 @@ void SprayController::escape()
         leaveCorrection();
     settle();
     m_notStored = false;
-    m_question.clear();
-    m_questionAnswered = false;
+    forgetQuestion();
     emit changed();
 }
 
@@ -321,7 +323,7 @@ void SprayController::setTimes()
 bool SprayController::hasReading() const
 {
     return m_call && std::any_of(m_walk.begin(), m_walk.end(), [this](const analysis::WalkStep& step) {
-               return step.point == m_call->point && step.condition == m_condition && step.isDone();
+               return step.point == m_call->point && step.condition == m_condition && step.reading != nullptr;
            });
 }
 
@@ -502,12 +504,18 @@ void SprayController::tick()
         m_ticker.stop();
 }
 
+void SprayController::forgetQuestion()
+{
+    m_question.clear();
+    m_questionAnswered = false;
+    m_silenceAsked = false;
+}
+
 void SprayController::clearEntry()
 {
     m_typed.clear();
     m_typedByFeed = false;
-    m_question.clear();
-    m_questionAnswered = false;
+    forgetQuestion();
     m_exponentOffered = false;
 }
 

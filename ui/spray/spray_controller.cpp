@@ -33,6 +33,7 @@ SprayController::SprayController(JobSession& session, QObject* parent)
         m_machine = SprayMachine();
         m_rangeEnd.reset();
         startRound();
+        recallBackground();
         resumeAfterStop();
     });
     connect(&m_session, &JobSession::roundChanged, this, [this] {
@@ -51,6 +52,7 @@ SprayController::SprayController(JobSession& session, QObject* parent)
             setTranscribing(false); // the sheet is typed in
     });
     startRound();
+    recallBackground();
     resumeAfterStop();
 }
 
@@ -100,8 +102,7 @@ void SprayController::setTyped(const std::string& typed)
         return;
     m_typed = typed;
     m_typedByFeed = false;
-    m_question.clear();
-    m_questionAnswered = false;
+    forgetQuestion();
     m_exponentOffered = false;
     emit changed();
 }
@@ -118,8 +119,7 @@ void SprayController::stepExponent(int by)
     else
         return;
     m_typedByFeed = false;
-    m_question.clear();
-    m_questionAnswered = false;
+    forgetQuestion();
     emit changed();
 }
 

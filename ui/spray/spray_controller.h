@@ -240,6 +240,8 @@ private:
     void setCall(std::optional<analysis::WalkStep> step);
     void startRound();
     void followRecord();
+    [[nodiscard]] QString doubtOfSilence() const;
+    void forgetQuestion();
     void clearReading();
     void leaveCorrection();
     bool asksForChoice();
@@ -254,6 +256,7 @@ private:
     void warnOfOldDay();
     [[nodiscard]] std::vector<model::PointId> shieldedFrom(model::PointId called) const;
     void recallShields();
+    void recallBackground();
     void storeDraft(ReadingDraft draft);
     void keep(ReadingDraft draft, JobSession::Waiting waiting);
     void waitForHistory(ReadingDraft draft);
@@ -351,6 +354,8 @@ private:
     std::string m_remark;
     QString m_question;
     bool m_questionAnswered = false;
+    bool m_silenceAsked = false; ///< N was pressed once where it may be a slip
+    bool m_startRefused = false; ///< in this call, while the last point still cleared: its spray has no time
     std::unique_ptr<SprayFeed> m_feed;
     FeedOffer m_offer;
     std::optional<double> m_zeroSaid; ///< when it was last said that the display shows zero

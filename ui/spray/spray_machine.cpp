@@ -83,6 +83,16 @@ bool SprayMachine::markRise(double now)
     return true;
 }
 
+bool SprayMachine::keepOnUntil(double delay)
+{
+    constexpr double kReaction = 1.0; // s
+    if (!m_sprayStart || !m_sprayEnd)
+        return true;
+    if (m_endedByClock)
+        m_sprayEnd = std::max(*m_sprayEnd, *m_sprayStart + delay);
+    return m_endedByClock || *m_sprayStart + delay <= *m_sprayEnd + kReaction;
+}
+
 void SprayMachine::stored(double now, bool answered)
 {
     const bool heliumWasOn = m_sprayStart.has_value();

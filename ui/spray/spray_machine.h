@@ -48,6 +48,9 @@ public:
     bool toggle(double now);
     /// Marks the first rise; false when nothing is being sprayed.
     bool markRise(double now);
+    /// The first rise was `delay` s after helium on: where the clock ended the dwell, the helium had stayed
+    /// on until then. False when a hand had ended it before.
+    bool keepOnUntil(double delay);
     /// The reading is stored: the clean-up starts, a short one where nothing answered, or at once the next call
     /// when nothing was sprayed.
     void stored(double now, bool answered = true);

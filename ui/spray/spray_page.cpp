@@ -360,7 +360,7 @@ std::optional<QString> SprayPage::askAbout(const QString& title, const QString& 
     dialog.setWindowTitle(title);
     dialog.setLabelText(question);
     dialog.setTextValue(standing);
-    dialog.resize(kWordsWidth, dialog.sizeHint().height());
+    dialog.resize(dialog.sizeHint().expandedTo(QSize(kWordsWidth, 0)));
     const bool taken = dialog.exec() == QDialog::Accepted;
     const QString text = dialog.textValue().trimmed();
     m_controller->setDialogOpen(false);

@@ -7,6 +7,8 @@
 #include "ui/spray/spray_feed.h"
 #include "ui/spray/spray_words.h"
 
+#include <QLocale>
+
 #include <algorithm>
 
 namespace sealwalk::ui {
@@ -227,6 +229,8 @@ void SprayController::clearReading()
     m_gentle = false;
     m_confirms = false;
     m_notStored = false;
+    m_silenceAsked = false;
+    m_startRefused = false;
 }
 
 void SprayController::advance()
@@ -246,7 +250,31 @@ void SprayController::noResponse()
         refuse(tr("No point is called."));
         return;
     }
+    if (const QString doubt = doubtOfSilence(); !doubt.isEmpty() && !m_silenceAsked) {
+        m_silenceAsked = true;
+        m_question = doubt + QLatin1Char(' ') + tr("N again stores it all the same.");
+        emit soundWanted(SpraySound::Refused);
+        emit said(Weight::Warning, m_question);
+        emit changed();
+        return;
+    }
     storeDraft(draftOf(model::Outcome::NoResponse));
+}
+
+/// Why silence at this point may be a slip of who works by keys without looking; empty: no doubt.
+QString SprayController::doubtOfSilence() const
+{
+    if (m_corrects || m_paper.isOn)
+        return {};
+    const auto sprayed = m_machine.sprayed(now());
+    if (m_startRefused && !sprayed)
+        return tr("Space came while the last point still cleared, so this spray was not timed.");
+    const double wanted = m_machine.times().dwell;
+    constexpr double kReaction = 0.5; // s
+    if (sprayed && *sprayed < wanted - kReaction && wanted > inSeconds(m_timing.dwell))
+        return tr("It answered late before and needs %1 s of helium; it had %2 s.")
+            .arg(QLocale().toString(wanted, 'f', 0), QLocale().toString(*sprayed, 'f', 0));
+    return {};
 }
 
 void SprayController::storeWithoutSpray(model::Outcome outcome, const QString& reason)

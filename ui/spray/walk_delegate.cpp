@@ -121,7 +121,11 @@ void WalkDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
     const double signX = right - kAnswerWidth - kSignSize / 2;
     const bool hasGaps = !index.data(WalkModel::GapsRole).toString().isEmpty();
     const double gapX = signX - kSignSize - render::kGapTight;
-    const double room = (hasGaps ? gapX : signX) - kSignSize - left;
+    const bool isBare = index.data(WalkModel::SignRole).toInt() == WalkModel::Open &&
+                        index.data(WalkModel::AnswerRole).toString().isEmpty();
+    // Nothing to say yet: the name has the room of the answer.
+    const double signAt = isBare ? right - kSignSize / 2 : signX;
+    const double room = (hasGaps ? gapX : signAt) - kSignSize - left;
     const double lines = (row.height() - render::kWalkRow) / 2.0; // both in the middle of a high row
     const auto text = [&](int role, TextSize size, render::Weight weight, Role ink, double top,
                           double height) {
@@ -135,7 +139,7 @@ void WalkDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
          Role::Ink, lines + 2, 16);
     text(WalkModel::PlaceRole, TextSize::Caption, render::Weight::Normal, Role::InkSoft, lines + 17, 14);
 
-    paintSign(*painter, theme, {signX, row.center().y()}, index.data(WalkModel::SignRole).toInt());
+    paintSign(*painter, theme, {signAt, row.center().y()}, index.data(WalkModel::SignRole).toInt());
     if (hasGaps)
         paintGap(*painter, theme, {gapX, row.center().y()});
     painter->setFont(render::font(TextSize::Text));

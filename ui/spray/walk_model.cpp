@@ -36,7 +36,7 @@ void WalkModel::refresh()
         // Every digit typed comes by here, and a view lays out all rows it is told of: only those from the
         // first to the last that changed.
         const auto same = [](const auto& a, const auto& b) {
-            return a.reading == b.reading && a.wasVoid == b.wasVoid;
+            return a.reading == b.reading && a.wasVoid == b.wasVoid && a.isReadLater == b.isReadLater;
         };
         const auto first = std::mismatch(steps.begin(), steps.end(), m_steps.begin(), same).first;
         const auto last = std::mismatch(steps.rbegin(), steps.rend(), m_steps.rbegin(), same).first.base();
@@ -61,6 +61,8 @@ int WalkModel::calledRow() const
 
 QString WalkModel::answerOf(const analysis::WalkStep& step) const
 {
+    if (step.isReadLater)
+        return tr("done later");
     if (step.reading == nullptr)
         return step.wasVoid ? tr("void, again") : !skipReasonOf(step).isEmpty() ? tr("later") : QString();
     switch (step.reading->outcome) {
@@ -84,6 +86,8 @@ QString WalkModel::answerOf(const analysis::WalkStep& step) const
 
 WalkModel::Sign WalkModel::signOf(const analysis::WalkStep& step) const
 {
+    if (step.isReadLater)
+        return Elsewhere;
     if (step.reading == nullptr)
         return step.wasVoid ? Void : !skipReasonOf(step).isEmpty() ? PutOff : Open;
     switch (step.reading->outcome) {

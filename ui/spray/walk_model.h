@@ -37,7 +37,8 @@ public:
         NotAccessible,
         NotTested,
         Void,
-        PutOff
+        PutOff,
+        Elsewhere ///< read in a later round; no sign of its own
     };
 
     WalkModel(const JobSession& session, const SprayController& controller, QObject* parent = nullptr);

@@ -79,6 +79,10 @@ WalkPanel::WalkPanel(JobSession& session, SprayController& controller, QWidget* 
     auto* title = new QLabel(tr("Walk"), this);
     title->setProperty("role", QStringLiteral("title"));
     head->addWidget(title);
+    auto* asShown = new QLabel(tr("values as shown"), this);
+    asShown->setProperty("role", QStringLiteral("caption"));
+    asShown->setToolTip(tr("What the display said; the map has what it means on the chamber."));
+    head->addWidget(asShown);
     head->addStretch();
     head->addWidget(m_count);
     column->addLayout(head);
@@ -122,7 +126,9 @@ WalkPanel::WalkPanel(JobSession& session, SprayController& controller, QWidget* 
                         {QStringLiteral("C"), tr("correct"), Qt::Key_C, false},
                         {QStringLiteral("Z"), tr("distance"), Qt::Key_Z, false}},
                        {{QStringLiteral("K"), tr("confirm"), Qt::Key_K, false},
-                        {QStringLiteral("X"), tr("not tested"), Qt::Key_X, false}}});
+                        {QStringLiteral("X"), tr("not tested"), Qt::Key_X, false}},
+                       {{QStringLiteral("W"), tr("others taped off"), Qt::Key_W, false},
+                        {QStringLiteral("M"), tr("remark"), Qt::Key_M, false}}});
 
     connect(m_list, &QListView::clicked, this, [this](const QModelIndex& index) {
         m_controller.callSelected(m_controller.walk()[static_cast<std::size_t>(index.row())].point);

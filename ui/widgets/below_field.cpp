@@ -3,10 +3,13 @@
 
 #include <QDialog>
 #include <QLabel>
+#include <QLayout>
 #include <QRegularExpression>
 #include <QStyle>
 #include <QTimer>
 #include <QVariant>
+
+#include <algorithm>
 
 namespace sealwalk::ui {
 
@@ -19,9 +22,49 @@ void setStyleProperty(QWidget* widget, const char* name, const QString& value)
     widget->style()->polish(widget);
 }
 
+namespace {
+
+/// A layout some levels above gives wrapped lines the height they had before: the label asks for what it
+/// needs itself.
+class BelowLabel : public QLabel
+{
+public:
+    using QLabel::QLabel;
+
+    /// As wide as `most` pixels before its lines wrap; else as wide as its field.
+    void setWide(int most) { m_most = most; }
+    void setLeast(int height)
+    {
+        m_least = height;
+        fit();
+    }
+    void fit() { setMinimumHeight(std::max(m_least, text().isEmpty() ? 0 : heightForWidth(width()))); }
+
+    [[nodiscard]] QSize sizeHint() const override
+    {
+        if (m_most == 0)
+            return QLabel::sizeHint();
+        const int width = std::min(m_most, fontMetrics().horizontalAdvance(text()) + 1);
+        return {width, heightForWidth(width)};
+    }
+
+protected:
+    void resizeEvent(QResizeEvent* event) override
+    {
+        QLabel::resizeEvent(event);
+        fit();
+    }
+
+private:
+    int m_most = 0;
+    int m_least = 0;
+};
+
+} // namespace
+
 QLabel* makeBelowField(QWidget* parent)
 {
-    auto* label = new QLabel(parent);
+    auto* label = new BelowLabel(parent);
     label->setWordWrap(true);
     label->setTextFormat(Qt::PlainText);
     label->setProperty("role", QStringLiteral("caption"));
@@ -34,8 +77,16 @@ void keepRoom(QLabel* below)
     QSizePolicy policy = below->sizePolicy();
     policy.setRetainSizeWhenHidden(true);
     below->setSizePolicy(policy);
-    below->setMinimumHeight(2 * below->fontMetrics().lineSpacing());
+    if (auto* own = dynamic_cast<BelowLabel*>(below))
+        own->setLeast(2 * below->fontMetrics().lineSpacing());
     below->setAlignment(Qt::AlignLeft | Qt::AlignTop);
+}
+
+void letWiden(QLabel* below)
+{
+    constexpr int kWide = 300; // px
+    if (auto* own = dynamic_cast<BelowLabel*>(below))
+        own->setWide(kWide);
 }
 
 namespace {
@@ -53,11 +104,17 @@ void show(QLabel* below, const QString& words)
     const bool taller = below->text() != text;
     below->setText(text);
     below->setVisible(!text.isEmpty());
+    if (auto* own = dynamic_cast<BelowLabel*>(below))
+        own->fit();
     // Lines that wrap do not make a dialog grow by themselves; that it shrinks while one types is no help.
     if (auto* dialog = qobject_cast<QDialog*>(below->window()); dialog != nullptr && taller)
         QTimer::singleShot(0, dialog, [dialog, before = dialog->size()] {
             dialog->adjustSize();
-            dialog->resize(dialog->size().expandedTo(before));
+            const QLayout* layout = dialog->layout();
+            const int height = layout != nullptr && layout->hasHeightForWidth()
+                                   ? layout->totalHeightForWidth(before.width())
+                                   : dialog->height();
+            dialog->resize(before.width(), std::max(before.height(), height)); // it grows downwards only
         });
 }
 

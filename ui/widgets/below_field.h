@@ -10,6 +10,8 @@ class QWidget;
 namespace sealwalk::ui {
 
 QLabel* makeBelowField(QWidget* parent);
+/// Its lines may be wider than the field above them, where the row has the room.
+void letWiden(QLabel* below);
 /// It keeps the room of two lines while it is empty.
 void keepRoom(QLabel* below);
 /// In the colour of "over"; also read out as the field's description.

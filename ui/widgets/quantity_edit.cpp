@@ -109,6 +109,7 @@ void QuantityEdit::setFieldWidth(int pixels)
 {
     m_field->setFixedWidth(pixels);
     m_narrow = true;
+    letWiden(m_below);
     showBelow();
 }
 

@@ -268,6 +268,82 @@ TEST(JobFindings, TakeWhatWasTapedOffIntoAccount)
     EXPECT_NE(at(findingsOf(untaped), 4).finding, Finding::Leak);
 }
 
+// Regression: helium that had reached a hose far off on the floor stayed a leak of the plate, although the
+// plate was silent with the hose taped off.
+TEST(JobFindings, SettleByTapeWhatTheSheetCannotTell)
+{
+    model::Job job = leakyRing();
+    for (model::Reading& reading : job.readings)
+        reading.peak = millibarLitresPerSecond(1.02e-10);
+    const model::SheetId floor = tests::addSheet(job.sketch, "Set-up");
+    const model::JointId hose = tests::addJoint(job.sketch, floor, model::JointKind::Hose, "Detector hose",
+                                                geometry::Spot{{0.0, 0.0}, 10.0}, 1);
+    job.rounds.front().points.push_back(job.sketch.pointsOn(hose).front()->id);
+    const auto say = [&](int point, double peak, int minute, std::vector<model::PointId> off = {}) {
+        tests::addValue(job, point, peak, 1e-10);
+        model::Reading& reading = job.readings.back();
+        reading.at.utcMilliseconds = 1000000 + 60000 * minute;
+        reading.dwell = seconds(20.0);
+        reading.shielded = std::move(off);
+        if (peak <= 1e-10)
+            reading.outcome = model::Outcome::NoResponse;
+    };
+    say(7, 6e-7, 20);
+    job.readings.back().delay = seconds(12.0);
+    say(13, 9e-7, 21);
+    const auto findings = [&] { return jobFindings(job, model::TestObject(), job.rounds.front().id); };
+    ASSERT_EQ(at(findings(), 7).finding, Finding::Leak) << "nothing told yet";
+    say(7, 1e-10, 25, {pointNumbered(job, 13)});
+    const auto settled = findings();
+    const PointFinding& echo = at(settled, 7);
+    EXPECT_EQ(at(settled, 13).finding, Finding::Leak);
+    EXPECT_EQ(echo.finding, Finding::Echo);
+    EXPECT_THAT(echo.of, ::testing::ElementsAre(pointNumbered(job, 13)));
+    EXPECT_EQ(echo.verdict, Verdict::Within);
+    ASSERT_TRUE(echo.bound.has_value());
+    EXPECT_LT(echo.bound->si(), 1e-9) << "what the silent spray would have shown";
+    EXPECT_FALSE(echo.rate.has_value());
+    EXPECT_THAT(echo.because, Contains(HasSubstr("would have shown: the helium went in there")));
+    EXPECT_THAT(echo.because, ::testing::Not(Contains(HasSubstr("no leak found elsewhere"))));
+    // Answered once more with the tape on, it leaks itself.
+    say(7, 4e-7, 26, {pointNumbered(job, 13)});
+    EXPECT_EQ(at(findings(), 7).finding, Finding::Leak);
+    job.readings.pop_back();
+    // Each silent with the other taped off: nobody can tell whose it was.
+    say(13, 1e-10, 27, {pointNumbered(job, 7)});
+    for (const int number : {7, 13})
+        EXPECT_EQ(at(findings(), number).finding, Finding::Leak) << number;
+    job.readings.pop_back();
+    EXPECT_EQ(at(findings(), 7).finding, Finding::Echo);
+    // A leak too small for the reading took nothing.
+    for (model::Reading& reading : job.readings)
+        if (reading.point == pointNumbered(job, 13))
+            reading.peak = millibarLitresPerSecond(2e-8);
+    EXPECT_EQ(at(findings(), 7).finding, Finding::Leak);
+}
+
+// Regression: a spray that was made again with its time, but without a background, was passed over for the
+// first one that nobody had timed.
+TEST(JobFindings, ATimedSilentSprayGoesBeforeAnUntimedOne)
+{
+    model::Job job = leakyRing();
+    for (model::Reading& reading : job.readings)
+        if (reading.point == pointNumbered(job, 8)) {
+            reading.outcome = model::Outcome::NoResponse;
+            reading.peak.reset();
+            reading.dwell.reset();
+        }
+    tests::addValue(job, 8, 1e-10, 1e-10);
+    model::Reading& again = job.readings.back();
+    again.outcome = model::Outcome::NoResponse;
+    again.peak.reset();
+    again.background.reset();
+    again.dwell = seconds(9.0);
+    again.at.utcMilliseconds = 1000000 + 60000 * 20;
+    const auto findings = jobFindings(job, model::TestObject(), job.rounds.front().id);
+    EXPECT_EQ(at(findings, 8).reading, job.readings.back().id);
+}
+
 TEST(JobFindings, TakeEchoesOut)
 {
     const model::Job job = leakyRing();

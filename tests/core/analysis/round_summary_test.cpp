@@ -275,6 +275,12 @@ TEST_F(Rounds, ARoundLeftBeforeItsEndStaysOpen)
     open = openRounds(job);
     ASSERT_EQ(open.size(), 1u);
     EXPECT_EQ(open[0].left, 3); // 3 was answered in the later round
+    // Regression: gone back to, the round began with the point that had just been sprayed.
+    const auto steps = walk(job, first);
+    EXPECT_TRUE(steps[2].isReadLater);
+    EXPECT_EQ(steps[2].reading, nullptr) << "no reading of this round";
+    EXPECT_EQ(nextCall(steps, {}, {})->number, 4);
+    EXPECT_FALSE(steps[0].isReadLater) << "it has its own";
     EXPECT_EQ(roundCalling(job, pointNumbered(job, 5), after), first);
     EXPECT_EQ(roundCalling(job, pointNumbered(job, 1), after), after);
 }

@@ -234,6 +234,28 @@ TEST(Reminders, BringWhatGoesWithTheJointsAndDropWhatIsDrawn)
     EXPECT_FALSE(missing("Valve seat"));
 }
 
+TEST(Reminders, AreSettledByAWordThatTheObjectHasNone)
+{
+    model::Job job;
+    job.sketch = withSheet();
+    const auto relief = [&] {
+        const std::vector<Reminder> list = reminders(job);
+        return *std::find_if(list.begin(), list.end(),
+                             [](const Reminder& r) { return r.name == "Relief valve"; });
+    };
+    ASSERT_FALSE(relief().isAbsent);
+    model::ReviewEntry entry;
+    entry.text = relief().what;
+    job.review.push_back(entry);
+    EXPECT_FALSE(relief().isAbsent) << "a remark that says the same words is none";
+    job.review.back().check = model::kNotThere;
+    EXPECT_TRUE(relief().isAbsent);
+    EXPECT_EQ(reminders(job).back().name, "Relief valve") << "settled ones stand at the end";
+    job.review.push_back(job.review.back());
+    job.review.back().check = model::kThereAfterAll;
+    EXPECT_FALSE(relief().isAbsent) << "taken back";
+}
+
 // Regression: a joint drawn from the list was named in English in a German window, since it was known by
 // that.
 TEST(Reminders, KnowWhatIsDrawnInTheWindowsLanguageAndByTheSetup)

@@ -167,5 +167,37 @@ TEST(Laying, BeginsAtAHigherNumberWhenAsked)
         "number 4 is not above 4, the highest so far, and no number is used twice; the next free one is 5");
 }
 
+// Regression: points that were there kept their numbers, and the note said that they were laid.
+TEST(Laying, AnewBeginsAtTheNumberAskedFor)
+{
+    const model::Sketch sketch = withRing(4);
+    Laying laying = byNumber(4);
+    laying.first = 501;
+    const model::Sketch laid = done(sketch, layPoints(sketch, sketch.joints[0].id, laying, {}));
+    ASSERT_EQ(laid.points.size(), 4U);
+    EXPECT_EQ(laid.points[0].number, 501);
+    EXPECT_EQ(laid.points[0].id, sketch.points[0].id);
+    EXPECT_EQ(laid.lastNumber, 504);
+}
+
+TEST(Laying, CountsUpWhatIsMarkedOnTheObject)
+{
+    Laying laying = byNumber(3);
+    laying.mark = "D09";
+    const model::Sketch sketch = withRing(2);
+    const model::Sketch laid = done(sketch, layPoints(sketch, sketch.joints[0].id, laying, {}));
+    ASSERT_EQ(laid.points.size(), 3U);
+    EXPECT_EQ(laid.points[0].place, "D09");
+    EXPECT_EQ(laid.points[1].place, "D10");
+    EXPECT_EQ(laid.points[2].place, "D11");
+    EXPECT_EQ(laid.points[2].number, 3) << "a mark is no number";
+    for (const auto& [first, third] : {std::pair{"K01", "K03"},
+                                       {"S", "S3"},
+                                       {"99", "101"},
+                                       {"A-7b", "A-7b3"},
+                                       {"P000000000009", "P000000000011"}})
+        EXPECT_EQ(markBehind(first, 2), third);
+}
+
 } // namespace
 } // namespace sealwalk::editing

@@ -5,6 +5,8 @@
 
 #include <numbers>
 #include <random>
+#include <set>
+#include <string>
 
 namespace sealwalk::model {
 namespace {
@@ -109,6 +111,20 @@ TEST(PlaceText, TellsTheHoursOfAClockFace)
     drawn.sketch.sheets[0].upDirection = 0.0;
     EXPECT_EQ(placeText(drawn.sketch, drawn.sketch.points[3]), "12 o'clock, seen from the front");
     EXPECT_EQ(placeText(drawn.sketch, drawn.sketch.points[0]), "9 o'clock, seen from the front");
+}
+
+// Regression: neighbours of sixteen points round a door seal were both at 2 o'clock.
+TEST(PlaceText, TellsNeighboursApartByTheHalfHour)
+{
+    std::vector<double> along;
+    for (int i = 0; i < 16; ++i)
+        along.push_back(i / 16.0);
+    const Drawn drawn = withJoint(Ring{{300.0, 200.0}, 150.0}, along);
+    std::set<std::string> places;
+    for (const TestPoint& point : drawn.sketch.points)
+        places.insert(placeText(drawn.sketch, point));
+    EXPECT_EQ(places.size(), 16U);
+    EXPECT_EQ(placeText(drawn.sketch, drawn.sketch.points[2]), "1:30 o'clock, seen from the front");
 }
 
 TEST(PlaceText, TellsMillimetresOnAnOpenJointAndWhatAPersonTyped)

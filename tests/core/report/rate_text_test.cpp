@@ -53,17 +53,17 @@ struct RangeRow
     const char* print;
 };
 
-// Property: a range beside its value is in the value's decade with two digits; what is too far away for that
-// is written out. In print the range says its decade itself.
+// Property: a range beside its value is in the value's decade with two digits and says it; what is too far
+// away for that is written out.
 TEST(RateText, WritesARangeInTheDecadeOfItsValue)
 {
     const RangeRow rows[] = {
-        {3.5e-4, 2.6e-4, 1.1e-3, "2.6\u201311", "(2.6\u201311) \u00D7 10\u207B\u2074"},
-        {1.2e-4, 8.14e-5, 1.83e-4, "0.81\u20131.8", "(0.81\u20131.8) \u00D7 10\u207B\u2074"},
-        {2.0e-7, 4.06e-9, 1.18e-5, "0.041\u2013120", "(0.041\u2013120) \u00D7 10\u207B\u2077"},
-        {9.96e-7, 9.949e-7, 9.96e-6, "0.99\u201310",
+        {3.5e-4, 2.6e-4, 1.1e-3, "(2.6\u201311)e\u22124", "(2.6\u201311) \u00D7 10\u207B\u2074"},
+        {1.2e-4, 8.14e-5, 1.83e-4, "(0.81\u20131.8)e\u22124", "(0.81\u20131.8) \u00D7 10\u207B\u2074"},
+        {2.0e-7, 4.06e-9, 1.18e-5, "(0.041\u2013120)e\u22127", "(0.041\u2013120) \u00D7 10\u207B\u2077"},
+        {9.96e-7, 9.949e-7, 9.96e-6, "(0.99\u201310)e\u22126",
          "(0.99\u201310) \u00D7 10\u207B\u2076"}, // the value rounds up to the next decade
-        {5.0e-9, 0.0, 2.0e-8, "0\u201320", "(0\u201320) \u00D7 10\u207B\u2079"},
+        {5.0e-9, 0.0, 2.0e-8, "(0\u201320)e\u22129", "(0\u201320) \u00D7 10\u207B\u2079"},
         {2.0e-7, 1.0e-10, 4.0e-7, "1.0e\u221210 \u2026 4.0e\u22127",
          "1.0 \u00D7 10\u207B\u00B9\u2070 \u2026 4.0 \u00D7 10\u207B\u2077"},
         {2.0e-7, 1.0e-7, 3.0e-4, "1.0e\u22127 \u2026 3.0e\u22124",

@@ -255,6 +255,27 @@ TEST_F(Signoff, AWordThatStillStandsIsSaidAgainByOneKey)
     EXPECT_TRUE(model->check(model->rowOf("dry"))->isSettled());
 }
 
+// Regression: there was no other word than one that lets a question stand.
+TEST_F(Signoff, AReviewerMayNotAgree)
+{
+    auto* list = find<QListView>("checks");
+    const auto* model = dynamic_cast<const ChecksModel*>(list->model());
+    auto* object = find<QPushButton>("object");
+    list->setCurrentIndex(model->index(model->rowOf("dry")));
+    EXPECT_FALSE(object->isVisible()) << "who works on it has nothing to object to";
+    send();
+    history.session.setLogger(QStringLiteral("S. Visor"));
+    list->setCurrentIndex(model->index(model->rowOf("dry")));
+    ASSERT_TRUE(object->isVisible());
+    find<QLineEdit>("reviewWord")->setText(QStringLiteral("the trap was wet"));
+    object->click();
+    EXPECT_EQ(history.session.job().review.back().check, "dry");
+    EXPECT_FALSE(model->check(model->rowOf("dry"))->isSettled());
+    EXPECT_TRUE(find<QLabel>("wordGiven")->text().contains(QStringLiteral("Not agreed by S. Visor")));
+    EXPECT_TRUE(find<QLineEdit>("reviewWord")->text().isEmpty());
+    EXPECT_EQ(list->currentIndex().row(), model->rowOf("dry")) << "it stays in view";
+}
+
 // Regression: the question that stood first while nothing was worked out stayed chosen, and the list was
 // scrolled to its end.
 TEST_F(Signoff, StandsOnTheFirstExceptionUntilSomebodyChooses)

@@ -101,6 +101,33 @@ TEST_F(EntryMarks, WhereAPointAnsweredLateTheHeliumStaysOnLonger)
     EXPECT_TRUE(said.last().contains(QStringLiteral("answered late before"))) << said.last().toStdString();
     press(Qt::Key_Space);
     EXPECT_TRUE(gapLine().contains(QStringLiteral("had answered after 12"))) << gapLine().toStdString();
+    // Regression: silence after a short spray was stored at once, and only then said to prove nothing.
+    const auto before = stored();
+    press(Qt::Key_N);
+    EXPECT_EQ(stored(), before) << "asked first";
+    EXPECT_TRUE(said.last().contains(QStringLiteral("answered late before"))) << said.last().toStdString();
+    press(Qt::Key_N);
+    EXPECT_EQ(stored(), before + 1);
+}
+
+// Regression: a technician working by keys alone pressed Space a moment too early, sprayed, and had six
+// points stored as not timed before it was seen.
+TEST_F(EntryMarks, ASprayThatWasRefusedIsAskedAboutWhenNothingAnswered)
+{
+    typeBackground();
+    press(Qt::Key_Space);
+    press(Qt::Key_Space);
+    enterValue(QStringLiteral("3.2-9"));
+    ASSERT_EQ(controller().machine().state(), CallState::Wait);
+    press(Qt::Key_Space);
+    const auto before = stored();
+    press(Qt::Key_N);
+    EXPECT_EQ(stored(), before);
+    EXPECT_TRUE(said.last().contains(QStringLiteral("not timed"))) << said.last().toStdString();
+    press(Qt::Key_N);
+    EXPECT_EQ(stored(), before + 1) << "pressed again it is meant";
+    press(Qt::Key_N);
+    EXPECT_EQ(stored(), before + 2) << "the next point was not begun too early";
 }
 
 // Property: a whole reading has no mark, and what was not sprayed on purpose has none either.
