@@ -9665,14 +9665,6 @@ Das übernehmen?</translation>
         <translation>gilt für welche Fügestelle</translation>
     </message>
     <message>
-        <source>serves every joint without its own</source>
-        <translation>gilt für jede ohne eigene</translation>
-    </message>
-    <message>
-        <source>serves %1</source>
-        <translation>gilt für %1</translation>
-    </message>
-    <message>
         <source>Place</source>
         <translation>Ort</translation>
     </message>
@@ -9773,8 +9765,12 @@ Das übernehmen?</translation>
         <translation>Die Anzeige zeigt %1 eines Lecks: Eins angezeigt ist &lt;b&gt;%2&lt;/b&gt; an der Kammer.</translation>
     </message>
     <message>
-        <source>For</source>
-        <translation>Für</translation>
+        <source>joints without their own</source>
+        <translation>Verbindungen ohne eigene</translation>
+    </message>
+    <message>
+        <source>for</source>
+        <translation>für</translation>
     </message>
 </context>
 <context>
@@ -13745,12 +13741,12 @@ Das übernehmen?</translation>
         <translation>Eine Zahl ist die Nummer des ersten Punkts. Wo die Punkte am Objekt beschriftet sind, die erste Beschriftung, etwa D01: Die nächsten werden weitergezählt, und jede steht als Ort ihres Punkts.</translation>
     </message>
     <message>
-        <source>a whole number, or a mark such as D01</source>
-        <translation>eine ganze Zahl oder eine Beschriftung wie D01</translation>
+        <source>a number, or a mark such as D01</source>
+        <translation>Zahl oder Marke wie D01</translation>
     </message>
     <message>
-        <source>marked %1, %2 …</source>
-        <translation>beschriftet %1, %2 …</translation>
+        <source>marked %1, %2&#xa0;…</source>
+        <translation>Marken %1, %2&#xa0;…</translation>
     </message>
     <message>
         <source>First takes a whole number such as 101, or a mark such as D01.</source>

@@ -152,12 +152,11 @@ void CalibrationDialog::buildReading(QVBoxLayout& column)
     m_joint = new QComboBox(this);
     m_joint->setAccessibleName(tr("serves which joint"));
     m_joint->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-    m_joint->setMinimumContentsLength(24);
-    m_joint->addItem(tr("serves every joint without its own"));
+    m_joint->setMinimumContentsLength(15);
+    m_joint->addItem(tr("joints without their own"));
     for (const model::Joint& joint : m_job.sketch.joints)
-        m_joint->addItem(tr("serves %1").arg(text(joint.name)));
-    column.addWidget(formRow(tr("Place"), {m_place}, this));
-    column.addWidget(formRow(tr("For"), {m_joint}, this));
+        m_joint->addItem(text(joint.name));
+    column.addWidget(formRow(tr("Place"), {m_place, quietLabel(tr("for"), this), m_joint}, this));
     m_background = edit(tr("shown with the leak shut"), displayUnit(m_job.setup));
     m_background->setRange({.atLeast = 0.0});
     m_shown = edit(tr("shown with the leak open"), displayUnit(m_job.setup));

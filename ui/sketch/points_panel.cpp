@@ -190,10 +190,10 @@ void PointsPanel::showFirst()
     const Laying& laying = m_desk.laying();
     if (!m_firstIsWrong && !laying.first && laying.mark.empty())
         m_first->clear(); // used up
-    m_firstSays->setText(m_firstIsWrong ? tr("a whole number, or a mark such as D01")
+    m_firstSays->setText(m_firstIsWrong ? tr("a number, or a mark such as D01")
                          : laying.mark.empty()
                              ? tr("numbers are never used twice")
-                             : tr("marked %1, %2 …")
+                             : tr("marked %1, %2\u00A0…")
                                    .arg(QString::fromStdString(editing::markBehind(laying.mark, 0)),
                                         QString::fromStdString(editing::markBehind(laying.mark, 1))));
     setStyleProperty(m_firstSays, "role", m_firstIsWrong ? QStringLiteral("wrong") : QStringLiteral("soft"));

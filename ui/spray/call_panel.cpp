@@ -427,7 +427,6 @@ QStringList CallPanel::chips() const
         chips << tr("confirms");
     else if (m_controller.hasReading() && !m_controller.isCorrecting())
         chips << tr("has a reading");
-    chips << tr("%1 % He").arg(m_session.job().setup.heliumShare.si() * 100.0, 0, 'f', 0);
     if (const auto delay = m_controller.delay())
         chips << tr("first rise %1 s").arg(QLocale().toString(inSeconds(*delay), 'f', 1));
     if (!m_controller.remark().isEmpty() && !m_controller.isCorrecting())
@@ -435,6 +434,7 @@ QStringList CallPanel::chips() const
     if (const QString last = m_last->words(m_controller.call()->point);
         !last.isEmpty() && !m_controller.isCorrecting())
         chips << last;
+    chips << tr("%1 % He").arg(m_session.job().setup.heliumShare.si() * 100.0, 0, 'f', 0);
     return chips;
 }
 

@@ -122,16 +122,17 @@ void show(QLabel* below, const QString& words)
 
 void showComplaint(QLabel* below, QWidget* field, const QString& sentence)
 {
+    setStyleProperty(below, "role",
+                     QStringLiteral("wrong")); // first: its face tells how many lines there are
     show(below, sentence);
-    setStyleProperty(below, "role", QStringLiteral("wrong"));
     setStyleProperty(field, "wrong", sentence.isEmpty() ? QString() : QStringLiteral("true"));
     field->setAccessibleDescription(sentence);
 }
 
 void showHint(QLabel* below, QWidget* field, const QString& text)
 {
-    show(below, text);
     setStyleProperty(below, "role", QStringLiteral("caption"));
+    show(below, text);
     setStyleProperty(field, "wrong", QString());
     field->setAccessibleDescription(text);
 }
