@@ -6602,7 +6602,7 @@ Fingerabdruck %2 …</translation>
     </message>
     <message>
         <source>no total limit, and without the speed of the object&apos;s own pumps for air no repair can be held against the base pressure wanted</source>
-        <translation>kein Grenzwert für die Summe, und ohne das Saugvermögen der eigenen Pumpen für Luft lässt sich keine Reparatur gegen den gewünschten Basisdruck halten</translation>
+        <translation>kein Grenzwert für die Summe, und ohne das Saugvermögen der eigenen Pumpen für Luft lässt sich keine Reparatur gegen den gewünschten Enddruck halten</translation>
     </message>
     <message>
         <source>of the test set-up, not of the object</source>
@@ -6626,11 +6626,11 @@ Fingerabdruck %2 …</translation>
     </message>
     <message>
         <source>The base pressure wanted, %1 mbar, was not reached: %2 mbar.</source>
-        <translation>Der gewünschte Basisdruck, %1 mbar, wurde nicht erreicht: %2 mbar.</translation>
+        <translation>Der gewünschte Enddruck, %1 mbar, wurde nicht erreicht: %2 mbar.</translation>
     </message>
     <message>
         <source>Base pressure before the gas was shut in: %1 mbar.</source>
-        <translation>Basisdruck vor dem Absperren: %1 mbar.</translation>
+        <translation>Enddruck vor dem Absperren: %1 mbar.</translation>
     </message>
     <message>
         <source>%1, %2 of them of the test set-up, on %3 of %4, sketch revision %5</source>
@@ -6638,11 +6638,11 @@ Fingerabdruck %2 …</translation>
     </message>
     <message>
         <source>Base pressure wanted</source>
-        <translation>Gewünschter Basisdruck</translation>
+        <translation>Gewünschter Enddruck</translation>
     </message>
     <message>
         <source>The base pressure, %1 mbar, is above the %2 mbar wanted.</source>
-        <translation>Der Basisdruck, %1 mbar, liegt über den gewünschten %2 mbar.</translation>
+        <translation>Der Enddruck, %1 mbar, liegt über den gewünschten %2 mbar.</translation>
     </message>
     <message>
         <source>Asked at the review; the people of the history may have more on record by now.</source>
@@ -8134,11 +8134,11 @@ Fingerabdruck %2 …</translation>
     </message>
     <message>
         <source>The points of this joint are numbered along its walk already; other numbers: First, then lay them anew.</source>
-        <translation>Die Punkte dieser Verbindung sind schon entlang ihres Wegs nummeriert; andere Nummern: Erste, dann neu setzen.</translation>
+        <translation>Die Punkte dieser Fügestelle sind schon entlang ihres Wegs nummeriert; andere Nummern: Erste, dann neu setzen.</translation>
     </message>
     <message>
         <source>All points are numbered along the joints already.</source>
-        <translation>Alle Punkte sind schon entlang der Verbindungen nummeriert.</translation>
+        <translation>Alle Punkte sind schon entlang der Fügestellen nummeriert.</translation>
     </message>
 </context>
 <context>
@@ -9766,7 +9766,7 @@ Das übernehmen?</translation>
     </message>
     <message>
         <source>joints without their own</source>
-        <translation>Verbindungen ohne eigene</translation>
+        <translation>Stellen ohne eigene</translation>
     </message>
     <message>
         <source>for</source>
@@ -12778,7 +12778,7 @@ Das übernehmen?</translation>
     </message>
     <message>
         <source>What all leaks together may let in, compared with the pressure rise and the sum of the leaks, both as air. A total given as helium is about 2.7 times as much as air where the leaks are molecular; leave it empty where only single joints are judged.</source>
-        <translation>Was alle Lecks zusammen einlassen dürfen; verglichen mit dem Druckanstieg und der Summe der Lecks, beide als Luft. Eine Summe in Helium ist bei molekularen Lecks etwa 2,7-mal so viel wie in Luft; leer lassen, wo nur einzelne Verbindungen beurteilt werden.</translation>
+        <translation>Was alle Lecks zusammen einlassen dürfen; verglichen mit dem Druckanstieg und der Summe der Lecks, beide als Luft. Eine Summe in Helium ist bei molekularen Lecks etwa 2,7-mal so viel wie in Luft; leer lassen, wo nur einzelne Fügestellen beurteilt werden.</translation>
     </message>
     <message>
         <source>kept for all its jobs; only the name is needed</source>
@@ -12790,7 +12790,7 @@ Das übernehmen?</translation>
     </message>
     <message>
         <source>Effective, at the chamber: it tells what base pressure a leak costs</source>
-        <translation>Wirksam, an der Kammer: Es sagt, welchen Basisdruck ein Leck kostet</translation>
+        <translation>Wirksam, an der Kammer: Es sagt, welchen Enddruck ein Leck kostet</translation>
     </message>
     <message>
         <source>pressure the pumps reach alone</source>
