@@ -38,8 +38,8 @@ QLabel* airLabel(QWidget* parent)
     auto* label = quietLabel(ObjectDialog::tr("as air, 1 bar outside"), parent);
     label->setToolTip(ObjectDialog::tr(
         "What all leaks together may let in, compared with the pressure rise and the sum of the leaks, both "
-        "as "
-        "air. A total given as helium is about 2.7 times as much as air where the leaks are molecular; leave "
+        "as air. A total given as helium is about 2.7 times as much as air where the leaks are molecular; "
+        "leave "
         "it empty where only single joints are judged."));
     return label;
 }

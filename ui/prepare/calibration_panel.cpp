@@ -12,7 +12,6 @@
 #include "ui/widgets/number_display.h"
 
 #include <QGridLayout>
-#include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
 #include <QVBoxLayout>

@@ -144,12 +144,11 @@ void OutlookColumn::refresh()
     // Where the detector is connected is in words only; whether a pump takes helium too is told by its speed.
     const auto& parallel = job.setup.auxiliarySpeed;
     const bool isHalfTyped = !outlook.heliumToDetector && parallel && parallel->si() > 0.0;
-    const bool isUnknown = isHalfTyped || outlook.parallelSpeedUnknown;
     showFigure(m_share,
-               outlook.shownOfLeak        ? figureText(*outlook.shownOfLeak, 2)
-               : isUnknown                ? QStringLiteral("–")
-               : outlook.heliumToDetector ? figureText(*outlook.heliumToDetector, 2)
-                                          : QStringLiteral("1"),
+               outlook.shownOfLeak ? figureText(*outlook.shownOfLeak, 2)
+               : outlook.heliumToDetector
+                   ? figureText(*outlook.heliumToDetector, 2)
+                   : QStringLiteral("–"), // nothing measured, nothing to work it out from
                outlook.shownOfLeak && outlook.heliumToDetector
                    ? tr("measured: shown over reference leak; %1 by the speeds")
                          .arg(figureText(*outlook.heliumToDetector, 2))
